@@ -1,0 +1,51 @@
+/** Why a calculation cannot answer: a wrong value, or something looked up that does not exist. */
+export type ProblemKind = "value" | "missing";
+
+/**
+ * The one error the calculations throw.
+ * Its message is read by a user in a cell: it names the argument, what was wrong and what would be right.
+ */
+export class Problem extends Error {
+  constructor(
+    readonly kind: ProblemKind,
+    message: string,
+  ) {
+    super(message);
+    this.name = "Problem";
+  }
+}
+
+/** A value that cannot be right; shows as #VALUE! with its sentence. */
+export function invalid(sentence: string): Problem {
+  return new Problem("value", sentence);
+}
+
+/** Something that was looked up or asked for and does not exist; shows as #N/A with its sentence. */
+export function missing(sentence: string): Problem {
+  return new Problem("missing", sentence);
+}
+
+/** Throws unless `value` is a finite number; guards every public calculation against silent NaN. */
+export function requireFinite(name: string, value: number): number {
+  if (!Number.isFinite(value)) throw invalid(`${name} must be a finite number`);
+  return value;
+}
+
+/** Throws unless `value` (in SI) lies from `low` to `high`, both allowed. */
+export function requireRange(name: string, value: number, low: number, high: number, unit = ""): number {
+  requireFinite(name, value);
+  if (value < low || value > high) {
+    const suffix = unit ? ` ${unit}` : "";
+    throw invalid(`${name} must be ${low} to ${high}${suffix}; got ${plain(value)}${suffix}`);
+  }
+  return value;
+}
+
+/** A number as a person would write it in a sentence: at most six significant digits, no trailing noise. */
+export function plain(value: number): string {
+  if (!Number.isFinite(value)) return String(value);
+  const rounded = Number(value.toPrecision(6));
+  return Math.abs(rounded) >= 1e9 || (rounded !== 0 && Math.abs(rounded) < 1e-4)
+    ? rounded.toExponential()
+    : String(rounded);
+}

@@ -1,0 +1,93 @@
+import { plain } from "../problem";
+import { convert } from "./units";
+import type { UnitSystem } from "./unitSystem";
+
+/** What a dimensioned value measures; each has one default unit in either system, and one SI unit inside. */
+export type Measure = keyof typeof UNITS;
+
+interface MeasureUnits {
+  readonly US: string;
+  readonly SI: string;
+  readonly inside: string;
+  readonly noun: string;
+}
+
+const UNITS = {
+  length: { US: "ft", SI: "m", inside: "m", noun: "a length" },
+  size: { US: "in", SI: "mm", inside: "m", noun: "a size" },
+  area: { US: "ft^2", SI: "m^2", inside: "m^2", noun: "an area" },
+  earth: { US: "yd^3", SI: "m^3", inside: "m^3", noun: "a volume" },
+  water: { US: "gal", SI: "L", inside: "m^3", noun: "a volume of water" },
+  flow: { US: "gph", SI: "L/h", inside: "m^3/s", noun: "a flow" },
+  head: { US: "ft", SI: "m", inside: "m", noun: "a head" },
+  speed: { US: "ft/s", SI: "m/s", inside: "m/s", noun: "a speed" },
+  wind: { US: "mph", SI: "km/h", inside: "m/s", noun: "a wind speed" },
+  load: { US: "ton", SI: "tonne", inside: "kg", noun: "a weight" },
+  weight: { US: "lb", SI: "kg", inside: "kg", noun: "a weight" },
+  temperature: { US: "degF", SI: "degC", inside: "degC", noun: "a temperature" },
+  power: { US: "W", SI: "W", inside: "W", noun: "a power" },
+  // Money per length or area depends on the unit system but has no dimension of its own.
+} as const satisfies Record<string, MeasureUnits>;
+
+/** How each default unit is printed. */
+const LABELS: Readonly<Record<string, string>> = {
+  "ft^2": "ft²",
+  "m^2": "m²",
+  "yd^3": "yd³",
+  "m^3": "m³",
+  tonne: "t",
+  degF: "°F",
+  degC: "°C",
+};
+
+interface Scale {
+  readonly factor: number;
+  readonly offset: number;
+}
+
+const scales = new Map<string, Scale>();
+
+function scaleOf(measure: Measure, system: UnitSystem): Scale {
+  const key = measure + system;
+  let scale = scales.get(key);
+  if (!scale) {
+    const units = UNITS[measure];
+    const offset = convert(0, units[system], units.inside);
+    scale = { factor: convert(1, units[system], units.inside) - offset, offset };
+    scales.set(key, scale);
+  }
+  return scale;
+}
+
+/** A value in the default unit of `system`, turned into the SI unit the calculations use. */
+export function toInside(measure: Measure, value: number, system: UnitSystem): number {
+  const { factor, offset } = scaleOf(measure, system);
+  return value * factor + offset;
+}
+
+/** A value in the SI unit of the calculations, turned into the default unit of `system`. */
+export function fromInside(measure: Measure, value: number, system: UnitSystem): number {
+  const { factor, offset } = scaleOf(measure, system);
+  return (value - offset) / factor;
+}
+
+/** The default unit of a measure, as the unit library spells it. */
+export function defaultUnit(measure: Measure, system: UnitSystem): string {
+  return UNITS[measure][system];
+}
+
+/** The default unit of a measure, as it is printed beside a number. */
+export function unitLabel(measure: Measure, system: UnitSystem): string {
+  const unit = UNITS[measure][system];
+  return LABELS[unit] ?? unit;
+}
+
+/** "a length", "a flow": for sentences. */
+export function measureNoun(measure: Measure): string {
+  return UNITS[measure].noun;
+}
+
+/** An SI value written in the user's units, for sentences: "12.5 ft". */
+export function say(measure: Measure, inside: number, system: UnitSystem): string {
+  return `${plain(fromInside(measure, inside, system))} ${unitLabel(measure, system)}`;
+}

@@ -1,0 +1,30 @@
+import { basinFunctions } from "./basin";
+import { groundFunctions } from "./ground";
+import { levelFunctions } from "./level";
+import { moneyFunctions } from "./money";
+import { pipeFunctions } from "./pipe";
+import { pumpFunctions } from "./pump";
+import { quantitiesFunctions } from "./quantities";
+import { sheetFunctions } from "./sheet";
+import { stoneFunctions } from "./stone";
+import { waterFunctions } from "./water";
+import type { Declaration } from "./contract/declaration";
+
+/** Every worksheet function, in the order help and the pane list them. A new one goes into its topic's index. */
+export const catalogue: readonly Declaration[] = [
+  ...quantitiesFunctions,
+  ...waterFunctions,
+  ...basinFunctions,
+  ...pipeFunctions,
+  ...pumpFunctions,
+  ...sheetFunctions,
+  ...stoneFunctions,
+  ...groundFunctions,
+  ...levelFunctions,
+  ...moneyFunctions,
+];
+
+/** A declaration by its name, in any case. */
+export function findDeclaration(name: string): Declaration | undefined {
+  return catalogue.find((declaration) => declaration.name === name.toUpperCase());
+}

@@ -1,0 +1,90 @@
+import { invalid, Problem } from "../../calc/problem";
+import type { UnitSystem } from "../../calc/quantity/unitSystem";
+import { inWords, type Argument, type Arguments, type Values } from "./argument";
+import { unitsArgument } from "./optional";
+import type { Result, Value } from "./result";
+
+/** The groups the functions are listed under. */
+export type Topic =
+  | "quantities"
+  | "water"
+  | "basin"
+  | "pipe"
+  | "pump"
+  | "sheet"
+  | "stone"
+  | "ground"
+  | "level"
+  | "money";
+
+/** A call with the answer a person worked out or read elsewhere; a test executes it. */
+export interface Example {
+  /** What the user types between the brackets, in order; rows of a range as arrays of arrays. */
+  readonly args: readonly unknown[];
+  /** The answer, or a part of it: for a table, the cells to look at by [row, column] counted from 0 (header is row 0). */
+  readonly gives: number | string | readonly { readonly at: readonly [number, number]; readonly is: number | string }[];
+  /** Relative tolerance of numbers: the accuracy of the source. */
+  readonly within: number;
+  /** Where the answer comes from, outside this project. */
+  readonly from: string;
+}
+
+/** Everything that is known of one worksheet function; help, wrappers, tests and both engines are made from it. */
+export interface Declaration {
+  readonly name: string;
+  readonly topic: Topic;
+  /** One sentence, at most 128 characters: Excel shows it. */
+  readonly summary: string;
+  /** The formula in plain text, symbols explained. */
+  readonly formula: string;
+  /** Author, edition, table or equation; or "common practice, no source". */
+  readonly source: string;
+  /** How far to trust the answer, and where the formula ends. */
+  readonly limits: string;
+  /** The usual caution, shown where the number is read. */
+  readonly caution?: string;
+  readonly args: Arguments;
+  readonly result: Result<never>;
+  readonly examples: readonly Example[];
+  /** Reads the host's values, calculates, and returns what the cell shows. Throws only `Problem`. */
+  evaluate(raw: readonly unknown[]): Value;
+}
+
+interface Parts<A extends Arguments, T> extends Omit<Declaration, "args" | "result" | "evaluate"> {
+  readonly args: A;
+  readonly result: Result<T>;
+  /** The calculation: arguments in SI in, SI out. */
+  compute(values: Values<A>, system: UnitSystem): T;
+}
+
+/** Declares a worksheet function. A `units` argument is added when anything in it has a dimension. */
+export function declare<const A extends Arguments, T>(parts: Parts<A, T>): Declaration {
+  const { compute, args: own, result, ...facts } = parts;
+  const dimensioned =
+    Object.values<Argument<unknown>>(own).some((argument) => argument.dimensioned) ||
+    result.measure !== undefined ||
+    (result.columns ?? []).some((column) => column.measure !== undefined);
+  const args: Arguments = dimensioned ? { ...own, units: unitsArgument } : own;
+  const names = Object.keys(own);
+
+  return {
+    ...facts,
+    args,
+    result: result as Result<never>,
+    evaluate(raw) {
+      const system = dimensioned ? (unitsArgument.read(raw[names.length], "units", "US") as UnitSystem) : "US";
+      const values: Record<string, unknown> = {};
+      names.forEach((name, index) => {
+        values[name] = own[name]?.read(raw[index], inWords(name), system);
+      });
+      try {
+        return result.present(compute(values as Values<A>, system), system);
+      } catch (error) {
+        if (error instanceof Problem) throw error;
+        // A defect of ours must still read as a sentence, and must not pass for a user's mistake.
+        const detail = error instanceof Error ? error.message : String(error);
+        throw invalid(`${facts.name} failed inside (${detail}); please report it with the values you used`);
+      }
+    },
+  };
+}

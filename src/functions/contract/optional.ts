@@ -1,0 +1,44 @@
+import type { UnitSystem } from "../../calc/quantity/unitSystem";
+import { readUnitSystem } from "../../calc/quantity/unitSystem";
+import type { Argument } from "./argument";
+
+/** Makes an argument optional; a blank reads as `undefined`, explained by `fallback`. */
+export function optional<T>(argument: Argument<T>, fallback: string): Argument<T | undefined>;
+/** Makes an argument optional; a blank reads as `value`, written as the user would write it, in either system. */
+export function optional<T>(
+  argument: Argument<T>,
+  fallback: string,
+  value: unknown,
+): Argument<T>;
+export function optional<T>(argument: Argument<T>, fallback: string, value?: unknown): Argument<T | undefined> {
+  return {
+    ...argument,
+    optional: true,
+    fallback,
+    read(raw, label, system) {
+      if (!argument.blank(raw)) return argument.read(raw, label, system);
+      if (value === undefined) return undefined;
+      return argument.read(valueIn(value, system), label, system);
+    },
+  };
+}
+
+function valueIn(value: unknown, system: UnitSystem): unknown {
+  if (typeof value === "object" && value !== null && "US" in value && "SI" in value) {
+    return (value as Record<UnitSystem, unknown>)[system];
+  }
+  return value;
+}
+
+/** The last argument of every dimensioned function. */
+export const unitsArgument: Argument<UnitSystem> = {
+  about: "Default units of inputs and result",
+  hostType: "any",
+  optional: true,
+  dimensioned: false,
+  fallback: '"US"',
+  choices: ["US", "SI"],
+  rule: () => '"US" or "SI"',
+  blank: (raw) => raw === undefined || raw === null || raw === "",
+  read: (raw) => readUnitSystem(raw),
+};

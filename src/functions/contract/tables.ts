@@ -1,0 +1,128 @@
+import { invalid } from "../../calc/problem";
+import type { UnitSystem } from "../../calc/quantity/unitSystem";
+import { inWords, type Argument, type Arguments, type Values } from "./argument";
+import { errorTextOf, isBlank, refuseErrorCell } from "./raw";
+
+const MOST_ROWS = 100_000;
+
+/** Options of a table argument. */
+export interface TableOptions<R extends Arguments> {
+  /** Columns that repeat in groups behind the fixed ones; a blank group ends the row. */
+  readonly repeated?: R;
+  readonly mostRows?: number;
+  /** Whether no row at all is an answer (an empty table) or a problem. */
+  readonly mayBeEmpty?: boolean;
+}
+
+/** What a row of a table reads as: its columns, the groups behind them, and its number in the range. */
+export type Row<C extends Arguments, R extends Arguments> = Values<C> & {
+  readonly groups: readonly Values<R>[];
+  readonly row: number;
+};
+
+/** Rows of a range, header not included. Wholly blank rows are skipped; a bad row is named by its number. */
+export function table<C extends Arguments, R extends Arguments = Record<never, never>>(
+  about: string,
+  columns: C,
+  options: TableOptions<R> = {},
+): Argument<Row<C, R>[]> {
+  const names = Object.keys(columns);
+  const repeated: Arguments = options.repeated ?? {};
+  const repeatedNames = Object.keys(repeated);
+  const needed = names.filter((name) => !columns[name]?.optional).length;
+  const listed = [...names, ...repeatedNames].map(inWords).join(", ") + (repeatedNames.length > 0 ? ", …" : "");
+
+  const readRow = (cells: readonly unknown[], number: number, label: string, system: UnitSystem): Row<C, R> => {
+    const at = (name: string): string => `${label} row ${number}: ${inWords(name)}`;
+    const result: Record<string, unknown> = { row: number };
+    names.forEach((name, index) => (result[name] = columns[name]?.read(cells[index], at(name), system)));
+    const groups: Record<string, unknown>[] = [];
+    for (let start = names.length; repeatedNames.length > 0 && start < cells.length; start += repeatedNames.length) {
+      const part = cells.slice(start, start + repeatedNames.length);
+      if (part.every(isBlank)) continue;
+      const group: Record<string, unknown> = {};
+      repeatedNames.forEach((name, index) => {
+        group[name] = repeated[name]?.read(part[index], `${at(name)} ${groups.length + 1}`, system);
+      });
+      groups.push(group);
+    }
+    return { ...result, groups } as unknown as Row<C, R>;
+  };
+
+  return {
+    about,
+    hostType: "any[][]",
+    optional: false,
+    dimensioned: [...Object.values(columns), ...Object.values(repeated)].some((column) => column.dimensioned),
+    columns,
+    ...(options.repeated ? { repeated: options.repeated } : {}),
+    rule: () => `rows of ${listed}`,
+    blank: (raw) => isBlank(raw) || isEmptyRange(raw),
+    read(raw, label, system) {
+      const rows = asRows(raw, label, options.mostRows ?? MOST_ROWS);
+      const result: Row<C, R>[] = [];
+      rows.forEach((cells, index) => {
+        if (isEmptyRow(cells)) return;
+        const last = cells.reduce<number>((most, cell, at) => (isBlank(cell) ? most : at + 1), 0);
+        if (cells.length < needed) {
+          throw invalid(`${label} needs ${needed} columns (${listed}); got ${cells.length}`);
+        }
+        if (repeatedNames.length === 0 && last > names.length) {
+          throw invalid(`${label} takes ${names.length} columns (${listed}); row ${index + 1} has ${last}`);
+        }
+        result.push(readRow(cells, index + 1, label, system));
+      });
+      if (result.length === 0 && !options.mayBeEmpty) throw invalid(`${label} is needed: at least one row of ${listed}`);
+      return result;
+    },
+  };
+}
+
+/** A list of values, in a row or a column; blanks are skipped. */
+export function list<T>(about: string, item: Argument<T>, options: { most?: number } = {}): Argument<T[]> {
+  return {
+    about,
+    hostType: "any[][]",
+    optional: false,
+    dimensioned: item.dimensioned,
+    ...(item.measure ? { measure: item.measure } : {}),
+    ...(item.range ? { range: item.range } : {}),
+    rule: (system) => `list; each ${item.rule(system)}`,
+    blank: (raw) => isBlank(raw) || isEmptyRange(raw),
+    read(raw, label, system) {
+      const cells = asRows(raw, label, MOST_ROWS).flat();
+      const result: T[] = [];
+      cells.forEach((cell, index) => {
+        if (!item.blank(cell)) result.push(item.read(cell, `${label} ${index + 1}`, system));
+      });
+      const most = options.most ?? 1000;
+      if (result.length === 0) throw invalid(`${label} is needed: at least one value`);
+      if (result.length > most) throw invalid(`${label} takes at most ${most} values; got ${result.length}`);
+      return result;
+    },
+  };
+}
+
+/** Rows of whatever the host passed for a range; one cell counts as a range of one. */
+function asRows(raw: unknown, label: string, mostRows: number): readonly (readonly unknown[])[] {
+  refuseErrorCell(raw, label);
+  if (!Array.isArray(raw)) return [[raw]];
+  const rows = raw as unknown[];
+  if (rows.length > mostRows) throw invalid(`${label} takes at most ${mostRows} rows; got ${rows.length}`);
+  const width = Array.isArray(rows[0]) ? rows[0].length : 0;
+  rows.forEach((row, index) => {
+    if (!Array.isArray(row) || row.length !== width) {
+      throw invalid(`${label} must be a rectangular range; row ${index + 1} has another number of columns`);
+    }
+  });
+  return rows as (readonly unknown[])[];
+}
+
+/** Blank cells can arrive as 0 from some hosts, so a row of nothing but blanks and zeros is a blank row. */
+function isEmptyRow(cells: readonly unknown[]): boolean {
+  return cells.every((cell) => (isBlank(cell) || cell === 0) && errorTextOf(cell) === undefined);
+}
+
+function isEmptyRange(raw: unknown): boolean {
+  return Array.isArray(raw) && raw.every((row) => Array.isArray(row) && isEmptyRow(row));
+}

@@ -1,0 +1,3 @@
+import type { Declaration } from "../contract/declaration";
+
+export const waterFunctions: readonly Declaration[] = [];
