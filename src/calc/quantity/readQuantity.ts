@@ -44,4 +44,3 @@ function finite(name: string, text: string, value: number): number {
   if (Number.isFinite(value)) return value;
   throw invalid(`${name} "${text.trim().slice(0, 60)}" is not a finite quantity`);
 }
-

@@ -1,4 +1,11 @@
-import { create, createUnitDependencies, unitDependencies, type FactoryFunctionMap, type MathJsInstance, type Unit } from "mathjs";
+import {
+  create,
+  createUnitDependencies,
+  unitDependencies,
+  type FactoryFunctionMap,
+  type MathJsInstance,
+  type Unit,
+} from "mathjs";
 import { invalid } from "../problem";
 
 // The library's types leave the factories optional; without them nothing here could run.
@@ -98,7 +105,9 @@ const SPELLINGS: ReadonlyMap<string, string> = new Map(
 
 /** Units as the library writes them, without regard to the case a user typed. */
 const CASELESS: ReadonlySet<string> = new Set(
-  "ft in yd mi m mm cm km gph gpm mph gallon kg g lb oz ton tonne pt qt acre hectare w kw psi bar kpa pa h s".split(" "),
+  "ft in yd mi m mm cm km gph gpm mph gallon kg g lb oz ton tonne pt qt acre hectare w kw psi bar kpa pa h s".split(
+    " ",
+  ),
 );
 const CASED: ReadonlyMap<string, string> = new Map(
   Object.entries({ w: "W", kw: "kW", kpa: "kPa", pa: "Pa", l: "L", h: "hour", s: "second", ml: "mL" }),
@@ -120,7 +129,10 @@ export function findUnit(spelling: string): Unit | null {
 
 function lookUp(text: string): Unit | null {
   if (text === "" || text.length > 40) return null;
-  const powers = text.replace(/²/g, "^2").replace(/³/g, "^3").replace(/\bper\b/gi, "/");
+  const powers = text
+    .replace(/²/g, "^2")
+    .replace(/³/g, "^3")
+    .replace(/\bper\b/gi, "/");
   const lower = powers.toLowerCase();
   const caseless = CASED.get(lower) ?? (CASELESS.has(lower) ? lower : undefined);
   const joined = lower.replace(/^(ft|in|yd|m|mm|cm)([23])$/, "$1^$2");

@@ -6,16 +6,7 @@ import type { Result, Value } from "./result";
 
 /** The groups the functions are listed under. */
 export type Topic =
-  | "quantities"
-  | "water"
-  | "basin"
-  | "pipe"
-  | "pump"
-  | "sheet"
-  | "stone"
-  | "ground"
-  | "level"
-  | "money";
+  "quantities" | "water" | "basin" | "pipe" | "pump" | "sheet" | "stone" | "ground" | "level" | "money";
 
 /** A call with the answer a person worked out or read elsewhere; a test executes it. */
 export interface Example {

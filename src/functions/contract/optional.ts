@@ -5,11 +5,7 @@ import type { Argument } from "./argument";
 /** Makes an argument optional; a blank reads as `undefined`, explained by `fallback`. */
 export function optional<T>(argument: Argument<T>, fallback: string): Argument<T | undefined>;
 /** Makes an argument optional; a blank reads as `value`, written as the user would write it, in either system. */
-export function optional<T>(
-  argument: Argument<T>,
-  fallback: string,
-  value: unknown,
-): Argument<T>;
+export function optional<T>(argument: Argument<T>, fallback: string, value: unknown): Argument<T>;
 export function optional<T>(argument: Argument<T>, fallback: string, value?: unknown): Argument<T | undefined> {
   return {
     ...argument,

@@ -30,15 +30,17 @@ function scalar<T>(
       const cell = single(raw, label);
       refuseErrorCell(cell, label);
       if (isBlank(cell)) throw invalid(`${label} is needed: ${need}`);
-      return convert(cell as string | number | boolean, label, system);
+      if (typeof cell !== "string" && typeof cell !== "number" && typeof cell !== "boolean") {
+        throw invalid(`${label} must be ${need}; got something a cell cannot hold`);
+      }
+      return convert(cell, label, system);
     },
   };
 }
 
 /** A value with a unit: a number in the default unit of the system, or text with its own unit. Arrives in SI. */
 export function quantity(measure: Measure, about: string, range: Range = {}): Argument<number> {
-  const rule = (system: UnitSystem): string =>
-    `${unitLabel(measure, system)}, ${rangeInWords(range, system)}`;
+  const rule = (system: UnitSystem): string => `${unitLabel(measure, system)}, ${rangeInWords(range, system)}`;
   return scalar(about, {
     measure,
     range,
@@ -57,7 +59,11 @@ export function quantity(measure: Measure, about: string, range: Range = {}): Ar
 }
 
 /** A number without a unit (or with one that is the same in both systems, named in `unit`). */
-export function number(about: string, range: Range = {}, options: { whole?: boolean; unit?: string } = {}): Argument<number> {
+export function number(
+  about: string,
+  range: Range = {},
+  options: { whole?: boolean; unit?: string } = {},
+): Argument<number> {
   const kind = options.whole ? "a whole number" : "a number";
   const rule = (system: UnitSystem): string =>
     [options.unit, options.whole ? "whole" : undefined, rangeInWords(range, system)].filter(Boolean).join(", ");
@@ -71,7 +77,8 @@ export function number(about: string, range: Range = {}, options: { whole?: bool
         throw invalid(`${label} must be ${kind} without a unit; got ${shown(cell)}`);
       }
       if (typeof value !== "number") throw invalid(`${label} must be ${kind}; got ${shown(cell)}`);
-      if (options.whole && !Number.isInteger(value)) throw invalid(`${label} must be a whole number; got ${plain(value)}`);
+      if (options.whole && !Number.isInteger(value))
+        throw invalid(`${label} must be a whole number; got ${plain(value)}`);
       if (!Number.isFinite(value) || !isInside(value, range, system)) {
         throw invalid(`${label} must be ${rangeInWords(range, system, options.unit)}; got ${plain(value)}`);
       }
@@ -95,7 +102,8 @@ export function share(about: string, range: Range = { min: 0, max: 1 }): Argumen
           ? cell
           : NaN;
       if (!Number.isFinite(value) || !isInside(value, range, "US")) {
-        const hint = value > 1 && value <= 100 ? `; for ${plain(value)} % write ${plain(value / 100)} or ${plain(value)}%` : "";
+        const hint =
+          value > 1 && value <= 100 ? `; for ${plain(value)} % write ${plain(value / 100)} or ${plain(value)}%` : "";
         throw invalid(`${label} must be a share of ${rangeInWords(range, "US")}; got ${shown(cell)}${hint}`);
       }
       return value;
@@ -119,7 +127,11 @@ export function text(about: string, options: { longest?: number } = {}): Argumen
 
 /** One of a table's names, read without regard to case and spacing. */
 export function choice<T extends string>(about: string, names: readonly T[]): Argument<T> {
-  const key = (name: string): string => name.toLowerCase().replace(/[\s_-]+/g, " ").trim();
+  const key = (name: string): string =>
+    name
+      .toLowerCase()
+      .replace(/[\s_-]+/g, " ")
+      .trim();
   const byKey = new Map(names.map((name) => [key(name), name]));
   return scalar(about, {
     choices: names,

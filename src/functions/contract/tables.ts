@@ -72,7 +72,8 @@ export function table<C extends Arguments, R extends Arguments = Record<never, n
         }
         result.push(readRow(cells, index + 1, label, system));
       });
-      if (result.length === 0 && !options.mayBeEmpty) throw invalid(`${label} is needed: at least one row of ${listed}`);
+      if (result.length === 0 && !options.mayBeEmpty)
+        throw invalid(`${label} is needed: at least one row of ${listed}`);
       return result;
     },
   };

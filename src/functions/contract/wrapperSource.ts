@@ -22,8 +22,14 @@ export function describeArgument(argument: Argument<unknown>): string {
 }
 
 /** The source text of a topic's worksheet wrappers, from its declarations. */
-export function wrapperSource(topic: Topic, declarations: readonly Declaration[], importPaths: ReadonlyMap<string, string>): string {
-  const imports = declarations.map((d) => `import { ${d.name} as ${declared(d)} } from "${importPaths.get(d.name) ?? ""}";`);
+export function wrapperSource(
+  topic: Topic,
+  declarations: readonly Declaration[],
+  importPaths: ReadonlyMap<string, string>,
+): string {
+  const imports = declarations.map(
+    (d) => `import { ${d.name} as ${declared(d)} } from "${importPaths.get(d.name) ?? ""}";`,
+  );
   return [
     `// Written by "npm run generate" from the declarations of the topic "${topic}"; change those, not this file.`,
     "/* eslint-disable @typescript-eslint/no-explicit-any -- the host decides what arrives; the declaration checks it */",

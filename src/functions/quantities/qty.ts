@@ -8,7 +8,8 @@ import { requireUnit } from "../../calc/quantity/units";
 export const QTY = declare({
   name: "QTY",
   topic: "quantities",
-  summary: "Reads a quantity written as text, such as 2' 6 1/2\" or 12 ft + 8 ft 6 in, and gives it in the unit you name.",
+  summary:
+    "Reads a quantity written as text, such as 2' 6 1/2\" or 12 ft + 8 ft 6 in, and gives it in the unit you name.",
   formula: "sum of the terms, each converted to the unit; terms side by side (2 ft 6 in) add up",
   source: "Unit factors: NIST SP 811 (2008), appendix B.8, through the mathjs unit library",
   limits:

@@ -13,7 +13,8 @@ describe.each(catalogue.map((d) => [d.name, d] as const))("RILL.%s", (name, decl
   it("says what it does, how, from where, and how far to trust it", () => {
     expect(declaration.summary.length).toBeLessThanOrEqual(LONGEST_DESCRIPTION);
     expect(declaration.summary).toMatch(/[.]$/);
-    for (const text of [declaration.formula, declaration.source, declaration.limits]) expect(text.length).toBeGreaterThan(10);
+    for (const text of [declaration.formula, declaration.source, declaration.limits])
+      expect(text.length).toBeGreaterThan(10);
   });
 
   it("describes every argument within the length Excel shows", () => {
@@ -38,7 +39,10 @@ describe.each(catalogue.map((d) => [d.name, d] as const))("RILL.%s", (name, decl
       const result = declaration.evaluate(example.args);
       const check = (actual: unknown, expected: number | string): void => {
         if (typeof expected === "string") expect(actual).toBe(expected);
-        else expect(Math.abs((actual as number) - expected)).toBeLessThanOrEqual(example.within * Math.abs(expected) + 1e-12);
+        else
+          expect(Math.abs((actual as number) - expected)).toBeLessThanOrEqual(
+            example.within * Math.abs(expected) + 1e-12,
+          );
       };
       if (typeof example.gives === "object") {
         for (const { at, is } of example.gives) check((result as unknown[][])[at[0]]?.[at[1]], is);
