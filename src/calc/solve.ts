@@ -39,7 +39,8 @@ export function solveBracketed(
   let fb = evaluate(f, b, what);
   if (fa === 0) return a;
   if (fb === 0) return b;
-  if (fa > 0 === fb > 0) throw invalid(`${what} has no answer between ${plain(low)} and ${plain(high)} for these values`);
+  if (fa > 0 === fb > 0)
+    throw invalid(`${what} has no answer between ${plain(low)} and ${plain(high)} for these values`);
 
   // Each step looks at x = a + share × (b - a); b and fb always lie on the other side of zero.
   let share = 0.5;
