@@ -1,3 +1,4 @@
 import type { Declaration } from "../contract/declaration";
+import { PIPEBORE } from "./pipebore";
 
-export const pipeFunctions: readonly Declaration[] = [];
+export const pipeFunctions: readonly Declaration[] = [PIPEBORE];

@@ -1,0 +1,129 @@
+import { invalid, missing, plain } from "../problem";
+import { PVC, type PipeMaterial } from "../tables/pipeMaterials";
+import { PIPE_TYPES, type PipeType } from "../tables/pipes";
+
+/** The pipe type of a size that is itself the bore. */
+export const BORE_TYPE = "Bore";
+
+/** The names users choose a pipe type by. */
+export const PIPE_TYPE_NAMES: readonly string[] = [...PIPE_TYPES.map((type) => type.name), BORE_TYPE];
+
+/** A pipe as the hydraulics see it. */
+export interface Pipe {
+  /** As a person would say it: "2 in Sch 40 PVC". */
+  readonly label: string;
+  /** Inside diameter, m. */
+  readonly bore: number;
+  readonly material: PipeMaterial;
+}
+
+/** What a user typed for a size, in m, and whether it was called a bore. */
+export interface PipeSize {
+  readonly size: number;
+  readonly isBore: boolean;
+}
+
+/** Bores a stated bore may have, m: 3 mm to 1 m. */
+export const BORE_RANGE = { min: 0.003, max: 1 } as const;
+
+/** How far a typed size may lie from the nominal one, m: 12.7 mm typed as 12.5 mm is still 1/2 in. */
+const SIZE_TOLERANCE = 0.00025;
+
+const typesByName = new Map(PIPE_TYPES.map((type) => [type.name, type]));
+const known = new Map<string, Pipe>();
+
+/**
+ * The pipe of a size and type: its bore (inside diameter = outside diameter - 2 × least wall) and smoothness.
+ *
+ * @param size nominal size in m (NPS or outside diameter), or the bore itself when `isBore` or the type is "Bore"
+ * @param typeName one of PIPE_TYPE_NAMES
+ * @throws Problem "missing" when the type has no such size; the sentence lists those it has
+ *
+ * Source: the standard named in each row of the pipe tables.
+ */
+export function findPipe({ size, isBore }: PipeSize, typeName: string, name = "size"): Pipe {
+  const type = typesByName.get(typeName);
+  if (isBore || type === undefined) return statedBore(size, name);
+  const key = `${typeName}|${size}`;
+  let pipe = known.get(key);
+  if (!pipe) {
+    pipe = lookUp(size, type, name);
+    // Only sizes that exist are kept, so the cache cannot outgrow the tables by much.
+    if (known.size > 1000) known.clear();
+    known.set(key, pipe);
+  }
+  return pipe;
+}
+
+function lookUp(size: number, type: PipeType, name: string): Pipe {
+  const row = type.sizes.find(({ nominal }) => Math.abs(nominal - size) <= SIZE_TOLERANCE);
+  if (!row) {
+    const written = type.sizes.map(({ nominal }) => sizeWords(nominal, type.sizedIn)).join(", ");
+    const asked = sizeWords(size, type.sizedIn);
+    throw missing(
+      `${name} ${asked} ${type.sizedIn} does not exist in ${type.name}, which comes in ${written} ${type.sizedIn}; ` +
+        `name another pipe type, or write the inside diameter as "bore ${plain(size * 1000)} mm"`,
+    );
+  }
+  return {
+    label: `${sizeWords(row.nominal, type.sizedIn)} ${type.sizedIn} ${type.name}`,
+    bore: row.bore,
+    material: type.material,
+  };
+}
+
+function statedBore(bore: number, name: string): Pipe {
+  if (!(bore >= BORE_RANGE.min && bore <= BORE_RANGE.max)) {
+    throw invalid(`${name} as a bore must be 3 to 1000 mm (1/8 to 39 in); got ${plain(bore * 1000)} mm`);
+  }
+  return { label: `bore ${plain(bore * 1000)} mm`, bore, material: PVC };
+}
+
+/** "1 1/2" for 38.1 mm in inches, "63" for 63 mm. */
+function sizeWords(metres: number, unit: "in" | "mm"): string {
+  if (unit === "mm") return plain(metres * 1000);
+  const inches = metres / 0.0254;
+  const whole = Math.floor(inches + 1e-9);
+  const eighths = (inches - whole) * 8;
+  const rounded = Math.round(eighths);
+  if (Math.abs(eighths - rounded) > 1e-6) return plain(inches);
+  if (rounded === 0) return String(whole);
+  const fraction = rounded % 4 === 0 ? "1/2" : rounded % 2 === 0 ? `${rounded / 2}/4` : `${rounded}/8`;
+  return whole === 0 ? fraction : `${whole} ${fraction}`;
+}
+
+/** Words people use for those of the names. */
+const WORDS: ReadonlyMap<string, string> = new Map([
+  ["schedule", "sch"],
+  ["flex", "flexible"],
+  ["upvc", "pvc u"],
+  ["poly", "pe"],
+  ["polyethylene", "pe"],
+  ["hdpe", "pe 100"],
+]);
+
+const wordsByName = PIPE_TYPE_NAMES.map((name) => ({ name, words: new Set(split(name)) }));
+
+/**
+ * The pipe type a person means: letter case, spacing, order and left-out words do not matter as long as only one
+ * type fits ("sch40", "SDR 26", "flex PVC").
+ */
+export function readPipeType(text: string, name = "pipe type"): string {
+  const words = split(text);
+  const found = wordsByName.filter((type) => words.length > 0 && words.every((word) => type.words.has(word)));
+  const exact = found.find((type) => type.words.size === new Set(words).size);
+  const only = exact ?? (found.length === 1 ? found[0] : undefined);
+  if (only) return only.name;
+  const offered = (found.length > 1 ? found.map((type) => type.name) : PIPE_TYPE_NAMES).join(", ");
+  const why = found.length > 1 ? "fits more than one" : "is not known";
+  throw missing(`${name} "${text.trim().slice(0, 40)}" ${why}; use one of ${offered}`);
+}
+
+function split(text: string): string[] {
+  return text
+    .toLowerCase()
+    .replace(/([a-z])(\d)/g, "$1 $2")
+    .split(/[^a-z0-9.]+/)
+    .flatMap((word) => (WORDS.get(word) ?? word).split(" "))
+    .filter((word) => word !== "");
+}
