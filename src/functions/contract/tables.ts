@@ -39,7 +39,7 @@ export function table<C extends Arguments, R extends Arguments = Record<never, n
     const groups: Record<string, unknown>[] = [];
     for (let start = names.length; repeatedNames.length > 0 && start < cells.length; start += repeatedNames.length) {
       const part = cells.slice(start, start + repeatedNames.length);
-      if (part.every(isBlank)) continue;
+      if (isEmptyRow(part)) continue;
       const group: Record<string, unknown> = {};
       repeatedNames.forEach((name, index) => {
         group[name] = repeated[name]?.read(part[index], `${at(name)} ${groups.length + 1}`, system);

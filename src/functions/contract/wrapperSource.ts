@@ -64,10 +64,15 @@ function wrapper(declaration: Declaration): string {
     ...lines.map((line) => ` * ${line.replace(/\*\//g, "* /").replace(/\s+/g, " ")}`),
     " */",
     `export function ${name}(${parameters.join(", ")}): ${result.hostType} {`,
-    `  return callFromSheet(${declared(declaration)}, [${entries.map(([key]) => key).join(", ")}]);`,
+    `  return callFromSheet(${declared(declaration)}, [${entries.map(([key]) => key).join(", ")}])${tableCast(result.hostType)};`,
     "}",
     "",
   ].join("\n");
+}
+
+/** The host's table type says "any"; what comes is a table of cells. */
+function tableCast(hostType: string): string {
+  return hostType === "any[][]" ? " as any[][]" : "";
 }
 
 function capital(text: string): string {

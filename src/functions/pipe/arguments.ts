@@ -1,16 +1,19 @@
-import { PIPE_TYPE_NAMES, readPipeType, type PipeSize } from "../../calc/pipe/bore";
-import { FRICTION_METHODS, type FrictionMethod } from "../../calc/pipe/route";
+import { invalid } from "../../calc/problem";
+import { findPipe, PIPE_TYPE_NAMES, readPipeType, type PipeSize } from "../../calc/pipe/bore";
+import { findFitting, K_RANGE, sumOfK, type FittingCount } from "../../calc/pipe/fittings";
+import { FRICTION_METHODS, ROUTE_RANGE, type FrictionMethod, type RoutePipe } from "../../calc/pipe/route";
 import type { Argument } from "../contract/argument";
 import { optional } from "../contract/optional";
 import type { Range } from "../contract/range";
 import { isBlank } from "../contract/raw";
-import { choice, quantity, text } from "../contract/scalars";
+import { choice, number, quantity, text } from "../contract/scalars";
+import { table } from "../contract/tables";
 
 /** Flow in pipes and pumps. */
 export const FLOW: Range = { above: 0, max: { US: 900_000, SI: 3_600_000 } };
-/** Lift from the running water level to the outlet. */
+/** Lift from the running water level up to the outlet. */
 export const LIFT: Range = { min: 0, max: { US: 328, SI: 100 } };
-/** Length of a pipe. */
+/** Length of one pipe. */
 export const PIPE_LENGTH: Range = { min: 0, max: { US: 16_400, SI: 5000 } };
 
 const sizeNumber = quantity("size", "Nominal size", { above: 0, max: { US: 39, SI: 1000 } });
@@ -20,7 +23,7 @@ export const pipeSize: Argument<PipeSize> = {
   ...sizeNumber,
   about: 'Nominal pipe size, or "bore 48 mm"',
   read(raw, label, system) {
-    const written = typeof raw === "string" ? /^\s*(?:bore|id)\b[:\s]*(.*)$/is.exec(raw) : null;
+    const written = typeof raw === "string" ? /^\s*bore\b[:\s]*(.*)$/is.exec(raw) : null;
     const size = sizeNumber.read(written ? written[1] : raw, label, system);
     return { size, isBore: written !== null };
   },
@@ -50,3 +53,57 @@ export const method: Argument<FrictionMethod> = optional(
   "Hazen-Williams",
 );
 
+const fittingName = text("Fitting name or K", { longest: 60 });
+
+/** A fitting by its name, or its K as a number. */
+const fitting: Argument<string | number> = {
+  ...fittingName,
+  rule: () => `a fitting's name, or its K from ${K_RANGE.min} to ${K_RANGE.max}`,
+  read(raw, label, system) {
+    const written = fittingName.read(raw, label, system);
+    const k = Number(written);
+    if (Number.isNaN(k)) return findFitting(written, label).name;
+    if (k >= K_RANGE.min && k <= K_RANGE.max) return k;
+    throw invalid(`${label} as a K must be ${K_RANGE.min} to ${K_RANGE.max}; got ${written}`);
+  },
+};
+
+const countNumber = number("How many", { min: 0, max: 1000 });
+
+/** How many of a fitting; blank is none, so that a list of names can be filled in where it applies. */
+const count: Argument<number> = {
+  ...countNumber,
+  read: (raw, label, system) => (isBlank(raw) ? 0 : countNumber.read(raw, label, system)),
+};
+
+/** Fittings of one pipe: rows of name or K, and count. */
+export const fittings: Argument<FittingCount[]> = table("Fittings: name or K, count", { fitting, count });
+
+const routeRows = table("Pipes in series: size, length, pipe type, sum of K", {
+  size: pipeSize,
+  length: quantity("length", "Pipe length", PIPE_LENGTH),
+  pipe_type: pipeType,
+  sum_of_k: optional(number("Sum of K of its fittings, outlet not included", ROUTE_RANGE.k), "0", 0),
+});
+
+/** A route of pipes in series; one row is the simple case. */
+export const route: Argument<RoutePipe[]> = {
+  ...routeRows,
+  read: (raw, label, system) =>
+    routeRows.read(raw, label, system).map(({ size, length, pipe_type, sum_of_k, row }) => ({
+      pipe: findPipe(size, pipe_type, `${label} row ${row}: size`),
+      length,
+      k: sum_of_k,
+    })),
+};
+
+/** One pipe with its fittings, as the simple functions take it apart. */
+export function onePipe(
+  size: PipeSize,
+  type: string,
+  length: number,
+  rows: readonly FittingCount[] | undefined,
+): RoutePipe {
+  const pipe = findPipe(size, type);
+  return { pipe, length, k: sumOfK(rows ?? [], pipe.bore) };
+}
