@@ -1,0 +1,50 @@
+import { ESLint } from "eslint";
+import path from "node:path";
+import { beforeAll, describe, expect, it } from "vitest";
+
+const top = path.join(import.meta.dirname, "../..");
+let eslint: ESLint;
+
+beforeAll(() => {
+  eslint = new ESLint({ cwd: top, overrideConfigFile: path.join(top, ".config/eslint.config.js") });
+});
+
+/** The rules that `code` breaks if it stands in `file`, which must exist: the linter knows only the project's files. */
+async function broken(file: string, code: string): Promise<string[]> {
+  const [result] = await eslint.lintText(code, { filePath: path.join(top, file) });
+  return (result?.messages ?? []).map((message) => message.ruleId ?? message.message);
+}
+
+describe("the linter keeps the floors of the house apart", () => {
+  it("refuses an import from above in the calculations", async () => {
+    const code = 'import { catalogue } from "../functions/catalogue";\nexport const size = catalogue.length;\n';
+    expect(await broken("src/calc/solve.ts", code)).toContain("no-restricted-imports");
+  });
+
+  it("lets the calculations import each other", async () => {
+    const code = 'import { invalid } from "./problem";\nexport const problem = invalid("x");\n';
+    expect(await broken("src/calc/solve.ts", code)).toEqual([]);
+  });
+
+  it("refuses an import from above in the functions", async () => {
+    const code = 'import { Host } from "../host/port";\nexport const host = Host;\n';
+    expect(await broken("src/functions/catalogue.ts", code)).toContain("no-restricted-imports");
+  });
+
+  it("refuses Excel outside src/host/excel, as a value and as a type", async () => {
+    expect(await broken("src/calc/solve.ts", "export const x = Excel.run;\n")).toContain("no-restricted-globals");
+    expect(await broken("src/functions/catalogue.ts", "export type Cell = Excel.Range;\n")).toContain(
+      "no-restricted-syntax",
+    );
+  });
+
+  it("refuses the page and the host in the calculations", async () => {
+    for (const name of ["document", "Office", "CustomFunctions", "fetch"])
+      expect(await broken("src/calc/solve.ts", `export const x = ${name};\n`), name).toContain("no-restricted-globals");
+  });
+
+  it("refuses a promise nobody waits for", async () => {
+    const code = "async function f(): Promise<void> {}\nexport function g(): void {\n  f();\n}\n";
+    expect(await broken("src/calc/solve.ts", code)).toContain("@typescript-eslint/no-floating-promises");
+  });
+});
