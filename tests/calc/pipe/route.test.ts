@@ -1,0 +1,108 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { findPipe } from "../../../src/calc/pipe/bore";
+import {
+  FRICTION_METHODS,
+  makeSystem,
+  routeParts,
+  totalDynamicHead,
+  type RoutePipe,
+} from "../../../src/calc/pipe/route";
+import { PIPE_TYPES } from "../../../src/calc/tables/pipes";
+
+const bore = (millimetres: number): RoutePipe["pipe"] => findPipe({ size: millimetres / 1000, isBore: true }, "Bore");
+const flows = fc.double({ min: 1e-5, max: 0.02, noNaN: true });
+const routes = fc.array(
+  fc.record({
+    pipe: fc.integer({ min: 20, max: 150 }).map(bore),
+    length: fc.double({ min: 0, max: 200, noNaN: true }),
+    k: fc.double({ min: 0, max: 30, noNaN: true }),
+  }),
+  { minLength: 1, maxLength: 4 },
+);
+const methods = fc.constantFrom(...FRICTION_METHODS);
+
+describe("totalDynamicHead", () => {
+  it("agrees with hand arithmetic", () => {
+    // 3 L/s through 20 m of 57 mm bore (63 mm PN10), C 150: friction 0.485388 m (10.67 × 20 × 0.003^1.852 /
+    // (150^1.852 × 0.057^4.8704)); V = 1.17566 m/s, V²/2g = 0.070471 m; K 4.3 and the outlet: 5.3 × 0.070471
+    const pipe = findPipe({ size: 0.063, isBore: false }, "PVC-U PN10");
+    const head = totalDynamicHead(0.003, 1.9, [{ pipe, length: 20, k: 4.3 }]);
+    expect(head).toBeCloseTo(1.9 + 0.485388 + 5.3 * 0.070471, 4);
+  });
+
+  it("counts the outlet of the last pipe alone", () => {
+    const [wide, narrow] = [
+      { pipe: bore(80), length: 0, k: 0 },
+      { pipe: bore(40), length: 0, k: 0 },
+    ] as const;
+    // Without length and fittings only the outlet is left: V²/2g in the last bore.
+    const inNarrow = (0.002 / ((Math.PI / 4) * 0.04 ** 2)) ** 2 / 19.6133;
+    expect(totalDynamicHead(0.002, 0, [wide, narrow])).toBeCloseTo(inNarrow, 9);
+    expect(totalDynamicHead(0.002, 0, [narrow, wide])).toBeCloseTo(inNarrow / 16, 9);
+  });
+
+  it("needs more head for more flow, and less in a wider pipe (fast-check)", () => {
+    fc.assert(
+      fc.property(flows, routes, methods, (flow, route, method) => {
+        const head = totalDynamicHead(flow, 1, route, { method });
+        expect(totalDynamicHead(flow * 1.01, 1, route, { method })).toBeGreaterThan(head);
+        const wider = route.map((row) => ({ ...row, pipe: bore(row.pipe.bore * 1000 + 5) }));
+        expect(totalDynamicHead(flow, 1, wider, { method })).toBeLessThanOrEqual(head * (1 + 1e-12));
+      }),
+    );
+  });
+
+  it("never needs more head in the next bigger size of any type", () => {
+    for (const { name, sizes } of PIPE_TYPES) {
+      const heads = sizes.map(({ nominal }) =>
+        totalDynamicHead(0.004, 2, [{ pipe: findPipe({ size: nominal, isBore: false }, name), length: 30, k: 5 }]),
+      );
+      heads.slice(1).forEach((head, index) => expect(head, name).toBeLessThan(heads[index] ?? 0));
+    }
+  });
+
+  it("splits a pipe in two without changing the head (fast-check)", () => {
+    fc.assert(
+      fc.property(flows, routes, methods, (flow, route, method) => {
+        const halves = route.flatMap(({ pipe, length, k }) => [
+          { pipe, length: length / 2, k: k / 2 },
+          { pipe, length: length / 2, k: k / 2 },
+        ]);
+        const whole = totalDynamicHead(flow, 1, route, { method });
+        expect(totalDynamicHead(flow, 1, halves, { method })).toBeCloseTo(whole, 8);
+      }),
+    );
+  });
+
+  it("names what is out of range", () => {
+    const route = [{ pipe: bore(50), length: 10, k: 1 }];
+    expect(() => totalDynamicHead(-1, 1, route)).toThrow("flow must be 0 to 1 m³/s; got -1");
+    expect(() => totalDynamicHead(NaN, 1, route)).toThrow("flow must be");
+    expect(() => makeSystem(101, route)).toThrow("lift must be 0 to 100 m; got 101 m");
+    expect(() => makeSystem(1, [])).toThrow("route is needed");
+    expect(() => makeSystem(1, [{ pipe: bore(50), length: -1, k: 1 }])).toThrow("length must be 0 to 5000 m");
+    expect(() => makeSystem(1, [{ pipe: bore(50), length: 1, k: Infinity }])).toThrow("sum of K must be 0 to 10000");
+  });
+});
+
+describe("routeParts", () => {
+  it("adds up to the head of the system (fast-check)", () => {
+    fc.assert(
+      fc.property(flows, routes, methods, (flow, route, method) => {
+        const system = makeSystem(2, route, { method });
+        const sum = routeParts(system, flow).reduce((total, part) => total + part.head, 0);
+        expect(Math.abs(sum / system.headAt(flow) - 1)).toBeLessThan(1e-12);
+      }),
+    );
+  });
+
+  it("says where a pipe is too fast and where the method does not fit", () => {
+    const remarks = (flow: number, millimetres: number, method: "Hazen-Williams" | "Darcy-Weisbach"): string[] =>
+      routeParts(makeSystem(1, [{ pipe: bore(millimetres), length: 1, k: 0 }], { method }), flow).map((p) => p.remark);
+    expect(remarks(0.004, 57, "Hazen-Williams")[1]).toBe("fast: over 5 ft/s (1.5 m/s)"); // 1.57 m/s
+    expect(remarks(0.008, 57, "Hazen-Williams")[1]).toMatch("much too fast"); // 3.13 m/s
+    expect(remarks(0.00002, 20, "Hazen-Williams")[1]).toMatch("not turbulent"); // Re about 1100
+    expect(remarks(0.00002, 20, "Darcy-Weisbach")[1]).toBe("");
+  });
+});
