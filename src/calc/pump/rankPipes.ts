@@ -1,0 +1,63 @@
+import { pipeSpeed } from "../pipe/friction";
+import { makeSystem, type RouteOptions, type RoutePipe } from "../pipe/route";
+import { pumpWatts, runCostCents, toCents, type Running } from "./power";
+
+/** A pipe on offer for the whole length. */
+export interface PipeOffer extends RoutePipe {
+  /** Money per m. */
+  readonly pricePerMetre: number;
+}
+
+/** What a pipe does and costs. Money in cents. */
+export interface RankedPipe {
+  readonly offer: PipeOffer;
+  /** m/s */
+  readonly speed: number;
+  readonly tooFast: boolean;
+  /** m */
+  readonly head: number;
+  readonly watts: number;
+  readonly pipeCents: number;
+  readonly energyCents: number;
+  readonly ownCents: number;
+}
+
+/**
+ * Pipe sizes for a flow, those within the speed limit first and among them the cheapest over the years:
+ * pipe + years × electricity of a pump that gives just the head this pipe needs.
+ *
+ * @param flow m³/s, above 0
+ * @param lift m
+ * @param efficiency wire to water, above 0 to 1
+ * @param speedLimit m/s, above 0
+ * @param years 0 to 50
+ * @throws Problem for values outside the ranges of makeSystem, pumpWatts and runCostCents
+ */
+export function rankPipes(
+  offers: readonly PipeOffer[],
+  flow: number,
+  lift: number,
+  terms: { efficiency: number; running: Running; years: number; speedLimit: number } & RouteOptions,
+): RankedPipe[] {
+  const ranked = offers.map((offer): RankedPipe => {
+    const head = makeSystem(lift, [offer], terms).headAt(flow);
+    const speed = pipeSpeed(flow, offer.pipe.bore);
+    const watts = pumpWatts(flow, head, terms.efficiency);
+    const pipeCents = toCents(offer.pricePerMetre * offer.length);
+    const energyCents = runCostCents(watts, terms.running);
+    return {
+      offer,
+      speed,
+      tooFast: speed > terms.speedLimit * (1 + 1e-9),
+      head,
+      watts,
+      pipeCents,
+      energyCents,
+      ownCents: pipeCents + Math.round(energyCents * terms.years),
+    };
+  });
+  return ranked.sort((a, b) => {
+    if (a.tooFast !== b.tooFast) return a.tooFast ? 1 : -1;
+    return a.tooFast ? a.speed - b.speed : a.ownCents - b.ownCents;
+  });
+}

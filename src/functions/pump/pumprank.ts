@@ -1,0 +1,112 @@
+import { makeSystem } from "../../calc/pipe/route";
+import { RUNNING_RANGE } from "../../calc/pump/power";
+import { rankPumps, type PumpOffer, type RankedPump } from "../../calc/pump/rank";
+import type { UnitSystem } from "../../calc/quantity/unitSystem";
+import type { Argument } from "../contract/argument";
+import { declare } from "../contract/declaration";
+import { tableResult, type TableCell } from "../contract/result";
+import { number, quantity, text } from "../contract/scalars";
+import { table } from "../contract/tables";
+import { FLOW, LIFT, method, route } from "../pipe/arguments";
+import { CURVE_FLOW, HEAD, running, years } from "./arguments";
+import { dutyVerdict, ELECTRIC_CAUTION } from "./words";
+
+const pumpRows = table(
+  "Pumps: name, price, watts, shut-off head, then flow and head repeated",
+  {
+    name: text("Pump", { longest: 60 }),
+    price: number("Price", { min: 0, max: 1_000_000 }),
+    watts: number("Power drawn", { above: 0, max: RUNNING_RANGE.watts.max }, { unit: "W" }),
+    shut_off_head: quantity("head", "Shut-off head", { above: 0, ...(HEAD.max ? { max: HEAD.max } : {}) }),
+  },
+  { repeated: { flow: quantity("flow", "Flow", CURVE_FLOW), head: quantity("head", "Head", HEAD) }, mostRows: 2000 },
+);
+
+const pumps: Argument<PumpOffer[]> = {
+  ...pumpRows,
+  read: (raw, label, system) =>
+    pumpRows.read(raw, label, system).map(({ name, price, watts, shut_off_head, groups }) => ({
+      name,
+      price,
+      watts,
+      points: [{ flow: 0, head: shut_off_head }, ...groups],
+    })),
+};
+
+export const PUMPRANK = declare({
+  name: "PUMPRANK",
+  topic: "pump",
+  summary: "Ranks pumps on a route: those that meet the flow, cheapest to own first, and why each other one fails.",
+  formula: "duty point of each pump as in DUTY; cost to own = price + years × watts / 1000 × hours × days × tariff",
+  source: "Duty point as DUTY; money by arithmetic, each yearly cost rounded to the cent",
+  limits:
+    "The watts are taken as the same at every flow. A pump that runs off the end of its curve is not counted as meeting " +
+    "the flow. Interest, repairs and the pump's life are left out.",
+  caution: ELECTRIC_CAUTION,
+  args: {
+    pumps,
+    flow: quantity("flow", "Flow wanted", FLOW),
+    lift: quantity("head", "Lift from the running water level to the outlet", LIFT),
+    route,
+    ...running,
+    years,
+    method,
+  },
+  result: tableResult("the ranked pumps", [
+    { title: "Rank" },
+    { title: "Pump" },
+    { title: "Flow delivered", measure: "flow" },
+    { title: "Head", measure: "head" },
+    { title: "Energy per year" },
+    { title: "Cost to own" },
+    { title: "Verdict" },
+  ]),
+  examples: [
+    {
+      args: [
+        [
+          ["Too weak", 150, 200, 7, 1800, 2, null, null, null, null, null, null, null, null],
+          ["Serves", 400, 500, 26, 1200, 25, 2400, 22.5, 3600, 18, 4800, 11, 5700, 3],
+        ],
+        3500,
+        8,
+        [[2, 100, "Sch 40 PVC", 6]],
+        20,
+        300,
+        0.15,
+        10,
+      ],
+      gives: [
+        { at: [1, 0], is: 1 },
+        { at: [1, 1], is: "Serves" },
+        { at: [1, 2], is: 3678.55 },
+        { at: [1, 4], is: 450 },
+        { at: [1, 5], is: 4900 },
+        { at: [2, 0], is: "" },
+        { at: [2, 2], is: 0 },
+        { at: [2, 6], is: "Cannot lift: its shut-off head of 7 ft is not above the lift of 8 ft." },
+      ],
+      within: 0.002,
+      from: "flow: EPANET 2.3.5, 61.309 gpm; by hand: 0.5 kW × 20 h × 300 d × 0.15 = 450 a year, 400 + 10 × 450 = 4900",
+    },
+  ],
+  compute({ pumps, flow, lift, route, hours_per_day, days_per_year, tariff, years, method }, units) {
+    const terms = { hoursPerDay: hours_per_day, daysPerYear: days_per_year, tariff };
+    const ranked = rankPumps(pumps, flow, makeSystem(lift, route, { method }), terms, years);
+    return ranked.map((pump, index): TableCell[] => [
+      pump.meets ? index + 1 : "",
+      pump.offer.name,
+      pump.duty?.flow ?? "",
+      pump.duty?.head ?? "",
+      pump.energyCents / 100,
+      pump.ownCents / 100,
+      verdict(pump, flow, lift, units),
+    ]);
+  },
+});
+
+function verdict({ duty, fault, offer }: RankedPump, wanted: number, lift: number, units: UnitSystem): string {
+  if (!duty) return `Its ${fault}.`;
+  const lastKnown = Math.max(...offer.points.map((point) => point.flow));
+  return dutyVerdict(duty, wanted, lift, lastKnown, units);
+}

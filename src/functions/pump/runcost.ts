@@ -1,0 +1,30 @@
+import { RUNNING_RANGE, runCostCents } from "../../calc/pump/power";
+import { declare } from "../contract/declaration";
+import { numberResult } from "../contract/result";
+import { number } from "../contract/scalars";
+
+export const RUNCOST = declare({
+  name: "RUNCOST",
+  topic: "pump",
+  summary: "Gives what the electricity of a pump costs in a year.",
+  formula: "cost = watts / 1000 × hours a day × days a year × tariff, rounded to the cent",
+  source: "Arithmetic: a kilowatt-hour is 1000 W for an hour",
+  limits: "Standing charges and seasonal tariffs are left out.",
+  args: {
+    watts: number("Power drawn", RUNNING_RANGE.watts, { unit: "W" }),
+    hours_per_day: number("Hours a day it runs", RUNNING_RANGE.hoursPerDay),
+    days_per_year: number("Days a year it runs", RUNNING_RANGE.daysPerYear),
+    tariff: number("Price of a kWh", RUNNING_RANGE.tariff),
+  },
+  result: numberResult("the cost of a year's electricity"),
+  examples: [
+    {
+      args: [662.4, 12, 210, 0.16],
+      gives: 267.08,
+      within: 0,
+      from: "by hand: 0.6624 kW × 12 h × 210 d × 0.16 = 267.08",
+    },
+  ],
+  compute: ({ watts, hours_per_day, days_per_year, tariff }) =>
+    runCostCents(watts, { hoursPerDay: hours_per_day, daysPerYear: days_per_year, tariff }) / 100,
+});
