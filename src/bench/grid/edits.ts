@@ -1,0 +1,36 @@
+import type { Content } from "./content";
+
+/** A cell a person changed, counted from 0, and what it holds now. */
+export interface Edit {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly content: Content;
+}
+
+/**
+ * Remembers which cells were touched since the file was opened. What they hold is asked for when it is needed,
+ * so that undo and redo need no bookkeeping.
+ */
+export class Edits {
+  private readonly touched = new Map<string, { sheet: string; row: number; column: number }>();
+
+  constructor(
+    private readonly now: (sheet: string, row: number, column: number) => Content,
+    private readonly original: (sheet: string, row: number, column: number) => Content,
+  ) {}
+
+  touch(sheet: string, row: number, column: number): void {
+    this.touched.set(`${sheet}!${row},${column}`, { sheet, row, column });
+  }
+
+  /** The touched cells that differ from the file. */
+  list(): Edit[] {
+    const edits: Edit[] = [];
+    for (const { sheet, row, column } of this.touched.values()) {
+      const content = this.now(sheet, row, column);
+      if (content !== this.original(sheet, row, column)) edits.push({ sheet, row, column, content });
+    }
+    return edits;
+  }
+}

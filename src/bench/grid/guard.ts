@@ -1,0 +1,84 @@
+import type { ICommandInfo, IExecutionOptions } from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
+import { areaName, type Area } from "../../host/address";
+
+/** Commands that would move cells, change the look or the sheets: the bench edits contents only, so that saving keeps the rest of the file. */
+const STRUCTURE =
+  /^sheet\.command\.(insert|remove|delete|move-rows|move-cols|move-range|reorder|copy-sheet|copy-worksheet|set-worksheet-(name|order|hide|show|row-count|column-count|default)|rename|add-worksheet|set-frozen|set-selection-frozen|cancel-frozen|set-tab-color|set-style|set-border|set-background|set-text|set-bold|set-font|set-range-(bold|italic|underline|stroke|font)|hide|set-col-hidden|set-row-hidden|set-selected|add-range|split-text|toggle-gridlines|set-workbook)/;
+const CONTENT_MUTATION = "sheet.mutation.set-range-values";
+
+interface Parts {
+  readonly api: FUniver;
+  sheetName(id: string): string;
+  isLocked(area: Area): boolean;
+  /** Cells a person (not the calculation) changed. */
+  touched(sheet: string, row: number, column: number): void;
+  refused(sentence: string): void;
+}
+
+interface Mutation {
+  readonly subUnitId: string;
+  readonly cellValue?: Record<number, Record<number, Record<string, unknown> | null>>;
+}
+
+const CONTENT_KEYS = ["v", "f", "si", "p"];
+
+/** Keeps results and layout safe from typing, pasting, dragging and clearing, and notes what a person changed. */
+export function guard({ api, sheetName, isLocked, touched, refused }: Parts): void {
+  api.addEvent(api.Event.BeforeSheetEditStart, (event) => {
+    const { row, column, worksheet } = event;
+    const area = { sheet: worksheet.getSheetName(), top: row, left: column, bottom: row, right: column };
+    if (!isLocked(area)) return;
+    event.cancel = true;
+    // The key that began the edit already stands in the formula bar; selecting again shows what the cell holds.
+    setTimeout(() => worksheet.getRange(row, column).activate());
+    refused(
+      `${areaName(area)} is worked out from other cells and is protected. The cells to fill in have a tinted ground.`,
+    );
+  });
+
+  api.addEvent(api.Event.BeforeCommandExecute, (event) => {
+    if (!STRUCTURE.test(event.id)) return;
+    event.cancel = true;
+    refused("The bench changes what cells hold, not the sheets themselves; do that in your spreadsheet program.");
+  });
+
+  let undoing = false;
+  api.addEvent(api.Event.CommandExecuted, (event) => {
+    const cells = userCells(event, event.options);
+    if (!cells) return;
+    const sheet = sheetName(cells.subUnitId);
+    let locked: Area | undefined;
+    for (const { row, column } of cells.list) {
+      touched(sheet, row, column);
+      const area = { sheet, top: row, left: column, bottom: row, right: column };
+      if (isLocked(area)) locked ??= area;
+    }
+    if (!locked || undoing) return;
+    const area = locked;
+    undoing = true;
+    // The command that pasted or cleared still has to put itself on the undo stack.
+    setTimeout(() => {
+      void api.undo().finally(() => (undoing = false));
+      refused(`That would have changed ${areaName(area)}, which is protected, so it was taken back.`);
+    });
+  });
+}
+
+/** The cells whose content a person's mutation changed; undefined for anything else. */
+function userCells(
+  command: Pick<ICommandInfo, "id" | "params">,
+  options: IExecutionOptions | undefined,
+): { subUnitId: string; list: { row: number; column: number }[] } | undefined {
+  if (command.id !== CONTENT_MUTATION || options?.fromFormula || options?.applyFormulaCalculationResult)
+    return undefined;
+  const { subUnitId, cellValue } = command.params as Mutation;
+  const list: { row: number; column: number }[] = [];
+  for (const [row, cells] of Object.entries(cellValue ?? {})) {
+    for (const [column, cell] of Object.entries(cells)) {
+      if (cell === null || CONTENT_KEYS.some((key) => key in cell))
+        list.push({ row: Number(row), column: Number(column) });
+    }
+  }
+  return list.length > 0 ? { subUnitId, list } : undefined;
+}

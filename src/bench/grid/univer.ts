@@ -1,0 +1,68 @@
+import { LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
+import formatLocale from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
+import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import coreLocale from "@univerjs/preset-sheets-core/locales/en-US";
+import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
+import validationLocale from "@univerjs/preset-sheets-data-validation/locales/en-US";
+import { UniverSheetsDrawingPreset } from "@univerjs/preset-sheets-drawing";
+import drawingLocale from "@univerjs/preset-sheets-drawing/locales/en-US";
+import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
+import "@univerjs/preset-sheets-core/lib/index.css";
+import "@univerjs/preset-sheets-data-validation/lib/index.css";
+import "@univerjs/preset-sheets-drawing/lib/index.css";
+import { defaultTheme } from "@univerjs/themes";
+import type { Reasons } from "./reasons";
+import { rillDescriptions, rillFunctions } from "./rillFunctions";
+import { safeSort } from "./safeSort";
+
+/** The bench's own colour in place of the spreadsheet's, from the palest to the darkest. */
+const ACCENT = {
+  50: "#f0f7f8",
+  100: "#dcedef",
+  200: "#b9dbe0",
+  300: "#8fc3ca",
+  400: "#3f95a1",
+  500: "#1d7885",
+  600: "#0b5f6b",
+  700: "#094f59",
+  800: "#073f47",
+  900: "#052f35",
+};
+
+/** The embedded spreadsheet, bare: our functions in its engine, its own toolbar and menus off. */
+export function startUniver(container: HTMLElement, reasons: Reasons): { univer: Univer; api: FUniver } {
+  const univer = new Univer({
+    theme: { ...defaultTheme, primary: ACCENT },
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: mergeLocales(coreLocale, validationLocale, formatLocale, drawingLocale) },
+    logLevel: LogLevel.ERROR,
+  });
+  const presets = [
+    UniverSheetsCorePreset({
+      container,
+      header: true,
+      toolbar: false,
+      contextMenu: false,
+      disableAutoFocus: true,
+      footer: { statisticBar: true, menus: false, zoomSlider: true, addSheetButtonConfig: { show: false } },
+      // Our functions must be known before a workbook exists, and every formula is calculated once on opening.
+      formula: {
+        function: [...rillFunctions(reasons), ...safeSort()],
+        description: rillDescriptions(),
+        initialFormulaComputing: 0,
+      },
+    }),
+    UniverSheetsDrawingPreset(),
+    UniverSheetsDataValidationPreset({ showEditOnDropdown: false }),
+    UniverSheetsConditionalFormattingPreset(),
+  ];
+  for (const { plugins } of presets) {
+    for (const plugin of plugins) {
+      if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
+      else univer.registerPlugin(plugin);
+    }
+  }
+  return { univer, api: FUniver.newAPI(univer) };
+}

@@ -1,0 +1,134 @@
+import "../taskpane/theme.css";
+import "../taskpane/pane.css";
+import "./bench.css";
+import { createBenchHost } from "../host/bench/benchHost";
+import { followTheme } from "../taskpane/followTheme";
+import { mountPane } from "../taskpane/pane";
+import { EmbeddedGrid } from "./grid/grid";
+import { Job, pictureAt } from "./page/job";
+import { ask, notice, refusal } from "./page/notices";
+import { dropZone } from "./page/dropZone";
+import { resizablePane } from "./page/divider";
+import { welcome } from "./page/welcome";
+import { workOffline } from "./page/offline";
+import { FileRefusal } from "./reading/refusal";
+
+const FIRST_TEMPLATE = "rillwright-us-demo.xlsx";
+
+function element<T extends HTMLElement>(id: string): T {
+  const found = document.getElementById(id);
+  if (!found) throw new Error(`the page has no #${id}`);
+  return found as T;
+}
+
+function start(): void {
+  const grid = new EmbeddedGrid(element("sheet"), { add: placePicture }, refusal);
+  followTheme({ theme: () => ({ dark: grid.dark() }) });
+  const job = new Job(grid, (problem) => {
+    const at = new Date().toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
+    element("kept").textContent = problem ?? (job.unsaved ? `Kept in this browser at ${at}` : "");
+    element("file-name").textContent = job.fileName + (job.unsaved ? " (changed)" : "");
+  });
+
+  async function placePicture(png: Uint8Array, title: string, at: Parameters<typeof pictureAt>[2]): Promise<void> {
+    const { width, height } = await createImageBitmap(new Blob([png as BlobPart], { type: "image/png" }));
+    // Drawings are rendered at twice their size on the sheet.
+    job.addPicture(pictureAt(png, title, at, { width: width / 2, height: height / 2 }));
+  }
+
+  async function openBytes(fileName: string, bytes: Uint8Array): Promise<void> {
+    try {
+      await job.open(fileName, bytes);
+    } catch (error) {
+      if (!(error instanceof FileRefusal)) throw error;
+      refusal(error.message);
+    }
+  }
+
+  async function openFile(file: File): Promise<void> {
+    if (job.unsaved) {
+      const answer = await ask(`${job.fileName} has changes that are in no file of yours yet.`, [
+        "Save it, then open",
+        "Open without saving",
+        "Cancel",
+      ]);
+      if (answer < 0 || answer === 2) return;
+      if (answer === 0) save();
+    }
+    await openBytes(file.name, new Uint8Array(await file.arrayBuffer()));
+  }
+
+  function save(): void {
+    const link = document.createElement("a");
+    link.href = URL.createObjectURL(
+      new Blob([job.file() as BlobPart], { type: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet" }),
+    );
+    link.download = job.fileName;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+    job.markSaved();
+    notice(`${job.fileName} was saved to your downloads.`, [], 6);
+  }
+
+  grid.openAs = openBytes;
+  const picker = element<HTMLInputElement>("file");
+  element("open").addEventListener("click", () => picker.click());
+  picker.addEventListener("change", () => {
+    const file = picker.files?.[0];
+    picker.value = "";
+    if (file) void openFile(file);
+  });
+  element("save").addEventListener("click", save);
+  element("undo").addEventListener("click", () => grid.undo());
+  element("redo").addEventListener("click", () => grid.redo());
+  document.addEventListener("keydown", (event) => {
+    if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "s") {
+      event.preventDefault();
+      save();
+    }
+  });
+  dropZone(element("drop"), (file) => void openFile(file));
+  togglePane();
+  resizablePane(element("divider"), element("pane"));
+  const showSelection = (): void => {
+    const { address, reason } = grid.selected();
+    element("selected-cell").textContent = address;
+    element("why").textContent = reason ?? "";
+  };
+  grid.onSelect(showSelection);
+  grid.onChange(showSelection);
+  // The last edits may still be on their way to the storage when the page is closed.
+  window.addEventListener("pagehide", () => void job.keep());
+
+  void begin(job, openBytes).then(() => {
+    mountPane(element("pane"), createBenchHost(grid));
+    welcome();
+    document.body.dataset.ready = "true";
+    workOffline();
+  });
+}
+
+/** Opens what was kept last, or the demo job. */
+async function begin(job: Job, openBytes: (name: string, bytes: Uint8Array) => Promise<void>): Promise<void> {
+  const openDemo = async (): Promise<void> => {
+    const answer = await fetch(`templates/${FIRST_TEMPLATE}`);
+    await openBytes(FIRST_TEMPLATE, new Uint8Array(await answer.arrayBuffer()));
+  };
+  const draft = await job.restore();
+  if (!draft) return openDemo();
+  if (draft.edits.length === 0 && draft.pictures.length === 0) return;
+  const when = new Date(draft.at).toLocaleString([], { dateStyle: "medium", timeStyle: "short" });
+  notice(`Your changes to ${draft.fileName} of ${when} are back.`, [
+    { label: "Drop them", act: () => void openBytes(draft.fileName, draft.bytes) },
+  ]);
+}
+
+function togglePane(): void {
+  const button = element("toggle-pane");
+  button.addEventListener("click", () => {
+    const open = document.body.classList.toggle("pane-hidden");
+    button.setAttribute("aria-expanded", String(!open));
+  });
+}
+
+start();

@@ -1,0 +1,65 @@
+/** An answer a notice or question offers. */
+export interface Choice {
+  readonly label: string;
+  act(): void;
+}
+
+const REFUSAL_SECONDS = 8;
+
+/** A line under the bar that says what happened; it stays until closed, or leaves by itself after `seconds`. */
+export function notice(text: string, choices: readonly Choice[] = [], seconds?: number): () => void {
+  const area = document.getElementById("notices");
+  const row = document.createElement("div");
+  row.className = "notice";
+  const words = document.createElement("p");
+  words.textContent = text;
+  row.append(words);
+  const close = (): void => row.remove();
+  for (const { label, act } of [...choices, { label: "Close", act: () => undefined }]) {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = label;
+    button.addEventListener("click", () => {
+      close();
+      act();
+    });
+    row.append(button);
+  }
+  // One sentence at a time: a newer one replaces what was said before.
+  for (const old of area?.querySelectorAll(".notice.passing") ?? []) old.remove();
+  if (seconds !== undefined) {
+    row.classList.add("passing");
+    setTimeout(close, seconds * 1000);
+  }
+  area?.append(row);
+  return close;
+}
+
+/** Says why something was refused. */
+export function refusal(text: string): void {
+  notice(text, [], REFUSAL_SECONDS);
+}
+
+/** Asks in a dialog; resolves to the index of the answer, or -1 when it was closed without one. */
+export function ask(question: string, answers: readonly string[]): Promise<number> {
+  const dialog = document.getElementById("ask") as HTMLDialogElement;
+  const words = document.getElementById("ask-question");
+  const row = document.getElementById("ask-answers");
+  if (!words || !row) return Promise.resolve(-1);
+  words.textContent = question;
+  row.replaceChildren(
+    ...answers.map((answer, index) => {
+      const button = document.createElement("button");
+      button.value = String(index);
+      button.textContent = answer;
+      return button;
+    }),
+  );
+  dialog.returnValue = "";
+  dialog.showModal();
+  return new Promise((resolve) => {
+    dialog.addEventListener("close", () => resolve(dialog.returnValue === "" ? -1 : Number(dialog.returnValue)), {
+      once: true,
+    });
+  });
+}

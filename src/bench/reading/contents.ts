@@ -1,0 +1,20 @@
+import { dateToSerial, type Cell, type CellValue, type Sheet } from "hucre";
+import type { Content } from "../grid/content";
+import { fromFile } from "./formulaText";
+
+/** A value of the file as the grid and the port hold it: dates as serial numbers, nothing as "". */
+export function plainValue(value: CellValue | undefined, dates1904: boolean): string | number | boolean {
+  if (value instanceof Date) return dateToSerial(value, dates1904);
+  return value ?? "";
+}
+
+/** The formula of a cell as a person types it, or "". */
+export function formulaOf(cell: Cell | undefined): string {
+  return cell?.formula ? `=${fromFile(cell.formula)}` : "";
+}
+
+/** What the file holds in a cell: its formula, or its value. */
+export function contentOf(sheet: Sheet | undefined, row: number, column: number, dates1904: boolean): Content {
+  const cell = sheet?.cells?.get(`${row},${column}`);
+  return formulaOf(cell) || plainValue(cell?.value ?? sheet?.rows[row]?.[column], dates1904);
+}

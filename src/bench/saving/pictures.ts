@@ -1,0 +1,79 @@
+import { XML, type Package } from "./package";
+import { escapeXml } from "./sheetXml";
+
+/** A picture placed on a sheet at a cell, with its size in pixels. */
+export interface Picture {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly width: number;
+  readonly height: number;
+  readonly title: string;
+  readonly png: Uint8Array;
+}
+
+const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+const DRAWING = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
+const MAIN = "http://schemas.openxmlformats.org/drawingml/2006/main";
+const DRAWING_TYPE = "application/vnd.openxmlformats-officedocument.drawing+xml";
+/** English metric units in a pixel. */
+const EMU = 9525;
+/** What stands behind the drawing in a sheet, in the order the format demands. */
+const BEHIND_DRAWING =
+  /<(?:\w+:)?(?:drawingHF|legacyDrawing|legacyDrawingHF|picture|oleObjects|controls|webPublishItems|tableParts|extLst)\b|<\/(?:\w+:)?worksheet>/;
+
+/** Adds the pictures to the sheets' drawings, starting a drawing where a sheet has none. */
+export function addPictures(file: Package, sheets: ReadonlyMap<string, string>, pictures: readonly Picture[]): void {
+  for (const picture of pictures) {
+    const sheet = sheets.get(picture.sheet);
+    if (sheet === undefined) continue;
+    const drawing = drawingOf(file, sheet) ?? startDrawing(file, sheet);
+    const media = freeName(file, "xl/media/rillwright", ".png");
+    file.setBytes(media, picture.png);
+    file.addDefaultType("png", "image/png");
+    const relation = file.addRelation(drawing, `${OFFICE}/image`, media);
+    const xml = file.text(drawing);
+    const id = 1000 + [...xml.matchAll(/<(?:\w+:)?cNvPr\b/g)].length;
+    file.setText(
+      drawing,
+      xml.replace(/<\/(\w+:)?wsDr>/, (end) => anchor(picture, relation, id) + end),
+    );
+  }
+}
+
+function drawingOf(file: Package, sheet: string): string | undefined {
+  return [...file.relations(sheet).values()].find(({ type }) => type.endsWith("/drawing"))?.target;
+}
+
+function startDrawing(file: Package, sheet: string): string {
+  const drawing = freeName(file, "xl/drawings/drawingRillwright", ".xml");
+  file.setText(drawing, `${XML}<xdr:wsDr xmlns:xdr="${DRAWING}" xmlns:a="${MAIN}"></xdr:wsDr>`);
+  file.addContentType(drawing, DRAWING_TYPE);
+  const relation = file.addRelation(sheet, `${OFFICE}/drawing`, drawing);
+  const xml = file.text(sheet);
+  const prefix = /<(\w+:)?worksheet\b/.exec(xml)?.[1] ?? "";
+  const element = `<${prefix}drawing xmlns:r="${OFFICE}" r:id="${relation}"/>`;
+  file.setText(
+    sheet,
+    xml.replace(BEHIND_DRAWING, (next) => element + next),
+  );
+  return drawing;
+}
+
+function freeName(file: Package, stem: string, ending: string): string {
+  let number = 1;
+  while (file.has(`${stem}${number}${ending}`)) number += 1;
+  return `${stem}${number}${ending}`;
+}
+
+function anchor({ row, column, width, height, title }: Picture, relation: string, id: number): string {
+  const name = escapeXml(title);
+  return (
+    `<xdr:oneCellAnchor xmlns:xdr="${DRAWING}" xmlns:a="${MAIN}"><xdr:from><xdr:col>${column}</xdr:col><xdr:colOff>0</xdr:colOff>` +
+    `<xdr:row>${row}</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:from><xdr:ext cx="${Math.round(width * EMU)}" cy="${Math.round(height * EMU)}"/>` +
+    `<xdr:pic><xdr:nvPicPr><xdr:cNvPr id="${id}" name="${name}" descr="${name}"/><xdr:cNvPicPr><a:picLocks noChangeAspect="1"/></xdr:cNvPicPr></xdr:nvPicPr>` +
+    `<xdr:blipFill><a:blip xmlns:r="${OFFICE}" r:embed="${relation}"/><a:stretch><a:fillRect/></a:stretch></xdr:blipFill>` +
+    `<xdr:spPr><a:xfrm><a:off x="0" y="0"/><a:ext cx="${Math.round(width * EMU)}" cy="${Math.round(height * EMU)}"/></a:xfrm>` +
+    `<a:prstGeom prst="rect"><a:avLst/></a:prstGeom></xdr:spPr></xdr:pic><xdr:clientData/></xdr:oneCellAnchor>`
+  );
+}

@@ -1,0 +1,165 @@
+import { cellName, columnNumber } from "../../host/address";
+import type { CellValue } from "../../host/port";
+
+/** What a cell of the file becomes. */
+export interface CellPatch {
+  readonly value: CellValue;
+  /** New formula in the file's spelling; null takes the formula away; left out keeps what is there. */
+  readonly formula?: string | null;
+  /** The area a dynamic formula spills over, with the number of its cell metadata; left out keeps what is there. */
+  readonly spill?: { readonly ref: string; readonly metadata?: number };
+}
+
+/** Patches of one sheet, by row and column counted from 0. */
+export type SheetPatches = ReadonlyMap<number, ReadonlyMap<number, CellPatch>>;
+
+const ATTRIBUTES = String.raw`((?:[^>"']|"[^"]*"|'[^']*')*?)`;
+const ERROR_CODE = /^#(N\/A|NAME\?|REF!|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!)$/;
+/** Two engines may differ in the last digits; a difference this small is no change of the stored result. */
+const SAME = 1e-12;
+
+/** Rewrites the patched cells of a sheet's XML and leaves every other character as it is. */
+export function patchSheetXml(xml: string, patches: SheetPatches): string {
+  const start = new RegExp(`<(\\w+:)?sheetData\\b${ATTRIBUTES}(/>|>)`).exec(xml);
+  if (!start) throw new Error("the sheet has no data part");
+  const prefix = start[1] ?? "";
+  const opened = start.index + start[0].length;
+  if (start[3] === "/>") {
+    const open = `<${prefix}sheetData${start[2] ?? ""}>`;
+    return `${xml.slice(0, start.index)}${open}${patchRows("", prefix, patches)}</${prefix}sheetData>${xml.slice(opened)}`;
+  }
+  const closed = xml.indexOf(`</${prefix}sheetData`, opened);
+  return xml.slice(0, opened) + patchRows(xml.slice(opened, closed), prefix, patches) + xml.slice(closed);
+}
+
+function patchRows(rows: string, prefix: string, patches: SheetPatches): string {
+  const pending = [...patches.keys()].sort((a, b) => a - b);
+  const pattern = new RegExp(`<${prefix}row\\b${ATTRIBUTES}(?:/>|>([\\s\\S]*?)</${prefix}row>)`, "g");
+  const newRow = (row: number): string => {
+    const cells = patchCells("", row, prefix, patches.get(row) ?? new Map()).text;
+    return cells === "" ? "" : `<${prefix}row r="${row + 1}">${cells}</${prefix}row>`;
+  };
+  let text = "";
+  let copied = 0;
+  let previous = -1;
+  for (const match of rows.matchAll(pattern)) {
+    const attributes = match[1] ?? "";
+    const row = Number(/\br="(\d+)"/.exec(attributes)?.[1] ?? previous + 2) - 1;
+    previous = row;
+    text += rows.slice(copied, match.index);
+    copied = match.index + match[0].length;
+    while (pending[0] !== undefined && pending[0] < row) text += newRow(pending.shift() ?? 0);
+    if (pending[0] !== row) {
+      text += match[0];
+      continue;
+    }
+    pending.shift();
+    const cells = patchCells(match[2] ?? "", row, prefix, patches.get(row) ?? new Map());
+    // A row's span is only a hint, and a wrong one is worse than none.
+    const kept = cells.grown ? attributes.replace(/\s*\bspans="[^"]*"/, "") : attributes;
+    text += `<${prefix}row${kept}>${cells.text}</${prefix}row>`;
+  }
+  text += rows.slice(copied);
+  for (const row of pending) text += newRow(row);
+  return text;
+}
+
+function patchCells(
+  cells: string,
+  row: number,
+  prefix: string,
+  patches: ReadonlyMap<number, CellPatch>,
+): { text: string; grown: boolean } {
+  const pending = [...patches.keys()].sort((a, b) => a - b);
+  const pattern = new RegExp(`<${prefix}c\\b${ATTRIBUTES}(?:/>|>([\\s\\S]*?)</${prefix}c>)`, "g");
+  let text = "";
+  let copied = 0;
+  let previous = -1;
+  let grown = false;
+  const insert = (column: number): void => {
+    const patch = patches.get(column);
+    const cell = patch && writeCell(` r="${cellName(row, column)}"`, "", prefix, patch, false);
+    if (!cell) return;
+    text += cell;
+    grown = true;
+  };
+  for (const match of cells.matchAll(pattern)) {
+    const attributes = match[1] ?? "";
+    const letters = /\br="([A-Za-z]+)\d+"/.exec(attributes)?.[1];
+    const column = letters === undefined ? previous + 1 : columnNumber(letters);
+    previous = column;
+    text += cells.slice(copied, match.index);
+    copied = match.index + match[0].length;
+    while (pending[0] !== undefined && pending[0] < column) insert(pending.shift() ?? 0);
+    const patch = pending[0] === column ? patches.get(column) : undefined;
+    if (patch) pending.shift();
+    text +=
+      patch && !holds(attributes, match[2] ?? "", prefix, patch)
+        ? writeCell(attributes, match[2] ?? "", prefix, patch, true)
+        : match[0];
+  }
+  text += cells.slice(copied);
+  for (const column of pending) insert(column);
+  return { text, grown };
+}
+
+/** Whether a cell already stores what the patch would write. */
+function holds(attributes: string, inner: string, prefix: string, patch: CellPatch): boolean {
+  if (patch.formula !== undefined) return false;
+  const stored = new RegExp(`<${prefix}v>([^<]*)</${prefix}v>`).exec(inner)?.[1];
+  const ref = /\bref="([^"]*)"/.exec(new RegExp(`<${prefix}f\\b([^>]*)>`).exec(inner)?.[1] ?? "")?.[1];
+  if (patch.spill && ref !== patch.spill.ref) return false;
+  const type = /\bt="([^"]*)"/.exec(attributes)?.[1] ?? "n";
+  if (typeof patch.value === "boolean") return type === "b" && stored === (patch.value ? "1" : "0");
+  if (typeof patch.value === "string") {
+    if (patch.value === "") return stored === undefined && !inner.includes(`<${prefix}is>`);
+    return (type === "str" || type === "e") && stored === escapeXml(patch.value);
+  }
+  if (type !== "n" || stored === undefined) return false;
+  return Math.abs(Number(stored) - patch.value) <= SAME * Math.abs(patch.value);
+}
+
+/** The cell's XML under the patch; "" when nothing is left that a file must hold. */
+function writeCell(attributes: string, inner: string, prefix: string, patch: CellPatch, existed: boolean): string {
+  const old = new RegExp(`<${prefix}f\\b${ATTRIBUTES}(?:/>|>[\\s\\S]*?</${prefix}f>)`).exec(inner);
+  const dynamic = patch.spill?.metadata;
+  let formula = "";
+  if (typeof patch.formula === "string") {
+    const marks = patch.spill ? ` t="array" ref="${patch.spill.ref}"` : "";
+    formula = `<${prefix}f${marks}>${escapeXml(patch.formula)}</${prefix}f>`;
+  } else if (patch.formula === undefined && old) {
+    formula = patch.spill ? old[0].replace(/\bref="[^"]*"/, `ref="${patch.spill.ref}"`) : old[0];
+  }
+  let kept = attributes.replace(/\s*\bt="[^"]*"/, "");
+  if (patch.formula !== undefined) kept = kept.replace(/\s*\bcm="[^"]*"/, "");
+  if (patch.formula && dynamic !== undefined) kept += ` cm="${dynamic}"`;
+  const [type, value] = writeValue(patch.value, formula !== "", prefix);
+  if (formula === "" && value === "") return existed ? `<${prefix}c${kept}/>` : "";
+  return `<${prefix}c${kept}${type}>${formula}${value}</${prefix}c>`;
+}
+
+function writeValue(value: CellValue, isResult: boolean, prefix: string): [type: string, element: string] {
+  const v = (text: string): string => `<${prefix}v>${text}</${prefix}v>`;
+  if (typeof value === "number") return ["", v(String(value))];
+  if (typeof value === "boolean") return [' t="b"', v(value ? "1" : "0")];
+  if (ERROR_CODE.test(value)) return [' t="e"', v(value)];
+  if (isResult) return [' t="str"', v(escapeXml(value))];
+  if (value === "") return ["", ""];
+  return [
+    ' t="inlineStr"',
+    `<${prefix}is><${prefix}t xml:space="preserve">${escapeXml(value)}</${prefix}t></${prefix}is>`,
+  ];
+}
+
+export function escapeXml(text: string): string {
+  return (
+    text
+      .replace(/&/g, "&amp;")
+      .replace(/</g, "&lt;")
+      .replace(/>/g, "&gt;")
+      .replace(/"/g, "&quot;")
+      // Control characters cannot stand in XML at all.
+      // eslint-disable-next-line no-control-regex
+      .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g, "")
+  );
+}

@@ -1,0 +1,23 @@
+import type { Area } from "../address";
+import type { Grid, NamedCells, Selected, Template } from "../port";
+
+/** What the bench's embedded spreadsheet does for the port; everything else of the port is worked out on top of it. */
+export interface BenchGrid {
+  names(): readonly NamedCells[];
+  hasSheet(sheet: string): boolean;
+  values(area: Area): Grid;
+  /** Whether any cell of the area is locked on a protected sheet. */
+  locked(area: Area): boolean;
+  /** Writes all of it as one step that undo takes back. */
+  write(changes: readonly { readonly area: Area; readonly values: Grid }[]): Promise<void>;
+  select(area: Area): void;
+  selected(): Selected;
+  /** Puts another workbook in place of the one that is open. */
+  open(template: Template): Promise<void>;
+  /** Puts a picture at the selected cell; gives the sheet it is on. */
+  placePicture(png: Uint8Array, title: string): Promise<string>;
+  recalculate(): Promise<void>;
+  dark(): boolean;
+  onChange(listener: () => void): () => void;
+  onSelect(listener: () => void): () => void;
+}

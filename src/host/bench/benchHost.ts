@@ -1,0 +1,82 @@
+import { areaName, parseArea } from "../address";
+import { fits, resolvePlace } from "../places";
+import { HostRefusal, type Host, type Place } from "../port";
+import type { BenchGrid } from "./benchGrid";
+
+const SETTING = "rillwright.";
+
+/** The port's bench side, on top of the embedded spreadsheet. */
+export function createBenchHost(grid: BenchGrid): Host {
+  const areaOf = (place: Place) => {
+    const area = resolvePlace(place, grid.names());
+    return area && grid.hasSheet(area.sheet) ? area : undefined;
+  };
+  const requireArea = (place: Place, otherwise: string) => {
+    const area = areaOf(place);
+    if (!area) throw new HostRefusal(`"${place}" is not in this workbook${otherwise}.`);
+    return area;
+  };
+
+  return {
+    kind: "bench",
+    templateWays: ["open", "download"],
+    undoesInOneStep: true,
+    names: () => Promise.resolve(grid.names()),
+    read: (places) =>
+      Promise.resolve(
+        places.map((place) => {
+          const area = areaOf(place);
+          return area && grid.values(area);
+        }),
+      ),
+    async write(changes) {
+      const targets = changes.map(({ place, values }) => {
+        const area = requireArea(place, ", so nothing was written");
+        if (!fits(values, area))
+          throw new HostRefusal(`The values for ${place} do not fit ${areaName(area)}; nothing was written.`);
+        return { area, values };
+      });
+      const refused = targets.find(({ area }) => grid.locked(area));
+      if (refused)
+        throw new HostRefusal(`${areaName(refused.area)} holds results and is protected, so nothing was written.`);
+      await grid.write(targets);
+    },
+    select(place) {
+      grid.select(requireArea(place, ""));
+      return Promise.resolve();
+    },
+    selected: () => Promise.resolve(grid.selected()),
+    async insertFormula(formula) {
+      const { address } = grid.selected();
+      const area = parseArea(address);
+      if (!area) throw new HostRefusal("Select a cell first.");
+      const cell = { ...area, bottom: area.top, right: area.left };
+      if (grid.locked(cell)) {
+        throw new HostRefusal(
+          `${areaName(cell)} is protected; select an unlocked cell, or open a workbook of your own.`,
+        );
+      }
+      await grid.write([{ area: cell, values: [[formula]] }]);
+      return areaName(cell);
+    },
+    async takeTemplate(template) {
+      await grid.open(template);
+      return { said: `${template.file} is open here.`, mended: [], broken: [] };
+    },
+    async placePicture(png, title) {
+      const sheet = await grid.placePicture(png, title);
+      return `${title} is on the sheet ${sheet}, at the selected cell.`;
+    },
+    // The bench binds every formula when it opens a file, so there is nothing to enter again.
+    repairFormulas: () => Promise.resolve({ found: 0, repaired: 0, left: [] }),
+    recalculate: () => grid.recalculate(),
+    setting: (key) => Promise.resolve(localStorage.getItem(SETTING + key) ?? undefined),
+    keepSetting(key, value) {
+      localStorage.setItem(SETTING + key, value);
+      return Promise.resolve();
+    },
+    theme: () => ({ dark: grid.dark() }),
+    onChange: (listener) => grid.onChange(listener),
+    onSelect: (listener) => grid.onSelect(listener),
+  };
+}

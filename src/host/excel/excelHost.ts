@@ -1,0 +1,78 @@
+import type { Host } from "../port";
+import { readNames, readPlaces, writeChanges } from "./cells";
+import { placePictureInExcel } from "./picture";
+import { repairWorkbook } from "./repairs";
+import { inExcel } from "./run";
+import { insertAtSelection, readSelected, selectPlace } from "./selection";
+import { takeTemplateInExcel, waysToTakeTemplates } from "./templates";
+
+/** The port's Excel side. Call after `Office.onReady` said that the host is Excel. */
+export function createExcelHost(): Host {
+  return {
+    kind: "excel",
+    templateWays: waysToTakeTemplates(),
+    undoesInOneStep: false,
+    names: readNames,
+    read: readPlaces,
+    write: writeChanges,
+    select: selectPlace,
+    selected: readSelected,
+    insertFormula: insertAtSelection,
+    takeTemplate: takeTemplateInExcel,
+    placePicture: placePictureInExcel,
+    repairFormulas: repairWorkbook,
+    recalculate: () =>
+      inExcel("recalculate", async (context) => {
+        context.workbook.application.calculate(Excel.CalculationType.full);
+        await context.sync();
+      }),
+    setting: (key) =>
+      inExcel("read a setting", async (context) => {
+        const item = context.workbook.settings.getItemOrNullObject(key);
+        item.load({ value: true });
+        await context.sync();
+        return item.isNullObject ? undefined : String(item.value);
+      }),
+    keepSetting: (key, value) =>
+      inExcel("keep a setting", async (context) => {
+        context.workbook.settings.add(key, value);
+        await context.sync();
+      }),
+    theme: () => ({
+      dark: Office.context.officeTheme?.isDarkTheme ?? matchMedia("(prefers-color-scheme: dark)").matches,
+    }),
+    onChange: (listener) =>
+      listen((context) => {
+        const { worksheets } = context.workbook;
+        return [worksheets.onChanged.add(tell(listener)), worksheets.onCalculated.add(tell(listener))];
+      }),
+    onSelect: (listener) => listen((context) => [context.workbook.onSelectionChanged.add(tell(listener))]),
+  };
+}
+
+/** Excel's events wait for a promise; the listener's own work must not hold them up. */
+function tell(listener: () => void): () => Promise<void> {
+  return () => {
+    listener();
+    return Promise.resolve();
+  };
+}
+
+type Registration = OfficeExtension.EventHandlerResult<unknown>;
+
+/** Registers for events in the background; gives a function that ends the registration. */
+function listen(register: (context: Excel.RequestContext) => Registration[]): () => void {
+  const registered = inExcel("watch the workbook", async (context) => {
+    const results = register(context);
+    await context.sync();
+    return results;
+  });
+  // A host without the event still works; the pane then refreshes on focus only.
+  registered.catch(() => undefined);
+  return () => {
+    void registered.then(async (results) => {
+      results.forEach((result) => result.remove());
+      await results[0]?.context.sync();
+    });
+  };
+}

@@ -1,0 +1,33 @@
+import { base64 } from "../base64";
+import { inExcel } from "./run";
+
+/** Where pictures go when the sheet in view is protected. */
+const PICTURE_SHEET = "Drawings";
+
+/** Places a PNG at the active cell, or on a sheet of its own when the sheet in view is protected. */
+export function placePictureInExcel(png: Uint8Array, title: string): Promise<string> {
+  return inExcel("place the picture", async (context) => {
+    const cell = context.workbook.getActiveCell();
+    const own = context.workbook.worksheets.getItemOrNullObject(PICTURE_SHEET);
+    const inView = context.workbook.worksheets.getActiveWorksheet();
+    const guard = context.workbook.worksheets.getActiveWorksheet().protection;
+    cell.load({ left: true, top: true });
+    inView.load({ name: true });
+    guard.load({ protected: true });
+    own.load({ name: true });
+    await context.sync();
+    const elsewhere = guard.protected;
+    const sheet = !elsewhere ? inView : own.isNullObject ? context.workbook.worksheets.add(PICTURE_SHEET) : own;
+    const picture = sheet.shapes.addImage(base64(png));
+    picture.name = title;
+    picture.altTextDescription = title;
+    if (!elsewhere) {
+      picture.left = cell.left;
+      picture.top = cell.top;
+    }
+    await context.sync();
+    return elsewhere
+      ? `${title} is on the sheet ${PICTURE_SHEET}, because ${inView.name} is protected.`
+      : `${title} is on the sheet ${inView.name}, at the selected cell.`;
+  });
+}

@@ -1,0 +1,82 @@
+import { base64 } from "../base64";
+import { HostRefusal, type Template, type TemplateReport, type TemplateWay } from "../port";
+import { templateContents, type TemplateContents } from "../templateNames";
+import { inExcel } from "./run";
+
+/** Where a whole workbook can be inserted: Excel on the web drops charts and refuses notes. */
+export function waysToTakeTemplates(): TemplateWay[] {
+  const { requirements, platform } = Office.context;
+  const ways: TemplateWay[] = ["download"];
+  if (requirements.isSetSupported("ExcelApi", "1.8")) ways.push("open");
+  const desktop = platform === Office.PlatformType.PC || platform === Office.PlatformType.Mac;
+  if (desktop && requirements.isSetSupported("ExcelApi", "1.13")) ways.push("insert");
+  return ways;
+}
+
+export async function takeTemplateInExcel(template: Template, way: TemplateWay): Promise<TemplateReport> {
+  if (way === "insert") return insertTemplate(template);
+  if (way === "download") throw new HostRefusal("Use the download link, then open the file in Excel.");
+  try {
+    await Excel.createWorkbook(base64(template.bytes));
+  } catch {
+    throw new HostRefusal("Excel could not open a new workbook; download the file and open it instead.");
+  }
+  return { said: "The job is open in a new Excel window.", mended: [], broken: [] };
+}
+
+/** Inserts the template's sheets behind the workbook's own, then checks every name and rebuilds the broken ones. */
+function insertTemplate({ bytes, file }: Template): Promise<TemplateReport> {
+  const contents = templateContents(bytes);
+  return inExcel(`insert ${file}`, async (context) => {
+    await refuseClash(context, contents);
+    context.workbook.insertWorksheetsFromBase64(base64(bytes), { positionType: Excel.WorksheetPositionType.end });
+    await context.sync();
+    const mended = await rebuildNames(context, contents);
+    const broken = (await brokenNames(context, contents)).map(({ name }) => name);
+    const said =
+      `The job's ${contents.sheets.length} sheets are in this workbook.` +
+      (mended.length > 0 ? ` ${mended.length} names were rebuilt.` : "") +
+      (broken.length > 0 ? ` These names could not be rebuilt: ${broken.join(", ")}. Download the file instead.` : "");
+    return { said, mended, broken };
+  });
+}
+
+async function refuseClash(context: Excel.RequestContext, contents: TemplateContents): Promise<void> {
+  const { names, worksheets } = context.workbook;
+  names.load({ name: true });
+  worksheets.load({ name: true });
+  await context.sync();
+  const sheet = worksheets.items.find((item) => contents.sheets.includes(item.name));
+  if (sheet)
+    throw new HostRefusal(`This workbook already has a sheet ${sheet.name}; open the job in a new workbook instead.`);
+  const name = names.items.find((item) => contents.names.has(item.name));
+  if (name)
+    throw new HostRefusal(`This workbook already has the name ${name.name}; open the job in a new workbook instead.`);
+}
+
+/** Names of the template that are missing from the workbook or lost their cells. */
+async function brokenNames(
+  context: Excel.RequestContext,
+  contents: TemplateContents,
+): Promise<{ name: string; item?: Excel.NamedItem }[]> {
+  const { names } = context.workbook;
+  names.load({ name: true, formula: true });
+  await context.sync();
+  const present = new Map(names.items.map((item) => [item.name, item]));
+  const result: { name: string; item?: Excel.NamedItem }[] = [];
+  for (const name of contents.names.keys()) {
+    const item = present.get(name);
+    if (!item || String(item.formula).includes("#REF!")) result.push({ name, item });
+  }
+  return result;
+}
+
+async function rebuildNames(context: Excel.RequestContext, contents: TemplateContents): Promise<string[]> {
+  const broken = await brokenNames(context, contents);
+  for (const { name, item } of broken) {
+    item?.delete();
+    context.workbook.names.add(name, `=${contents.names.get(name) ?? ""}`);
+  }
+  if (broken.length > 0) await context.sync();
+  return broken.map(({ name }) => name);
+}

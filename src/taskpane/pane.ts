@@ -1,0 +1,5 @@
+import type { Host } from "../host/port";
+
+export function mountPane(root: HTMLElement, host: Host): void {
+  root.textContent = host.kind;
+}
