@@ -1,0 +1,80 @@
+import { cellAddress } from "./address";
+import { anyBlank, bare } from "./conditions";
+import { formatOf, unitOf } from "./formats";
+import type { CheckSpec } from "./job";
+import type { Page } from "./page";
+
+/** Words of the verdicts; Start counts them, the pane reads them. */
+export const VERDICT = { ok: "OK", fix: "FIX", look: "LOOK", blank: "to fill", error: "ERROR" } as const;
+
+/** Lays out the sheet's checks as one block and hands them to Start. */
+export function addChecks(page: Page, checks: readonly CheckSpec[]): void {
+  if (checks.length === 0) return;
+  const across = page.lastColumn - 5;
+  const titles = ["Check", "Value", "Unit", "Limit", "Verdict", "What to do"];
+  titles.forEach((title, index) =>
+    page.put(page.row, index + 1, {
+      value: title,
+      style: index === 1 ? "head" : "headText",
+      ...(index === 5 ? { across } : {}),
+    }),
+  );
+  page.row++;
+  const first = page.row;
+  for (const check of checks) {
+    layOut(page, check, across);
+    page.row++;
+  }
+  markVerdicts(page, { top: first, left: 5, bottom: page.row - 1, right: 5 });
+}
+
+function layOut(page: Page, check: CheckSpec, across: number): void {
+  const { row, job } = page;
+  const kind = check.kind ?? "number";
+  const unit = check.unit ?? unitOf(kind, job.system);
+  const blank = (otherwise: string, instead: string): string =>
+    check.needs && check.needs.length > 0 ? `=IF(${anyBlank(check.needs)},${instead},${otherwise})` : `=${otherwise}`;
+  const bad = check.weight === "look" ? VERDICT.look : VERDICT.fix;
+  const format = formatOf(kind, job.system);
+  page.fitHeight(row, check.label, page.charactersAcross(1, 1));
+  page.put(row, 1, { value: check.label, style: "label" });
+  page.put(row, 2, {
+    formula: blank(`IFERROR(${bare(check.value)},"error")`, '""'),
+    style: "result",
+    look: { format },
+  });
+  page.put(row, 3, unit.startsWith("=") ? { formula: unit, style: "unit" } : { value: unit, style: "unit" });
+  page.put(row, 4, {
+    ...(typeof check.limit === "number"
+      ? { value: check.limit }
+      : check.limit.startsWith("=")
+        ? { formula: blank(`IFERROR(${bare(check.limit)},"error")`, '""') }
+        : { value: check.limit }),
+    style: "resultText",
+    look: { format, align: "right" },
+  });
+  if (typeof check.limit === "string" && !check.limit.startsWith("="))
+    page.fitHeight(row, check.limit, page.charactersAcross(4, 1));
+  page.put(row, 5, {
+    formula: blank(`IFERROR(IF(${bare(check.ok)},"${VERDICT.ok}","${bad}"),"${VERDICT.error}")`, `"${VERDICT.blank}"`),
+    style: "resultText",
+    look: { bold: true },
+  });
+  page.textAcross(row, 6, across, check.cure, "remark");
+  const at = (column: number): string => `${page.name}!${cellAddress(row, column, true)}`;
+  job.checks.push({ ...check, sheet: page.name, cells: { value: at(2), unit: at(3), limit: at(4), verdict: at(5) } });
+}
+
+/** Verdicts that ask for something stand out by weight and ground as well as by their word. */
+export function markVerdicts(page: Page, area: { top: number; left: number; bottom: number; right: number }): void {
+  const cell = cellAddress(area.top, area.left).replace(/^([A-Z]+)/, "$$$1");
+  page.sheet.conditionals.push(
+    {
+      area,
+      formula: `=OR(${cell}="${VERDICT.fix}",${cell}="${VERDICT.error}")`,
+      style: { bold: true, color: "FFFFFF", fill: "5A1F14" },
+    },
+    { area, formula: `=${cell}="${VERDICT.look}"`, style: { bold: true, color: "1F2A2E", fill: "E3D3A4" } },
+    { area, formula: `=${cell}="${VERDICT.blank}"`, style: { italic: true, color: "4F5D63" } },
+  );
+}

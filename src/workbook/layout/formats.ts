@@ -1,0 +1,52 @@
+import { unitLabel, type Measure } from "../../calc/quantity/measures";
+import type { UnitSystem } from "../../calc/quantity/unitSystem";
+
+/** What a number is: a measure with a unit of the system, or one of the kinds every system shares. */
+export type Kind = Measure | "money" | "share" | "count" | "number" | "factor" | "text" | "date" | "hours";
+
+const FORMATS: Readonly<Record<Kind, string | Readonly<Record<UnitSystem, string>>>> = {
+  length: "#,##0.00",
+  size: { US: "0.00", SI: "#,##0" },
+  area: { US: "#,##0", SI: "#,##0.0" },
+  earth: "#,##0.00",
+  water: "#,##0",
+  flow: "#,##0",
+  head: "0.00",
+  speed: { US: "0.0", SI: "0.00" },
+  wind: "0.0",
+  load: "#,##0.00",
+  weight: "#,##0",
+  temperature: "0",
+  power: "#,##0",
+  density: { US: "#,##0", SI: "#,##0" },
+  money: "#,##0.00",
+  share: "0.0%",
+  count: "#,##0",
+  number: "General",
+  factor: "0.000",
+  hours: "#,##0.0",
+  text: "@",
+  date: "yyyy-mm-dd",
+};
+
+/** Number format that suits a kind in a system. */
+export function formatOf(kind: Kind, system: UnitSystem): string {
+  const format = FORMATS[kind];
+  return typeof format === "string" ? format : format[system];
+}
+
+const UNITLESS: Readonly<Record<string, string>> = {
+  share: "%",
+  count: "",
+  number: "",
+  factor: "",
+  text: "",
+  date: "",
+  hours: "h",
+};
+
+/** The unit printed beside a number of this kind; money takes the job's currency instead, as a formula. */
+export function unitOf(kind: Kind, system: UnitSystem): string {
+  if (kind === "money") return "=Currency";
+  return UNITLESS[kind] ?? unitLabel(kind as Measure, system);
+}

@@ -1,0 +1,69 @@
+/**
+ * How to write a sheet
+ * ====================
+ * One file, `src/workbook/sheets/<name>.ts`, and one line in `src/workbook/sheets/index.ts`:
+ *
+ *   export const pump = defineSheet({
+ *     name: "Pump",                       // the tab; letters only
+ *     order: 4,                           // place among the tabs
+ *     build(s, job) {
+ *       s.title("Pump", "Lay out the pipe, then pick a pump.");
+ *       s.section("Pipe");
+ *       s.input({ name: "RunHours", label: "Hours a day", kind: "hours", usual: 24, min: 0, max: 24, message: "Hours the pump runs a day." });
+ *       const route = s.table({
+ *         name: "RouteTable", rows: 4, required: true,
+ *         columns: [
+ *           { key: "size", title: "Size", kind: "size", input: { min: 0.25, max: 24, message: "Nominal size as sold." } },
+ *           { key: "length", title: "Length", kind: "length", input: { min: 0, max: 1000, message: "Pipe length." } },
+ *         ],
+ *         demo: { US: [[2, 38]], SI: [[63, 12]] },           // input columns in order
+ *       });
+ *       s.result({ name: "DesignHead", label: "Head", kind: "head", strong: true,
+ *         formula: `=RILL.TDH(DesignFlow,StaticLift,${route.cell("size", 1)},…,Units)`, needs: ["DesignFlow", "StaticLift"] });
+ *       const parts = s.spill({ name: "TdhParts", header: "function", rows: 10, needs: ["DesignFlow"],
+ *         formula: "=RILL.TDHTABLE(DesignFlow,StaticLift,RouteTable,,Units)",
+ *         columns: [{ kind: "text" }, { kind: "head" }, { kind: "share" }, { kind: "speed" }, { kind: "text" }] });
+ *       s.check({ label: "Water speed in the pipe", value: "=PipeSpeed", limit: job.pick({ US: 5, SI: 1.5 }), ok: "PipeSpeed<=5",
+ *         cure: "Choose a wider pipe.", fix: "RouteTable", kind: "speed", needs: ["PipeSpeed"] });
+ *       s.takeoff({ code: "PIPE", description: "Pressure pipe", unit: "ft", quantity: "=PipeTotalLength", category: "Pipe" });
+ *       s.rate({ code: "PIPE", description: "Pressure pipe, 2 in", unit: "ft", category: "Pipe", supplier: "Yard (demo)", price: { US: 3.1, SI: 5.4 } });
+ *     },
+ *   });
+ *
+ * Rules
+ * - Formulas are written as a user types them, beginning with "=" or not; other sheets are reached by defined names.
+ *   A reference (`s.input(…)`, `table.column("size")`) inside a template literal reads as formula text.
+ * - Every value says its `kind` (layout/formats.ts): a measure, or money, share, count, number, factor, hours, text, date.
+ *   The kind gives the unit beside it and the number format, in either system. `unit` overrides the unit text.
+ *   `Both<T>` is one value, or `{ US, SI }`.
+ * - `demo` is in the demo only; `usual` in demo and blank alike.
+ * - In the blank workbook nothing may show an error: list in `needs` the NUMBER cells (names) a formula cannot do without;
+ *   it then stays "" until they are filled, and so does whatever needs it in turn. Checks say "to fill".
+ * - Inputs need `min` and `max` (or `choices`, or kind "text"/"date") and a `message`. Inputs not `optional` are counted by
+ *   the sheet's own check of blank inputs.
+ * - A RILL function in a cell is one of about 60, and no more than 3 in a chain. Prefer `s.spill` of a table function, then read
+ *   its cells: `parts.cell(3, 2)`, or `INDEX(TdhParts,3,2)`.
+ * - Text that a formula gives: kind "text" in a result or column.
+ * - Plain cells take no array formula: use SUMPRODUCT, SUMIFS, INDEX/MATCH, or `s.spill`.
+ * - Free pages (Quote, Crew): `s.widths([...])`, then `s.put(row, column, { value | formula, style, kind, across, link, name })`,
+ *   `s.textAcross(row, column, across, text, style)`, and move `s.row` yourself. Styles: layout/style.ts.
+ * - A sheet that lists what others contributed sets `turn: 1` (Takeoff, Rates) or 2 (Start) and reads
+ *   `job.takeoffLines`, `job.rateLines`, `job.checks`.
+ */
+export { Ref } from "./address";
+export { defineSheet, type SheetDefinition } from "./defineSheet";
+export {
+  CATEGORIES,
+  Job,
+  type Both,
+  type Category,
+  type CheckSpec,
+  type PlacedCheck,
+  type RateLine,
+  type TakeoffLine,
+} from "./job";
+export { VERDICT, markVerdicts } from "./checks";
+export type { Kind } from "./formats";
+export { SheetLayout } from "./sheetLayout";
+export type { TableRef } from "./tables";
+export type { SpillRef } from "./spills";

@@ -1,0 +1,99 @@
+import type { UnitSystem } from "../../calc/quantity/unitSystem";
+import type { Kind } from "./formats";
+
+/** A value for the US workbook and one for the SI workbook, or one for both. */
+export type Both<T> = T | { readonly US: T; readonly SI: T };
+
+/**
+ * A check: a mistake this workbook catches. It is laid out at the end of its own sheet and listed on Start.
+ * Formulas are without error handling: the layout says "to fill" while `needs` are blank and "ERROR" where one fails.
+ */
+export interface CheckSpec {
+  /** What is checked, in a few words: "Water speed in the pipe". */
+  readonly label: string;
+  /** Formula of the value looked at. */
+  readonly value: string;
+  /** Formula or plain text of the limit: "at most 5 ft/s". */
+  readonly limit: string | number;
+  /** Formula that is TRUE when all is well. */
+  readonly ok: string;
+  /** What to do, in one sentence. */
+  readonly cure: string;
+  /** The defined name (or Sheet!A1) of the cell to change. */
+  readonly fix: string;
+  readonly kind?: Kind;
+  readonly unit?: string;
+  /** "stop" says FIX, "look" (a rule of thumb) says LOOK. */
+  readonly weight?: "stop" | "look";
+  /** Names of number cells or ranges without which there is nothing to check. */
+  readonly needs?: readonly string[];
+}
+
+/** A line of the takeoff: what the job needs, found on Rates by its code. */
+export interface TakeoffLine {
+  readonly code: string;
+  readonly description: string;
+  readonly unit: string;
+  /** Formula of the quantity, before waste and packs. */
+  readonly quantity: string;
+  readonly category: Category;
+  readonly needs?: readonly string[];
+}
+
+/** A line of the price list, with prices of our own invention. */
+export interface RateLine {
+  readonly code: string;
+  readonly description: string;
+  readonly unit: string;
+  readonly category: Category;
+  readonly supplier: string;
+  /** Price per unit. */
+  readonly price: Both<number>;
+  /** Share added for waste. */
+  readonly waste?: number;
+  /** What is sold in one piece, in `unit`: 1 where any amount can be bought. */
+  readonly pack?: Both<number>;
+  /** Least that is sold. */
+  readonly minimum?: Both<number>;
+}
+
+export const CATEGORIES = [
+  "Liner",
+  "Pipe",
+  "Pump",
+  "Basin",
+  "Stone",
+  "Ground",
+  "Finish",
+  "Labour",
+  "Equipment",
+  "Other",
+] as const;
+export type Category = (typeof CATEGORIES)[number];
+
+/** A check as it stands on its sheet; Start refers to these cells. */
+export interface PlacedCheck extends CheckSpec {
+  readonly sheet: string;
+  readonly cells: { readonly value: string; readonly limit: string; readonly verdict: string; readonly unit: string };
+}
+
+/** The workbook being laid out: its system and filling, and what its sheets contribute to the collecting ones. */
+export class Job {
+  readonly checks: PlacedCheck[] = [];
+  readonly takeoffLines: TakeoffLine[] = [];
+  readonly rateLines: RateLine[] = [];
+
+  constructor(
+    readonly system: UnitSystem,
+    readonly filled: "demo" | "blank",
+  ) {}
+
+  /** The one of two values that belongs to this workbook. */
+  pick<T>(value: Both<T>): T {
+    return isPair(value) ? value[this.system] : value;
+  }
+}
+
+function isPair<T>(value: Both<T>): value is { readonly US: T; readonly SI: T } {
+  return typeof value === "object" && value !== null && "US" in value && "SI" in value;
+}

@@ -1,0 +1,132 @@
+import type { Area, CellModel, CellValue, NameModel, SheetModel, Style } from "../model";
+import { Ref, cellAddress } from "./address";
+import { formatOf, type Kind } from "./formats";
+import type { Job } from "./job";
+import { FONT_SIZE, STYLE, type StyleName } from "./style";
+
+/** What a cell is given: a style by name with changes, and a value or formula. */
+export interface CellSpec {
+  readonly value?: CellValue;
+  readonly formula?: string;
+  readonly style?: StyleName;
+  /** Changes to the named style. */
+  readonly look?: Style;
+  readonly kind?: Kind;
+  readonly link?: string;
+  readonly name?: string;
+  /** Columns to merge, this one included. */
+  readonly across?: number;
+}
+
+/** A sheet being laid out from top to bottom: cells, names and the row the next helper writes to. */
+export class Page {
+  readonly sheet: SheetModel;
+  readonly names: NameModel[] = [];
+  /** The row the next helper writes to, counted from 1. */
+  row = 1;
+  /** Number cells and ranges that must be filled before the job can be estimated. */
+  readonly required: { readonly label: string; readonly ref: Ref }[] = [];
+
+  constructor(
+    readonly name: string,
+    readonly job: Job,
+  ) {
+    this.sheet = {
+      name,
+      rows: new Map(),
+      widths: [34, 13, 9, 13, 13, 13, 13, 13],
+      heights: new Map(),
+      merges: [],
+      validations: [],
+      conditionals: [],
+      charts: [],
+      freeze: { rows: 0, columns: 0 },
+      print: { landscape: false, pagesHigh: 0, breaks: [], footer: "" },
+    };
+  }
+
+  /** The last column notes and headings reach to. */
+  get lastColumn(): number {
+    return this.sheet.widths.length;
+  }
+
+  /** Writes one cell; `row` and `column` are counted from 1. Gives a reference that reads as formula text. */
+  put(row: number, column: number, spec: CellSpec): Ref {
+    const style: Style = {
+      ...STYLE[spec.style ?? "plain"],
+      ...(spec.kind ? { format: formatOf(spec.kind, this.job.system) } : {}),
+      ...spec.look,
+    };
+    const cell: CellModel = { style };
+    if (spec.value !== undefined) cell.value = spec.value;
+    if (spec.formula !== undefined) cell.formula = spec.formula.startsWith("=") ? spec.formula : `=${spec.formula}`;
+    if (spec.link !== undefined) cell.link = spec.link;
+    this.setCell(row, column, cell);
+    const across = spec.across ?? 1;
+    if (across > 1) {
+      // Every merged cell carries the style, so that lines and fills reach the end.
+      for (let at = column + 1; at < column + across; at++) this.setCell(row, at, { style });
+      this.sheet.merges.push({ top: row, left: column, bottom: row, right: column + across - 1 });
+    }
+    return spec.name ? this.define(spec.name, row, column, row, column) : new Ref(this.name, row, column, row, column);
+  }
+
+  setCell(row: number, column: number, cell: CellModel): void {
+    let cells = this.sheet.rows.get(row);
+    if (!cells) this.sheet.rows.set(row, (cells = new Map()));
+    if (cells.get(column)?.value !== undefined || cells.get(column)?.formula !== undefined) {
+      throw new Error(`${this.name}!${cellAddress(row, column)} is laid out twice`);
+    }
+    cells.set(column, cell);
+  }
+
+  /** Gives an area a defined name. */
+  define(name: string, top: number, left: number, bottom: number, right: number): Ref {
+    this.names.push({ name, sheet: this.name, area: { top, left, bottom, right } });
+    return new Ref(this.name, top, left, bottom, right, name);
+  }
+
+  /** Characters that fit on one line of some columns at the usual size. */
+  charactersAcross(column: number, across: number): number {
+    return this.sheet.widths.slice(column - 1, column - 1 + across).reduce((sum, width) => sum + width, 0);
+  }
+
+  /** Makes a row as high as its wrapped text needs. */
+  fitHeight(row: number, text: string, characters: number, size = FONT_SIZE): void {
+    // Arial's average character is a little narrower than the digit a column's width counts in.
+    const perLine = Math.max(4, (characters * FONT_SIZE * 1.02) / size);
+    const lines = text.split("\n").reduce((sum, part) => sum + wrappedLines(part, perLine), 0);
+    const height = Math.ceil(lines * size * 1.32 + 4);
+    if (height > (this.sheet.heights.get(row) ?? 15)) this.sheet.heights.set(row, height);
+  }
+
+  /** A text that wraps across several columns in one row. */
+  textAcross(row: number, column: number, across: number, text: string, style: StyleName): Ref {
+    this.fitHeight(row, text, this.charactersAcross(column, across), (STYLE[style] as Style).size);
+    return this.put(row, column, { value: text, style, across });
+  }
+
+  styleArea(area: Area, style: StyleName, look: Style = {}): void {
+    for (let row = area.top; row <= area.bottom; row++) {
+      for (let column = area.left; column <= area.right; column++) this.put(row, column, { style, look });
+    }
+  }
+}
+
+/** Lines a text takes when it is broken between words. */
+function wrappedLines(text: string, perLine: number): number {
+  let lines = 1;
+  let used = 0;
+  for (const word of text.split(" ")) {
+    if (used > 0 && used + 1 + word.length > perLine) {
+      lines++;
+      used = 0;
+    }
+    used += (used > 0 ? 1 : 0) + word.length;
+    if (used > perLine) {
+      lines += Math.floor(used / perLine);
+      used %= perLine;
+    }
+  }
+  return lines;
+}

@@ -1,0 +1,185 @@
+import type { Ref } from "./address";
+import { addChecks } from "./checks";
+import { addInput, addResult, type InputSpec, type ResultSpec } from "./forms";
+import type { CheckSpec, Job, RateLine, TakeoffLine } from "./job";
+import { Page } from "./page";
+import { addSpill, type SpillRef, type SpillSpec } from "./spills";
+import { addTable, type TableRef, type TableSpec } from "./tables";
+
+export interface ChartSpec {
+  readonly title: string;
+  /** What it shows, for those who cannot see it. */
+  readonly description: string;
+  readonly xTitle: string;
+  readonly yTitle: string;
+  /** Areas of one column each: `spill.body.column(1)`. */
+  readonly series: readonly {
+    readonly title: string;
+    readonly x: Ref;
+    readonly y: Ref;
+    readonly dashed?: boolean;
+    readonly markers?: boolean;
+    readonly line?: boolean;
+  }[];
+  /** Rows of the sheet it covers. */
+  readonly rows?: number;
+}
+
+export interface PrintSpec {
+  readonly landscape?: boolean;
+  /** Fit into this many pages in height; otherwise as many as it takes. */
+  readonly pagesHigh?: number;
+  /** Rows repeated at the top of every page. */
+  readonly titleRows?: readonly [number, number];
+}
+
+/** Darkest first, each told apart in grey; series also differ in dash and marker. */
+const SERIES_COLORS = ["2B4A52", "B0752A", "7A8F96", "5A1F14"];
+
+/** What a sheet's `build` is given. Helpers write at `s.row` and move it down. */
+export class SheetLayout extends Page {
+  private readonly ownChecks: CheckSpec[] = [];
+
+  constructor(name: string, job: Job) {
+    super(name, job);
+  }
+
+  /** Columns of the sheet, in characters; call it first. Column 1 is labels, 2 values, 3 units. */
+  widths(widths: readonly number[]): void {
+    this.sheet.widths.splice(0, this.sheet.widths.length, ...widths);
+  }
+
+  /** The sheet's heading, with one sentence that says what to do here; freezes the heading. */
+  title(text: string, subtitle: string): void {
+    this.put(this.row, 1, { value: text, style: "title", across: this.lastColumn });
+    this.sheet.heights.set(this.row, 26);
+    this.textAcross(this.row + 1, 1, this.lastColumn, subtitle, "subtitle");
+    this.row += 3;
+    if (this.sheet.freeze.rows === 0) this.sheet.freeze.rows = 2;
+  }
+
+  /** A heading over a group of rows. */
+  section(text: string): void {
+    if (this.row > 4) this.row++;
+    this.put(this.row, 1, { value: text, style: "section", across: this.lastColumn });
+    this.sheet.heights.set(this.row, 19);
+    this.row++;
+  }
+
+  /** A remark in plain text. */
+  note(text: string): void {
+    this.textAcross(this.row, 1, this.lastColumn, text, "note");
+    this.row++;
+  }
+
+  /** A safety caution, set where the number is read. */
+  caution(text: string): void {
+    this.textAcross(this.row, 1, this.lastColumn, `CAUTION: ${text}`, "caution");
+    this.row++;
+  }
+
+  input(spec: InputSpec): Ref {
+    return addInput(this, spec);
+  }
+
+  result(spec: ResultSpec): Ref {
+    return addResult(this, spec);
+  }
+
+  table(spec: TableSpec): TableRef {
+    return addTable(this, spec);
+  }
+
+  spill(spec: SpillSpec): SpillRef {
+    return addSpill(this, spec);
+  }
+
+  skip(rows = 1): void {
+    this.row += rows;
+  }
+
+  /** Contributes a check; all of a sheet's checks are laid out at its end, and listed on Start. */
+  check(spec: CheckSpec): void {
+    this.ownChecks.push(spec);
+  }
+
+  /** Contributes a line to Takeoff. */
+  takeoff(line: TakeoffLine): void {
+    this.job.takeoffLines.push(line);
+  }
+
+  /** Contributes a line to Rates. */
+  rate(line: RateLine): void {
+    this.job.rateLines.push(line);
+  }
+
+  /** A row that leads to another place when clicked. */
+  link(text: string, target: string): void {
+    this.put(this.row, 1, { value: text, style: "link", link: target });
+    this.row++;
+  }
+
+  chart(spec: ChartSpec): void {
+    const rows = spec.rows ?? 18;
+    this.sheet.charts.push({
+      title: spec.title,
+      description: spec.description,
+      xTitle: spec.xTitle,
+      yTitle: spec.yTitle,
+      series: spec.series.map(({ x, y, ...rest }, index) => ({
+        ...rest,
+        x: x.address,
+        y: y.address,
+        color: SERIES_COLORS[index % SERIES_COLORS.length] ?? "1F2A2E",
+      })),
+      area: { top: this.row, left: 1, bottom: this.row + rows - 1, right: this.lastColumn },
+    });
+    this.row += rows;
+  }
+
+  print(spec: PrintSpec): void {
+    this.sheet.print = {
+      ...this.sheet.print,
+      landscape: spec.landscape ?? false,
+      pagesHigh: spec.pagesHigh ?? 0,
+      ...(spec.titleRows ? { titleRows: spec.titleRows } : {}),
+    };
+  }
+
+  freeze(rows: number, columns = 0): void {
+    this.sheet.freeze.rows = rows;
+    this.sheet.freeze.columns = columns;
+  }
+
+  /** A new page begins here. */
+  pageBreak(): void {
+    this.sheet.print = { ...this.sheet.print, breaks: [...this.sheet.print.breaks, this.row - 1] };
+  }
+
+  /** Lays out the checks, the one for blank inputs among them. The builder of the workbook calls it. */
+  finish(): void {
+    const checks = [...this.blankInputs(), ...this.ownChecks];
+    if (checks.length === 0) return;
+    this.section(`Checks of ${this.name}`);
+    addChecks(this, checks);
+  }
+
+  private blankInputs(): CheckSpec[] {
+    const first = this.required[0];
+    if (!first) return [];
+    const blanks = this.required
+      .map(({ ref }) => `COUNTBLANK(${ref.cell(1).address.replace(`${this.name}!`, "")})`)
+      .join("+");
+    return [
+      {
+        label: `Inputs still blank on ${this.name}`,
+        value: blanks,
+        limit: 0,
+        ok: `${blanks}=0`,
+        cure: "Fill in the marked cells of this sheet that are still blank.",
+        fix: first.ref.name ?? first.ref.address.replace(/\$/g, ""),
+        kind: "count",
+      },
+    ];
+  }
+}

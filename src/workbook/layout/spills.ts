@@ -1,0 +1,73 @@
+import { Ref } from "./address";
+import { whenFilled } from "./conditions";
+import { formatOf, type Kind } from "./formats";
+import type { Page } from "./page";
+import { head } from "./tables";
+
+/** One column of a spilled table: how its numbers show, and its own title where the function gives none. */
+export interface SpillColumn {
+  readonly title?: string;
+  readonly kind: Kind;
+  readonly format?: string;
+}
+
+/** A formula that fills an area by itself, such as RILL.TDHTABLE or FILTER. */
+export interface SpillSpec {
+  /** Defined name of the whole reserved area, without the header row. */
+  readonly name?: string;
+  readonly formula: string;
+  /** The most rows it may give, header not counted. */
+  readonly rows: number;
+  readonly columns: readonly SpillColumn[];
+  /** "function": the first row it gives is the header (every RILL table). "ours": it gives no header. */
+  readonly header: "function" | "ours";
+  readonly needs?: readonly string[];
+  readonly at?: number;
+}
+
+/** A spilled table as laid out. `cell(row, column)` counts rows without the header and reads as formula text. */
+export interface SpillRef {
+  readonly body: Ref;
+  /** The cell that holds the formula. */
+  readonly anchor: Ref;
+  cell(row: number, column: number): Ref;
+}
+
+export function addSpill(page: Page, spec: SpillSpec): SpillRef {
+  const left = spec.at ?? 1;
+  const right = left + spec.columns.length - 1;
+  const headRow = page.row;
+  const fromFunction = spec.header === "function";
+  const anchorRow = fromFunction ? headRow : headRow + 1;
+  const bottom = headRow + spec.rows;
+  const formula = whenFilled(spec.formula, spec.needs);
+
+  for (let column = left; column <= right; column++) {
+    const shape = spec.columns[column - left];
+    if (!shape) continue;
+    const isText = shape.kind === "text";
+    if (fromFunction) page.put(headRow, column, { style: isText ? "headText" : "head" });
+    else head(page, headRow, column, { title: shape.title ?? "", kind: shape.kind });
+    const format = shape.format ?? (isText ? "General" : formatOf(shape.kind, page.job.system));
+    for (let row = headRow + 1; row <= bottom; row++) {
+      page.put(row, column, { style: isText ? "resultText" : "result", look: { format } });
+    }
+  }
+  // Headers come with units, which take a second line in narrow columns.
+  page.fitHeight(headRow, "Two\nlines", 20);
+
+  const anchorCell = page.sheet.rows.get(anchorRow)?.get(left);
+  if (!anchorCell) throw new Error(`${page.name}: a spilled table needs at least one column`);
+  anchorCell.formula = formula;
+  anchorCell.spill = { rows: fromFunction ? spec.rows + 1 : spec.rows, columns: spec.columns.length };
+  page.row = bottom + 1;
+
+  const body = spec.name
+    ? page.define(spec.name, headRow + 1, left, bottom, right)
+    : new Ref(page.name, headRow + 1, left, bottom, right);
+  return {
+    body,
+    anchor: new Ref(page.name, anchorRow, left, anchorRow, left),
+    cell: (row, column) => body.cell(row, column),
+  };
+}

@@ -1,0 +1,205 @@
+import type { CellValue } from "../model";
+import { Ref, areaAddress, cellAddress } from "./address";
+import { bare } from "./conditions";
+import { formatOf, unitOf, type Kind } from "./formats";
+import { validationFor, type InputSpec } from "./forms";
+import type { Both } from "./job";
+import type { Page } from "./page";
+
+/** One column of a table: an input column, or one with a formula, or fixed texts. */
+export interface ColumnSpec {
+  readonly key: string;
+  readonly title: string;
+  readonly kind: Kind;
+  readonly unit?: Both<string>;
+  /** Defined name of the column's cells. */
+  readonly name?: string;
+  /** The user types here. */
+  readonly input?: Pick<InputSpec, "min" | "max" | "whole" | "choices" | "message">;
+  /**
+   * Formula of every row. "[key]" is this row's cell of another column, "[key:all]" that whole column,
+   * "[#]" the row's number from 1. An input column may have one too: the user may type over it.
+   */
+  readonly formula?: string;
+  /** Fixed texts or numbers, one for each row. */
+  readonly fixed?: readonly CellValue[];
+  readonly format?: string;
+  /** Sheet columns this one takes (merged); 1 if left out. */
+  readonly across?: number;
+}
+
+export interface TableSpec {
+  /** Defined name of the body (header not included). */
+  readonly name?: string;
+  readonly columns: readonly ColumnSpec[];
+  readonly rows: number;
+  /** Rows of the demo: the input columns in order; "" leaves a cell blank. */
+  readonly demo?: Both<readonly (readonly CellValue[])[]>;
+  /** Rows that demo and blank both hold. */
+  readonly usual?: Both<readonly (readonly CellValue[])[]>;
+  /** The sheet column the table begins at; 1 if left out. */
+  readonly at?: number;
+  /** A row of totals: keys to add up, and its label in the first column. */
+  readonly totals?: {
+    readonly label: string;
+    readonly keys: readonly string[];
+    readonly names?: Readonly<Record<string, string>>;
+  };
+  /** The first row must be filled before the job can be estimated. */
+  readonly required?: boolean;
+}
+
+/** A table as laid out: its body, and a column of it by key. */
+export interface TableRef {
+  readonly body: Ref;
+  column(key: string): Ref;
+  cell(key: string, row: number): Ref;
+  total(key: string): Ref;
+}
+
+export function addTable(page: Page, spec: TableSpec): TableRef {
+  const left = spec.at ?? 1;
+  const places = new Map<string, number>();
+  let next = left;
+  for (const column of spec.columns) {
+    places.set(column.key, next);
+    next += column.across ?? 1;
+  }
+  const right = next - 1;
+  const headRow = page.row;
+  const top = headRow + 1;
+  const bottom = headRow + spec.rows;
+  const rows =
+    spec.usual !== undefined
+      ? page.job.pick(spec.usual)
+      : page.job.filled === "demo" && spec.demo !== undefined
+        ? page.job.pick(spec.demo)
+        : [];
+  if (rows.length > spec.rows) throw new Error(`${page.name}: a table of ${spec.rows} rows is given ${rows.length}`);
+
+  let inputIndex = 0;
+  for (const column of spec.columns) {
+    const at = placeOf(places, column.key, page.name);
+    head(page, headRow, at, column);
+    const index = column.input ? inputIndex++ : -1;
+    for (let row = top; row <= bottom; row++) {
+      const given = index >= 0 ? rows[row - top]?.[index] : column.fixed?.[row - top];
+      bodyCell(page, row, at, column, given, (text) => fillIn(text, row, top, bottom, places, page.name));
+    }
+    if (column.input) {
+      const area = { top, left: at, bottom, right: at };
+      page.sheet.validations.push(
+        validationFor(page, area, { label: column.title, kind: column.kind, unit: column.unit, ...column.input }),
+      );
+    }
+    if (column.name) page.define(column.name, top, at, bottom, at);
+  }
+  page.row = bottom + 1;
+  if (spec.totals) totals(page, spec, places, top, bottom);
+  const body = spec.name
+    ? page.define(spec.name, top, left, bottom, right)
+    : new Ref(page.name, top, left, bottom, right);
+  const firstInput = spec.columns.find((column) => column.input && column.kind !== "text");
+  if (spec.required && firstInput) {
+    const at = placeOf(places, firstInput.key, page.name);
+    page.required.push({ label: firstInput.title, ref: new Ref(page.name, top, at, top, at) });
+  }
+  const nameOf = (key: string): string | undefined => spec.columns.find((column) => column.key === key)?.name;
+  return {
+    body,
+    column: (key) => {
+      const at = placeOf(places, key, page.name);
+      return new Ref(page.name, top, at, bottom, at, nameOf(key));
+    },
+    cell: (key, row) => {
+      const at = placeOf(places, key, page.name);
+      return new Ref(page.name, top + row - 1, at, top + row - 1, at);
+    },
+    total: (key) => {
+      const at = placeOf(places, key, page.name);
+      return new Ref(page.name, bottom + 1, at, bottom + 1, at, spec.totals?.names?.[key]);
+    },
+  };
+}
+
+function placeOf(places: ReadonlyMap<string, number>, key: string, sheet: string): number {
+  const at = places.get(key);
+  if (at === undefined) throw new Error(`${sheet}: a table has no column "${key}"`);
+  return at;
+}
+
+/** Title and unit over a column; a currency is taken from the job. */
+export function head(
+  page: Page,
+  row: number,
+  at: number,
+  column: Pick<ColumnSpec, "title" | "kind" | "unit" | "across">,
+): void {
+  const unit = column.unit !== undefined ? page.job.pick(column.unit) : unitOf(column.kind, page.job.system);
+  const style = column.kind === "text" ? "headText" : "head";
+  const across = column.across ?? 1;
+  const text = unit && !unit.startsWith("=") ? `${column.title} (${unit})` : column.title;
+  page.fitHeight(row, unit.startsWith("=") ? `${text} ($)` : text, page.charactersAcross(at, across) * 0.9);
+  if (unit.startsWith("=")) page.put(row, at, { formula: `="${column.title} ("&${bare(unit)}&")"`, style, across });
+  else page.put(row, at, { value: text, style, across });
+}
+
+function bodyCell(
+  page: Page,
+  row: number,
+  at: number,
+  column: ColumnSpec,
+  given: CellValue | undefined,
+  fill: (text: string) => string,
+): void {
+  const isText = column.kind === "text";
+  const format = column.format ?? (isText && !column.input ? "General" : formatOf(column.kind, page.job.system));
+  const across = column.across ?? 1;
+  const typed = given !== undefined && given !== "";
+  const align = isText ? ("left" as const) : ("right" as const);
+  page.put(row, at, {
+    ...(typed ? { value: given } : column.formula ? { formula: fill(column.formula) } : {}),
+    style: column.input ? "input" : isText ? "resultText" : "result",
+    look: { format, align, ...(column.formula && column.input && !typed ? { italic: true } : {}) },
+    across,
+  });
+  if (isText && typed && typeof given === "string") page.fitHeight(row, given, page.charactersAcross(at, across));
+}
+
+/** Puts cell addresses where a column's formula says "[key]". */
+function fillIn(
+  text: string,
+  row: number,
+  top: number,
+  bottom: number,
+  places: ReadonlyMap<string, number>,
+  sheet: string,
+): string {
+  return text.replace(/\[(#|[a-zA-Z][\w]*)(:all)?\]/g, (_, key: string, all?: string) => {
+    if (key === "#") return String(row - top + 1);
+    const at = placeOf(places, key, sheet);
+    return all ? areaAddress({ top, left: at, bottom, right: at }, true) : cellAddress(row, at);
+  });
+}
+
+function totals(page: Page, spec: TableSpec, places: ReadonlyMap<string, number>, top: number, bottom: number): void {
+  const { row } = page;
+  const first = spec.columns[0];
+  for (const column of spec.columns) {
+    const at = placeOf(places, column.key, page.name);
+    const across = column.across ?? 1;
+    if (column === first)
+      page.put(row, at, { value: spec.totals?.label ?? "Total", style: "strong", look: { align: "left" }, across });
+    else if (spec.totals?.keys.includes(column.key)) {
+      const name = spec.totals.names?.[column.key];
+      page.put(row, at, {
+        formula: `=SUM(${areaAddress({ top, left: at, bottom, right: at })})`,
+        style: "strong",
+        look: { format: column.format ?? formatOf(column.kind, page.job.system) },
+        across,
+        ...(name ? { name } : {}),
+      });
+    } else page.put(row, at, { style: "strong", across });
+  }
+  page.row++;
+}

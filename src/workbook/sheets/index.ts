@@ -1,0 +1,5 @@
+import type { SheetDefinition } from "../layout";
+import { site } from "./site";
+
+/** Every sheet of the workbook. A new one is a file of its own and a line here; its `order` places its tab. */
+export const sheets: readonly SheetDefinition[] = [site];
