@@ -24,6 +24,7 @@ const UNITS = {
   wind: { US: "mph", SI: "km/h", inside: "m/s", noun: "a wind speed" },
   load: { US: "ton", SI: "tonne", inside: "kg", noun: "a weight" },
   weight: { US: "lb", SI: "kg", inside: "kg", noun: "a weight" },
+  density: { US: "lb/ft^3", SI: "t/m^3", inside: "kg/m^3", noun: "a density" },
   temperature: { US: "degF", SI: "degC", inside: "degC", noun: "a temperature" },
   power: { US: "W", SI: "W", inside: "W", noun: "a power" },
   // Money per length or area depends on the unit system but has no dimension of its own.
@@ -36,6 +37,8 @@ const LABELS: Readonly<Record<string, string>> = {
   "yd^3": "yd³",
   "m^3": "m³",
   tonne: "t",
+  "lb/ft^3": "lb/ft³",
+  "t/m^3": "t/m³",
   degF: "°F",
   degC: "°C",
 };

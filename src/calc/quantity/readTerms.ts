@@ -28,7 +28,7 @@ const PART_BEHIND_WHOLE = /(?:\s+|-)(\d{1,4})\/(\d{1,4})/y;
 const PART_ALONE = /(\d{1,4})\/(\d{1,4})/y;
 const POWER = String.raw`(?:\^?[23](?![\dA-Za-z])|[²³])?`;
 const WORD = String.raw`[A-Za-z°]+${POWER}(?:/[A-Za-z]+${POWER})?`;
-const WORDS = new RegExp(String.raw`${WORD}(?:\s+${WORD}){0,2}\.?`, "y");
+const WORDS = new RegExp(String.raw`${WORD}(?:\s+${WORD}){0,3}\.?`, "y");
 
 /** Splits a quantity into its terms: `2'-6 1/2" + 45 cm` has three. Throws a problem that names `name`. */
 export function readTerms(raw: string, name: string): Term[] {

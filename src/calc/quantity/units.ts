@@ -100,6 +100,7 @@ const SPELLINGS: ReadonlyMap<string, string> = new Map(
     "°c": "degC",
     "deg c": "degC",
     hp: "hp",
+    pcf: "lb/ft^3",
   }),
 );
 
@@ -132,10 +133,14 @@ function lookUp(text: string): Unit | null {
   const powers = text
     .replace(/²/g, "^2")
     .replace(/³/g, "^3")
-    .replace(/\bper\b/gi, "/");
+    .replace(/\s*(?:\/|\bper\b)\s*/gi, "/");
   const lower = powers.toLowerCase();
   const caseless = CASED.get(lower) ?? (CASELESS.has(lower) ? lower : undefined);
-  const joined = lower.replace(/^(ft|in|yd|m|mm|cm)([23])$/, "$1^$2");
+  const joined = lower
+    .replace(/\/(cf|cu ft|cubic foot)$/, "/ft3")
+    .replace(/\/(cy|cu yd|cubic yard)$/, "/yd3")
+    .replace(/^tons\//, "ton/")
+    .replace(/(^|\/)(ft|in|yd|m|mm|cm)([23])$/, "$1$2^$3");
   const candidates = [SPELLINGS.get(lower), caseless, joined !== lower ? joined : undefined, powers];
   for (const name of candidates) {
     // Digits may only stand as powers: "5 5 ft" must not become a unit of its own.

@@ -1,0 +1,40 @@
+import { inPounds, type DensityRow } from "./densities";
+
+const COMMON_ROCKS = "Densities of Common Rock Types (geology.about.com, 2014), g/cm³";
+const MIDDLE = "the middle is ours";
+const GRAMS_PER_CM3 = 1000;
+
+function inGrams(row: DensityRow): DensityRow {
+  return {
+    ...row,
+    low: row.low * GRAMS_PER_CM3,
+    usual: row.usual * GRAMS_PER_CM3,
+    high: row.high * GRAMS_PER_CM3,
+  };
+}
+
+/** Rock of which it is only known that it is rock. */
+const ANY_ROCK: DensityRow = inPounds({
+  name: "fieldstone",
+  also: ["mixed", "mixed rock", "rock", "boulder", "boulders", "unknown"],
+  low: 150,
+  usual: 165,
+  high: 170,
+  source:
+    "USACE, Streambank Manual, appendix A: 150 to 170 lb/ft³; 165 lb/ft³ as in EM 1110-2-1601, Table 3-1 (from memory)",
+});
+
+/** Solid rock, without any voids. */
+export const ROCKS: readonly DensityRow[] = [
+  ANY_ROCK,
+  ...[
+    { name: "granite", also: [], low: 2.6, usual: 2.65, high: 2.7, source: `${COMMON_ROCKS}; ${MIDDLE}` },
+    { name: "limestone", also: ["ledge stone"], low: 2.3, usual: 2.5, high: 2.7, source: `${COMMON_ROCKS}; ${MIDDLE}` },
+    { name: "sandstone", also: [], low: 2.2, usual: 2.5, high: 2.8, source: `${COMMON_ROCKS}; ${MIDDLE}` },
+    { name: "basalt", also: ["trap rock"], low: 2.8, usual: 2.9, high: 3, source: `${COMMON_ROCKS}; ${MIDDLE}` },
+    { name: "gneiss", also: [], low: 2.6, usual: 2.75, high: 2.9, source: `${COMMON_ROCKS}; ${MIDDLE}` },
+    { name: "quartzite", also: [], low: 2.6, usual: 2.7, high: 2.8, source: `${COMMON_ROCKS}; ${MIDDLE}` },
+    { name: "slate", also: [], low: 2.7, usual: 2.75, high: 2.8, source: `${COMMON_ROCKS}; ${MIDDLE}` },
+    { name: "lava", also: ["lava boulder"], low: 1.2, usual: 1.6, high: 2.2, source: "from memory" },
+  ].map(inGrams),
+];

@@ -1,0 +1,49 @@
+import { densityNames, readDensity, type DensityKind } from "../../calc/stone/density";
+import type { Argument } from "../contract/argument";
+import { optional } from "../contract/optional";
+import type { Range } from "../contract/range";
+import { isBlank } from "../contract/raw";
+import { share, text } from "../contract/scalars";
+
+/** The caution that stands wherever a boulder's weight is read. */
+export const LIFTING_CAUTION =
+  "Heavy stone crushes. Over the hand-lift limit use a machine and rigging rated for the weight, and keep people from under and below the load. The weight is an estimate.";
+
+/** Area to cover with gravel. */
+export const AREA: Range = { min: 0, max: { US: 1_000_000, SI: 100_000 } };
+/** Depth of a layer, and how far stones reach back. */
+export const THICKNESS: Range = { min: 0, max: { US: 196, SI: 5000 } };
+/** A side of one stone. */
+export const STONE_SIDE: Range = { above: 0, max: { US: 196, SI: 5000 } };
+/** Tons of stone. */
+export const TONS: Range = { min: 0, max: { US: 10_000, SI: 10_000 } };
+
+const written = text("Name or figure", { longest: 60 });
+
+/** A material by its name, or the user's own figure: a density with its unit, or a number in the default unit. */
+function density(kind: DensityKind, about: string): Argument<number> {
+  return {
+    ...written,
+    about,
+    dimensioned: true,
+    measure: "density",
+    choices: densityNames(kind),
+    rule: (system) => (system === "US" ? "name, or lb/ft³" : "name, or t/m³"),
+    // No stone weighs nothing: some hosts pass a blank cell as 0.
+    blank: (raw) => isBlank(raw) || raw === 0,
+    read: (raw, label, system) => readDensity(kind, written.read(raw, label, system), system, label),
+  };
+}
+
+/** The loose stone: washed gravel when left out. */
+export const stone = optional(
+  density("stone", 'Loose stone or its own figure, "1.35 ton/yd3"'),
+  "washed gravel",
+  "washed gravel",
+);
+
+/** The solid rock: fieldstone when left out. */
+export const rock = optional(density("rock", 'Rock or its own figure, "165 lb/ft3"'), "fieldstone", "fieldstone");
+
+/** What is added to the order for loss, spill and settling. */
+export const waste = optional(share("Added for waste"), "0", 0);

@@ -1,0 +1,81 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { densityNames, readDensity, requireDensity } from "../../../src/calc/stone/density";
+import { ROCKS } from "../../../src/calc/tables/rocks";
+import { STONES } from "../../../src/calc/tables/stones";
+
+// 1 lb/ft³ = 16.01846 kg/m³; 1 short ton/yd³ = 2,000 × 0.45359237 / 0.9144³ = 1186.553 kg/m³ (NIST SP 811, B.8).
+const POUND = 16.01846337;
+const TON = 1186.553;
+
+describe("readDensity", () => {
+  it("takes the table's usual figure for a name, in any case and spacing", () => {
+    // US EPA: crushed stone 2,700 lb/yd³ = 100 lb/ft³.
+    expect(readDensity("stone", "Crushed-Stone", "US", "stone") / POUND).toBeCloseTo(100, 6);
+    expect(readDensity("stone", " river  ROCK ", "SI", "stone") / POUND).toBeCloseTo(99, 6);
+    expect(readDensity("rock", "granite", "US", "rock")).toBe(2650);
+  });
+
+  it.each([
+    ["105 lb/ft3", 105 * POUND],
+    ["105 pcf", 105 * POUND],
+    ["1.35 ton/yd3", 1.35 * TON],
+    ["1.35 tons per cubic yard", 1.35 * TON],
+    ["2,700 lb/cu yd", 1.35 * TON],
+    ["1.45 t/m3", 1450],
+    ["1,45 t/m³", 1450],
+    ["1450 kg/m^3", 1450],
+  ])("takes the user's own figure %s in either system", (written, kilograms) => {
+    for (const system of ["US", "SI"] as const) {
+      expect(readDensity("stone", written, system, "stone") / kilograms).toBeCloseTo(1, 6);
+    }
+  });
+
+  it("takes a number in the system's default unit", () => {
+    expect(readDensity("rock", 165, "US", "rock") / POUND).toBeCloseTo(165, 6);
+    expect(readDensity("rock", 2.6, "SI", "rock")).toBeCloseTo(2600, 9);
+  });
+
+  it("tells a figure that cannot be meant from one that can, and how to write it", () => {
+    expect(() => readDensity("stone", 1.35, "US", "stone")).toThrow(
+      /stone must weigh 0\.6 to 2\.5 t\/m³ .*; got 1\.35 lb\/ft³; write the unit behind a figure, such as "1\.35 ton\/yd3"/,
+    );
+    expect(() => readDensity("rock", 2650, "SI", "rock")).toThrow("got 2650 t/m³");
+    expect(() => readDensity("stone", "-1.4 t/m3", "SI", "stone")).toThrow("stone must weigh");
+    expect(() => readDensity("stone", "40 gal", "US", "stone")).toThrow("stone must be in lb/ft^3 or a unit like it");
+    expect(() => readDensity("rock", "jelly", "US", "rock")).toThrow(
+      /rock "jelly" is not known; use one of fieldstone, granite, .* or a figure with its unit, such as "165 lb\/ft3"/,
+    );
+  });
+
+  it("keeps loose stone and solid rock apart", () => {
+    expect(() => readDensity("stone", "granite", "US", "stone")).toThrow('stone "granite" is not known');
+    expect(() => requireDensity("stone", 2650)).toThrow("stone density must be 600 to 2500 kg/m³");
+    expect(requireDensity("rock", 2650)).toBe(2650);
+  });
+});
+
+describe("the density tables", () => {
+  it.each([...STONES, ...ROCKS].map((row) => [row.name, row] as const))("%s is in order and has a source", (_, row) => {
+    expect(row.low).toBeLessThanOrEqual(row.usual);
+    expect(row.usual).toBeLessThanOrEqual(row.high);
+    expect(row.source.length).toBeGreaterThan(8);
+  });
+
+  it("finds every row by each of its names (fast-check: in upper case and with hyphens)", () => {
+    for (const [kind, rows] of [
+      ["stone", STONES],
+      ["rock", ROCKS],
+    ] as const) {
+      expect(densityNames(kind)).toEqual(rows.map((row) => row.name));
+      const named = rows.flatMap((row) => [row.name, ...row.also].map((name) => [name, row] as const));
+      expect(new Set(named.map(([name]) => name)).size).toBe(named.length);
+      fc.assert(
+        fc.property(fc.constantFrom(...named), fc.boolean(), ([name, row], shout) => {
+          const written = shout ? name.toUpperCase().replace(/ /g, "-") : ` ${name} `;
+          expect(readDensity(kind, written, "US", kind)).toBe(row.usual);
+        }),
+      );
+    }
+  });
+});
