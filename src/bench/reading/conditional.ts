@@ -1,7 +1,7 @@
 import type { IConditionFormattingRule } from "@univerjs/sheets-conditional-formatting";
 import type { ConditionalRule, Sheet } from "hucre";
 import { parseArea } from "../../host/address";
-import { fromFile } from "./formulaText";
+import { fromFile } from "../../workbook/formulaText";
 import type { StyleTable } from "./styles";
 
 /** The sheet's conditional formats that the grid can show; the others stay in the file, unseen. */

@@ -1,6 +1,6 @@
 import { dateToSerial, type Cell, type CellValue, type Sheet } from "hucre";
 import type { Content } from "../grid/content";
-import { fromFile } from "./formulaText";
+import { fromFile } from "../../workbook/formulaText";
 
 /** A value of the file as the grid and the port hold it: dates as serial numbers, nothing as "". */
 export function plainValue(value: CellValue | undefined, dates1904: boolean): string | number | boolean {

@@ -4,7 +4,7 @@ import { parseArea } from "../../host/address";
 import type { OpenedWorkbook } from "./openWorkbook";
 import { conditionalRules } from "./conditional";
 import { formulaOf, plainValue } from "./contents";
-import { fromFile } from "./formulaText";
+import { fromFile } from "../../workbook/formulaText";
 import { StyleTable } from "./styles";
 import { validationRules } from "./validations";
 

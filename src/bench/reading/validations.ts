@@ -1,7 +1,7 @@
 import type { ISheetDataValidationRule } from "@univerjs/core";
 import type { DataValidation, Sheet } from "hucre";
 import { rangeOf } from "./conditional";
-import { fromFile } from "./formulaText";
+import { fromFile } from "../../workbook/formulaText";
 
 const STYLES: Readonly<Record<string, number>> = { information: 0, stop: 1, warning: 2 };
 

@@ -1,6 +1,6 @@
 import { cellName, parseArea } from "../../host/address";
 import type { CellValue, Grid } from "../../host/port";
-import { isDynamic, toFile } from "../reading/formulaText";
+import { isDynamic, toFile } from "../../workbook/formulaText";
 import { dynamicMetadata } from "./metadata";
 import { attribute, Package } from "./package";
 import { addPictures, type Picture } from "./pictures";

@@ -1,0 +1,175 @@
+import type { Cell, DataValidation, MergeRange, SheetChart, WriteSheet } from "hucre";
+import { isDynamic, toFile } from "../formulaText";
+import { areaAddress } from "../layout/address";
+import type { CellModel, CellValue, ChartModel, NameModel, SheetModel, Validation } from "../model";
+import { differentialStyle, writerStyle } from "./styles";
+
+/** Everything of one sheet as the writing library takes it. */
+export function writerSheet(sheet: SheetModel, names: readonly NameModel[], paper: "letter" | "a4"): WriteSheet {
+  const { print, freeze } = sheet;
+  return {
+    name: sheet.name,
+    rows: [],
+    cells: cellsOf(sheet, names),
+    columns: sheet.widths.map((width) => ({ width })),
+    rowDefs: new Map([...sheet.heights].map(([row, height]) => [row - 1, { height }])),
+    merges: sheet.merges.map(({ top, left, bottom, right }): MergeRange => ({
+      startRow: top - 1,
+      startCol: left - 1,
+      endRow: bottom - 1,
+      endCol: right - 1,
+    })),
+    dataValidations: sheet.validations.map(validation),
+    conditionalRules: sheet.conditionals.map(({ area, formula, style }, index) => ({
+      type: "expression",
+      priority: index + 1,
+      formula: toFile(formula.slice(1)),
+      style: differentialStyle(style),
+      range: areaAddress(area),
+    })),
+    ...(freeze.rows + freeze.columns > 0 ? { freezePane: freeze } : {}),
+    charts: sheet.charts.map(chart),
+    protection: { sheet: true, objects: true, scenarios: true, formatColumns: true, formatRows: true },
+    pageSetup: {
+      paperSize: paper,
+      orientation: print.landscape ? "landscape" : "portrait",
+      fitToPage: true,
+      fitToWidth: 1,
+      fitToHeight: print.pagesHigh,
+      horizontalCentered: true,
+      margins: { left: 0.6, right: 0.6, top: 0.8, bottom: 0.8, header: 0.35, footer: 0.35 },
+      printArea: areaAddress({ top: 1, left: 1, bottom: lastRow(sheet), right: sheet.widths.length }, true),
+      ...(print.titleRows ? { printTitlesRow: `$${print.titleRows[0]}:$${print.titleRows[1]}` } : {}),
+    },
+    headerFooter: {
+      oddHeader: "",
+      oddFooter: `&L&"Arial,Regular"&8${print.footer || sheet.name}&R&"Arial,Regular"&8Page &P of &N`,
+    },
+    rowBreaks: [...print.breaks],
+    view: { showGridLines: false },
+  };
+}
+
+function lastRow(sheet: SheetModel): number {
+  return Math.max(1, ...sheet.rows.keys(), ...sheet.charts.map(({ area }) => area.bottom));
+}
+
+function cellsOf(sheet: SheetModel, names: readonly NameModel[]): Map<string, Partial<Cell>> {
+  const cells = new Map<string, Partial<Cell>>();
+  const spilled = spilledValues(sheet);
+  for (const row of [...sheet.rows.keys()].sort((a, b) => a - b)) {
+    for (const [column, cell] of [...(sheet.rows.get(row) ?? [])].sort(([a], [b]) => a - b)) {
+      const value = spilled.get(`${row},${column}`);
+      cells.set(`${row - 1},${column - 1}`, {
+        ...(value === undefined ? content(cell, row, column) : { value }),
+        style: writerStyle(cell.style),
+        ...(cell.link
+          ? {
+              hyperlink: {
+                target: "",
+                location: locationOf(cell.link, names),
+                ...(typeof cell.value === "string" ? { display: cell.value } : {}),
+              },
+            }
+          : {}),
+      });
+    }
+  }
+  return cells;
+}
+
+/** What spilling formulas leave in other cells than their own. */
+function spilledValues(sheet: SheetModel): Map<string, CellValue> {
+  const values = new Map<string, CellValue>();
+  for (const [row, cells] of sheet.rows) {
+    for (const [column, { result }] of cells) {
+      if (!Array.isArray(result)) continue;
+      result.forEach((line, down) =>
+        line.forEach((value, across) => {
+          if (down + across > 0) values.set(`${row + down},${column + across}`, value);
+        }),
+      );
+    }
+  }
+  return values;
+}
+
+function content(cell: CellModel, row: number, column: number): Partial<Cell> {
+  if (cell.formula === undefined) return { value: cell.value ?? null };
+  const { result } = cell;
+  const table = Array.isArray(result) ? result : undefined;
+  const first = table ? table[0]?.[0] : (result as CellValue | undefined);
+  const dynamic = cell.spill !== undefined || isDynamic(cell.formula);
+  const area = {
+    top: row,
+    left: column,
+    bottom: row + Math.max(1, table?.length ?? 1) - 1,
+    right: column + Math.max(1, table?.[0]?.length ?? 1) - 1,
+  };
+  return {
+    formula: toFile(cell.formula.slice(1)),
+    ...(first === undefined ? {} : { formulaResult: first }),
+    ...(dynamic ? { formulaType: "array" as const, formulaRef: areaAddress(area), formulaDynamic: true } : {}),
+  };
+}
+
+function locationOf(link: string, names: readonly NameModel[]): string {
+  const named = names.find(({ name }) => name === link);
+  return named ? `${named.sheet}!${areaAddress(named.area)}` : link;
+}
+
+function validation({ area, kind, min, max, choices, title, message }: Validation): DataValidation {
+  const told = { inputTitle: title, inputMessage: message, errorTitle: title, errorMessage: message };
+  const common = {
+    range: areaAddress(area),
+    allowBlank: true,
+    showInputMessage: true,
+    showErrorMessage: true,
+    ...told,
+  };
+  if (kind === "list") {
+    return typeof choices === "string"
+      ? { ...common, type: "list", formula1: toFile(choices.slice(1)) }
+      : { ...common, type: "list", values: [...(choices ?? [])] };
+  }
+  if (kind === "text")
+    return { ...common, type: "textLength", operator: "lessThanOrEqual", formula1: String(max ?? 200) };
+  return { ...common, type: kind, operator: "between", formula1: String(min), formula2: String(max) };
+}
+
+function chart({ title, description, xTitle, yTitle, series, area }: ChartModel): SheetChart {
+  const axis = {
+    axisTitleFontSize: 9,
+    axisTitleBold: false,
+    axisTitleFontFamily: "Arial",
+    labelFontSize: 8,
+    labelFontFamily: "Arial",
+  };
+  return {
+    type: "scatter",
+    scatterStyle: "lineMarker",
+    title,
+    titleFontSize: 11,
+    titleBold: true,
+    titleFontFamily: "Arial",
+    altText: description,
+    frameTitle: title,
+    dispBlanksAs: "gap",
+    legend: "bottom",
+    legendFontSize: 9,
+    legendFontFamily: "Arial",
+    axes: {
+      x: { ...axis, title: xTitle, gridlines: { major: true } },
+      y: { ...axis, title: yTitle, gridlines: { major: true } },
+    },
+    series: series.map(({ title: name, x, y, color, dashed, markers, line }) => ({
+      name,
+      categories: x,
+      values: y,
+      color,
+      stroke: line === false ? { width: 0 } : { width: 1.75, dash: dashed ? ("dash" as const) : ("solid" as const) },
+      marker: markers ? { symbol: "diamond" as const, size: 8, fill: color, line: color } : { symbol: "none" as const },
+    })),
+    anchor: { from: { row: area.top - 1, col: area.left - 1 }, to: { row: area.bottom, col: area.right } },
+  };
+}
