@@ -1,16 +1,8 @@
-import {
-  create,
-  createUnitDependencies,
-  unitDependencies,
-  type FactoryFunctionMap,
-  type MathJsInstance,
-  type Unit,
-} from "mathjs";
+import type { Unit } from "mathjs";
 import { invalid } from "../problem";
+import { NumberUnit } from "./numberUnits";
 
-// The library's types leave the factories optional; without them nothing here could run.
-const math = create({ ...unitDependencies, ...createUnitDependencies } as FactoryFunctionMap) as MathJsInstance;
-math.createUnit({
+NumberUnit.createUnit({
   gph: "1 gallon/hour",
   gpm: "1 gallon/minute",
   mph: "1 mile/hour",
@@ -146,7 +138,7 @@ function lookUp(text: string): Unit | null {
     // Digits may only stand as powers: "5 5 ft" must not become a unit of its own.
     if (name === undefined || !/^[A-Za-z°][A-Za-z0-9°^/* ()]*$/.test(name)) continue;
     try {
-      return math.unit(1, name);
+      return new NumberUnit(1, name);
     } catch {
       // Not a unit of the library under this spelling; try the next.
     }
@@ -159,7 +151,7 @@ export function convert(value: number, from: string, to: string): number {
   const source = requireUnit(from);
   const target = requireUnit(to);
   if (!source.equalBase(target)) throw invalid(`${from} cannot be turned into ${to}: they measure different things`);
-  return math.unit(value, unitName(source)).toNumber(unitName(target));
+  return new NumberUnit(value, unitName(source)).toNumber(unitName(target));
 }
 
 /** Whether two spellings name units of the same dimension. */
