@@ -39,13 +39,13 @@ export function readSelected(): Promise<Selected> {
 export function insertAtSelection(formula: string): Promise<string> {
   return inExcel("insert the formula", async (context) => {
     const cell = context.workbook.getActiveCell();
-    cell.load({
-      address: true,
-      format: { protection: { locked: true } },
-      worksheet: { protection: { protected: true } },
-    });
+    const guard = context.workbook.worksheets.getActiveWorksheet().protection;
+    const lock = context.workbook.getActiveCell().format.protection;
+    cell.load({ address: true });
+    guard.load({ protected: true });
+    lock.load({ locked: true });
     await context.sync();
-    if (cell.worksheet.protection.protected && cell.format.protection.locked !== false) {
+    if (guard.protected && lock.locked !== false) {
       throw new HostRefusal(`${cell.address} is protected; select an unlocked cell or a sheet of your own.`);
     }
     cell.formulas = [[formula]];

@@ -1,0 +1,169 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import { createExcelHost } from "../../src/host/excel/excelHost";
+import { HostRefusal, type Host } from "../../src/host/port";
+import { installFakeExcel } from "./fakeExcel";
+import { FakeWorkbook } from "./fakeWorkbook";
+import { smallTemplate } from "./smallTemplate";
+
+let book: FakeWorkbook;
+let host: Host;
+const task = { signal: new AbortController().signal, progress: () => undefined };
+
+beforeEach(() => {
+  book = new FakeWorkbook();
+  installFakeExcel(book);
+  host = createExcelHost();
+  book.addSheet(
+    "Pump",
+    { B2: { value: 4.75, formula: "=Fall+2" }, B3: { value: 7, locked: false }, B4: { value: 8, locked: false } },
+    true,
+  );
+  book.addSheet("Own");
+  book.names.set("StaticLift", "Pump!$B$2");
+  book.names.set("Wanted", "Pump!$B$3:$B$4");
+  book.names.set("Rate", "0.0825");
+});
+
+describe("reading", () => {
+  it("gives values by name and by address, and nothing for what is not there", async () => {
+    expect(await host.read(["StaticLift", "Pump!B3:B4", "Missing", "Gone!A1", "Rate"])).toEqual([
+      [[4.75]],
+      [[7], [8]],
+      undefined,
+      undefined,
+      undefined,
+    ]);
+  });
+
+  it("takes two round trips however many places are read", async () => {
+    await host.read(Array.from({ length: 40 }, () => "StaticLift"));
+    // One for names and sheets, one for values, and the one with which every request ends.
+    expect(book.syncs).toBe(3);
+  });
+});
+
+describe("writing", () => {
+  it("writes values and formulas into unlocked cells", async () => {
+    await host.write([{ place: "Wanted", values: [[1.5], ["=A1*2"]] }]);
+    expect(book.cell("Pump!B3")?.value).toBe(1.5);
+    expect(book.cell("Pump!B4")?.formula).toBe("=A1*2");
+  });
+
+  it("changes nothing when one of the cells is locked", async () => {
+    const changes = [
+      { place: "Wanted", values: [[1], [2]] },
+      { place: "StaticLift", values: [[3]] },
+    ];
+    await expect(host.write(changes)).rejects.toThrow("Pump!B2 holds results and is protected");
+    expect(book.cell("Pump!B3")?.value).toBe(7);
+  });
+
+  it("refuses a grid of the wrong size and a place that is not there", async () => {
+    await expect(host.write([{ place: "Wanted", values: [[1]] }])).rejects.toThrow("do not fit Pump!B3:B4");
+    await expect(host.write([{ place: "Nowhere", values: [[1]] }])).rejects.toThrow(HostRefusal);
+  });
+});
+
+describe("the selection", () => {
+  it("is read with its value and formula", async () => {
+    book.select("Pump!B2:C3");
+    expect(await host.selected()).toEqual({ sheet: "Pump", address: "Pump!B2:C3", value: 4.75, formula: "=Fall+2" });
+  });
+
+  it("moves to a name", async () => {
+    await host.select("Wanted");
+    expect(book.selection).toMatchObject({ sheet: "Pump", top: 2, bottom: 3 });
+  });
+
+  it("takes a formula, but not into a locked cell", async () => {
+    book.select("Own!D4");
+    expect(await host.insertFormula("=RILL.FTIN(2)")).toBe("Own!D4");
+    expect(book.cell("Own!D4")?.formula).toBe("=RILL.FTIN(2)");
+    book.select("Pump!B2");
+    await expect(host.insertFormula("=1")).rejects.toThrow("protected");
+  });
+});
+
+describe("templates", () => {
+  it("open in a new workbook", async () => {
+    const bytes = await smallTemplate();
+    expect((await host.takeTemplate({ file: "job.xlsx", bytes }, "open")).said).toContain("new Excel window");
+    expect(book.opened).toHaveLength(1);
+  });
+
+  it("rebuild the names that an insertion broke", async () => {
+    book.breaksNames = ["Fall"];
+    book.names.delete("StaticLift");
+    book.sheets.splice(0, 1);
+    const report = await host.takeTemplate({ file: "job.xlsx", bytes: await smallTemplate() }, "insert");
+    expect(report).toMatchObject({ mended: ["Fall"], broken: [] });
+    expect(book.names.get("Fall")).toBe("Site!$B$4");
+    expect(report.said).toContain("3 sheets");
+  });
+
+  it("are not inserted beside a sheet or name of the same name", async () => {
+    const bytes = await smallTemplate();
+    await expect(host.takeTemplate({ file: "job.xlsx", bytes }, "insert")).rejects.toThrow("already has a sheet Pump");
+    expect(book.sheets).toHaveLength(2);
+  });
+});
+
+describe("repair", () => {
+  it("enters unbound formulas again, protected sheets included, and leaves all others", async () => {
+    book.addSheet(
+      "Old",
+      { A1: { value: "#NAME?", formula: "=@RILL.TDH(1,2)" }, A2: { value: 3, formula: "=_xldudf_RILL_FTIN(2)" } },
+      true,
+    );
+    book.addSheet("Sound", { A1: { value: 3, formula: "=RILL.TDH(1,2)" } });
+    expect(await host.repairFormulas(task)).toEqual({ found: 2, repaired: 2, left: [] });
+    expect(book.cell("Old!A1")?.formula).toBe("=RILL.TDH(1,2)");
+    expect(book.cell("Old!A2")?.formula).toBe("=RILL.FTIN(2)");
+    expect(book.sheet("Old")?.protected).toBe(true);
+  });
+
+  it("names the cells of sheets that a password keeps", async () => {
+    book.addSheet("Kept", { C7: { value: "#NAME?", formula: "=RILL.TDH(1,2)" } }, true).password = true;
+    expect(await host.repairFormulas(task)).toEqual({ found: 1, repaired: 0, left: ["Kept!C7"] });
+  });
+
+  it("stops when it is cancelled", async () => {
+    const stopped = new AbortController();
+    stopped.abort();
+    book.addSheet("Old", { A1: { value: "#NAME?", formula: "=RILL.TDH(1,2)" } });
+    expect(await host.repairFormulas({ ...task, signal: stopped.signal })).toMatchObject({ found: 0 });
+  });
+});
+
+describe("pictures, settings and events", () => {
+  it("places a picture at the cell, or on a sheet of its own beside a protected one", async () => {
+    book.select("Own!B3");
+    expect(await host.placePicture(new Uint8Array([1]), "Section")).toContain("sheet Own");
+    expect(book.sheet("Own")?.pictures).toEqual([{ title: "Section", left: 64, top: 40 }]);
+    book.select("Pump!B2");
+    expect(await host.placePicture(new Uint8Array([1]), "Plan")).toContain("Drawings, because Pump is protected");
+    expect(book.sheet("Drawings")?.pictures).toEqual([{ title: "Plan" }]);
+  });
+
+  it("keeps settings with the workbook", async () => {
+    expect(await host.setting("view")).toBeUndefined();
+    await host.keepSetting("view", "2");
+    expect(await host.setting("view")).toBe("2");
+  });
+
+  it("tells of changes until it is stopped", async () => {
+    let told = 0;
+    const stop = host.onChange(() => (told += 1));
+    await host.write([{ place: "Wanted", values: [[1], [2]] }]);
+    expect(told).toBe(1);
+    stop();
+    await new Promise((resolve) => setTimeout(resolve));
+    await host.write([{ place: "Wanted", values: [[3], [4]] }]);
+    expect(told).toBe(1);
+  });
+
+  it("recalculates everything", async () => {
+    await host.recalculate();
+    expect(book.calculations).toBe(1);
+  });
+});

@@ -1,0 +1,245 @@
+import { cellName, parseArea, type Area } from "../../src/host/address";
+import { excelError, usedArea, type FakeSheet, type FakeWorkbook } from "./fakeWorkbook";
+
+type State = Record<string, unknown>;
+type Listener = () => Promise<void>;
+
+/**
+ * One request to the fake: what is asked for waits in a queue until `sync`, and a property can be read only
+ * after it was loaded and synced. Code that forgets either fails here as it would in Excel.
+ */
+class FakeContext {
+  private readonly queue: (() => void)[] = [];
+
+  constructor(private readonly book: FakeWorkbook) {}
+
+  sync = (): Promise<void> => {
+    this.book.syncs += 1;
+    try {
+      for (const act of this.queue.splice(0)) act();
+      return Promise.resolve();
+    } catch (error) {
+      return Promise.reject(error as Error);
+    }
+  };
+
+  get workbook(): unknown {
+    const { book } = this;
+    const name = (key: string): State => ({
+      name: key,
+      formula: `=${book.names.get(key) ?? ""}`,
+      visible: true,
+      delete: () => this.later(() => book.names.delete(key)),
+    });
+    return {
+      names: this.object(() => ({ items: [...book.names.keys()].map(name) }), {
+        add: (key: string, reference: string) => this.later(() => book.names.set(key, reference.replace(/^=/, ""))),
+      }),
+      worksheets: this.worksheets(),
+      settings: {
+        getItemOrNullObject: (key: string) =>
+          this.object(() => (book.settings.has(key) ? { value: book.settings.get(key) } : undefined)),
+        add: (key: string, value: string) => this.later(() => book.settings.set(key, value)),
+      },
+      application: { calculate: () => this.later(() => (book.calculations += 1)) },
+      getSelectedRange: () => this.range(() => book.selection),
+      getActiveCell: () => {
+        const first = ({ sheet, top, left }: Area): Area => ({ sheet, top, left, bottom: top, right: left });
+        return this.range(() => first(book.selection));
+      },
+      insertWorksheetsFromBase64: (text: string) =>
+        this.later(() => book.insert(Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0)))),
+      onSelectionChanged: this.event(book.selectionListeners),
+    };
+  }
+
+  private later(act: () => void): void {
+    this.queue.push(act);
+  }
+
+  private object(
+    state: () => State | undefined,
+    methods: State = {},
+    set: (name: string, value: unknown) => void = () => undefined,
+  ): unknown {
+    const loaded = new Map<string, unknown>();
+    const load = (what: Record<string, unknown>): void =>
+      this.later(() => {
+        const now = state();
+        loaded.set("isNullObject", now === undefined);
+        for (const name of Object.keys(what)) if (now) loaded.set(name, now[name]);
+        // What is loaded of a collection is loaded of each of its items.
+        if (Array.isArray(now?.items))
+          loaded.set(
+            "items",
+            now.items.map((item: State) => picked(item, Object.keys(what))),
+          );
+      });
+    const all: State = { ...methods, load, context: this };
+    return new Proxy(all, {
+      get: (_, name) => {
+        if (typeof name === "symbol" || name === "then") return undefined;
+        if (name in all) return all[name];
+        if (!loaded.has(name)) throw excelError(`PropertyNotLoaded: ${name}`);
+        return loaded.get(name);
+      },
+      set: (_, name, value) => {
+        this.later(() => set(String(name), value));
+        return true;
+      },
+    });
+  }
+
+  private event(listeners: Set<Listener>): unknown {
+    return {
+      add: (listener: Listener) => {
+        this.later(() => listeners.add(listener));
+        return { context: this, remove: () => this.later(() => listeners.delete(listener)) };
+      },
+    };
+  }
+
+  private worksheets(): unknown {
+    const { book } = this;
+    return this.object(() => ({ items: book.sheets.map(({ name }) => ({ name })) }), {
+      getItem: (name: string) => this.sheet(() => book.requireSheet(name)),
+      getItemOrNullObject: (name: string) => this.sheet(() => book.sheet(name)),
+      getActiveWorksheet: () => this.sheet(() => book.requireSheet(book.selection.sheet)),
+      add: (name: string) => {
+        this.later(() => book.addSheet(name));
+        return this.sheet(() => book.requireSheet(name));
+      },
+      onChanged: this.event(book.changeListeners),
+      onCalculated: this.event(new Set()),
+    });
+  }
+
+  private sheet(find: () => FakeSheet | undefined): unknown {
+    const { book } = this;
+    const here = (): FakeSheet => {
+      const sheet = find();
+      if (!sheet) throw excelError("ItemNotFound");
+      return sheet;
+    };
+    const unprotect = (): void => {
+      if (here().password) throw excelError("AccessDenied");
+      here().protected = false;
+    };
+    return this.object(() => find() && { name: here().name }, {
+      activate: () => this.later(() => (book.selection = { ...book.selection, sheet: here().name })),
+      getRange: (address: string) => this.range(() => requireArea(address, here().name)),
+      getUsedRangeOrNullObject: () => this.range(() => usedArea(here())),
+      protection: this.object(() => ({ protected: here().protected, options: {} }), {
+        unprotect: () => this.later(unprotect),
+        protect: () => this.later(() => (here().protected = true)),
+      }),
+      shapes: { addImage: () => this.picture(here) },
+    });
+  }
+
+  private picture(here: () => FakeSheet): unknown {
+    const picture: FakeSheet["pictures"][number] = { title: "" };
+    this.later(() => {
+      if (here().protected) throw excelError("AccessDenied");
+      here().pictures.push(picture);
+    });
+    return this.object(
+      () => ({}),
+      {},
+      (name, value) => {
+        if (name === "name") picture.title = String(value);
+        if (name === "left" || name === "top") picture[name] = Number(value);
+      },
+    );
+  }
+
+  private range(find: () => Area | undefined): unknown {
+    const { book } = this;
+    const area = (): Area => find() ?? requireArea("A1", book.selection.sheet);
+    const state = (): State | undefined => {
+      const found = find();
+      if (!found) return undefined;
+      const { sheet, top, left } = found;
+      return {
+        address: `${sheet}!${cellName(top, left)}${found.bottom > top || found.right > left ? `:${cellName(found.bottom, found.right)}` : ""}`,
+        values: book.rows(found, (cell) => cell?.value ?? ""),
+        formulas: book.rows(found, (cell) => cell?.formula ?? cell?.value ?? ""),
+        rowIndex: top,
+        columnIndex: left,
+        left: left * 64,
+        top: top * 20,
+      };
+    };
+    const locked = (): boolean | null => {
+      const locks = new Set(book.rows(area(), (cell) => cell?.locked ?? true).flat());
+      return locks.size === 1 ? locks.has(true) : null;
+    };
+    const methods: State = {
+      select: () => this.later(() => (book.selection = area())),
+      getCell: (row: number, column: number) =>
+        this.range(() => {
+          const { sheet, top, left } = area();
+          return { sheet, top: top + row, bottom: top + row, left: left + column, right: left + column };
+        }),
+      format: { protection: this.object(() => ({ locked: locked() })) },
+    };
+    return this.object(state, methods, (name, value) => {
+      if (name === "formulas") book.write(area(), value as unknown[][]);
+    });
+  }
+}
+
+function requireArea(address: string, sheet: string): Area {
+  const area = parseArea(address, sheet);
+  if (!area) throw excelError("InvalidArgument");
+  return area;
+}
+
+/** The asked-for properties of a collection's item, and its methods. */
+function picked(item: State, names: readonly string[]): State {
+  return Object.fromEntries(
+    Object.entries(item).filter(([name, value]) => typeof value === "function" || names.includes(name)),
+  );
+}
+
+class CustomFunctionsError extends Error {
+  constructor(
+    readonly code: string,
+    message?: string,
+  ) {
+    super(message);
+  }
+}
+
+/** Puts the fake in place of the host's globals, as office.js would; `ready` may fill the workbook first. */
+export function installFakeExcel(book: FakeWorkbook, ready: () => Promise<void> = () => Promise.resolve()): void {
+  const associated = new Map<string, unknown>();
+  Object.assign(globalThis, {
+    Excel: {
+      run: async <T>(batch: (context: FakeContext) => Promise<T>): Promise<T> => {
+        const context = new FakeContext(book);
+        const result = await batch(context);
+        await context.sync();
+        return result;
+      },
+      createWorkbook: (text: string) => {
+        book.opened.push(text);
+        return Promise.resolve();
+      },
+      CalculationType: { full: "Full" },
+      WorksheetPositionType: { end: "End" },
+    },
+    Office: {
+      HostType: { Excel: "Excel" },
+      PlatformType: { PC: "PC", Mac: "Mac", OfficeOnline: "OfficeOnline" },
+      onReady: () => ready().then(() => ({ host: "Excel", platform: "PC" })),
+      context: { platform: "PC", requirements: { isSetSupported: () => true }, officeTheme: undefined },
+    },
+    CustomFunctions: {
+      associate: (id: string, worksheetFunction: unknown) => associated.set(id, worksheetFunction),
+      Error: CustomFunctionsError,
+      ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A" },
+      associated,
+    },
+  });
+}
