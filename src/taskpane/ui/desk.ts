@@ -1,0 +1,68 @@
+import { HostRefusal, type Host, type Task } from "../../host/port";
+import { button, make } from "./elements";
+
+const SHOW_PROGRESS_AFTER = 500;
+
+/** What every view works with: the host, a line to say what was done, and long tasks with progress and a way out. */
+export class Desk {
+  /** The line at the foot of the pane. */
+  readonly foot = make("div", { class: "foot" });
+  private readonly said = make("p", { role: "status" });
+  private readonly progress = make("div", { class: "progress", hidden: true });
+
+  constructor(readonly host: Host) {
+    this.foot.append(this.progress, this.said);
+  }
+
+  /** Says what was done, in a sentence. */
+  say(sentence: string): void {
+    this.said.className = "";
+    this.said.textContent = sentence;
+  }
+
+  /** Says what went wrong and what to do. */
+  complain(error: unknown): void {
+    this.said.className = "bad";
+    const known = error instanceof HostRefusal || error instanceof Error;
+    this.said.textContent = known ? error.message : "That did not work, and no reason was given.";
+  }
+
+  /** Does something that the user asked for, and says what came of it. */
+  attempt(act: () => Promise<string | undefined>): void {
+    act().then(
+      (sentence) => sentence !== undefined && this.say(sentence),
+      (error: unknown) => this.complain(error),
+    );
+  }
+
+  /** A task that may take long: progress and a Cancel button appear after half a second. */
+  async long<T>(label: string, act: (task: Task) => Promise<T>): Promise<T> {
+    const stop = new AbortController();
+    const bar = make("progress", { "aria-label": label });
+    const cancel = button("Cancel", () => stop.abort());
+    const timer = setTimeout(() => {
+      this.progress.replaceChildren(make("span", {}, `${label}…`), bar, cancel);
+      this.progress.hidden = false;
+    }, SHOW_PROGRESS_AFTER);
+    try {
+      return await act({
+        signal: stop.signal,
+        progress(done, total) {
+          bar.max = total;
+          bar.value = done;
+        },
+      });
+    } finally {
+      clearTimeout(timer);
+      this.progress.hidden = true;
+    }
+  }
+}
+
+/** One page of the pane. */
+export interface View {
+  readonly title: string;
+  readonly body: HTMLElement;
+  /** Called when the view comes into sight and when the workbook changed while it is in sight. */
+  refresh?(): void;
+}

@@ -1,0 +1,49 @@
+import { button, make } from "../ui/elements";
+import type { Desk, View } from "../ui/desk";
+
+/** Mending what a host broke, and where to read on. */
+export function helpView(desk: Desk): View {
+  const repair = async (): Promise<string> => {
+    const { found, repaired, left } = await desk.long("Looking through the sheets", (task) =>
+      desk.host.repairFormulas(task),
+    );
+    if (found === 0) return "Every formula is bound to its function; nothing was changed.";
+    const rest = left.length > 0 ? ` Not on sheets with a password: ${left.slice(0, 5).join(", ")}.` : "";
+    return `${repaired} of ${found} formulas were entered again.${rest}`;
+  };
+  const recalculate = async (): Promise<string> => {
+    await desk.host.recalculate();
+    return "Every formula was worked out again.";
+  };
+  const page = (address: string, label: string): HTMLElement =>
+    make("li", {}, make("a", { href: address, target: "_blank", rel: "noopener" }, label));
+  return {
+    title: "Help",
+    body: make(
+      "div",
+      {},
+      make("h2", {}, "When formulas show #NAME?"),
+      make(
+        "p",
+        {},
+        "A workbook opened before the functions were ready keeps formulas that do not know them. Entering those again mends them; nothing else is touched.",
+      ),
+      make(
+        "div",
+        { class: "actions" },
+        button("Repair formulas", () => desk.attempt(repair)),
+        button("Recalculate", () => desk.attempt(recalculate)),
+      ),
+      make("h2", {}, "Read on"),
+      make(
+        "ul",
+        {},
+        page("help/index.html", "Every function, with formula, limits and source"),
+        page("support.html", "Support"),
+        page("privacy.html", "Privacy"),
+      ),
+      make("h2", {}, "Privacy in one sentence"),
+      make("p", {}, "Everything is worked out on this machine; no job, price or name is sent anywhere."),
+    ),
+  };
+}

@@ -1,0 +1,87 @@
+import type { TemplateWay } from "../../host/port";
+import { button, make } from "../ui/elements";
+import type { Desk, View } from "../ui/desk";
+
+const LABELS: Readonly<Record<TemplateWay, Record<"excel" | "bench", string>>> = {
+  open: { excel: "Open in a new workbook", bench: "Open here" },
+  insert: { excel: "Insert into this workbook", bench: "Insert into this workbook" },
+  download: { excel: "Download", bench: "Download" },
+};
+
+/** Begins a job: which units, demo or blank, and how to take the workbook. */
+export function startView(desk: Desk): View {
+  const units = choices("units", "Units", [
+    ["us", "US: feet, inches, gallons per hour"],
+    ["si", "SI: metres, millimetres, litres per hour"],
+  ]);
+  const filled = choices("filled", "Filled in", [
+    ["blank", "Blank, for a job of yours"],
+    ["demo", "Demo, with an invented job to look around in"],
+  ]);
+  const file = (): string => `rillwright-${units.chosen()}-${filled.chosen()}.xlsx`;
+  const link = make("a", { class: "button" }, LABELS.download[desk.host.kind]);
+  const point = (): void => {
+    link.href = `templates/${file()}`;
+    link.download = file();
+  };
+  units.body.addEventListener("change", point);
+  filled.body.addEventListener("change", point);
+  point();
+
+  const take = (way: TemplateWay) => async (): Promise<string> => {
+    const report = await desk.long(`Fetching ${file()}`, async ({ signal }) => {
+      const answer = await fetch(`templates/${file()}`, { signal });
+      if (!answer.ok) throw new Error(`${file()} could not be fetched; check the connection and try again.`);
+      return desk.host.takeTemplate({ file: file(), bytes: new Uint8Array(await answer.arrayBuffer()) }, way);
+    });
+    return report.said;
+  };
+
+  const ways = desk.host.templateWays.map((way, index) =>
+    way === "download"
+      ? link
+      : button(LABELS[way][desk.host.kind], () => desk.attempt(take(way)), index === 0 ? { class: "main" } : {}),
+  );
+  return {
+    title: "Start",
+    body: make(
+      "div",
+      {},
+      make("h2", {}, "Start a job"),
+      units.body,
+      filled.body,
+      make("div", { class: "actions" }, ...ways),
+      make("h2", {}, "How a job runs"),
+      make(
+        "ol",
+        {},
+        ...[
+          "Fill in Site: client, measurements, levels.",
+          "Read down Water, Basin, Pump, Liner, Stone, Ground, Levels; change the tinted cells.",
+          "Set your prices on Rates, hours on Labour, markups on Price.",
+          "Clear every check, then print Quote and Crew and send Orders.",
+          "Enter tickets and invoices on Receipts; Reconcile finds what does not square.",
+        ].map((step) => make("li", {}, step)),
+      ),
+    ),
+  };
+}
+
+function choices(
+  name: string,
+  legend: string,
+  options: readonly (readonly [string, string])[],
+): { body: HTMLElement; chosen(): string } {
+  const inputs = options.map(([value], index) =>
+    make("input", { type: "radio", name, value, id: `${name}-${value}`, checked: index === 0 }),
+  );
+  const body = make(
+    "fieldset",
+    {},
+    make("legend", {}, legend),
+    ...options.map(([value, label], index) =>
+      make("div", { class: "choice" }, inputs[index], make("label", { for: `${name}-${value}` }, label)),
+    ),
+  );
+  return { body, chosen: () => inputs.find((input) => input.checked)?.value ?? options[0]?.[0] ?? "" };
+}
