@@ -1,3 +1,6 @@
 import type { Declaration } from "../contract/declaration";
+import { BERMVOLUME } from "./bermvolume";
+import { PITVOLUME } from "./pitvolume";
+import { SOILBALANCE } from "./soilbalance";
 
-export const groundFunctions: readonly Declaration[] = [];
+export const groundFunctions: readonly Declaration[] = [PITVOLUME, BERMVOLUME, SOILBALANCE];
