@@ -1,3 +1,18 @@
 import type { Declaration } from "../contract/declaration";
+import { BEDDEPTH } from "./beddepth";
+import { BEDSPEED } from "./bedspeed";
+import { EVAPLOSS } from "./evaploss";
+import { LIPDEPTH } from "./lipdepth";
+import { LIPFLOW } from "./lipflow";
+import { SPLITFLOW } from "./splitflow";
+import { STABLESTONE } from "./stablestone";
 
-export const waterFunctions: readonly Declaration[] = [];
+export const waterFunctions: readonly Declaration[] = [
+  LIPFLOW,
+  LIPDEPTH,
+  SPLITFLOW,
+  BEDDEPTH,
+  BEDSPEED,
+  STABLESTONE,
+  EVAPLOSS,
+];

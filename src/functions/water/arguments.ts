@@ -1,0 +1,106 @@
+import { invalid, plain } from "../../calc/problem";
+import { findRoughness, USUAL_BED } from "../../calc/water/bed";
+import { findLipShape, ownLip, type Lip } from "../../calc/water/lip";
+import { BED_KINDS, OWN_ROUGHNESS } from "../../calc/tables/beds";
+import { COEFFICIENT_FROM_US, LIP_SHAPES, OWN_COEFFICIENT } from "../../calc/tables/lips";
+import type { UnitSystem } from "../../calc/quantity/unitSystem";
+import type { Argument } from "../contract/argument";
+import { optional } from "../contract/optional";
+import type { Range } from "../contract/range";
+import { isBlank } from "../contract/raw";
+import { number, quantity, text } from "../contract/scalars";
+
+/** Width of a lip along its edge. */
+export const LIP_WIDTH: Range = { min: { US: 0.4, SI: 10 }, max: { US: 1968, SI: 50_000 } };
+/** Depth of the sheet over a lip. */
+export const SHEET_DEPTH: Range = { above: 0, max: { US: 39, SI: 1000 } };
+/** Width of a stream's bottom. */
+export const BED_WIDTH: Range = { above: 0, max: { US: 164, SI: 50 } };
+/** Fall of a bed in percent of its length. */
+export const SLOPE_PERCENT: Range = { min: 0.001, max: 100 };
+
+export const lipWidth = quantity("size", "Width of the lip along its edge", LIP_WIDTH);
+
+const shapeText = text("Lip shape by name, or weir coefficient C", { longest: 60 });
+const shapeNames = LIP_SHAPES.map((shape) => shape.name);
+
+/** C in the unit of the system: ft^½/s as American books print it, or m^½/s. */
+const perUnit = (system: UnitSystem): number => (system === "US" ? COEFFICIENT_FROM_US : 1);
+const coefficientRange = (system: UnitSystem): string =>
+  `${plain(round2(OWN_COEFFICIENT.min / perUnit(system)))} to ${plain(round2(OWN_COEFFICIENT.max / perUnit(system)))} ` +
+  (system === "US" ? "ft^½/s" : "m^½/s");
+
+function round2(value: number): number {
+  return Math.round(value * 100) / 100;
+}
+
+/** A lip shape by its name, or its own coefficient as a number in the unit of the system. */
+const neededShape: Argument<Lip> = {
+  ...shapeText,
+  choices: shapeNames,
+  dimensioned: true,
+  rule: (system) => `one of: ${shapeNames.join("; ")}; or a coefficient, ${coefficientRange(system)}`,
+  // Some hosts pass a blank as 0.
+  blank: (raw) => isBlank(raw) || raw === 0,
+  read(raw, label, system) {
+    const written = shapeText.read(raw, label, system);
+    const coefficient = Number(written);
+    if (Number.isNaN(coefficient)) return findLipShape(written, label);
+    const inside = coefficient * perUnit(system);
+    if (inside >= OWN_COEFFICIENT.min * (1 - 1e-9) && inside <= OWN_COEFFICIENT.max * (1 + 1e-9)) {
+      return ownLip(Math.min(Math.max(inside, OWN_COEFFICIENT.min), OWN_COEFFICIENT.max));
+    }
+    throw invalid(`${label} as a coefficient must be ${coefficientRange(system)}; got ${written}`);
+  },
+};
+
+/** The lip shape: a flat stone when left out. */
+export const lipShape: Argument<Lip> = optional(neededShape, '"broad"', "broad");
+
+const roughnessText = text("Bed kind by name, or Manning's n", { longest: 60 });
+const bedNames = BED_KINDS.map((kind) => kind.name);
+
+/** A bed kind by its name, or Manning's n as a number. */
+const neededRoughness: Argument<number> = {
+  ...roughnessText,
+  choices: bedNames,
+  rule: () => `one of: ${bedNames.join("; ")}; or Manning's n from ${OWN_ROUGHNESS.min} to ${OWN_ROUGHNESS.max}`,
+  // Some hosts pass a blank cell of a range as 0.
+  blank: (raw) => isBlank(raw) || raw === 0,
+  read(raw, label, system) {
+    const written = roughnessText.read(raw, label, system);
+    const n = Number(written);
+    if (Number.isNaN(n)) return findRoughness(written, label);
+    if (n >= OWN_ROUGHNESS.min && n <= OWN_ROUGHNESS.max) return n;
+    throw invalid(`${label} as Manning's n must be ${OWN_ROUGHNESS.min} to ${OWN_ROUGHNESS.max}; got ${written}`);
+  },
+};
+
+/** The roughness of a bed: cobbles and boulders when left out. */
+export const roughness: Argument<number> = optional(neededRoughness, `"${USUAL_BED}"`, USUAL_BED);
+
+/** How far a side goes out for each 1 it goes up. */
+export const sideSlope: Argument<number> = optional(
+  number("Side slope: out per 1 up", { min: 0, max: 10 }),
+  "0, upright",
+  0,
+);
+
+/** What BEDDEPTH and BEDSPEED are asked. */
+export const bedArguments = {
+  bed_width: quantity("length", "Width of the bottom", BED_WIDTH),
+  slope_percent: number("Fall in percent of the length", SLOPE_PERCENT),
+  roughness,
+  side_slope: sideSlope,
+};
+
+/** How far to trust an even flow over stones. */
+export const BED_LIMITS =
+  "Even flow. Tables of n hold for water much deeper than its stones; in a cascade n is nearer 0.06 to 0.15, so expect " +
+  "1.1 to 1.9 times the depth and that much less speed. Over a Froude number of 1 (steep, smooth beds) the water " +
+  "shoots and jumps, and no even flow settles.";
+
+/** How far to trust a weir equation on a cascade. */
+export const LIP_LIMITS =
+  "Weir standards begin at a sheet of 0.2 ft (60 mm) and end at a third of the lip's width. Cascade sheets of 0.5 to 2 in " +
+  "(12 to 50 mm) lie below that: expect ±10 to 20 %, more where the lip is rough or not level.";

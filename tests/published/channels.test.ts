@@ -1,0 +1,69 @@
+import { describe, expect, it } from "vitest";
+import { flowAtDepth, manningSpeed, normalFlow, type Bed } from "../../src/calc/water/bed";
+import { BED_KINDS } from "../../src/calc/tables/beds";
+import { agrees, given, publishedCase, publishedCases, type PublishedCase } from "./cases";
+import { FOOT, INCH, inSI } from "./si";
+
+const CHANNELS = "7 open channel";
+
+/** The bed of a case; what it does not name is 0. */
+function bedOf(c: PublishedCase): Bed {
+  const or0 = (name: string): number => (c.inputs[name] ? inSI(c, name) : 0);
+  return { width: or0("b"), slope: or0("S"), roughness: given(c.inputs, "n"), sideSlope: or0("z") };
+}
+
+describe("beds against published channels", () => {
+  it("OC-02 Ponce: speed and flow at a depth, and the depth back from the flow", () => {
+    const c = publishedCase("OC-02");
+    const { speed, area } = flowAtDepth(bedOf(c), inSI(c, "y"));
+    expect(agrees(c, "velocity", speed)).toBe(true);
+    expect(agrees(c, "flow", speed * area)).toBe(true);
+    expect(normalFlow(given(c.expected, "flow"), bedOf(c)).depth).toBeCloseTo(inSI(c, "y"), 3);
+  });
+
+  it("OC-03 Maurer: the slope that Manning gives carries the flow (the vignette's 0.00088 does not)", () => {
+    const c = publishedCase("OC-03");
+    const bed = { ...bedOf(c), slope: given(c.expected, "slope") };
+    const { speed, area } = flowAtDepth(bed, inSI(c, "y"));
+    expect(agrees(c, "area", area / FOOT ** 2)).toBe(true);
+    expect(Math.abs((speed * area) / inSI(c, "Q") - 1)).toBeLessThan(0.001);
+    expect(Math.abs(inSI(c, "Q") / area / FOOT / given(c.expected, "velocity") - 1)).toBeLessThan(1e-4);
+    const printed = flowAtDepth({ ...bed, slope: 0.00088 }, inSI(c, "y"));
+    expect((printed.speed * printed.area) / inSI(c, "Q")).toBeGreaterThan(1.01);
+  });
+
+  it("OC-04 trapezoid", () => {
+    const c = publishedCase("OC-04");
+    const { speed, area } = flowAtDepth(bedOf(c), inSI(c, "y"));
+    expect(agrees(c, "flow", speed * area)).toBe(true);
+  });
+
+  it("OC-06 triangle, normal depth", () => {
+    const c = publishedCase("OC-06");
+    expect(agrees(c, "y", normalFlow(inSI(c, "Q"), bedOf(c)).depth)).toBe(true);
+  });
+
+  it("OC-07 Cengel & Cimbala, speed from the hydraulic radius", () => {
+    const c = publishedCase("OC-07");
+    expect(agrees(c, "velocity", manningSpeed(inSI(c, "Rh"), inSI(c, "S"), given(c.inputs, "n")))).toBe(true);
+  });
+
+  it.each(publishedCases(CHANNELS, "OC-ND-").map((c) => [c.id, c] as const))("%s rock bed, normal depth", (_, c) => {
+    const { depth, speed, froude } = normalFlow(inSI(c, "flow"), bedOf(c));
+    expect(agrees(c, "depth", depth / INCH)).toBe(true);
+    expect(agrees(c, "velocity", speed / FOOT)).toBe(true);
+    expect(agrees(c, "froude", froude)).toBe(true);
+  });
+
+  // Chow's Table 5-6 as read: each row stands in our table with the same span and usual value.
+  it.each(publishedCases(CHANNELS, "OC-N-").map((c) => [c.id, c] as const))("%s Manning's n", (_, c) => {
+    const channel = String(c.inputs.channel?.value).toLowerCase();
+    const row = BED_KINDS.find(({ source }) => source.toLowerCase().endsWith(`: ${channel}`));
+    expect(row, channel).toBeDefined();
+    expect([row?.least, row?.n, row?.most]).toEqual([
+      given(c.expected, "nMin"),
+      given(c.expected, "nNormal"),
+      given(c.expected, "nMax"),
+    ]);
+  });
+});
