@@ -23,7 +23,9 @@ export async function writeWorkbook(model: WorkbookModel, options: FileOptions =
   const bytes = await writeXlsx({
     properties: { title: model.title, creator: "Rillwright", created: MADE, modified: MADE },
     defaultFont: { name: FONT, size: FONT_SIZE },
-    namedRanges: model.names.map(({ name, sheet, area }) => ({ name, range: `${sheet}!${areaAddress(area, true)}` })),
+    namedRanges: [...model.names]
+      .sort((a, b) => (a.name.toLowerCase() < b.name.toLowerCase() ? -1 : 1))
+      .map(({ name, sheet, area }) => ({ name, range: `${sheet}!${areaAddress(area, true)}` })),
     sheets: model.sheets.map((sheet) => writerSheet(charts ? sheet : { ...sheet, charts: [] }, model.names, paper)),
   });
   return finishPackage(bytes, { valuesOnly: form === "values" });

@@ -30,6 +30,8 @@
  *     },
  *   });
  *
+ * To see it calculated: `npx tsx src/cli/sheet.ts Pump US demo`. For all files: `npm run templates`.
+ *
  * Rules
  * - Formulas are written as a user types them, beginning with "=" or not; other sheets are reached by defined names.
  *   A reference (`s.input(…)`, `table.column("size")`) inside a template literal reads as formula text.

@@ -1,0 +1,118 @@
+import type { Cell, Workbook, Worksheet } from "@cj-tech-master/excelts";
+import type { CellValue } from "../model";
+
+/** What a formula gives: one value, or rows of them where it spills. */
+export type Calculated = CellValue | CellValue[][];
+
+interface FormulaValue {
+  readonly formula?: string;
+  readonly isDynamicArray?: boolean;
+  readonly ref?: string;
+}
+
+interface Corner {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** Every cell that holds something, with its sheet. */
+function cellsOf(workbook: Workbook): [Worksheet, Cell][] {
+  const cells: [Worksheet, Cell][] = [];
+  for (const sheet of workbook.worksheets) {
+    sheet.eachRow((row) => row.eachCell((cell) => cells.push([sheet, cell])));
+  }
+  return cells;
+}
+
+function isFormula(cell: Cell): boolean {
+  return cell.formula !== undefined && cell.formula !== null;
+}
+
+function arrayOf(cell: Cell): FormulaValue | undefined {
+  const value = cell.value as FormulaValue | null;
+  return typeof value === "object" && value?.isDynamicArray === true ? value : undefined;
+}
+
+function keyOf(sheet: Worksheet, cell: Cell): string {
+  return `${sheet.name}!${cell.address}`;
+}
+
+function corner(address: string): Corner {
+  const [, letters = "", digits = ""] = /^([A-Z]+)(\d+)$/.exec(address.replace(/\$/g, "")) ?? [];
+  return { row: Number(digits), column: [...letters].reduce((sum, one) => sum * 26 + one.charCodeAt(0) - 64, 0) };
+}
+
+/** The rows of cell positions an address such as "B7:D9" covers. */
+export function positionsIn(address: string): Corner[][] {
+  const [from = "", to = from] = address.split(":");
+  const first = corner(from);
+  const last = corner(to);
+  return Array.from({ length: last.row - first.row + 1 }, (_, down) =>
+    Array.from({ length: last.column - first.column + 1 }, (__, across) => ({
+      row: first.row + down,
+      column: first.column + across,
+    })),
+  );
+}
+
+/** Empties what earlier spills left in the file; the library would take it for typed values that block the spill. */
+export function clearSpilledCells(workbook: Workbook): void {
+  for (const [sheet, cell] of cellsOf(workbook)) {
+    const ref = arrayOf(cell)?.ref;
+    if (!ref?.includes(":")) continue;
+    for (const { row, column } of positionsIn(ref).flat().slice(1)) sheet.getCell(row, column).value = null;
+  }
+}
+
+/** Drops stored results, so that none is taken for a calculated one, and rewrites each formula. */
+export function forgetResults(workbook: Workbook, rewrite: (formula: string, key: string) => string): void {
+  for (const [sheet, cell] of cellsOf(workbook)) {
+    if (!isFormula(cell)) continue;
+    const array = arrayOf(cell);
+    const formula = rewrite(cell.formula ?? "", keyOf(sheet, cell));
+    cell.value = {
+      formula,
+      ...(array ? { ref: array.ref, shareType: "array", isDynamicArray: true } : {}),
+    } as Cell["value"];
+  }
+}
+
+/** Addresses of every cell that holds something. */
+export function filledCells(workbook: Workbook): Set<string> {
+  return new Set(cellsOf(workbook).map(([sheet, cell]) => keyOf(sheet, cell)));
+}
+
+/** Reads the results after a calculation; `filled` are the cells that held something before it. */
+export function resultsOf(workbook: Workbook, filled: ReadonlySet<string>): Map<string, Calculated> {
+  const results = new Map<string, Calculated>();
+  for (const [sheet, cell] of cellsOf(workbook)) {
+    if (isFormula(cell)) results.set(keyOf(sheet, cell), arrayOf(cell) ? spilled(sheet, cell, filled) : shownIn(cell));
+  }
+  return results;
+}
+
+/** What a cell holds or shows; errors as their text. */
+export function shownIn(cell: Cell): CellValue {
+  const shown: unknown = isFormula(cell) ? cell.result : cell.value;
+  if (shown === null || shown === undefined) return "";
+  if (shown instanceof Date) return shown.getTime() / 86_400_000 + 25_569;
+  if (typeof shown !== "object") return shown as CellValue;
+  if ("error" in shown) return String(shown.error);
+  return "text" in shown ? String(shown.text) : "";
+}
+
+function spilled(sheet: Worksheet, anchor: Cell, filled: ReadonlySet<string>): Calculated {
+  const { row, column } = corner(anchor.address);
+  const isSpilled = (down: number, across: number): boolean => {
+    const cell = sheet.getCell(row + down, column + across);
+    return cell.value !== null && cell.value !== undefined && !filled.has(keyOf(sheet, cell));
+  };
+  let width = 1;
+  while (isSpilled(0, width)) width++;
+  let height = 1;
+  while (isSpilled(height, 0)) height++;
+  if (width === 1 && height === 1) return shownIn(anchor);
+  return Array.from({ length: height }, (_, down) =>
+    Array.from({ length: width }, (__, across) => shownIn(sheet.getCell(row + down, column + across))),
+  );
+}
