@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { fittingK, findFitting, fullyRoughFactor, minorResistance } from "../../src/calc/pipe/fittings";
-import { velocityHead } from "../../src/calc/pipe/friction";
+import { boreArea, velocityHead } from "../../src/calc/pipe/friction";
 import { PIPE_TYPES, type PipeSizeRow } from "../../src/calc/tables/pipes";
 import { metricWall } from "../../src/calc/tables/pipesMetric";
 import { agrees, given, publishedCase, publishedCases } from "./cases";
@@ -58,6 +58,21 @@ describe("pipe dimensions against published tables", () => {
   });
 });
 
+describe("what follows from the dimensions", () => {
+  it("PD-FLEX-01: flexible hose fixes the outside diameter only", () => {
+    const c = publishedCase("PD-FLEX-01");
+    const { outside } = row("Flexible PVC", given(c.inputs, "nominal") * INCH);
+    expect(outside / INCH).toBeCloseTo(given(c.expected, "outsideDiameter"), 9);
+  });
+
+  // 0.0408 d² gal/ft, as an official conversion chart prints it.
+  it.each(publishedCases(PIPES, "PD-DRAIN").map((c) => [c.id, c] as const))("%s: water in the pipe", (id, c) => {
+    const { bore } = row("Sch 40 PVC", Number(id.split("-")[2]) * INCH);
+    const volume = boreArea(bore) * given(c.inputs, "length") * FOOT;
+    expect(agrees(c, "volume", volume / (231 * INCH ** 3))).toBe(true);
+  });
+});
+
 describe("fittings against published values", () => {
   /** Names of EPANET 2.2 User Manual, Table 3.3, and the trade's. */
   const trade: Readonly<Record<string, string>> = {
@@ -78,6 +93,11 @@ describe("fittings against published values", () => {
   it.each(publishedCases(FITTINGS, "ML-EPA").map((c) => [c.id, c] as const))("%s", (_, c) => {
     const fitting = findFitting(trade[String(c.inputs["fitting"]?.value)] ?? "");
     expect(agrees(c, "K", fittingK(fitting, 2.067 * INCH))).toBe(true);
+  });
+
+  it("ML-IRC: a second code prints the same K for a tee through its branch", () => {
+    const c = publishedCase("ML-IRC-Screwedtee(branch)");
+    expect(agrees(c, "K", fittingK(findFitting("tee, through branch"), 2.067 * INCH))).toBe(true);
   });
 
   // The fluids library fits Crane's printed table with a roughness and a Reynolds number of its own; ours is the
