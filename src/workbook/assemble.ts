@@ -1,5 +1,6 @@
 import type { UnitSystem } from "../calc/quantity/unitSystem";
 import { Job, SheetLayout, type SheetDefinition } from "./layout";
+import { choiceLists } from "./layout/choiceLists";
 import type { WorkbookModel } from "./model";
 
 /** Lays out every sheet and puts them in the order of their tabs. */
@@ -16,14 +17,17 @@ export function assemble(
       definition.build(layout, job);
       layout.finish();
       layouts.set(definition, layout);
+      job.pages.push({ name: definition.name, order: definition.order, purpose: layout.purpose });
     }
   }
   const inOrder = [...layouts].sort(([a], [b]) => a.order - b.order).map(([, layout]) => layout);
+  const sheets = inOrder.map(({ sheet }) => sheet);
+  const lists = choiceLists(job, sheets);
   return {
     title: `Rillwright estimate, ${system === "US" ? "US units" : "metric units"}`,
     system,
     filled,
-    sheets: inOrder.map(({ sheet }) => sheet),
-    names: inOrder.flatMap(({ names }) => names),
+    sheets: lists ? [...sheets, lists.sheet] : sheets,
+    names: [...inOrder.flatMap(({ names }) => names), ...(lists?.names ?? [])],
   };
 }

@@ -18,7 +18,7 @@ const FORMATS: Readonly<Record<Kind, string | Readonly<Record<UnitSystem, string
   weight: "#,##0",
   temperature: "0",
   power: "#,##0",
-  density: { US: "#,##0", SI: "#,##0" },
+  density: { US: "#,##0", SI: "0.00" },
   money: "#,##0.00",
   share: "0.0%",
   count: "#,##0",
@@ -36,7 +36,7 @@ export function formatOf(kind: Kind, system: UnitSystem): string {
 }
 
 const UNITLESS: Readonly<Record<string, string>> = {
-  share: "%",
+  share: "",
   count: "",
   number: "",
   factor: "",

@@ -70,6 +70,7 @@ export function addInput(page: Page, spec: InputSpec): Ref {
     ...(spec.name ? { name: spec.name } : {}),
     ...(wide ? { across: 3 } : {}),
   });
+  if (wide && typeof value === "string") page.fitHeight(row, value, page.charactersAcross(2, 3));
   if (!wide) unit(page, row, spec.kind, spec.unit);
   remark(page, row, wide ? 5 : 4, spec.note);
   page.sheet.validations.push(validationFor(page, { top: row, left: 2, bottom: row, right: 2 }, spec));

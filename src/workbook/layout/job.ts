@@ -82,6 +82,10 @@ export class Job {
   readonly checks: PlacedCheck[] = [];
   readonly takeoffLines: TakeoffLine[] = [];
   readonly rateLines: RateLine[] = [];
+  /** Defined names laid out so far. */
+  readonly names = new Set<string>();
+  /** Sheets laid out so far, for the list of links. */
+  readonly pages: { readonly name: string; readonly order: number; readonly purpose: string }[] = [];
 
   constructor(
     readonly system: UnitSystem,

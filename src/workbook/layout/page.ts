@@ -24,6 +24,8 @@ export class Page {
   readonly names: NameModel[] = [];
   /** The row the next helper writes to, counted from 1. */
   row = 1;
+  /** What is done on this sheet, in one sentence. */
+  purpose = "";
   /** Number cells and ranges that must be filled before the job can be estimated. */
   readonly required: { readonly label: string; readonly ref: Ref }[] = [];
 
@@ -82,6 +84,8 @@ export class Page {
 
   /** Gives an area a defined name. */
   define(name: string, top: number, left: number, bottom: number, right: number): Ref {
+    if (this.job.names.has(name)) throw new Error(`${this.name}: the name ${name} is given twice`);
+    this.job.names.add(name);
     this.names.push({ name, sheet: this.name, area: { top, left, bottom, right } });
     return new Ref(this.name, top, left, bottom, right, name);
   }
@@ -94,7 +98,7 @@ export class Page {
   /** Makes a row as high as its wrapped text needs. */
   fitHeight(row: number, text: string, characters: number, size = FONT_SIZE): void {
     // Arial's average character is a little narrower than the digit a column's width counts in.
-    const perLine = Math.max(4, (characters * FONT_SIZE * 1.02) / size);
+    const perLine = Math.max(4, (characters * FONT_SIZE * 1.08) / size);
     const lines = text.split("\n").reduce((sum, part) => sum + wrappedLines(part, perLine), 0);
     const height = Math.ceil(lines * size * 1.32 + 4);
     if (height > (this.sheet.heights.get(row) ?? 15)) this.sheet.heights.set(row, height);

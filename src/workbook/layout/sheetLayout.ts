@@ -51,6 +51,7 @@ export class SheetLayout extends Page {
 
   /** The sheet's heading, with one sentence that says what to do here; freezes the heading. */
   title(text: string, subtitle: string): void {
+    this.purpose = subtitle;
     this.put(this.row, 1, { value: text, style: "title", across: this.lastColumn });
     this.sheet.heights.set(this.row, 26);
     this.textAcross(this.row + 1, 1, this.lastColumn, subtitle, "subtitle");

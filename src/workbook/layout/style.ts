@@ -27,7 +27,7 @@ export const STYLE = {
   subtitle: { ...ink, italic: true, color: COLOR.soft, wrap: true },
   section: { ...ink, bold: true, size: 11, color: COLOR.white, fill: COLOR.deep },
   label: { ...ink, ...rule, wrap: true },
-  unit: { ...ink, ...rule, color: COLOR.soft },
+  unit: { ...ink, ...rule, color: COLOR.soft, indent: 1 },
   note: { ...ink, color: COLOR.soft, wrap: true, vertical: "top" },
   remark: { ...ink, ...rule, color: COLOR.soft, wrap: true },
   caution: {

@@ -1,8 +1,6 @@
+import { SOIL_NAMES } from "../../calc/ground/soil";
+import { densityNames } from "../../calc/stone/density";
 import { defineSheet } from "../layout";
-
-const GROUND = ["Sand", "Loam", "Clay", "Gravel", "Blasted rock"];
-const ROCK = ["Granite", "Limestone", "Sandstone", "Basalt"];
-const GRAVEL = ["River gravel", "Crushed stone", "Pea gravel"];
 
 /** Whose job it is, what was measured on site, and the units the workbook works in. */
 export const site = defineSheet({
@@ -169,24 +167,24 @@ export const site = defineSheet({
       name: "SoilKind",
       label: "Ground",
       kind: "text",
-      choices: GROUND,
-      usual: "Loam",
+      choices: SOIL_NAMES,
+      usual: "loam",
       message: "The ground that will be dug; choose from the list.",
     });
     s.input({
       name: "RockKind",
       label: "Rock for boulders",
       kind: "text",
-      choices: ROCK,
-      usual: { US: "Granite", SI: "Basalt" },
+      choices: densityNames("rock"),
+      usual: { US: "granite", SI: "basalt" },
       message: "The rock of boulders and lip stones; choose from the list.",
     });
     s.input({
       name: "GravelKind",
       label: "Gravel",
       kind: "text",
-      choices: GRAVEL,
-      usual: "River gravel",
+      choices: densityNames("stone"),
+      usual: "washed gravel",
       message: "The gravel that covers bed and basin; choose from the list.",
     });
     text(

@@ -1,0 +1,113 @@
+import { defineSheet, markVerdicts, VERDICT, type Job, type Kind, type PlacedCheck, type SheetLayout } from "../layout";
+import { formatOf } from "../layout/formats";
+
+const STEPS = [
+  "Work through the sheets from left to right. Fill in the marked cells: those with a thick left edge and a tinted ground. All others are worked out, and protected without a password.",
+  "Select a marked cell to read what belongs in it, in which unit and within which range.",
+  'Take another unit at any time with =RILL.QTY("12 ft 6 in","ft"), typed into the cell in place of a number.',
+  "Replace the prices on Rates with your own before the first real quote; those that come with the workbook are invented.",
+  "Come back here: the list below shows every check, its limit, and where to mend what it finds.",
+];
+
+const CAUTIONS = [
+  "Pumps and water: mains wiring, residual-current (GFCI) protection and bonding are a licensed electrician's work. Voltage drop figures are for planning only.",
+  "Deep or fast water, and open basins, drown people; fence and cover according to local rules.",
+  "Walls, dams and stacked boulders that hold back earth or water may need an engineer. This workbook does not design structures.",
+  "Weir, friction and stone figures are estimates: flows over rough natural lips are good to 10 to 20 %. Check the finished feature against the plan with a rod and a bucket.",
+];
+
+/** The job in a dozen numbers, by the names that hold them. */
+const GLANCE: readonly { readonly name: string; readonly label: string; readonly kind: Kind }[] = [
+  { name: "DesignFlow", label: "Design flow", kind: "flow" },
+  { name: "DesignHead", label: "Total dynamic head", kind: "head" },
+  { name: "PumpName", label: "Pump", kind: "text" },
+  { name: "DeliveredFlow", label: "Flow the pump delivers", kind: "flow" },
+  { name: "DrainBack", label: "Drain-back when the pump stops", kind: "water" },
+  { name: "BasinHold", label: "Water the basin holds", kind: "water" },
+  { name: "LinerBuyArea", label: "Liner to buy", kind: "area" },
+  { name: "GravelTons", label: "Gravel", kind: "load" },
+  { name: "BoulderTons", label: "Boulders", kind: "load" },
+  { name: "TotalCost", label: "Cost", kind: "money" },
+  { name: "PriceTotal", label: "Price with tax", kind: "money" },
+];
+
+/** How to use the workbook, the job at a glance, and every check in one list. */
+export const start = defineSheet({
+  name: "Start",
+  order: 1,
+  turn: 2,
+  build(s, job) {
+    s.widths([36, 13, 9, 17, 10, 15, 52]);
+    s.title("Estimate of a recirculating stream", "Begin on Site; return here to see what still needs attention.");
+    s.print({ landscape: true });
+
+    s.section("How to use this workbook");
+    STEPS.forEach((text, index) => s.note(`${index + 1}.  ${text}`));
+    s.put(s.row, 1, { value: "A cell to fill in looks like this", style: "label" });
+    s.put(s.row, 2, { value: "12.50", style: "input", look: { align: "right", unlocked: false } });
+    s.put(s.row, 4, { value: "A result looks like this", style: "label", across: 2 });
+    s.put(s.row, 6, { value: "12.50", style: "result" });
+    s.row++;
+
+    s.section("Cautions");
+    CAUTIONS.forEach((text) => s.caution(text));
+
+    s.section("The job at a glance");
+    for (const { name, label, kind } of GLANCE) {
+      if (job.names.has(name)) s.result({ label, kind, formula: kind === "text" ? `=${name}&""` : `=${name}` });
+    }
+
+    s.section("Checks");
+    checkList(s, job);
+
+    s.section("Sheets");
+    for (const { name, purpose } of [...job.pages].sort((a, b) => a.order - b.order)) {
+      s.put(s.row, 1, { value: name, style: "link", link: `${name}!A1` });
+      s.textAcross(s.row, 2, s.lastColumn - 1, purpose, "remark");
+      s.row++;
+    }
+  },
+});
+
+function checkList(s: SheetLayout, job: Job): void {
+  const first = s.row + 5;
+  const last = first + job.checks.length - 1;
+  const count = (word: string): string => `COUNTIF($E$${first}:$E$${last},"${word}")`;
+  const totals: readonly [string, string, string][] = [
+    ["ChecksToFix", "To fix before the job is priced", `=${count(VERDICT.fix)}+${count(VERDICT.error)}`],
+    ["ChecksToLook", "To look at (rules of thumb)", `=${count(VERDICT.look)}`],
+    ["ChecksToFill", "Waiting for inputs", `=${count(VERDICT.blank)}`],
+    ["ChecksOk", "In order", `=${count(VERDICT.ok)}`],
+  ];
+  for (const [name, label, formula] of totals) s.result({ name, label, formula, kind: "count", unit: "checks" });
+
+  const heads = ["Check", "Value", "Unit", "Limit", "Verdict", "Where to fix it", "What to do"];
+  heads.forEach((title, index) => s.put(s.row, index + 1, { value: title, style: index === 1 ? "head" : "headText" }));
+  s.row++;
+  for (const check of job.checks) {
+    checkRow(s, job, check);
+    s.row++;
+  }
+  if (job.checks.length > 0) {
+    s.define("Checks", first, 1, last, s.lastColumn);
+    markVerdicts(s, { top: first, left: 5, bottom: last, right: 5 });
+  }
+}
+
+function checkRow(s: SheetLayout, job: Job, check: PlacedCheck): void {
+  const { row } = s;
+  const format = formatOf(check.kind ?? "number", job.system);
+  s.fitHeight(row, check.label, s.charactersAcross(1, 1));
+  s.put(row, 1, { value: check.label, style: "label" });
+  s.put(row, 2, { formula: `=${check.cells.value}`, style: "result", look: { format } });
+  s.put(row, 3, { formula: `=${check.cells.unit}&""`, style: "unit" });
+  s.put(row, 4, { formula: `=${check.cells.limit}`, style: "resultText", look: { format, align: "right" } });
+  if (typeof check.limit === "string" && !check.limit.startsWith("=")) {
+    s.fitHeight(row, check.limit, s.charactersAcross(4, 1));
+  }
+  s.put(row, 5, { formula: `=${check.cells.verdict}`, style: "resultText", look: { bold: true, align: "center" } });
+  const where = check.fix.includes("!") ? check.fix : `${check.sheet}: ${check.fix}`;
+  s.put(row, 6, { value: where, style: "link", link: check.fix, look: { wrap: true } });
+  s.fitHeight(row, where, s.charactersAcross(6, 1));
+  s.textAcross(row, 7, 1, check.cure, "remark");
+}
