@@ -1,0 +1,98 @@
+import type { Declaration } from "../functions/contract/declaration";
+import { functionPath } from "./functionPage";
+import { html } from "./html";
+import type { Page } from "./layout";
+
+/** Where the answers end, and where they differ from what a reader may expect. */
+export function limitsPage(catalogue: readonly Declaration[]): Page {
+  return {
+    path: "help/limits.html",
+    title: "Differences and limits",
+    about: "Where the answers of Rillwright end, how far to trust them, and how it differs from what you may expect.",
+    body: html`
+      <h2>What it does not decide for you</h2>
+      <ul>
+        <li>
+          <strong>Electricity near water</strong> is for a licensed electrician and the local code. Watts, cable drop
+          and running cost here are for planning.
+        </li>
+        <li>
+          <strong>Lifting stone:</strong> a weight over the hand-lift limit needs a machine. A boulder's true weight is
+          known only on a scale; the estimate can be off by a fifth.
+        </li>
+        <li>
+          <strong>Digging:</strong> side slopes are a question of soil, depth and law. Have buried lines located before
+          the first cut.
+        </li>
+        <li><strong>Open water and children:</strong> fencing and depth rules are local; none is checked here.</li>
+        <li><strong>Prices, taxes and the demo job</strong> are invented. Put in your own before you quote.</li>
+      </ul>
+      <h2>Where the formulas end</h2>
+      <ul>
+        <li>
+          Water over a lip is half an inch to two inches (12 to 50 mm) deep; standard weirs are measured deeper than
+          that. Expect the flow for a wanted sheet to be off by 10 to 20 %.
+        </li>
+        <li>
+          Roughness tables assume water much deeper than the stones. In a shallow steep bed the depth can be off by a
+          third; the speed too.
+        </li>
+        <li>
+          Nominal pipe sizes stand for the bore of the standard's least wall. Real bores differ by up to 2 %, which
+          moves friction by up to 10 %.
+        </li>
+        <li>
+          Pump curves are joined by straight or smooth pieces between your points, never drawn on past the last one.
+        </li>
+        <li>
+          Evaporation excludes splash, drift and wicking, which are usually larger. Watch the level in the first week.
+        </li>
+        <li>
+          Densities, swell and void fractions are typical values. Your quarry's ticket and a bucket test are better.
+        </li>
+      </ul>
+      <h2>Where it differs from what you may expect</h2>
+      <ul>
+        <li>
+          "2 ft 6 in" is a sum. A comma before exactly three digits groups thousands; before any other number of digits
+          it is a decimal comma.
+        </li>
+        <li>
+          A blank cell and a zero cannot always be told apart, because Excel passes both as 0. Where zero has no
+          meaning, zero counts as blank.
+        </li>
+        <li>Rows that hold nothing but blanks and zeros are skipped.</li>
+        <li>Tons are short tons of 2,000 lb; under "SI", tonnes of 1,000 kg. Gallons are US gallons.</li>
+        <li>
+          A void fraction (pore space as a share of the whole) is not a void ratio (pore space over solids): 0.40 of one
+          is 0.67 of the other.
+        </li>
+        <li>Outlet velocity head is counted once, in TDH; do not add an exit fitting for the same outlet.</li>
+      </ul>
+      <h2>Where the host ends</h2>
+      <ul>
+        <li>
+          Custom functions run in Excel for Windows and Mac (Microsoft 365, and Excel 2021 or later at the least) and
+          Excel on the web. Excel for iPad and LibreOffice show stored results but cannot recalculate them; use the
+          bench.
+        </li>
+        <li>
+          Results are kept in the file, so a reader without the add-in sees them. Editing an input without the add-in
+          leaves them as they were.
+        </li>
+        <li>
+          Excel's own script library comes from Microsoft's server. Without a network a new Excel window may not load
+          the functions; values stay, and the bench works offline once it has been opened.
+        </li>
+      </ul>
+      <h2>Function by function</h2>
+      <dl>
+        ${catalogue.map(
+          ({ name, limits }) =>
+            html` <dt><a href="${functionPath(name).replace("help/", "")}">${name}</a></dt>
+              <dd>${limits}</dd>`,
+        )}
+      </dl>
+    `,
+  };
+}

@@ -1,0 +1,23 @@
+import type { Declaration } from "../functions/contract/declaration";
+import { functionPage } from "./functionPage";
+import { guidePage } from "./guide";
+import { indexPage } from "./indexPage";
+import { landingPage } from "./landing";
+import { documentOf } from "./layout";
+import { limitsPage } from "./limitsPage";
+import { privacyPage, supportPage, termsPage } from "./smallPrint";
+
+/** Every static page of the site, as path and document. */
+export function helpPages(catalogue: readonly Declaration[], version: string): Map<string, string> {
+  const pages = [
+    landingPage(),
+    indexPage(catalogue),
+    ...catalogue.map(functionPage),
+    guidePage(),
+    limitsPage(catalogue),
+    supportPage(version),
+    privacyPage(),
+    termsPage(),
+  ];
+  return new Map(pages.map((page) => [page.path, documentOf(page)]));
+}

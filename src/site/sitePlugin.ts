@@ -1,0 +1,80 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import type { Compilation, Compiler, Module } from "webpack";
+import { catalogue } from "../functions/catalogue";
+import { helpPages } from "../help/pages";
+import { atBase } from "./address";
+import { acceptErrorCells } from "./functionsJson";
+import { licenceText, packageFolder } from "./licences";
+import { sizeReport } from "./sizes";
+import { unifiedPackage } from "./unifiedPackage";
+
+/** Adds to the bundles what makes them a site: manifests, help, package, licences and the size report. */
+export class SitePlugin {
+  constructor(
+    private readonly top: string,
+    private readonly base: string,
+  ) {}
+
+  apply(compiler: Compiler): void {
+    const { Compilation: Stage, sources } = compiler.webpack;
+    compiler.hooks.thisCompilation.tap("SitePlugin", (compilation) => {
+      const packages = new Set<string>();
+      compilation.hooks.finishModules.tap("SitePlugin", (modules) => {
+        for (const folder of packagesOf(modules)) packages.add(folder);
+      });
+      const emit = (name: string, content: string | Uint8Array): void => {
+        const source = new sources.RawSource(typeof content === "string" ? content : Buffer.from(content));
+        if (compilation.getAsset(name)) compilation.updateAsset(name, source);
+        else compilation.emitAsset(name, source);
+      };
+      compilation.hooks.processAssets.tap({ name: "SitePlugin", stage: Stage.PROCESS_ASSETS_STAGE_ADDITIONS }, () => {
+        const generated = textOf(compilation, "functions.json");
+        if (generated !== undefined) emit("functions.json", atBase(acceptErrorCells(generated), this.base));
+        for (const [name, text] of this.files()) emit(name, text);
+      });
+      compilation.hooks.processAssets.tap({ name: "SitePlugin", stage: Stage.PROCESS_ASSETS_STAGE_REPORT }, () => {
+        emit("licences.txt", licenceText(packages, this.read("LICENSE").toString()));
+        const all = compilation.getAssets().filter(({ name }) => !name.endsWith(".map") && name !== "sizes.txt");
+        emit("sizes.txt", sizeReport(new Map(all.map(({ name, source }) => [name, toBytes(source.source())]))));
+      });
+    });
+  }
+
+  private files(): Map<string, string | Uint8Array> {
+    const { version } = JSON.parse(this.read("package.json").toString()) as { version: string };
+    const unified = atBase(this.read("manifest/manifest.json").toString(), this.base);
+    const icons = {
+      "color.png": this.read("manifest/icons/color.png"),
+      "outline.png": this.read("manifest/icons/outline.png"),
+    };
+    return new Map<string, string | Uint8Array>([
+      ...helpPages(catalogue, version),
+      ["manifest.xml", atBase(this.read("manifest/manifest.xml").toString(), this.base)],
+      ["manifest.json", unified],
+      ["rillwright-unified.zip", unifiedPackage(unified, icons)],
+    ]);
+  }
+
+  private read(file: string): Buffer {
+    return readFileSync(path.join(this.top, file));
+  }
+}
+
+function packagesOf(modules: Iterable<Module>): Set<string> {
+  const folders = new Set<string>();
+  for (const module of modules) {
+    const file = module.nameForCondition();
+    const folder = file ? packageFolder(file) : undefined;
+    if (folder) folders.add(folder);
+  }
+  return folders;
+}
+
+function textOf(compilation: Compilation, name: string): string | undefined {
+  return compilation.getAsset(name)?.source.source().toString();
+}
+
+function toBytes(content: string | Buffer): Uint8Array {
+  return typeof content === "string" ? Buffer.from(content) : content;
+}

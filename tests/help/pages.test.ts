@@ -1,0 +1,54 @@
+import { describe, expect, it } from "vitest";
+import { catalogue } from "../../src/functions/catalogue";
+import { HELP_BASE } from "../../src/functions/contract/wrapperSource";
+import { escapeHtml } from "../../src/help/html";
+import { functionPath } from "../../src/help/functionPage";
+import { helpPages } from "../../src/help/pages";
+import { WORKING_ADDRESS } from "../../src/site/address";
+
+const pages = helpPages(catalogue, "1.2.3");
+/** Files that the build adds beside the pages. */
+const BUILT = [
+  /^icons\/icon-\d+\.png$/,
+  /^templates\/rillwright-(us|si)-(blank|demo)\.xlsx$/,
+  /^help\.(css|js)$/,
+  /^(manifest\.xml|rillwright-unified\.zip|licences\.txt|bench\.html)$/,
+];
+
+describe("the help pages", () => {
+  it("has one page for each function, at the address Excel is told", () => {
+    expect(HELP_BASE.startsWith(`${WORKING_ADDRESS}/`)).toBe(true);
+    for (const { name } of catalogue) {
+      expect(`${WORKING_ADDRESS}/${functionPath(name)}`).toBe(`${HELP_BASE}/${name.toLowerCase()}.html`);
+      expect(pages.has(functionPath(name)), name).toBe(true);
+    }
+  });
+
+  it.each(catalogue.map((d) => [d.name, d] as const))("tells all of %s", (name, declaration) => {
+    const page = pages.get(functionPath(name)) ?? "";
+    const { summary, formula, source, limits, caution, args } = declaration;
+    for (const text of [summary, formula, source, limits, caution ?? ""]) expect(page).toContain(escapeHtml(text));
+    for (const [key, argument] of Object.entries(args)) {
+      expect(page).toContain(`<code>${argument.optional ? `[${key}]` : key}</code>`);
+      expect(page).toContain(escapeHtml(argument.about));
+      for (const column of Object.keys(argument.columns ?? {})) expect(page, column).toContain(column);
+    }
+  });
+
+  it("lists every function in the index", () => {
+    for (const { name } of catalogue) expect(pages.get("help/index.html")).toContain(`>${name}</a>`);
+  });
+
+  it.each([...pages])("%s leads nowhere that does not exist, and runs no script of its own", (path, text) => {
+    for (const [, target = ""] of text.matchAll(/(?:href|src)="([^"#]+)[^"]*"/g)) {
+      const resolved = new URL(target, `https://site/${path}`);
+      expect(resolved.origin, target).toBe("https://site");
+      const file = resolved.pathname.slice(1);
+      expect(pages.has(file) || BUILT.some((pattern) => pattern.test(file)), `${path} → ${target}`).toBe(true);
+    }
+    expect(text).not.toMatch(/<script(?![^>]*\bsrc=)/);
+    expect(text).not.toMatch(/\son[a-z]+=|style=/);
+    expect(text).not.toMatch(/undefined|NaN|\[object/);
+    expect(text.match(/<h1/g)).toHaveLength(1);
+  });
+});
