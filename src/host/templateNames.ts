@@ -1,16 +1,11 @@
 import { strFromU8, unzipSync } from "fflate";
+import { unescapeXml } from "./xmlText";
 
 /** What a template file says of its sheets and names. */
 export interface TemplateContents {
   readonly sheets: readonly string[];
   /** Workbook-wide names and their references, as the file writes them. */
   readonly names: ReadonlyMap<string, string>;
-}
-
-const ENTITIES: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'" };
-
-function unescapeXml(text: string): string {
-  return text.replace(/&(amp|lt|gt|quot|apos);/g, (_, name: string) => ENTITIES[name] ?? "");
 }
 
 /** Reads sheet names and defined names out of a template of ours, to check what an insertion left of them. */

@@ -1,5 +1,5 @@
 import { XML, type Package } from "./package";
-import { escapeXml } from "./sheetXml";
+import { escapeAttribute } from "../../host/xmlText";
 
 /** A picture placed on a sheet at a cell, with its size in pixels. */
 export interface Picture {
@@ -67,7 +67,7 @@ function freeName(file: Package, stem: string, ending: string): string {
 }
 
 function anchor({ row, column, width, height, title }: Picture, relation: string, id: number): string {
-  const name = escapeXml(title);
+  const name = escapeAttribute(title);
   return (
     `<xdr:oneCellAnchor xmlns:xdr="${DRAWING}" xmlns:a="${MAIN}"><xdr:from><xdr:col>${column}</xdr:col><xdr:colOff>0</xdr:colOff>` +
     `<xdr:row>${row}</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:from><xdr:ext cx="${Math.round(width * EMU)}" cy="${Math.round(height * EMU)}"/>` +

@@ -1,5 +1,6 @@
 import { cellName, parseArea } from "../../host/address";
 import type { CellValue, Grid } from "../../host/port";
+import { unescapeXml } from "../../host/xmlText";
 import { isDynamic, toFile } from "../../workbook/formulaText";
 import { dynamicMetadata } from "./metadata";
 import { attribute, Package } from "./package";
@@ -50,7 +51,9 @@ export function saveWorkbook(original: Uint8Array, work: SavedWork): Uint8Array 
       patches.set(row, cells.set(column, patch));
     };
     const edits = work.edits.filter((edit) => edit.sheet === sheet);
-    clearOldSpills(xml, sheet, put);
+    const known = (row: number, column: number): boolean =>
+      formulas.has(`${sheet}!${row},${column}`) || edits.some((edit) => edit.row === row && edit.column === column);
+    clearOldSpills(xml, sheet, known, put);
     for (const result of work.results) if (result.sheet === sheet) putResult(result, put);
     for (const { row, column, formula } of explicitShared(xml, edits, formulas, sheet)) {
       put(row, column, {
@@ -84,18 +87,13 @@ export function sheetParts(file: Package): Map<string, string> {
   return parts;
 }
 
-function unescapeXml(text: string): string {
-  const entities: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'" };
-  return text.replace(/&(amp|lt|gt|quot|apos);/g, (_, name: string) => entities[name] ?? "");
-}
-
 type Put = (row: number, column: number, patch: CellPatch) => void;
 
-/** Empties the stored cells of every spill; the results fill the ones that are still covered. */
-function clearOldSpills(xml: string, sheet: string, put: Put): void {
+/** Empties the stored cells of every spill that was worked out again; its result fills the ones it still covers. */
+function clearOldSpills(xml: string, sheet: string, known: (row: number, column: number) => boolean, put: Put): void {
   for (const [element] of xml.matchAll(/<(?:\w+:)?f\b[^>]*\bt="array"[^>]*>/g)) {
     const area = parseArea(attribute(element, "ref") ?? "", sheet);
-    if (!area) continue;
+    if (!area || !known(area.top, area.left)) continue;
     for (let row = area.top; row <= area.bottom; row++) {
       for (let column = area.left; column <= area.right; column++) {
         if (row !== area.top || column !== area.left) put(row, column, { value: "" });

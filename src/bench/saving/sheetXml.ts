@@ -1,5 +1,6 @@
 import { cellName, columnNumber } from "../../host/address";
 import type { CellValue } from "../../host/port";
+import { escapeText, unescapeXml } from "../../host/xmlText";
 
 /** What a cell of the file becomes. */
 export interface CellPatch {
@@ -113,7 +114,7 @@ function holds(attributes: string, inner: string, prefix: string, patch: CellPat
   if (typeof patch.value === "boolean") return type === "b" && stored === (patch.value ? "1" : "0");
   if (typeof patch.value === "string") {
     if (patch.value === "") return stored === undefined && !inner.includes(`<${prefix}is>`);
-    return (type === "str" || type === "e") && stored === escapeXml(patch.value);
+    return (type === "str" || type === "e") && stored !== undefined && unescapeXml(stored) === patch.value;
   }
   if (type !== "n" || stored === undefined) return false;
   return Math.abs(Number(stored) - patch.value) <= SAME * Math.abs(patch.value);
@@ -126,7 +127,7 @@ function writeCell(attributes: string, inner: string, prefix: string, patch: Cel
   let formula = "";
   if (typeof patch.formula === "string") {
     const marks = patch.spill ? ` t="array" ref="${patch.spill.ref}"` : "";
-    formula = `<${prefix}f${marks}>${escapeXml(patch.formula)}</${prefix}f>`;
+    formula = `<${prefix}f${marks}>${escapeText(patch.formula)}</${prefix}f>`;
   } else if (patch.formula === undefined && old) {
     formula = patch.spill ? old[0].replace(/\bref="[^"]*"/, `ref="${patch.spill.ref}"`) : old[0];
   }
@@ -143,23 +144,10 @@ function writeValue(value: CellValue, isResult: boolean, prefix: string): [type:
   if (typeof value === "number") return ["", v(String(value))];
   if (typeof value === "boolean") return [' t="b"', v(value ? "1" : "0")];
   if (ERROR_CODE.test(value)) return [' t="e"', v(value)];
-  if (isResult) return [' t="str"', v(escapeXml(value))];
+  if (isResult) return [' t="str"', v(escapeText(value))];
   if (value === "") return ["", ""];
   return [
     ' t="inlineStr"',
-    `<${prefix}is><${prefix}t xml:space="preserve">${escapeXml(value)}</${prefix}t></${prefix}is>`,
+    `<${prefix}is><${prefix}t xml:space="preserve">${escapeText(value)}</${prefix}t></${prefix}is>`,
   ];
-}
-
-export function escapeXml(text: string): string {
-  return (
-    text
-      .replace(/&/g, "&amp;")
-      .replace(/</g, "&lt;")
-      .replace(/>/g, "&gt;")
-      .replace(/"/g, "&quot;")
-      // Control characters cannot stand in XML at all.
-      // eslint-disable-next-line no-control-regex
-      .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g, "")
-  );
 }

@@ -1,0 +1,109 @@
+import { describe, expect, it } from "vitest";
+import { patchSheetXml, type CellPatch, type SheetPatches } from "../../src/bench/saving/sheetXml";
+
+const sheet = (rows: string, prefix = ""): string =>
+  `<?xml version="1.0"?><${prefix}worksheet><${prefix}cols/><${prefix}sheetData>${rows}</${prefix}sheetData><${prefix}pageMargins left="0.7"/></${prefix}worksheet>`;
+
+function patches(cells: Readonly<Record<string, CellPatch>>): SheetPatches {
+  const rows = new Map<number, Map<number, CellPatch>>();
+  for (const [key, patch] of Object.entries(cells)) {
+    const [row = 0, column = 0] = key.split(",").map(Number);
+    rows.set(row, (rows.get(row) ?? new Map<number, CellPatch>()).set(column, patch));
+  }
+  return rows;
+}
+
+describe("patching a sheet", () => {
+  it("changes a value and keeps its format and everything around it", () => {
+    const before = sheet(
+      '<row r="4" spans="1:2" ht="30"><c r="A4" s="1" t="s"><v>7</v></c><c r="B4" s="3"><v>2.75</v></c></row>',
+    );
+    const after = before.replace("<v>2.75</v>", "<v>4.5</v>");
+    expect(patchSheetXml(before, patches({ "3,1": { value: 4.5, formula: null } }))).toBe(after);
+  });
+
+  it("leaves a result that did not change as it stands", () => {
+    const before = sheet(
+      '<row r="1"><c r="A1"><f>1/3</f><v>0.333333333333333</v></c><c r="B1" t="str"><f>"a"</f><v>a &amp; b</v></c></row>',
+    );
+    expect(patchSheetXml(before, patches({ "0,0": { value: 1 / 3 }, "0,1": { value: "a & b" } }))).toBe(before);
+  });
+
+  it("stores a result by its kind", () => {
+    const before = sheet(
+      '<row r="1"><c r="A1" s="2"><f>X</f><v>1</v></c><c r="B1" t="str"><f>Y</f><v>a</v></c><c r="C1"><f>Z</f><v>1</v></c></row>',
+    );
+    expect(
+      patchSheetXml(before, patches({ "0,0": { value: "#N/A" }, "0,1": { value: 2 }, "0,2": { value: true } })),
+    ).toBe(
+      sheet(
+        '<row r="1"><c r="A1" s="2" t="e"><f>X</f><v>#N/A</v></c><c r="B1"><f>Y</f><v>2</v></c><c r="C1" t="b"><f>Z</f><v>1</v></c></row>',
+      ),
+    );
+  });
+
+  it("adds cells and rows in their order", () => {
+    const before = sheet('<row r="2" spans="2:2"><c r="B2"><v>1</v></c></row>');
+    const added = patchSheetXml(
+      before,
+      patches({
+        "0,0": { value: 1, formula: null },
+        "1,0": { value: "x<y", formula: null },
+        "1,2": { value: 3, formula: null },
+        "4,1": { value: true, formula: null },
+      }),
+    );
+    expect(added).toBe(
+      sheet(
+        '<row r="1"><c r="A1"><v>1</v></c></row>' +
+          '<row r="2"><c r="A2" t="inlineStr"><is><t xml:space="preserve">x&lt;y</t></is></c><c r="B2"><v>1</v></c><c r="C2"><v>3</v></c></row>' +
+          '<row r="5"><c r="B5" t="b"><v>1</v></c></row>',
+      ),
+    );
+  });
+
+  it("takes a formula away with its array marks, and empties a cell but for its format", () => {
+    const before = sheet(
+      '<row r="1"><c r="A1" s="4" cm="1" t="str"><f t="array" ref="A1:A2">F(x)</f><v>a</v></c><c r="B1" s="5"><v>2</v></c></row>',
+    );
+    expect(
+      patchSheetXml(before, patches({ "0,0": { value: 5, formula: null }, "0,1": { value: "", formula: null } })),
+    ).toBe(sheet('<row r="1"><c r="A1" s="4"><v>5</v></c><c r="B1" s="5"/></row>'));
+  });
+
+  it("writes a formula, and marks one that spills", () => {
+    const before = sheet('<row r="1"><c r="A1" s="4"><v>2</v></c></row>');
+    const patch: CellPatch = { value: 3, formula: 'IF(A2<3,"x",1)' };
+    expect(patchSheetXml(before, patches({ "0,0": patch }))).toBe(
+      sheet('<row r="1"><c r="A1" s="4"><f>IF(A2&lt;3,"x",1)</f><v>3</v></c></row>'),
+    );
+    expect(
+      patchSheetXml(before, patches({ "0,0": { value: 1, formula: "F()", spill: { ref: "A1:B2", metadata: 2 } } })),
+    ).toBe(sheet('<row r="1"><c r="A1" s="4" cm="2"><f t="array" ref="A1:B2">F()</f><v>1</v></c></row>'));
+  });
+
+  it("widens the area of a spill that grew", () => {
+    const before = sheet('<row r="1"><c r="A1" cm="1"><f t="array" ref="A1:A2">F(x)</f><v>1</v></c></row>');
+    expect(patchSheetXml(before, patches({ "0,0": { value: 1, spill: { ref: "A1:A3" } } }))).toBe(
+      before.replace("A1:A2", "A1:A3"),
+    );
+  });
+
+  it("reads files that write a prefix, leave addresses out, or hold no cell", () => {
+    const prefixed = sheet('<x:row r="1"><x:c r="A1"><x:v>1</x:v></x:c></x:row>', "x:");
+    expect(patchSheetXml(prefixed, patches({ "0,0": { value: 2, formula: null } }))).toBe(
+      prefixed.replace("<x:v>1<", "<x:v>2<"),
+    );
+    const bare = sheet("<row><c><v>1</v></c><c><v>2</v></c></row>");
+    expect(patchSheetXml(bare, patches({ "0,1": { value: 5, formula: null } }))).toBe(bare.replace("<v>2<", "<v>5<"));
+    const none = "<worksheet><sheetData/></worksheet>";
+    expect(patchSheetXml(none, patches({ "0,0": { value: 1, formula: null } }))).toBe(
+      '<worksheet><sheetData><row r="1"><c r="A1"><v>1</v></c></row></sheetData></worksheet>',
+    );
+  });
+
+  it("drops characters that no XML can hold", () => {
+    const after = patchSheetXml(sheet(""), patches({ "0,0": { value: "a\u0001b\nc", formula: null } }));
+    expect(after).toContain(">ab\nc</t>");
+  });
+});
