@@ -109,6 +109,7 @@ const wordsByName = PIPE_TYPE_NAMES.map((name) => ({ name, words: new Set(split(
  * type fits ("sch40", "SDR 26", "flex PVC").
  */
 export function readPipeType(text: string, name = "pipe type"): string {
+  if (typesByName.has(text)) return text;
   const words = split(text);
   const found = wordsByName.filter((type) => words.length > 0 && words.every((word) => type.words.has(word)));
   const exact = found.find((type) => type.words.size === new Set(words).size);

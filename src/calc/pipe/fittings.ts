@@ -12,7 +12,7 @@ export interface FittingCount {
 export const K_RANGE = { min: 0, max: 1000 } as const;
 
 const byName: ReadonlyMap<string, Fitting> = new Map(
-  FITTINGS.flatMap((row) => [row.name, ...row.also].map((name) => [key(name), row] as const)),
+  FITTINGS.flatMap((row) => [row.name, ...row.also].flatMap((name) => [name, key(name)].map((k) => [k, row] as const))),
 );
 
 function key(name: string): string {
@@ -28,7 +28,8 @@ function key(name: string): string {
  * @throws Problem "missing" that lists the names
  */
 export function findFitting(name: string, label = "fitting"): Fitting {
-  const found = byName.get(key(name));
+  // Most names come from a list as they stand there.
+  const found = byName.get(name) ?? byName.get(key(name));
   if (found) return found;
   throw missing(
     `${label} "${name.trim().slice(0, 40)}" is not known; use one of ${FITTINGS.map((f) => f.name).join("; ")}; or a K number`,

@@ -56,17 +56,21 @@ export function declare<const A extends Arguments, T>(parts: Parts<A, T>): Decla
     result.measure !== undefined ||
     (result.columns ?? []).some((column) => column.measure !== undefined);
   const args: Arguments = dimensioned ? { ...own, units: unitsArgument } : own;
-  const names = Object.keys(own);
+  const readers = Object.entries<Argument<unknown>>(own).map(([name, argument]) => ({
+    name,
+    label: inWords(name),
+    argument,
+  }));
 
   return {
     ...facts,
     args,
     result: result as Result<never>,
     evaluate(raw) {
-      const system = dimensioned ? (unitsArgument.read(raw[names.length], "units", "US") as UnitSystem) : "US";
+      const system = dimensioned ? (unitsArgument.read(raw[readers.length], "units", "US") as UnitSystem) : "US";
       const values: Record<string, unknown> = {};
-      names.forEach((name, index) => {
-        values[name] = own[name]?.read(raw[index], inWords(name), system);
+      readers.forEach(({ name, label, argument }, index) => {
+        values[name] = argument.read(raw[index], label, system);
       });
       try {
         return result.present(compute(values as Values<A>, system), system);

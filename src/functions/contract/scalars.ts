@@ -47,10 +47,12 @@ export function quantity(measure: Measure, about: string, range: Range = {}): Ar
     rule,
     need: "a number, or text with a unit",
     convert(cell, label, system) {
-      const unit = unitLabel(measure, system);
-      if (typeof cell === "boolean") throw invalid(`${label} must be a number in ${unit}; got ${shown(cell)}`);
+      if (typeof cell === "boolean") {
+        throw invalid(`${label} must be a number in ${unitLabel(measure, system)}; got ${shown(cell)}`);
+      }
       const value = typeof cell === "number" ? cell : readQuantity(cell, defaultUnit(measure, system), label);
       if (!Number.isFinite(value) || !isInside(value, range, system)) {
+        const unit = unitLabel(measure, system);
         throw invalid(`${label} must be ${rangeInWords(range, system, unit)}; got ${plain(value)} ${unit}`);
       }
       return toInside(measure, value, system);
@@ -132,13 +134,14 @@ export function choice<T extends string>(about: string, names: readonly T[]): Ar
       .toLowerCase()
       .replace(/[\s_-]+/g, " ")
       .trim();
-  const byKey = new Map(names.map((name) => [key(name), name]));
+  const byKey = new Map(names.flatMap((name) => [name, key(name)].map((written) => [written, name])));
   return scalar(about, {
     choices: names,
     rule: () => `one of: ${names.join(", ")}`,
     need: `one of ${names.join(", ")}`,
     convert(cell, label) {
-      const found = byKey.get(key(String(cell).slice(0, 100)));
+      const written = String(cell);
+      const found = byKey.get(written) ?? byKey.get(key(written.slice(0, 100)));
       if (found === undefined) throw invalid(`${label} must be one of ${names.join(", ")}; got ${shown(cell)}`);
       return found;
     },

@@ -26,34 +26,35 @@ export function table<C extends Arguments, R extends Arguments = Record<never, n
   columns: C,
   options: TableOptions<R> = {},
 ): Argument<Row<C, R>[]> {
-  const names = Object.keys(columns);
-  const repeated: Arguments = options.repeated ?? {};
-  const repeatedNames = Object.keys(repeated);
-  const needed = names.filter((name) => !columns[name]?.optional).length;
-  const listed = [...names, ...repeatedNames].map(inWords).join(", ") + (repeatedNames.length > 0 ? ", …" : "");
+  const fixed = columnsOf(columns);
+  const repeated = columnsOf(options.repeated ?? {});
+  const needed = fixed.filter(({ argument }) => !argument.optional).length;
+  const listed = [...fixed, ...repeated].map(({ words }) => words).join(", ") + (repeated.length > 0 ? ", …" : "");
 
   const readRow = (cells: readonly unknown[], number: number, label: string, system: UnitSystem): Row<C, R> => {
-    const at = (name: string): string => `${label} row ${number}: ${inWords(name)}`;
-    const result: Record<string, unknown> = { row: number };
-    names.forEach((name, index) => (result[name] = columns[name]?.read(cells[index], at(name), system)));
+    const at = `${label} row ${number}: `;
     const groups: Record<string, unknown>[] = [];
-    for (let start = names.length; repeatedNames.length > 0 && start < cells.length; start += repeatedNames.length) {
-      const part = cells.slice(start, start + repeatedNames.length);
+    const result: Record<string, unknown> = { row: number, groups };
+    fixed.forEach(({ name, words, argument }, index) => {
+      result[name] = argument.read(cells[index], at + words, system);
+    });
+    for (let start = fixed.length; repeated.length > 0 && start < cells.length; start += repeated.length) {
+      const part = cells.slice(start, start + repeated.length);
       if (isEmptyRow(part)) continue;
       const group: Record<string, unknown> = {};
-      repeatedNames.forEach((name, index) => {
-        group[name] = repeated[name]?.read(part[index], `${at(name)} ${groups.length + 1}`, system);
+      repeated.forEach(({ name, words, argument }, index) => {
+        group[name] = argument.read(part[index], `${at}${words} ${groups.length + 1}`, system);
       });
       groups.push(group);
     }
-    return { ...result, groups } as unknown as Row<C, R>;
+    return result as unknown as Row<C, R>;
   };
 
   return {
     about,
     hostType: "any[][]",
     optional: false,
-    dimensioned: [...Object.values(columns), ...Object.values(repeated)].some((column) => column.dimensioned),
+    dimensioned: [...fixed, ...repeated].some(({ argument }) => argument.dimensioned),
     columns,
     ...(options.repeated ? { repeated: options.repeated } : {}),
     rule: () => `rows of ${listed}`,
@@ -67,8 +68,8 @@ export function table<C extends Arguments, R extends Arguments = Record<never, n
         if (cells.length < needed) {
           throw invalid(`${label} needs ${needed} columns (${listed}); got ${cells.length}`);
         }
-        if (repeatedNames.length === 0 && last > names.length) {
-          throw invalid(`${label} takes ${names.length} columns (${listed}); row ${index + 1} has ${last}`);
+        if (repeated.length === 0 && last > fixed.length) {
+          throw invalid(`${label} takes ${fixed.length} columns (${listed}); row ${index + 1} has ${last}`);
         }
         result.push(readRow(cells, index + 1, label, system));
       });
@@ -79,8 +80,12 @@ export function table<C extends Arguments, R extends Arguments = Record<never, n
   };
 }
 
-/** A list of values, in a row or a column; blanks are skipped. */
-export function list<T>(about: string, item: Argument<T>, options: { most?: number } = {}): Argument<T[]> {
+function columnsOf(columns: Arguments): { name: string; words: string; argument: Argument<unknown> }[] {
+  return Object.entries(columns).map(([name, argument]) => ({ name, words: inWords(name), argument }));
+}
+
+/** A list of values, in a row or a column; blanks are skipped, or read as `blankAs` where their place matters. */
+export function list<T>(about: string, item: Argument<T>, options: { most?: number; blankAs?: T } = {}): Argument<T[]> {
   return {
     about,
     hostType: "any[][]",
@@ -95,6 +100,7 @@ export function list<T>(about: string, item: Argument<T>, options: { most?: numb
       const result: T[] = [];
       cells.forEach((cell, index) => {
         if (!item.blank(cell)) result.push(item.read(cell, `${label} ${index + 1}`, system));
+        else if (options.blankAs !== undefined) result.push(options.blankAs);
       });
       const most = options.most ?? 1000;
       if (result.length === 0) throw invalid(`${label} is needed: at least one value`);
