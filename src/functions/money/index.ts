@@ -1,3 +1,9 @@
 import type { Declaration } from "../contract/declaration";
+import { COSTODDS } from "./costodds";
+import { MARGINOF } from "./marginof";
+import { MARKUPFOR } from "./markupfor";
+import { ORDERQTY } from "./orderqty";
+import { RECONCILE } from "./reconcile";
+import { STAGES } from "./stages";
 
-export const moneyFunctions: readonly Declaration[] = [];
+export const moneyFunctions: readonly Declaration[] = [MARGINOF, MARKUPFOR, ORDERQTY, COSTODDS, STAGES, RECONCILE];

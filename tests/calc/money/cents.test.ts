@@ -1,0 +1,49 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { fromCents, lineCents, roundCents, shareOfCents, sumCents, toCents } from "../../../src/calc/money/cents";
+
+describe("cents", () => {
+  it("round half away from zero in decimal, where binary floats would not", () => {
+    // By hand; in binary 1.005 × 100 is 100.49999999999999 and 7 × 1.115 is 7.804999999999999.
+    expect(toCents(1.005)).toBe(101);
+    expect(toCents(-1.005)).toBe(-101);
+    expect(roundCents(2.675)).toBe(2.68);
+    expect(lineCents(7, 1.115)).toBe(781);
+    expect(lineCents(-7, 1.115)).toBe(-781);
+  });
+
+  it("drop the noise of a turned quantity before it meets a price", () => {
+    // 0.1 + 0.2 is 0.30000000000000004; 0.3 × 33.35 is 10.005, half a cent to round up. One step lower is noise too.
+    expect(lineCents(0.1 + 0.2, 33.35)).toBe(1001);
+    expect(lineCents(0.29999999999999993, 33.35)).toBe(1001);
+  });
+
+  it("take a share of an amount", () => {
+    expect(shareOfCents(123456, 0.0825)).toBe(10185); // 1234.56 × 0.0825 = 101.8512
+    expect(shareOfCents(10, 0.05)).toBe(1); // half a cent goes up
+  });
+
+  it("refuse what is not an amount, by name", () => {
+    expect(() => toCents(NaN, "price")).toThrow("price must be a finite number");
+    expect(() => toCents(2e12, "price")).toThrow("price must lie within");
+    expect(() => lineCents(1e9, 1e9)).toThrow("amount must lie within");
+  });
+
+  it("come back from money unchanged (fast-check)", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: -1e13, max: 1e13 }), (cents) => {
+        expect(toCents(fromCents(cents))).toBe(cents);
+      }),
+    );
+  });
+
+  it("add up exactly, whatever the order (fast-check)", () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: -1e9, max: 1e9 }), { maxLength: 200 }), (cents) => {
+        const exact = cents.reduce((sum, each) => sum + BigInt(each), 0n);
+        expect(BigInt(sumCents(cents))).toBe(exact);
+        expect(sumCents([...cents].reverse())).toBe(sumCents(cents));
+      }),
+    );
+  });
+});
