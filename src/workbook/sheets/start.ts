@@ -1,4 +1,5 @@
-import { defineSheet, markVerdicts, VERDICT, type Job, type Kind, type PlacedCheck, type SheetLayout } from "../layout";
+import { defineSheet, markVerdicts, VERDICT, type Job, type PlacedCheck, type SheetLayout } from "../layout";
+import { GLANCE } from "../glance";
 import { formatOf } from "../layout/formats";
 
 const STEPS = [
@@ -14,21 +15,6 @@ const CAUTIONS = [
   "Deep or fast water, and open basins, drown people; fence and cover according to local rules.",
   "Walls, dams and stacked boulders that hold back earth or water may need an engineer. This workbook does not design structures.",
   "Weir, friction and stone figures are estimates: flows over rough natural lips are good to 10 to 20 %. Check the finished feature against the plan with a rod and a bucket.",
-];
-
-/** The job in a dozen numbers, by the names that hold them. */
-const GLANCE: readonly { readonly name: string; readonly label: string; readonly kind: Kind }[] = [
-  { name: "DesignFlow", label: "Design flow", kind: "flow" },
-  { name: "DesignHead", label: "Total dynamic head", kind: "head" },
-  { name: "PumpName", label: "Pump", kind: "text" },
-  { name: "DeliveredFlow", label: "Flow the pump delivers", kind: "flow" },
-  { name: "DrainBack", label: "Drain-back when the pump stops", kind: "water" },
-  { name: "BasinHold", label: "Water the basin holds", kind: "water" },
-  { name: "LinerBuyArea", label: "Liner to buy", kind: "area" },
-  { name: "GravelTons", label: "Gravel", kind: "load" },
-  { name: "BoulderTons", label: "Boulders", kind: "load" },
-  { name: "TotalCost", label: "Cost", kind: "money" },
-  { name: "PriceTotal", label: "Price with tax", kind: "money" },
 ];
 
 /** How to use the workbook, the job at a glance, and every check in one list. */
