@@ -1,3 +1,5 @@
 import type { Declaration } from "../contract/declaration";
+import { SETOUT } from "./setout";
+import { STEPS } from "./steps";
 
-export const levelFunctions: readonly Declaration[] = [];
+export const levelFunctions: readonly Declaration[] = [STEPS, SETOUT];

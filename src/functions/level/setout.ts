@@ -1,0 +1,138 @@
+import { setOut, type SetOutPoint } from "../../calc/level/setOut";
+import { invalid } from "../../calc/problem";
+import { formatFeetInches } from "../../calc/quantity/feetInches";
+import type { UnitSystem } from "../../calc/quantity/unitSystem";
+import { declare } from "../contract/declaration";
+import { optional } from "../contract/optional";
+import type { Range } from "../contract/range";
+import { tableResult, type TableCell } from "../contract/result";
+import { quantity, text } from "../contract/scalars";
+import { table } from "../contract/tables";
+
+const LEVEL: Range = { min: { US: -1640, SI: -500 }, max: { US: 29_500, SI: 9000 } };
+/** A reading of 0 is a blank cell: the rod's foot is never on the line of sight. */
+const READING: Range = { above: 0, max: { US: 25, SI: 7.6 } };
+
+const COLUMNS = [
+  { title: "Point" },
+  { title: "Level", measure: "length" },
+  { title: "Rod reading", measure: "length" },
+  { title: "Rod on the tape" },
+  { title: "From the string" },
+  { title: "Reading taken", measure: "length" },
+  { title: "Too high by", measure: "length" },
+  { title: "To do" },
+] as const;
+
+export const SETOUT = declare({
+  name: "SETOUT",
+  topic: "level",
+  summary: "Turns levels into rod readings and string measures, and readings taken into cut or fill.",
+  formula:
+    "HI = benchmark + backsight; rod = HI - level; string = level - benchmark; too high by = HI - reading - level",
+  source: "Differential levelling, any surveying text",
+  limits:
+    "Feet and inches to the nearest eighth, or whole millimetres: the text can be off by half of that. " +
+    "Check the bench mark again before leaving; sights of equal length cancel the instrument's own error.",
+  caution:
+    "Check that the instrument is level and read the bench mark again at the end; a moved tripod spoils every level.",
+  args: {
+    benchmark: quantity("length", "Level of the bench mark", LEVEL),
+    backsight: quantity("length", "Rod reading on the bench mark", READING),
+    targets: table("Points to set out", {
+      name: text("Name of the point", { longest: 80 }),
+      level: quantity("length", "Level wanted", LEVEL),
+    }),
+    readings: optional(
+      table("Rod readings taken, row by row beside the points", { reading: quantity("length", "Reading", READING) }),
+      "none taken",
+    ),
+    tolerance: optional(
+      quantity("size", "As near as this is on grade", { above: 0, max: { US: 11, SI: 300 } }),
+      "1/4 in | 6 mm",
+      { US: 0.25, SI: 6 },
+    ),
+  },
+  result: tableResult("the rod readings", COLUMNS),
+  examples: [
+    {
+      args: [
+        100,
+        4.35,
+        [
+          ["Basin bottom", 96.5],
+          ["Lip 1", 101],
+        ],
+        [[7.9], [""]],
+      ],
+      gives: [
+        { at: [1, 2], is: 7.85 },
+        { at: [1, 3], is: "7'-10 1/4\"" },
+        { at: [1, 4], is: "down 3'-6\"" },
+        { at: [1, 6], is: -0.05 },
+        { at: [1, 7], is: "fill 0'-0 5/8\"" },
+        { at: [2, 2], is: 3.35 },
+        { at: [2, 4], is: "up 1'-0\"" },
+      ],
+      within: 1e-9,
+      from:
+        "by hand: HI = 104.35 ft; 104.35 - 96.5 = 7.85 ft = 7 ft 10.2 in, nearest eighth 10 1/4; 100 - 96.5 = 3.5 ft down; " +
+        "the ground read 104.35 - 7.9 = 96.45 ft, 0.05 ft = 0.6 in low",
+    },
+    {
+      args: [50, 1.2, [["Rim", 49.975]], [[1.215]], 6, "SI"],
+      gives: [
+        { at: [1, 2], is: 1.225 },
+        { at: [1, 3], is: "1225 mm" },
+        { at: [1, 4], is: "down 25 mm" },
+        { at: [1, 7], is: "cut 10 mm" },
+      ],
+      within: 1e-9,
+      from: "by hand: HI = 51.2 m; 51.2 - 49.975 = 1.225 m; read 51.2 - 1.215 = 49.985 m, 10 mm high",
+    },
+  ],
+  compute({ benchmark, backsight, targets, readings, tolerance }, system) {
+    const byRow = new Map((readings ?? []).map(({ row, reading }) => [row, reading]));
+    const points = setOut(
+      benchmark,
+      backsight,
+      targets.map((target) => ({ ...target, reading: byRow.get(target.row) })),
+      tolerance,
+    );
+    for (const { row } of targets) byRow.delete(row);
+    for (const row of byRow.keys())
+      throw invalid(`readings row ${row} has no point beside it; name the point and its level`);
+    // Blank rows between the points stay blank, so that the table keeps step with the cells beside it.
+    const rows: TableCell[][] = [];
+    points.forEach((point, index) => {
+      const row = targets[index]?.row ?? 0;
+      while (rows.length < row - 1) rows.push(COLUMNS.map(() => ""));
+      rows.push(cells(point, system));
+    });
+    return rows;
+  },
+});
+
+function cells(point: SetOutPoint, system: UnitSystem): TableCell[] {
+  const { name, level, rod, fromString, reading, high, todo } = point;
+  const seen = rod >= 0;
+  const side = fromString > 0 ? "up" : "down";
+  const string = onTape(Math.abs(fromString), system);
+  const move = high === undefined || todo === "on grade" ? todo : `${todo} ${onTape(Math.abs(high), system)}`;
+  const hidden = `above the line of sight by ${onTape(-rod, system)}: set up higher, or measure from the string`;
+  return [
+    name,
+    level,
+    seen ? rod : "",
+    seen ? onTape(rod, system) : "",
+    fromString === 0 ? "at the string" : `${side} ${string}`,
+    reading ?? "",
+    high ?? "",
+    move || (seen ? "" : hidden),
+  ];
+}
+
+/** As a tape or rod is read: feet, inches and eighths, or millimetres. */
+function onTape(metres: number, system: UnitSystem): string {
+  return system === "US" ? formatFeetInches(metres, 8) : `${Math.round(metres * 1000)} mm`;
+}

@@ -1,0 +1,46 @@
+// Written by "npm run generate" from the declarations of the topic "level"; change those, not this file.
+/* eslint-disable @typescript-eslint/no-explicit-any -- the host decides what arrives; the declaration checks it */
+import { callFromSheet } from "../contract/report";
+import { STEPS as declaredSTEPS } from "../level/steps";
+import { SETOUT as declaredSETOUT } from "../level/setout";
+
+/**
+ * Lays a fall out in natural-looking drops and treads that add up exactly; the same seed repeats it.
+ * @customfunction STEPS
+ * @helpurl https://localhost:3000/help/steps.html
+ * @param fall Whole fall (ft, more than 0, at most 98 | m, more than 0, at most 30)
+ * @param run Whole run (ft, more than 0, at most 980 | m, more than 0, at most 300)
+ * @param drops How many drops (whole, more than 0, at most 100)
+ * @param [unevenness] 0 all alike, 1 very uneven (share, 0 to 1; blank: 0.35)
+ * @param [seed] Any number; another gives another layout (whole, more than 0, at most 1000000; blank: 1)
+ * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
+ * @returns The drops and treads.
+ * @remarks Formula: share = (1 + 0.7 × unevenness × x) / Σ, x = 2 frac(φ i + seed) - 1; levels to the nearest 1/8 in or 5 mm, the last step takes what is left. Limits: A suggestion: type over any drop or tread that the stones ask for. Each drop is at least 1 in (25 mm) and each tread at least 2 in (50 mm).
+ * @remarks Source: Additive recurrence: Weyl (1916). Long pools behind high steps: Abrahams, Li and Atkinson, Water Resources Research 31 (1995). Shares: common practice, no source
+ * @example =RILL.STEPS(3, 8, 4, 0)
+ * @example =RILL.STEPS(0.9, 3.2, 5, 0.5, 7, "SI")
+ */
+export function STEPS(fall: any, run: any, drops: any, unevenness?: any, seed?: any, units?: any): any[][] {
+  return callFromSheet(declaredSTEPS, [fall, run, drops, unevenness, seed, units]) as any[][];
+}
+
+/**
+ * Turns levels into rod readings and string measures, and readings taken into cut or fill.
+ * @customfunction SETOUT
+ * @helpurl https://localhost:3000/help/setout.html
+ * @param benchmark Level of the bench mark (ft, -1640 to 29500 | m, -500 to 9000)
+ * @param backsight Rod reading on the bench mark (ft, more than 0, at most 25 | m, more than 0, at most 7.6)
+ * @param targets Points to set out (rows of name, level)
+ * @param [readings] Rod readings taken, row by row beside the points (rows of reading; blank: none taken)
+ * @param [tolerance] As near as this is on grade (in, more than 0, at most 11 | mm, more than 0, at most 300; blank: 1/4 in | 6 mm)
+ * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
+ * @returns The rod readings.
+ * @remarks Formula: HI = benchmark + backsight; rod = HI - level; string = level - benchmark; too high by = HI - reading - level. Limits: Feet and inches to the nearest eighth, or whole millimetres: the text can be off by half of that. Check the bench mark again before leaving; sights of equal length cancel the instrument's own error.
+ * @remarks Caution: Check that the instrument is level and read the bench mark again at the end; a moved tripod spoils every level.
+ * @remarks Source: Differential levelling, any surveying text
+ * @example =RILL.SETOUT(100, 4.35, {"Basin bottom",96.5;"Lip 1",101}, {7.9;""})
+ * @example =RILL.SETOUT(50, 1.2, {"Rim",49.975}, {1.215}, 6, "SI")
+ */
+export function SETOUT(benchmark: any, backsight: any, targets: any[][], readings?: any[][], tolerance?: any, units?: any): any[][] {
+  return callFromSheet(declaredSETOUT, [benchmark, backsight, targets, readings, tolerance, units]) as any[][];
+}

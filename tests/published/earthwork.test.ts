@@ -1,0 +1,117 @@
+import { describe, expect, it } from "vitest";
+import { readSoil, soilOf, soilVolume } from "../../src/calc/ground/soil";
+import { SOILS } from "../../src/calc/tables/soils";
+import { STEEPEST_SLOPES } from "../../src/calc/tables/slopes";
+import { BERMVOLUME } from "../../src/functions/ground/bermvolume";
+import { PITVOLUME } from "../../src/functions/ground/pitvolume";
+import { SOILBALANCE } from "../../src/functions/ground/soilbalance";
+import { agrees, given, publishedCase, publishedCases } from "./cases";
+
+const EARTHWORK = "9 earthwork";
+const named = (prefix: string) => publishedCases(EARTHWORK, prefix).map((c) => [c.id, c] as const);
+
+describe("soil factors against published tables", () => {
+  it.each(named("EW-FM").filter(([id]) => id !== "EW-FM-Coral"))("%s", (_, c) => {
+    const soil = readSoil(String(c.inputs["material"]?.value).split(" / ").pop() ?? "");
+    const from = {
+      bank: soilVolume(soil, "bank", 1),
+      loose: soilVolume(soil, "loose", 1),
+      compacted: soilVolume(soil, "compacted", 1),
+    };
+    expect(agrees(c, "bankToLoose", from.bank.loose)).toBe(true);
+    expect(agrees(c, "bankToCompacted", from.bank.compacted)).toBe(true);
+    expect(agrees(c, "looseToBank", from.loose.bank)).toBe(true);
+    expect(agrees(c, "looseToCompacted", from.loose.compacted)).toBe(true);
+    expect(agrees(c, "compactedToBank", from.compacted.bank)).toBe(true);
+    expect(agrees(c, "compactedToLoose", from.compacted.loose)).toBe(true);
+  });
+
+  // Coral is in no table here; the user states its figures, 50 % swell and 30 % more than the bank when compacted.
+  it("EW-FM-Coral, as the user's own figures", () => {
+    const c = publishedCase("EW-FM-Coral");
+    const soil = readSoil("swell 50% shrink -30%");
+    expect(agrees(c, "looseToCompacted", soilVolume(soil, "loose", 1).compacted)).toBe(true);
+    expect(agrees(c, "compactedToLoose", soilVolume(soil, "compacted", 1).loose)).toBe(true);
+  });
+
+  it.each(named("EW-AK"))("%s: load factor of the stated swell", (_, c) => {
+    const soil = readSoil(`swell ${given(c.expected, "swell")}% shrink 0%`);
+    expect(agrees(c, "loadFactor", soilVolume(soil, "loose", 1).bank)).toBe(true);
+  });
+
+  it.each([
+    ["EW-AK-Gravelsand", "sandy gravel"],
+    ["EW-AK-Silt", "silt"],
+  ])("%s: the table's %s", (id, name) => {
+    const row = SOILS.find((soil) => soil.name === name);
+    expect(agrees(publishedCase(id), "swell", ((row?.loose ?? NaN) - 1) * 100)).toBe(true);
+  });
+
+  it("EW-SW30 and EW-LOAD: what swell means", () => {
+    const thirty = publishedCase("EW-SW30");
+    const soil = soilOf(given(thirty.expected, "swell") / 100, 0);
+    expect(soilVolume(soil, "bank", given(thirty.inputs, "bank")).loose).toBeCloseTo(given(thirty.inputs, "loose"), 9);
+    const load = publishedCase("EW-LOAD");
+    const { bank } = soilVolume(soilOf(given(load.inputs, "swell") / 100, 0), "loose", 1);
+    expect(agrees(load, "loadFactor", bank)).toBe(true);
+    expect(agrees(load, "looseDensity", given(load.inputs, "bankDensity") * bank)).toBe(true);
+  });
+
+  it("EW-DEN: swell from the two densities", () => {
+    const c = publishedCase("EW-DEN");
+    const swell = given(c.inputs, "bankDensity") / given(c.inputs, "looseDensity") - 1;
+    expect(agrees(c, "swell", swell * 100)).toBe(true);
+    const ton = soilVolume(soilOf(swell, 0), "bank", 2000 / given(c.inputs, "bankDensity"));
+    expect(agrees(c, "bankPerTon", ton.bank)).toBe(true);
+    expect(agrees(c, "loosePerTon", ton.loose)).toBe(true);
+  });
+
+  it("EW-BORROW: bank to dig for a compacted fill, by densities", () => {
+    const c = publishedCase("EW-BORROW");
+    // Densities say it another way: compacted / bank volume = bank density / fill density.
+    const soil = soilOf(0.2, 1 - given(c.inputs, "gammaBorrow") / given(c.inputs, "gammaFill"));
+    const { bank } = soilVolume(soil, "compacted", given(c.inputs, "fill"));
+    expect(agrees(c, "borrow", bank / (1 - given(c.inputs, "wasteFraction")))).toBe(true);
+  });
+});
+
+describe("earth volumes against published ones", () => {
+  it.each(named("EW-PIT"))("%s", (_, c) => {
+    const [length, width, depth, z] = ["bottomLength", "bottomWidth", "depth", "z"].map((name) =>
+      given(c.inputs, name),
+    );
+    const yards = PITVOLUME.evaluate([length, width, depth, z, "US"]) as number;
+    expect(agrees(c, "volumeYd", yards)).toBe(true);
+    expect(agrees(c, "volume", yards * 27)).toBe(true);
+    expect(agrees(c, "pyramidFrustum", yards * 27)).toBe(true);
+    // The average of the ends overstates a sloped pit; the exact formula may not.
+    expect(yards * 27).toBeLessThanOrEqual(given(c.expected, "averageEndArea") * (1 + 1e-12));
+  });
+
+  it.each(named("EW-BERM"))("%s", (_, c) => {
+    const [length, crest, height, z] = ["length", "topWidth", "height", "z"].map((name) => given(c.inputs, name));
+    const compacted = BERMVOLUME.evaluate([length, crest, height, z, "US"]) as number;
+    expect(agrees(c, "compacted", compacted)).toBe(true);
+    expect(agrees(c, "area", (compacted * 27) / (length ?? NaN))).toBe(true);
+    // The soil balance of that berm: bank and loose needed, of the second row of its table.
+    const berm = (SOILBALANCE.evaluate([0, compacted, "loam", 10, "US"]) as unknown[][])[2];
+    expect(agrees(c, "bankNeeded_loam", berm?.[1] as number)).toBe(true);
+    expect(agrees(c, "looseNeeded_loam", berm?.[2] as number)).toBe(true);
+  });
+
+  it("EW-OSHA-FACTS: what needs an engineer is not calculated", () => {
+    const deepest = 20; // ft, the case's engineerRequiredAbove
+    expect(publishedCase("EW-OSHA-FACTS").expected["engineerRequiredAbove"]?.value).toBe(deepest);
+    expect(PITVOLUME.evaluate([8, 8, deepest, 1])).toBeGreaterThan(0);
+    expect(() => PITVOLUME.evaluate([8, 8, deepest + 0.1, 1])).toThrow("depth must be 0 to 20 ft");
+  });
+});
+
+describe("the steepest slopes", () => {
+  it.each(named("EW-OSHA-").filter(([id]) => id !== "EW-OSHA-FACTS"))("%s", (_, c) => {
+    const name = String(c.inputs["soil"]?.value);
+    const row = STEEPEST_SLOPES.find((slope) => slope.name.startsWith(name));
+    expect(agrees(c, "hPerV", row?.slope ?? NaN)).toBe(true);
+    expect(agrees(c, "angle", (Math.atan2(1, row?.slope ?? NaN) * 180) / Math.PI)).toBe(true);
+  });
+});
