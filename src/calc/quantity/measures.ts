@@ -48,18 +48,15 @@ interface Scale {
   readonly offset: number;
 }
 
-const scales = new Map<string, Scale>();
+const scales: Record<UnitSystem, Partial<Record<Measure, Scale>>> = { US: {}, SI: {} };
 
 function scaleOf(measure: Measure, system: UnitSystem): Scale {
-  const key = measure + system;
-  let scale = scales.get(key);
-  if (!scale) {
-    const units = UNITS[measure];
-    const offset = convert(0, units[system], units.inside);
-    scale = { factor: convert(1, units[system], units.inside) - offset, offset };
-    scales.set(key, scale);
-  }
-  return scale;
+  return (scales[system][measure] ??= makeScale(UNITS[measure], system));
+}
+
+function makeScale(units: MeasureUnits, system: UnitSystem): Scale {
+  const offset = convert(0, units[system], units.inside);
+  return { factor: convert(1, units[system], units.inside) - offset, offset };
 }
 
 /** A value in the default unit of `system`, turned into the SI unit the calculations use. */
@@ -93,4 +90,11 @@ export function measureNoun(measure: Measure): string {
 /** An SI value written in the user's units, for sentences: "12.5 ft". */
 export function say(measure: Measure, inside: number, system: UnitSystem): string {
   return `${plain(fromInside(measure, inside, system))} ${unitLabel(measure, system)}`;
+}
+
+/** An SI value in the default units of both systems, for sentences of the calculations: "1.2 m (3.937 ft)". */
+export function sayBoth(measure: Measure, inside: number): string {
+  const short = (system: UnitSystem): string =>
+    `${plain(Number(fromInside(measure, inside, system).toPrecision(4)))} ${unitLabel(measure, system)}`;
+  return `${short("SI")} (${short("US")})`;
 }

@@ -1,6 +1,7 @@
 import { findNamed, namedRows } from "../named";
 import { GRAVITY } from "../pipe/friction";
-import { invalid, plain, requireRange } from "../problem";
+import { invalid, requireRange } from "../problem";
+import { sayBoth } from "../quantity/measures";
 import { solveBracketed } from "../solve";
 import { BED_KINDS, OWN_ROUGHNESS } from "../tables/beds";
 
@@ -109,7 +110,7 @@ export function normalFlow(flow: number, bed: Bed): NormalFlow {
   while (carried(high) < flow) {
     if (high >= BED_RANGE.depth.max) {
       throw invalid(
-        `flow must fit the bed: ${plain(flow * 3_600_000)} L/h would stand over ${BED_RANGE.depth.max} m deep in it; ` +
+        `flow must fit the bed: ${sayBoth("flow", flow)} would stand over ${sayBoth("length", BED_RANGE.depth.max)} deep in it; ` +
           "give a wider or steeper bed",
       );
     }

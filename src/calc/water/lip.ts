@@ -1,5 +1,6 @@
 import { findNamed, namedRows } from "../named";
-import { invalid, plain, requireRange } from "../problem";
+import { invalid, requireRange } from "../problem";
+import { sayBoth } from "../quantity/measures";
 import { LIP_SHAPES, OWN_COEFFICIENT, type LipShape } from "../tables/lips";
 import { solveBracketed } from "../solve";
 
@@ -60,7 +61,7 @@ export function lipFlow(width: number, depth: number, lip: Lip = USUAL_LIP): num
   requireRange("sheet depth", depth, LIP_RANGE.depth.min, LIP_RANGE.depth.max, "m");
   if (depth > width) {
     throw invalid(
-      `sheet depth must be at most the lip width; got ${plain(depth)} m over a lip of ${plain(width)} m: give a wider lip`,
+      `sheet depth must be at most the lip width, ${sayBoth("size", width)}; got ${sayBoth("size", depth)}: give a wider lip`,
     );
   }
   return lip.coefficient * (width - 0.1 * lip.endContractions * depth) * depth ** 1.5;
@@ -82,8 +83,8 @@ export function lipDepth(flow: number, width: number, lip: Lip = USUAL_LIP): num
   const most = lipFlow(width, deepest, lip);
   if (flow > most) {
     throw invalid(
-      `flow must be at most ${plain(most * 3_600_000)} L/h over a lip of ${plain(width)} m; ` +
-        `got ${plain(flow * 3_600_000)} L/h: give a wider lip`,
+      `flow must be at most ${sayBoth("flow", most)} over a lip ${sayBoth("size", width)} wide; ` +
+        `got ${sayBoth("flow", flow)}: give a wider lip`,
     );
   }
   if (flow === 0) return 0;

@@ -1,4 +1,5 @@
-import { invalid, plain, requireRange } from "../problem";
+import { invalid, requireRange } from "../problem";
+import { sayBoth } from "../quantity/measures";
 import { solveBracketed } from "../solve";
 import { deepestSheet, lipFlow, LIP_RANGE, USUAL_LIP, type Lip } from "./lip";
 
@@ -58,7 +59,7 @@ export function splitFlow(flow: number, lips: readonly SharedLip[], shape: Lip =
   const most = total(flowsAt(highest));
   if (flow > most) {
     throw invalid(
-      `flow must be at most ${plain(most * 3_600_000)} L/h over these lips; got ${plain(flow * 3_600_000)} L/h: ` +
+      `flow must be at most ${sayBoth("flow", most)} over these lips; got ${sayBoth("flow", flow)}: ` +
         "the narrowest would stand in water deeper than it is wide",
     );
   }
