@@ -30,7 +30,8 @@ export const BORE_RANGE = { min: 0.003, max: 1 } as const;
 const SIZE_TOLERANCE = 0.00025;
 
 const typesByName = new Map(PIPE_TYPES.map((type) => [type.name, type]));
-const known = new Map<string, Pipe>();
+/** Pipes looked up before, by type and size as typed. */
+const known = new Map<PipeType, Map<number, Pipe>>();
 
 /**
  * The pipe of a size and type: its bore (inside diameter = outside diameter - 2 × least wall) and smoothness.
@@ -44,13 +45,14 @@ const known = new Map<string, Pipe>();
 export function findPipe({ size, isBore }: PipeSize, typeName: string, name = "size"): Pipe {
   const type = typesByName.get(typeName);
   if (isBore || type === undefined) return statedBore(size, name);
-  const key = `${typeName}|${size}`;
-  let pipe = known.get(key);
+  let sizes = known.get(type);
+  if (!sizes) known.set(type, (sizes = new Map()));
+  let pipe = sizes.get(size);
   if (!pipe) {
     pipe = lookUp(size, type, name);
-    // Only sizes that exist are kept, so the cache cannot outgrow the tables by much.
-    if (known.size > 1000) known.clear();
-    known.set(key, pipe);
+    // Sizes typed a hair off the nominal one are kept too; none of them may pile up.
+    if (sizes.size > 100) sizes.clear();
+    sizes.set(size, pipe);
   }
   return pipe;
 }
