@@ -51,10 +51,7 @@ function cell(attributes: string, inner: string, valuesOnly: boolean): string {
   if (valuesOnly && /<f [^>]*t="array"/.test(inner)) {
     return `<c ${marks.replace(/\s*\bcm="\d+"/, "")}>${inner.replace(/<f[^>]*>[^<]*<\/f>/, "")}</c>`;
   }
-  // An empty text is a result too; without it a reader would calculate.
-  if (isFormula && value === undefined)
-    return `<c ${marks.replace(/\s*\bt="[a-z]+"/i, "")} t="str">${inner}<v></v></c>`;
-  return `<c ${marks}>${inner}</c>`;
+  return `<c ${marks}>${inner.replace("<v/>", "<v></v>")}</c>`;
 }
 
 /** The parts in a fixed order: those a reader looks for first, then by name. */

@@ -1,0 +1,105 @@
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { strFromU8, unzipSync } from "fflate";
+import { beforeAll, describe, expect, it } from "vitest";
+import { catalogue } from "../../src/functions/catalogue";
+import { buildWorkbook, TEMPLATES } from "../../src/workbook/build";
+import { lintWorkbook } from "../../src/workbook/lint";
+import { writeWorkbook } from "../../src/workbook/write";
+import { builtTemplates, type BuiltTemplate } from "./templates";
+
+const top = path.join(import.meta.dirname, "../..");
+const functions = new Set(catalogue.map(({ name }) => name));
+let built: BuiltTemplate[];
+beforeAll(async () => {
+  built = await builtTemplates();
+});
+
+/** Errors the Open XML validator reports for a file. */
+function validatorErrors(bytes: Uint8Array, office: string): unknown[] {
+  const folder = mkdtempSync(path.join(tmpdir(), "rillwright-"));
+  const file = path.join(folder, "book.xlsx");
+  try {
+    writeFileSync(file, bytes);
+    const command = path.join(top, "node_modules/.bin/ooxml-validator");
+    let report: string;
+    try {
+      report = execFileSync(command, [file, "--officeVersion", office], { encoding: "utf8" });
+    } catch (error) {
+      report = (error as { stdout: string }).stdout;
+    }
+    return (JSON.parse(report) as { errors: unknown[] }).errors;
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+describe("the files", () => {
+  it.each(["Office2019", "Microsoft365"])(
+    "open clean in the Open XML validator for %s, with and without charts",
+    async (office) => {
+      for (const { file, bytes, model } of built) {
+        expect(validatorErrors(bytes, office), file).toEqual([]);
+        expect(validatorErrors(await writeWorkbook(model, { charts: false }), office), file).toEqual([]);
+      }
+    },
+  );
+
+  it("pass the lint", () => {
+    for (const { file, bytes } of built) expect(lintWorkbook(bytes, { functions }), file).toEqual([]);
+  });
+
+  it("store results, ask for no calculation, and mark dynamic arrays", () => {
+    for (const { file, bytes } of built) {
+      const parts = unzipSync(bytes);
+      expect(Object.keys(parts), file).not.toContain("xl/calcChain.xml");
+      expect(strFromU8(parts["xl/workbook.xml"] ?? new Uint8Array())).toContain('<calcPr calcId="191029"/>');
+      const sheets = Object.keys(parts).filter((name) => name.startsWith("xl/worksheets/sheet"));
+      const xml = sheets.map((name) => strFromU8(parts[name] ?? new Uint8Array())).join("");
+      if (xml.includes("_xldudf_")) expect(Object.keys(parts), file).toContain("xl/metadata.xml");
+      expect(xml.match(/<f[ >]/g)?.length).toBe(xml.match(/<f[ >][^<]*<\/f><v>/g)?.length);
+    }
+  });
+
+  it("are those in templates/; `npm run templates` writes them anew", () => {
+    for (const { file, bytes } of built) {
+      const kept = readFileSync(path.join(top, "templates", file));
+      expect(Buffer.compare(kept, Buffer.from(bytes)), `${file} is out of date: run npm run templates`).toBe(0);
+    }
+  });
+
+  it("come out byte for byte the same in another time zone", () => {
+    const script = `
+      import { createHash } from "node:crypto";
+      import { buildWorkbook, TEMPLATES } from "${path.join(top, "src/workbook/build.ts")}";
+      for (const { file, system, filled } of TEMPLATES) {
+        const hash = createHash("sha256").update(await buildWorkbook(system, filled)).digest("hex");
+        console.log(file, hash);
+      }`;
+    const folder = mkdtempSync(path.join(tmpdir(), "rillwright-"));
+    const file = path.join(folder, "hashes.mts");
+    try {
+      writeFileSync(file, script);
+      const run = (zone: string): string =>
+        execFileSync(path.join(top, "node_modules/.bin/tsx"), [file], {
+          encoding: "utf8",
+          cwd: top,
+          env: { ...process.env, TZ: zone },
+        });
+      const hashes = run("Pacific/Auckland");
+      expect(hashes.trim().split("\n")).toHaveLength(TEMPLATES.length);
+      expect(run("America/Los_Angeles")).toBe(hashes);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  });
+
+  it("can leave out what readers without our functions would recalculate", async () => {
+    const bytes = await buildWorkbook("US", "demo", { form: "values" });
+    const xml = Object.entries(unzipSync(bytes)).filter(([name]) => name.startsWith("xl/worksheets/sheet"));
+    expect(xml.some(([, part]) => strFromU8(part).includes("_xldudf_"))).toBe(false);
+    expect(validatorErrors(bytes, "Microsoft365")).toEqual([]);
+  });
+});

@@ -1,0 +1,32 @@
+import { assemble } from "../../src/workbook/assemble";
+import { calculate, TEMPLATES } from "../../src/workbook/build";
+import type { WorkbookModel } from "../../src/workbook/model";
+import type { Recalculated } from "../../src/workbook/recalculate";
+import { sheets } from "../../src/workbook/sheets";
+import { writeWorkbook } from "../../src/workbook/write";
+
+export interface BuiltTemplate {
+  readonly file: string;
+  readonly model: WorkbookModel;
+  readonly calculated: Recalculated;
+  readonly bytes: Uint8Array;
+}
+
+/** Every template, built once for the tests of a file. */
+export async function builtTemplates(): Promise<BuiltTemplate[]> {
+  const built: BuiltTemplate[] = [];
+  for (const { file, system, filled } of TEMPLATES) {
+    const model = assemble(sheets, system, filled);
+    const calculated = await calculate(model);
+    built.push({ file, model, calculated, bytes: await writeWorkbook(model) });
+  }
+  return built;
+}
+
+/** Whether two cell values agree: numbers to 9 digits, texts to the letter. */
+export function agree(one: unknown, two: unknown): boolean {
+  if (typeof one === "number" && typeof two === "number") {
+    return Math.abs(one - two) <= 1e-9 * Math.max(1, Math.abs(one), Math.abs(two));
+  }
+  return one === two;
+}
