@@ -1,7 +1,6 @@
 import { inPounds, type DensityRow } from "./densities";
 
-const COMMON_ROCKS = "Densities of Common Rock Types (geology.about.com, 2014), g/cm³";
-const MIDDLE = "the middle is ours";
+const COMMON_ROCKS = "Densities of Common Rock Types (geology.about.com, 2014)";
 const GRAMS_PER_CM3 = 1000;
 
 function inGrams(row: DensityRow): DensityRow {
@@ -20,21 +19,20 @@ const ANY_ROCK: DensityRow = inPounds({
   low: 150,
   usual: 165,
   high: 170,
-  source:
-    "USACE, Streambank Manual, appendix A: 150 to 170 lb/ft³; 165 lb/ft³ as in EM 1110-2-1601, Table 3-1 (from memory)",
+  source: "USACE, Streambank Manual, app. A; 165: EM 1110-2-1601 (from memory)",
 });
 
-/** Solid rock, without any voids. */
+/** Solid rock, without any voids. Usual is the middle of what the source spans, where it gives no usual figure. */
 export const ROCKS: readonly DensityRow[] = [
   ANY_ROCK,
   ...[
-    { name: "granite", also: [], low: 2.6, usual: 2.65, high: 2.7, source: `${COMMON_ROCKS}; ${MIDDLE}` },
-    { name: "limestone", also: ["ledge stone"], low: 2.3, usual: 2.5, high: 2.7, source: `${COMMON_ROCKS}; ${MIDDLE}` },
-    { name: "sandstone", also: [], low: 2.2, usual: 2.5, high: 2.8, source: `${COMMON_ROCKS}; ${MIDDLE}` },
-    { name: "basalt", also: ["trap rock"], low: 2.8, usual: 2.9, high: 3, source: `${COMMON_ROCKS}; ${MIDDLE}` },
-    { name: "gneiss", also: [], low: 2.6, usual: 2.75, high: 2.9, source: `${COMMON_ROCKS}; ${MIDDLE}` },
-    { name: "quartzite", also: [], low: 2.6, usual: 2.7, high: 2.8, source: `${COMMON_ROCKS}; ${MIDDLE}` },
-    { name: "slate", also: [], low: 2.7, usual: 2.75, high: 2.8, source: `${COMMON_ROCKS}; ${MIDDLE}` },
-    { name: "lava", also: ["lava boulder"], low: 1.2, usual: 1.6, high: 2.2, source: "from memory" },
+    { name: "granite", also: [], low: 2.6, usual: 2.65, high: 2.7, source: COMMON_ROCKS },
+    { name: "limestone", also: ["ledge stone"], low: 2.3, usual: 2.5, high: 2.7, source: COMMON_ROCKS },
+    { name: "sandstone", also: [], low: 2.2, usual: 2.5, high: 2.8, source: COMMON_ROCKS },
+    { name: "basalt", also: ["trap rock"], low: 2.8, usual: 2.9, high: 3, source: COMMON_ROCKS },
+    { name: "gneiss", also: [], low: 2.6, usual: 2.75, high: 2.9, source: COMMON_ROCKS },
+    { name: "quartzite", also: [], low: 2.6, usual: 2.7, high: 2.8, source: COMMON_ROCKS },
+    { name: "slate", also: [], low: 2.7, usual: 2.75, high: 2.8, source: COMMON_ROCKS },
+    { name: "lava", also: ["lava boulder"], low: 1.2, usual: 1.6, high: 2.2, source: "From memory" },
   ].map(inGrams),
 ];

@@ -1,14 +1,14 @@
 import { inPounds, type DensityRow } from "./densities";
 
-const LISTED = "table of masses of dry bulk materials (simetric.co.uk, si_materials)";
-const EPA = "US EPA, Standard Volume-to-Weight Conversion Factors: crushed stone 2,700 lb/yd³";
-const AGGREGATES = "bulk density of normal-weight aggregates 75 to 110 lb/ft³, as measured by ASTM C29";
-const COMPUTED = "computed: specific gravity × 62.43 lb/ft³ × (1 - voids)";
+const LISTED = "Dry bulk materials (simetric.co.uk)";
+const EPA = "US EPA, Standard Volume-to-Weight Conversion Factors";
+const COMPUTED = "62.43 lb/ft³ × 2.50 × 0.60, 2.65 × 0.60, 2.65 × 0.65";
 
 /**
- * Loose stone as it comes off a truck, dry; lb/ft³ in the rows as the sources state it.
- * A row's low and high are what its sources span; damp stone weighs a tenth to a fifth more (same table: gravel of
- * 1/4 to 2 in is 105 lb/ft³ dry and 125 wet).
+ * Loose stone as it comes off a truck, dry; lb/ft³ in the rows, as the sources state it. Low and high are what a row's
+ * sources span; where they give no usual figure, the middle is taken. Computed rows: specific gravity × 62.43 lb/ft³ ×
+ * what the voids leave, 35 to 40 % of dumped rock being voids (FHWA and USACE practice, from memory). Damp stone weighs
+ * a tenth to a fifth more (the table of dry materials: gravel of 1/4 to 2 in is 105 lb/ft³ dry and 125 wet).
  */
 export const STONES: readonly DensityRow[] = [
   {
@@ -17,7 +17,7 @@ export const STONES: readonly DensityRow[] = [
     low: 95,
     usual: 100,
     high: 105,
-    source: `${LISTED}: gravel, loose, dry 95; dry, 1/4 to 2 in, 105; the middle is ours`,
+    source: `${LISTED}: loose 95, 1/4 to 2 in 105`,
   },
   {
     name: "pea gravel",
@@ -25,7 +25,7 @@ export const STONES: readonly DensityRow[] = [
     low: 95,
     usual: 103,
     high: 112,
-    source: `${LISTED}: gravel, loose, dry 95; high: pea gravel 1,788 kg/m³, compilation read second-hand; the middle is ours`,
+    source: `${LISTED}: loose gravel 95; compilation: pea gravel 1,788 kg/m³`,
   },
   {
     name: "river stone",
@@ -33,7 +33,7 @@ export const STONES: readonly DensityRow[] = [
     low: 94,
     usual: 99,
     high: 108,
-    source: `${COMPUTED}: 2.50 at 40 %, 2.65 at 40 %, 2.65 at 35 %`,
+    source: `Computed: ${COMPUTED}`,
   },
   {
     name: "crushed stone",
@@ -41,7 +41,7 @@ export const STONES: readonly DensityRow[] = [
     low: 85,
     usual: 100,
     high: 110,
-    source: `${EPA}; high: ${AGGREGATES}; low: specific gravity 2.5 at 45 % voids, from memory`,
+    source: `${EPA}: 2,700 lb/yd³; low, high from memory`,
   },
   {
     name: "cobble",
@@ -49,7 +49,7 @@ export const STONES: readonly DensityRow[] = [
     low: 94,
     usual: 99,
     high: 108,
-    source: `${COMPUTED}: 2.50 at 40 %, 2.65 at 40 %, 2.65 at 35 % (voids of dumped rock 35 to 40 %, FHWA and USACE practice, from memory)`,
+    source: `Computed: ${COMPUTED}`,
   },
   {
     name: "gravel with sand",
@@ -57,7 +57,7 @@ export const STONES: readonly DensityRow[] = [
     low: 110,
     usual: 120,
     high: 125,
-    source: `${LISTED}: gravel with sand, natural, 120; low and high from memory`,
+    source: `${LISTED}: 120; low, high from memory`,
   },
   {
     name: "sand",
@@ -65,7 +65,7 @@ export const STONES: readonly DensityRow[] = [
     low: 90,
     usual: 100,
     high: 110,
-    source: `${LISTED}: sand, dry, 100; low and high from memory`,
+    source: `${LISTED}: 100; low, high from memory`,
   },
   {
     name: "lava rock",
@@ -73,6 +73,6 @@ export const STONES: readonly DensityRow[] = [
     low: 45,
     usual: 50,
     high: 60,
-    source: "from memory",
+    source: "From memory",
   },
 ].map(inPounds);

@@ -72,7 +72,7 @@ export const BOULDERMIX = declare({
       weight,
       each,
       count,
-      tooHeavyByHand ? "Machine and rigging: over the hand limit" : "By hand",
+      tooHeavyByHand ? "Machine and rigging" : "By hand",
     ]);
     const count = parts.reduce((all, part) => all + part.count, 0);
     return [...rows, ["Total", 1, tons, "", count, ""]];
