@@ -1,3 +1,4 @@
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { assemble } from "../../src/workbook/assemble";
 import { calculate, TEMPLATES } from "../../src/workbook/build";
 import type { WorkbookModel } from "../../src/workbook/model";
@@ -29,4 +30,13 @@ export function agree(one: unknown, two: unknown): boolean {
     return Math.abs(one - two) <= 1e-9 * Math.max(1, Math.abs(one), Math.abs(two));
   }
   return one === two;
+}
+
+/** A file with the XML of every worksheet changed. */
+export function changeSheets(bytes: Uint8Array, change: (xml: string) => string): Uint8Array {
+  const parts = unzipSync(bytes);
+  for (const [name, part] of Object.entries(parts)) {
+    if (name.startsWith("xl/worksheets/sheet")) parts[name] = strToU8(change(strFromU8(part)));
+  }
+  return zipSync(parts);
 }

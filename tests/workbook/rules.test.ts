@@ -1,0 +1,119 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { assemble } from "../../src/workbook/assemble";
+import { cellAddress } from "../../src/workbook/layout/address";
+import { COLOR } from "../../src/workbook/layout/style";
+import type { Area, CellModel, SheetModel } from "../../src/workbook/model";
+import { sheets } from "../../src/workbook/sheets";
+import { FormulaGraph } from "./formulaGraph";
+import { builtTemplates, type BuiltTemplate } from "./templates";
+
+let built: BuiltTemplate[];
+beforeAll(async () => {
+  built = await builtTemplates();
+});
+
+function* cellsOf(sheet: SheetModel): Generator<[string, number, number, CellModel]> {
+  for (const [row, cells] of sheet.rows) {
+    for (const [column, cell] of cells) yield [`${sheet.name}!${cellAddress(row, column)}`, row, column, cell];
+  }
+}
+
+function covers(area: Area, row: number, column: number): boolean {
+  return row >= area.top && row <= area.bottom && column >= area.left && column <= area.right;
+}
+
+describe("the workbook's own rules", () => {
+  it("keeps chains of our functions to 3 cells and their number to about 60", () => {
+    for (const { file, model } of built) {
+      const graph = new FormulaGraph(model);
+      const chain = graph.longestChain();
+      console.log(`${file}: ${graph.ours.length} cells with our functions, longest chain ${chain.join(" > ")}`);
+      expect(chain.length, chain.join(" > ")).toBeLessThanOrEqual(3);
+      expect(graph.ours.length).toBeLessThanOrEqual(62);
+    }
+  });
+
+  it("uses no name that is not defined", () => {
+    for (const { file, model } of built) expect(new FormulaGraph(model).unknownNames, file).toEqual([]);
+  });
+
+  it("shows no error", () => {
+    for (const { file, calculated } of built) {
+      const errors = [...calculated.results].flatMap(([cell, result]) =>
+        [result].flat(2).some((one) => typeof one === "string" && /^#[A-Z/0]+[!?]?$/.test(one))
+          ? [`${cell} ${JSON.stringify(result)} ${calculated.reasons.get(cell) ?? ""}`]
+          : [],
+      );
+      expect(errors, file).toEqual([]);
+    }
+  });
+
+  it("gives every input a rule and a message, and protects every other cell", () => {
+    for (const { file, model } of built) {
+      for (const sheet of model.sheets) {
+        for (const [where, row, column, cell] of cellsOf(sheet)) {
+          const unlocked = cell.style.unlocked === true;
+          const covered = sheet.merges.find((area) => covers(area, row, column));
+          const isMaster = !covered || (covered.top === row && covered.left === column);
+          if (unlocked && isMaster) {
+            const rule = sheet.validations.find(({ area }) => covers(area, row, column));
+            expect(rule, `${file} ${where} has no rule`).toBeDefined();
+            expect(rule?.message.length, `${where} has no message`).toBeGreaterThan(4);
+            if (rule && (rule.kind === "decimal" || rule.kind === "whole")) {
+              expect(Number.isFinite(rule.min) && Number.isFinite(rule.max), `${where} has no range`).toBe(true);
+              if (typeof cell.value === "number") {
+                expect(cell.value, where).toBeGreaterThanOrEqual(rule.min ?? 0);
+                expect(cell.value, where).toBeLessThanOrEqual(rule.max ?? 0);
+              }
+            }
+            if (rule?.kind === "list" && Array.isArray(rule.choices) && cell.value !== undefined) {
+              expect(rule.choices, where).toContain(cell.value);
+            }
+          }
+        }
+      }
+    }
+  });
+
+  it("marks inputs by an edge as well as by colour", () => {
+    for (const { model } of built) {
+      for (const sheet of model.sheets) {
+        for (const [where, , , { style }] of cellsOf(sheet)) {
+          if (style.unlocked) expect([style.lines?.left, style.fill], where).toEqual(["medium", COLOR.input]);
+        }
+      }
+    }
+  });
+
+  it("lists every check on Start with a place to fix it that exists", () => {
+    for (const { model, calculated } of built) {
+      const names = new Set(model.names.map(({ name }) => name));
+      const checks = calculated.named("Checks") ?? [];
+      expect(checks.length).toBeGreaterThanOrEqual(3);
+      for (const [label, , , , verdict, where, cure] of checks) {
+        expect(["OK", "FIX", "LOOK", "to fill"], `${String(label)}: ${String(verdict)}`).toContain(verdict);
+        expect(String(cure).length).toBeGreaterThan(10);
+        const [, target = ""] = /^[A-Za-z]+(?:: |!)(.+)$/.exec(String(where)) ?? [];
+        expect(names.has(target) || /^[A-Z]+\d+$/.test(target), `${String(label)} leads to ${String(where)}`).toBe(
+          true,
+        );
+      }
+    }
+  });
+
+  it("lays out demo and blank alike: same sheets, names, formulas but for values typed in", () => {
+    for (const system of ["US", "SI"] as const) {
+      const demo = assemble(sheets, system, "demo");
+      const blank = assemble(sheets, system, "blank");
+      expect(demo.names).toEqual(blank.names);
+      expect(demo.sheets.map(({ name }) => name)).toEqual(blank.sheets.map(({ name }) => name));
+      demo.sheets.forEach((sheet, index) => {
+        expect(sheet.validations, sheet.name).toEqual(blank.sheets[index]?.validations);
+        for (const [where, row, column, cell] of cellsOf(sheet)) {
+          const other = blank.sheets[index]?.rows.get(row)?.get(column);
+          if (!cell.style.unlocked) expect([other?.formula, other?.value], where).toEqual([cell.formula, cell.value]);
+        }
+      });
+    }
+  });
+});
