@@ -73,11 +73,11 @@ describe("RILL.RECONCILE", () => {
   it("reconciles 50,000 lines within a second", () => {
     const papers = manyPapers(50_000);
     RECONCILE.evaluate(manyPapers(2_000)); // warm
-    // The best of three: the machine may be doing something else.
     const times = [0, 1, 2].map(() => {
-      const start = performance.now();
+      const before = process.cpuUsage();
       RECONCILE.evaluate(papers);
-      return performance.now() - start;
+      // The processor's own time: the clock would count what else the machine is doing.
+      return process.cpuUsage(before).user / 1000;
     });
     expect(Math.min(...times)).toBeLessThan(1000);
   });

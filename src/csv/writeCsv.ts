@@ -1,0 +1,35 @@
+import Papa from "papaparse";
+import { guardText } from "./formulaGuard";
+import type { Customs } from "./cells";
+
+/** How a CSV file is written. */
+export interface CsvStyle {
+  /** "," writes decimal commas and separates cells by semicolons, as spreadsheets of that custom expect. */
+  readonly decimal: Customs["decimal"];
+  /** The mark by which a spreadsheet knows UTF-8. */
+  readonly mark: boolean;
+}
+
+export const USUAL_STYLE: CsvStyle = { decimal: ".", mark: true };
+
+/**
+ * Writes a table as CSV. Texts that a spreadsheet might run as a formula get an apostrophe; numbers stay numbers,
+ * negative ones too.
+ */
+export function writeCsv(
+  heading: readonly string[],
+  rows: readonly (readonly (string | number)[])[],
+  { decimal, mark }: CsvStyle = USUAL_STYLE,
+): string {
+  const written = rows.map((row) => row.map((cell) => writeCell(cell, decimal)));
+  const text = Papa.unparse([heading.map(guardText), ...written], {
+    delimiter: decimal === "," ? ";" : ",",
+    newline: "\r\n",
+  });
+  return `${mark ? "\uFEFF" : ""}${text}\r\n`;
+}
+
+function writeCell(cell: string | number, decimal: Customs["decimal"]): string {
+  if (typeof cell === "string") return guardText(cell);
+  return decimal === "," ? String(cell).replace(".", ",") : String(cell);
+}
