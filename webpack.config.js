@@ -2,17 +2,19 @@ import CopyPlugin from "copy-webpack-plugin";
 import MetadataPlugin from "custom-functions-metadata-plugin";
 import HtmlPlugin from "html-webpack-plugin";
 import CssPlugin from "mini-css-extract-plugin";
+import MinimizerPlugin from "minimizer-webpack-plugin";
 import { readdirSync } from "node:fs";
 import path from "node:path";
-import { baseAddress } from "./src/site/address.ts";
+import { baseAddress, WORKING_ADDRESS } from "./src/site/address.ts";
 import { SitePlugin } from "./src/site/sitePlugin.ts";
 
+const ADDIN_SCRIPTS = /^(functions|taskpane)\.js$/;
 const top = import.meta.dirname;
 const worksheet = "./src/functions/worksheet";
 const functionFiles = readdirSync(path.join(top, worksheet)).map((file) => `${worksheet}/${file}`);
 
 /** `npm run build -- --env base=https://example.org` makes the site for that address. */
-export default (env, { mode }) => {
+export default async (env, { mode }) => {
   const page = (name, chunks) =>
     new HtmlPlugin({ filename: `${name}.html`, template: `src/${name}/${name}.html`, chunks, minify: false });
   return {
@@ -53,6 +55,28 @@ export default (env, { mode }) => {
       }),
       new SitePlugin(top, baseAddress(env.base)),
     ],
+    optimization: {
+      // What Excel loads is made as small as can be; the bench's spreadsheet is large, and quickly made is enough.
+      minimizer: [
+        new MinimizerPlugin({ include: ADDIN_SCRIPTS, extractComments: false }),
+        new MinimizerPlugin({ exclude: ADDIN_SCRIPTS, minify: MinimizerPlugin.esbuildMinify, extractComments: false }),
+      ],
+    },
+    devServer: env.WEBPACK_SERVE ? await addinServer() : undefined,
     performance: { hints: false },
   };
 };
+
+/** The https server that Excel loads the add-in from. Makes and trusts a certificate, so only serving may call it. */
+async function addinServer() {
+  const { getHttpsServerOptions } = await import("office-addin-dev-certs");
+  return {
+    port: Number(new URL(WORKING_ADDRESS).port),
+    headers: { "Access-Control-Allow-Origin": "*" },
+    server: { type: "https", options: await getHttpsServerOptions() },
+    // Nothing is added to the pages: they are tested, and shipped, as they are.
+    client: false,
+    hot: false,
+    liveReload: false,
+  };
+}

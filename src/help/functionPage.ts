@@ -3,7 +3,7 @@ import { plain } from "../calc/problem";
 import { inWords, type Argument, type Arguments } from "../functions/contract/argument";
 import type { Declaration, Example } from "../functions/contract/declaration";
 import type { Column, Value } from "../functions/contract/result";
-import { exampleCall } from "../functions/contract/wrapperSource";
+import { exampleCall } from "../functions/contract/exampleCall";
 import { html, type Html } from "./html";
 import type { Page } from "./layout";
 

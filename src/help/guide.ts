@@ -1,6 +1,6 @@
 import { plain } from "../calc/problem";
 import { findDeclaration } from "../functions/catalogue";
-import { exampleCall } from "../functions/contract/wrapperSource";
+import { exampleCall } from "../functions/contract/exampleCall";
 import { functionPath } from "./functionPage";
 import { html, type Html } from "./html";
 import type { Page } from "./layout";

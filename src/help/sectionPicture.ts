@@ -23,12 +23,12 @@ export function sectionPicture(): Html {
       <text x="228" y="36">run</text>
       <text x="4" y="58">spillway box</text>
       <text x="176" y="112">lip</text>
-      <text x="270" y="148">drop</text>
-      <text x="182" y="146">pool</text>
-      <text x="404" y="216">basin, filled with gravel or modules</text>
+      <text x="264" y="166">drop</text>
+      <text x="186" y="172">pool</text>
+      <text x="404" y="206">basin, filled with gravel or modules</text>
       <text x="404" y="237">overflow level</text>
       <text x="404" y="271">low level</text>
-      <text x="500" y="268">pump</text>
+      <text x="512" y="283">pump</text>
       <text x="270" y="290">pipe</text>
     </svg>
     <figcaption>

@@ -36,7 +36,16 @@ describe("the licences of what is bundled", () => {
   it("lends the Apache text to a package that names the licence but does not carry it", () => {
     const full = makePackage({ name: "full", version: "1.0.0", license: "Apache-2.0" }, { LICENSE: apacheText });
     const bare = makePackage({ name: "bare", version: "1.0.0", license: "Apache-2.0" });
-    expect(licenceText([full, bare], "").split(apacheText)).toHaveLength(3);
+    const text = licenceText([full, bare], "");
+    expect(text).toContain(`bare 1.0.0 (Apache-2.0)\nfull 1.0.0 (Apache-2.0)\n\n${apacheText}`);
+    expect(text.split(apacheText), "a shared text is printed once").toHaveLength(2);
+  });
+
+  it("prints the MIT terms under the author's name for a package that carries no copy", () => {
+    const bare = makePackage({ name: "b", version: "1.0.0", license: "MIT", author: "A. Maker" });
+    expect(licenceText([bare], "Permission is hereby granted, to all.")).toContain(
+      "Copyright (c) A. Maker\n\nPermission is",
+    );
   });
 
   it("refuses a licence that does not go with the project's, or none", () => {
@@ -44,9 +53,16 @@ describe("the licences of what is bundled", () => {
       "GPL-3.0",
     );
     expect(() => licenceText([makePackage({ name: "n", version: "1.0.0" })], "")).toThrow("none stated");
-    expect(() => licenceText([makePackage({ name: "m", version: "1.0.0", license: "MIT" })], "")).toThrow(
-      "no licence text",
+    const bsd = makePackage({ name: "m", version: "1.0.0", license: "BSD-3-Clause" });
+    expect(() => licenceText([bsd], "")).toThrow("no licence text");
+  });
+
+  it("reads the licence from the text where the package's facts are silent", () => {
+    const silent = makePackage(
+      { name: "s", version: "1.0.0" },
+      { LICENSE: "Apache License\n  Version 2.0, January 2004" },
     );
+    expect(licenceText([silent], "")).toContain("s 1.0.0 (Apache-2.0)");
   });
 
   it("accepts a choice that holds one accepted licence", () => {

@@ -1,5 +1,6 @@
 import type { Argument } from "./argument";
 import type { Declaration, Topic } from "./declaration";
+import { exampleCall } from "./exampleCall";
 
 /** Where the help pages live until a build names another base address. */
 export const HELP_BASE = "https://localhost:3000/help";
@@ -77,19 +78,4 @@ function tableCast(hostType: string): string {
 
 function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/** A call as the user types it: `TDH(2000,6.5,{2,80})`. */
-export function exampleCall(name: string, args: readonly unknown[]): string {
-  return `${name}(${args.map(literal).join(", ")})`;
-}
-
-function literal(value: unknown): string {
-  if (value === null || value === undefined) return "";
-  if (Array.isArray(value)) {
-    const rows = (value as unknown[]).map((row) => (Array.isArray(row) ? row.map(literal).join(",") : literal(row)));
-    return `{${rows.join(";")}}`;
-  }
-  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  return typeof value === "string" ? `"${value.replace(/"/g, '""')}"` : String(value);
 }

@@ -1,6 +1,6 @@
 import { catalogue } from "../../functions/catalogue";
 import type { Declaration } from "../../functions/contract/declaration";
-import { exampleCall } from "../../functions/contract/wrapperSource";
+import { exampleCall } from "../../functions/contract/exampleCall";
 import { make } from "../ui/elements";
 import type { Desk, View } from "../ui/desk";
 import { functionForm } from "./functionForm";

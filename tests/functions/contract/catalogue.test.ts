@@ -3,7 +3,8 @@ import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { worksheetFiles } from "../../../src/cli/generate";
 import { catalogue } from "../../../src/functions/catalogue";
-import { describeArgument, exampleCall, LONGEST_DESCRIPTION } from "../../../src/functions/contract/wrapperSource";
+import { exampleCall } from "../../../src/functions/contract/exampleCall";
+import { describeArgument, LONGEST_DESCRIPTION } from "../../../src/functions/contract/wrapperSource";
 
 describe.each(catalogue.map((d) => [d.name, d] as const))("RILL.%s", (name, declaration) => {
   it("has a name Excel accepts and that no cell address has", () => {
