@@ -22,7 +22,11 @@ function element<T extends HTMLElement>(id: string): T {
 }
 
 function start(): void {
-  const grid = new EmbeddedGrid(element("sheet"), { add: placePicture }, refusal);
+  const grid = new EmbeddedGrid(element("sheet"), {
+    open: ({ file, bytes }) => openCarefully(file, bytes),
+    addPicture,
+    refused: refusal,
+  });
   followTheme({ theme: () => ({ dark: grid.dark() }) });
   const job = new Job(grid, (problem) => {
     const at = new Date().toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
@@ -30,7 +34,7 @@ function start(): void {
     element("file-name").textContent = job.fileName + (job.unsaved ? " (changed)" : "");
   });
 
-  async function placePicture(png: Uint8Array, title: string, at: Parameters<typeof pictureAt>[2]): Promise<void> {
+  async function addPicture(png: Uint8Array, title: string, at: Parameters<typeof pictureAt>[2]): Promise<void> {
     const { width, height } = await createImageBitmap(new Blob([png as BlobPart], { type: "image/png" }));
     // Drawings are rendered at twice their size on the sheet.
     job.addPicture(pictureAt(png, title, at, { width: width / 2, height: height / 2 }));
@@ -45,18 +49,19 @@ function start(): void {
     }
   }
 
-  async function openFile(file: File): Promise<void> {
+  /** Opens after asking what becomes of changes that are in no file yet. */
+  async function openCarefully(fileName: string, bytes: Uint8Array): Promise<void> {
     if (job.unsaved) {
-      const answer = await ask(`${job.fileName} has changes that are in no file of yours yet.`, [
-        "Save it, then open",
-        "Open without saving",
-        "Cancel",
-      ]);
+      const answers = ["Save it, then open", "Open without saving", "Cancel"];
+      const answer = await ask(`${job.fileName} has changes that are in no file of yours yet.`, answers);
       if (answer < 0 || answer === 2) return;
       if (answer === 0) save();
     }
-    await openBytes(file.name, new Uint8Array(await file.arrayBuffer()));
+    await openBytes(fileName, bytes);
   }
+
+  const openFile = async (file: File): Promise<void> =>
+    openCarefully(file.name, new Uint8Array(await file.arrayBuffer()));
 
   function save(): void {
     const link = document.createElement("a");
@@ -70,7 +75,6 @@ function start(): void {
     notice(`${job.fileName} was saved to your downloads.`, [], 6);
   }
 
-  grid.openAs = openBytes;
   const picker = element<HTMLInputElement>("file");
   element("open").addEventListener("click", () => picker.click());
   picker.addEventListener("change", () => {
@@ -94,6 +98,7 @@ function start(): void {
     const { address, reason } = grid.selected();
     element("selected-cell").textContent = address;
     element("why").textContent = reason ?? "";
+    element("hint").textContent = reason ? "" : (grid.hint() ?? "");
   };
   grid.onSelect(showSelection);
   grid.onChange(showSelection);

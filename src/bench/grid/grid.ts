@@ -1,89 +1,87 @@
-import {
-  IUndoRedoService,
-  type ICellData,
-  type Nullable,
-  type Univer,
-  type Workbook,
-  type Worksheet,
-} from "@univerjs/core";
+import { IUndoRedoService, type Univer } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import { FormulaDataModel } from "@univerjs/engine-formula";
-import { areaName, type Area } from "../../host/address";
+import { areaName, parseArea, type Area } from "../../host/address";
 import type { BenchGrid } from "../../host/bench/benchGrid";
-import { namedCells } from "../../host/places";
+import { resolvePlace } from "../../host/places";
 import type { Grid, NamedCells, Selected, Template } from "../../host/port";
-import type { OpenedWorkbook } from "../reading/openWorkbook";
 import { contentOf } from "../reading/contents";
+import type { OpenedWorkbook } from "../reading/openWorkbook";
 import { sheetId, toGrid } from "../reading/toGrid";
-import { asCell, shownValue, type Content } from "./content";
+import { Calculation } from "./calculation";
+import { asCell } from "./content";
 import { Edits, type Edit } from "./edits";
 import { guard } from "./guard";
 import { Locks } from "./locks";
+import { GridModel, UNIT, type Result } from "./model";
 import { Reasons } from "./reasons";
+import { Signposts } from "./signposts";
 import { startUniver } from "./univer";
 
-/** What a formula cell came to, for saving: the stored result, and the cells it spills over. */
-export interface Result {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-  readonly formula: string;
-  /** One cell, or the rows of a spill. */
-  readonly values: Grid;
-}
-
-const UNIT = "bench";
 const SELECTS = new Set(["sheet.operation.set-selections", "sheet.operation.set-worksheet-active"]);
 const ERROR_CODE = /^#(N\/A|NAME\?|REF!|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!)$/;
+
+/** What the page does for the grid. */
+export interface GridPage {
+  /** Opens a template with the care that unsaved work asks for. */
+  open(template: Template): Promise<void>;
+  addPicture(png: Uint8Array, title: string, at: Area): Promise<void>;
+  refused(sentence: string): void;
+}
 
 /** The embedded spreadsheet with a workbook in it. */
 export class EmbeddedGrid implements BenchGrid {
   private readonly univer: Univer;
   private readonly api: FUniver;
+  private readonly model: GridModel;
+  private readonly calculation: Calculation;
   private readonly reasons = new Reasons();
   private readonly changeListeners = new Set<() => void>();
   private readonly selectListeners = new Set<() => void>();
   private locks = new Locks({ sheets: [] });
+  private signposts = new Signposts({ sheets: [] });
   private edits = new Edits(
     () => "",
     () => "",
   );
   private current: OpenedWorkbook | undefined;
 
-  /** How a template is opened; the page keeps the job and asks about unsaved work. */
-  openAs: (fileName: string, bytes: Uint8Array) => Promise<void> = () => Promise.resolve();
-
   constructor(
-    container: HTMLElement,
-    private readonly pictures: { add(png: Uint8Array, title: string, at: Area): Promise<void> },
-    refused: (sentence: string) => void,
+    private readonly container: HTMLElement,
+    private readonly page: GridPage,
   ) {
     const { univer, api } = startUniver(container, this.reasons);
     this.univer = univer;
     this.api = api;
+    this.model = new GridModel(univer, api);
+    this.calculation = new Calculation(api, this.model, () => this.changed());
     guard({
       api,
-      sheetName: (id) => this.book.getSheetBySheetId(id)?.getName() ?? "",
+      sheetName: (id) => this.model.sheetName(id),
       isLocked: (area) => this.locks.isLocked(area),
       touched: (sheet, row, column) => {
         this.edits.touch(sheet, row, column);
         this.changed();
       },
-      refused,
+      refused: page.refused,
     });
     // The name box and the sheet tabs select too, and fire no event of their own for it.
     api.addEvent(api.Event.CommandExecuted, ({ id }) => {
       if (SELECTS.has(id)) this.selectListeners.forEach((listener) => listener());
     });
+    api.addEvent(api.Event.CellClicked, ({ worksheet, row, column }) => {
+      const place = this.signposts.link(worksheet.getSheetName(), row, column);
+      const area = place && resolvePlace(place, this.names());
+      if (area) this.select(area);
+    });
   }
 
   /** Shows a workbook in place of the one that is open, with `edits` already typed into it. */
   async show(opened: OpenedWorkbook, edits: readonly Edit[] = []): Promise<void> {
-    const data = toGrid(opened);
+    const data = toGrid(opened, this.container.clientWidth);
     const indexOf = (sheet: string): number => opened.workbook.sheets.findIndex(({ name }) => name === sheet);
     const dates1904 = opened.workbook.dateSystem === "1904";
     this.edits = new Edits(
-      (sheet, row, column) => this.content(sheet, row, column),
+      (sheet, row, column) => this.model.content(sheet, row, column),
       (sheet, row, column) => contentOf(opened.workbook.sheets[indexOf(sheet)], row, column, dates1904),
     );
     for (const { sheet, row, column, content } of edits) {
@@ -97,10 +95,10 @@ export class EmbeddedGrid implements BenchGrid {
     if (!first) this.api.disposeUnit(UNIT);
     this.current = opened;
     this.locks = new Locks(opened.workbook);
+    this.signposts = new Signposts(opened.workbook);
     this.api.createWorkbook(data);
-    // The engine can be listened to only once it has had a workbook.
-    if (first) this.api.getFormula().calculationResultApplied(() => this.changed());
-    await this.settled();
+    if (first) this.calculation.listen();
+    await this.calculation.settled();
     this.changed();
     this.selectListeners.forEach((listener) => listener());
   }
@@ -115,55 +113,20 @@ export class EmbeddedGrid implements BenchGrid {
     return this.edits.list();
   }
 
-  /** Every formula's result. */
   results(): Result[] {
-    const results: Result[] = [];
-    const spills = this.univer.__getInjector().get(FormulaDataModel).getArrayFormulaRange()[UNIT] ?? {};
-    for (const worksheet of this.book.getSheets()) {
-      const sheet = worksheet.getName();
-      const spilled = spills[worksheet.getSheetId()];
-      worksheet.getCellMatrix().forValue((row, column, cell) => {
-        const formula = this.formulaOf(worksheet, row, column, cell);
-        if (formula === "") return;
-        const area = spilled?.[row]?.[column];
-        const values = this.values({
-          sheet,
-          top: row,
-          left: column,
-          bottom: area?.endRow ?? row,
-          right: area?.endColumn ?? column,
-        });
-        results.push({ sheet, row, column, formula, values });
-      });
-    }
-    return results;
+    return this.model.results();
   }
 
   names(): readonly NamedCells[] {
-    return (this.api.getActiveWorkbook()?.getDefinedNames() ?? []).map((name) =>
-      namedCells(name.getName(), name.getFormulaOrRefString()),
-    );
+    return this.model.names();
   }
 
   hasSheet(sheet: string): boolean {
-    return this.book.getSheetBySheetName(sheet) !== null;
+    return this.model.hasSheet(sheet);
   }
 
-  values({ sheet, top, left, bottom, right }: Area): Grid {
-    const worksheet = this.sheet(sheet);
-    const spilled = this.univer.__getInjector().get(FormulaDataModel).getArrayFormulaCellData()[UNIT]?.[
-      worksheet.getSheetId()
-    ];
-    const rows: (string | number | boolean)[][] = [];
-    for (let row = top; row <= bottom; row++) {
-      const cells: (string | number | boolean)[] = [];
-      for (let column = left; column <= right; column++) {
-        const own = shownValue(worksheet.getCellRaw(row, column));
-        cells.push(own === "" ? shownValue(spilled?.[row]?.[column]) : own);
-      }
-      rows.push(cells);
-    }
-    return rows;
+  values(area: Area): Grid {
+    return this.model.values(area);
   }
 
   locked(area: Area): boolean {
@@ -171,16 +134,16 @@ export class EmbeddedGrid implements BenchGrid {
   }
 
   async write(changes: readonly { readonly area: Area; readonly values: Grid }[]): Promise<void> {
-    const batch = this.univer.__getInjector().get(IUndoRedoService).__tempBatchingUndoRedo(UNIT);
+    const oneStep = this.univer.__getInjector().get(IUndoRedoService).__tempBatchingUndoRedo(UNIT);
     try {
       for (const { area, values } of changes) {
         const range = this.api.getActiveWorkbook()?.getSheetByName(area.sheet)?.getRange(rangeOf(area));
         range?.setValues(values.map((row) => row.map(asCell)));
       }
     } finally {
-      batch.dispose();
+      oneStep.dispose();
     }
-    await this.settled();
+    await this.calculation.settled();
   }
 
   select(area: Area): void {
@@ -193,40 +156,34 @@ export class EmbeddedGrid implements BenchGrid {
   }
 
   selected(): Selected {
-    const workbook = this.api.getActiveWorkbook();
-    const range = workbook?.getActiveRange()?.getRange();
-    const worksheet = workbook?.getActiveSheet();
-    if (!range || !worksheet) return { sheet: "", address: "", value: "", formula: "" };
-    const sheet = worksheet.getSheetName();
-    const area = { sheet, top: range.startRow, left: range.startColumn, bottom: range.endRow, right: range.endColumn };
-    const value = this.values({ ...area, bottom: area.top, right: area.left })[0]?.[0] ?? "";
-    const formula = this.formulaOf(
-      this.sheet(sheet),
-      area.top,
-      area.left,
-      this.sheet(sheet).getCellRaw(area.top, area.left),
-    );
+    const area = this.selectedArea();
+    if (!area) return { sheet: "", address: "", value: "", formula: "" };
+    const { sheet, top, left } = area;
+    const value = this.values({ ...area, bottom: top, right: left })[0]?.[0] ?? "";
     const failed = typeof value === "string" && ERROR_CODE.test(value);
-    const reason = failed ? this.reasons.of(worksheet.getSheetId(), area.top, area.left) : undefined;
-    return { sheet, address: areaName(area), value, formula, reason };
+    const id = this.api.getActiveWorkbook()?.getActiveSheet().getSheetId() ?? "";
+    const reason = failed ? this.reasons.of(id, top, left) : undefined;
+    return { sheet, address: areaName(area), value, formula: this.model.formula(sheet, top, left), reason };
   }
 
-  open({ file, bytes }: Template): Promise<void> {
-    return this.openAs(file, bytes);
+  /** What belongs into the selected cell, as the file says it. */
+  hint(): string | undefined {
+    const area = parseArea(this.selected().address);
+    return area && this.signposts.hint(area.sheet, area.top, area.left);
+  }
+
+  open(template: Template): Promise<void> {
+    return this.page.open(template);
   }
 
   async placePicture(png: Uint8Array, title: string): Promise<string> {
-    const { sheet } = this.selected();
-    const range = this.api.getActiveWorkbook()?.getActiveRange()?.getRange();
-    const top = range?.startRow ?? 0;
-    const left = range?.startColumn ?? 0;
-    await this.pictures.add(png, title, { sheet, top, left, bottom: top, right: left });
+    const { sheet, top, left } = this.selectedArea() ?? { sheet: "", top: 0, left: 0 };
+    await this.page.addPicture(png, title, { sheet, top, left, bottom: top, right: left });
     return sheet;
   }
 
-  async recalculate(): Promise<void> {
-    this.api.getFormula().executeCalculation();
-    await this.settled();
+  recalculate(): Promise<void> {
+    return this.calculation.again();
   }
 
   undo(): void {
@@ -251,36 +208,16 @@ export class EmbeddedGrid implements BenchGrid {
     return () => this.selectListeners.delete(listener);
   }
 
-  private get book(): Workbook {
-    const workbook = this.api.getActiveWorkbook()?.getWorkbook();
-    if (!workbook) throw new Error("no workbook is open");
-    return workbook;
-  }
-
-  private sheet(name: string): Worksheet {
-    const worksheet = this.book.getSheetBySheetName(name);
-    if (!worksheet) throw new Error(`no sheet ${name}`);
-    return worksheet;
-  }
-
-  private content(sheet: string, row: number, column: number): Content {
-    const worksheet = this.sheet(sheet);
-    const cell = worksheet.getCellRaw(row, column);
-    return this.formulaOf(worksheet, row, column, cell) || shownValue(cell);
-  }
-
-  private formulaOf(worksheet: Worksheet, row: number, column: number, cell: Nullable<ICellData>): string {
-    if (!cell?.f && !cell?.si) return "";
-    const model = this.univer.__getInjector().get(FormulaDataModel);
-    return model.getFormulaStringByCell(row, column, worksheet.getSheetId(), UNIT) ?? cell.f ?? "";
+  private selectedArea(): Area | undefined {
+    const workbook = this.api.getActiveWorkbook();
+    const range = workbook?.getActiveRange()?.getRange();
+    if (!workbook || !range) return undefined;
+    const sheet = workbook.getActiveSheet().getSheetName();
+    return { sheet, top: range.startRow, left: range.startColumn, bottom: range.endRow, right: range.endColumn };
   }
 
   private changed(): void {
     this.changeListeners.forEach((listener) => listener());
-  }
-
-  private settled(): Promise<void> {
-    return this.api.getFormula().onCalculationResultApplied();
   }
 }
 

@@ -19,17 +19,23 @@ const LEAST_COLUMNS = 12;
 const ROW_HEIGHT = 20;
 const COLUMN_WIDTH = 64;
 const LETTERS = 11;
+/** Row numbers and scroll bar beside the cells, in pixels. */
+const MARGIN = 66;
+const LEAST_ZOOM = 0.8;
 
 /** The grid's id of the sheet at `index`. */
 export function sheetId(index: number): string {
   return `sheet${index + 1}`;
 }
 
-/** What the grid shows of an opened workbook. */
-export function toGrid({ workbook, fileName }: OpenedWorkbook): IWorkbookData {
+/** What the grid shows of an opened workbook; `room` pixels across, sheets are shown small enough to fit. */
+export function toGrid({ workbook, fileName }: OpenedWorkbook, room = Infinity): IWorkbookData {
   const styles = new StyleTable(workbook.themeColors);
   const dates1904 = workbook.dateSystem === "1904";
-  const sheets = workbook.sheets.map((sheet, index) => sheetData(sheet, sheetId(index), styles, dates1904));
+  const sheets = workbook.sheets.map((sheet, index) => ({
+    zoomRatio: fittingZoom(sheet, room),
+    ...sheetData(sheet, sheetId(index), styles, dates1904),
+  }));
   const names = (workbook.namedRanges ?? []).filter((entry) => !entry.name.startsWith("_xl"));
   const byId = <T>(rules: (sheet: Sheet) => T): Record<string, T> =>
     Object.fromEntries(workbook.sheets.map((sheet, index) => [sheetId(index), rules(sheet)]));
@@ -124,6 +130,16 @@ function sheetData(
         }
       : {}),
   };
+}
+
+/** The zoom at which the sheet's own columns fit the room, within what the eye can read. */
+function fittingZoom(sheet: Sheet, room: number): number {
+  const across = (sheet.columns ?? []).reduce(
+    (sum, { width, hidden }) => sum + (hidden ? 0 : (width ?? 8.4) * 7 + 5),
+    0,
+  );
+  const fitting = Math.floor(((room - MARGIN) / across) * 20) / 20;
+  return Math.min(1, Math.max(LEAST_ZOOM, fitting));
 }
 
 /** Heights in pixels: the file's, or for rows without one what their largest letters and wrapped lines need. */

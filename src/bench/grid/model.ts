@@ -1,0 +1,112 @@
+import type { ICellData, Nullable, Univer, Workbook, Worksheet } from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import type { Area } from "../../host/address";
+import { namedCells } from "../../host/places";
+import type { CellValue, Grid, NamedCells } from "../../host/port";
+import { shownValue, type Content } from "./content";
+
+/** What a formula cell came to, for saving: one cell, or the rows of a spill. */
+export interface Result {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly formula: string;
+  readonly values: Grid;
+}
+
+/** The id of the one workbook the grid holds. */
+export const UNIT = "bench";
+
+/** Reads the workbook in the embedded spreadsheet: typed cells, results, and what spills over from others. */
+export class GridModel {
+  constructor(
+    private readonly univer: Univer,
+    private readonly api: FUniver,
+  ) {}
+
+  names(): readonly NamedCells[] {
+    const names = this.api.getActiveWorkbook()?.getDefinedNames() ?? [];
+    return names.map((name) => namedCells(name.getName(), name.getFormulaOrRefString()));
+  }
+
+  hasSheet(sheet: string): boolean {
+    return this.book.getSheetBySheetName(sheet) !== null;
+  }
+
+  sheetName(id: string): string {
+    return this.book.getSheetBySheetId(id)?.getName() ?? "";
+  }
+
+  values({ sheet, top, left, bottom, right }: Area): Grid {
+    const worksheet = this.sheet(sheet);
+    const spilled = this.formulas.getArrayFormulaCellData()[UNIT]?.[worksheet.getSheetId()];
+    const rows: CellValue[][] = [];
+    for (let row = top; row <= bottom; row++) {
+      const cells: CellValue[] = [];
+      for (let column = left; column <= right; column++) {
+        const own = shownValue(worksheet.getCellRaw(row, column));
+        cells.push(own === "" ? shownValue(spilled?.[row]?.[column]) : own);
+      }
+      rows.push(cells);
+    }
+    return rows;
+  }
+
+  /** What a person put into a cell: its formula, or its value. */
+  content(sheet: string, row: number, column: number): Content {
+    return this.formula(sheet, row, column) || shownValue(this.sheet(sheet).getCellRaw(row, column));
+  }
+
+  /** The formula of a cell with its "=", or "". */
+  formula(sheet: string, row: number, column: number): string {
+    const worksheet = this.sheet(sheet);
+    return this.formulaOf(worksheet, row, column, worksheet.getCellRaw(row, column));
+  }
+
+  /** Every formula's result. */
+  results(): Result[] {
+    const results: Result[] = [];
+    const spills = this.formulas.getArrayFormulaRange()[UNIT];
+    for (const worksheet of this.book.getSheets()) {
+      const sheet = worksheet.getName();
+      const spilled = spills?.[worksheet.getSheetId()];
+      worksheet.getCellMatrix().forValue((row, column, cell) => {
+        const formula = this.formulaOf(worksheet, row, column, cell);
+        if (formula === "") return;
+        const area = spilled?.[row]?.[column];
+        const bottom = area?.endRow ?? row;
+        const right = area?.endColumn ?? column;
+        const values = this.values({ sheet, top: row, left: column, bottom, right });
+        results.push({ sheet, row, column, formula, values });
+      });
+    }
+    return results;
+  }
+
+  /** A text that changes whenever a spill covers other cells than before. */
+  spills(): string {
+    return JSON.stringify(this.formulas.getArrayFormulaRange()[UNIT] ?? {});
+  }
+
+  private get book(): Workbook {
+    const workbook = this.api.getActiveWorkbook()?.getWorkbook();
+    if (!workbook) throw new Error("no workbook is open");
+    return workbook;
+  }
+
+  private get formulas(): FormulaDataModel {
+    return this.univer.__getInjector().get(FormulaDataModel);
+  }
+
+  private sheet(name: string): Worksheet {
+    const worksheet = this.book.getSheetBySheetName(name);
+    if (!worksheet) throw new Error(`no sheet ${name}`);
+    return worksheet;
+  }
+
+  private formulaOf(worksheet: Worksheet, row: number, column: number, cell: Nullable<ICellData>): string {
+    if (!cell?.f && !cell?.si) return "";
+    return this.formulas.getFormulaStringByCell(row, column, worksheet.getSheetId(), UNIT) ?? cell.f ?? "";
+  }
+}
