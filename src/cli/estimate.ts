@@ -1,6 +1,6 @@
 import { readFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
-import { recalculate, type Recalculated } from "../workbook/recalculate";
+import { recalculate, UnreadableWorkbook, type Recalculated } from "../workbook/recalculate";
 import { summarize, summaryText } from "../workbook/summary";
 
 const USAGE = "Usage: npm run estimate -- FILE.xlsx [--json]";
@@ -29,8 +29,10 @@ async function open(file: string): Promise<Recalculated> {
   try {
     return await recalculate(bytes);
   } catch (error) {
-    const detail = error instanceof Error ? error.message : String(error);
-    throw new Error(`${file} is damaged, or not an .xlsx workbook (${detail}).`);
+    if (error instanceof UnreadableWorkbook) {
+      throw new Error(`${file} is damaged, or not an .xlsx workbook (${error.message}).`);
+    }
+    throw error;
   }
 }
 

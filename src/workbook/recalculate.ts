@@ -37,8 +37,7 @@ export interface Recalculated {
 
 /** Opens an .xlsx and calculates every formula afresh. The one module that knows the calculating library of Node. */
 export async function recalculate(bytes: Uint8Array): Promise<Recalculated> {
-  const workbook = new Workbook();
-  await workbook.xlsx.load(bytes);
+  const workbook = await open(bytes);
   clearSpilledCells(workbook);
   const reasons = registerFunctions(workbook, catalogue);
   forgetResults(workbook, (formula, key) => withCaller(fromFile(formula), key));
@@ -56,6 +55,19 @@ export async function recalculate(bytes: Uint8Array): Promise<Recalculated> {
       return sheet && positionsIn(address).map((row) => row.map((at) => shownIn(sheet.getCell(at.row, at.column))));
     },
   };
+}
+
+/** The file is damaged, or no workbook at all. */
+export class UnreadableWorkbook extends Error {}
+
+async function open(bytes: Uint8Array): Promise<Workbook> {
+  const workbook = new Workbook();
+  try {
+    await workbook.xlsx.load(bytes);
+    return workbook;
+  } catch (error) {
+    throw new UnreadableWorkbook(error instanceof Error ? error.message : String(error));
+  }
 }
 
 /** Calculates until nothing changes: what a spill leaves in other cells is seen by their readers one pass later. */

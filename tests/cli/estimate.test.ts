@@ -1,0 +1,72 @@
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { estimate } from "../../src/cli/estimate";
+import { assemble } from "../../src/workbook/assemble";
+import { buildWorkbook } from "../../src/workbook/build";
+import { GLANCE } from "../../src/workbook/glance";
+import { defineSheet } from "../../src/workbook/layout";
+import type { Summary } from "../../src/workbook/summary";
+import { writeWorkbook } from "../../src/workbook/write";
+
+const folder = mkdtempSync(path.join(tmpdir(), "rillwright-"));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function kept(name: string, bytes: Uint8Array): string {
+  const file = path.join(folder, name);
+  writeFileSync(file, bytes);
+  return file;
+}
+
+describe("the estimate command", () => {
+  let demo: string;
+  beforeAll(async () => {
+    demo = kept("demo.xlsx", await buildWorkbook("US", "demo"));
+  });
+
+  it("prints the job's summary", async () => {
+    const text = await estimate([demo]);
+    expect(text).toMatch(/^Hollow Bank stream, rear garden \(US units\)/);
+    expect(text).toMatch(/Checks: \d+ in order/);
+  });
+
+  it("prints it as JSON, with units", async () => {
+    const summary = JSON.parse(await estimate([demo, "--json"])) as Summary;
+    expect(summary.units).toBe("US");
+    expect(summary.errors).toEqual([]);
+    expect(summary.results.every(({ name }) => GLANCE.some((one) => one.name === name))).toBe(true);
+    expect(summary.checks.length).toBeGreaterThan(2);
+  });
+
+  it("says what is still to fill in a blank workbook", async () => {
+    const text = await estimate([kept("blank.xlsx", await buildWorkbook("SI", "blank"))]);
+    expect(text).toMatch(/^A job without a name \(metric units\)/);
+    expect(text).toMatch(/FIX +Inputs still blank on Site \(Site: /);
+  });
+
+  it.each<[string, () => string[] | Promise<string[]>, RegExp]>([
+    ["no file", () => [], /^Usage: npm run estimate/],
+    ["two files", () => ["a.xlsx", "b.xlsx"], /^Usage/],
+    ["an unknown option", () => ["--csv"], /There is no option --csv/],
+    ["a file that is not there", () => [path.join(folder, "none.xlsx")], /There is no file/],
+    ["a folder", () => [folder], /is a folder/],
+    ["a text file", () => [kept("text.xlsx", new TextEncoder().encode("Fall;2.75"))], /damaged, or not an \.xlsx/],
+    [
+      "a file cut short",
+      async () => [kept("cut.xlsx", (await buildWorkbook("US", "blank")).slice(0, 5000))],
+      /damaged/,
+    ],
+    ["an empty file", () => [kept("empty.xlsx", new Uint8Array())], /damaged/],
+    [
+      "somebody else's workbook",
+      async () => {
+        const sheet = defineSheet({ name: "Other", order: 1, build: (s) => s.note("Groceries") });
+        return [kept("foreign.xlsx", await writeWorkbook(assemble([sheet], "US", "demo")))];
+      },
+      /is not a Rillwright estimate/,
+    ],
+  ])("refuses %s in a sentence", async (_, args, sentence) => {
+    await expect(estimate(await args())).rejects.toThrow(sentence);
+  });
+});

@@ -1,0 +1,71 @@
+import { describe, expect, it } from "vitest";
+import { assemble } from "../../src/workbook/assemble";
+import { calculate } from "../../src/workbook/build";
+import { defineSheet, type SheetLayout } from "../../src/workbook/layout";
+import { recalculate, type Recalculated } from "../../src/workbook/recalculate";
+import { writeWorkbook } from "../../src/workbook/write";
+import { changeSheets } from "./templates";
+
+const sheetOf = (build: (s: SheetLayout) => void): ReturnType<typeof assemble> =>
+  assemble([defineSheet({ name: "Try", order: 1, build })], "US", "demo");
+
+/** Results of formulas laid out one below the other. */
+async function resultsOf(...formulas: string[]): Promise<Recalculated> {
+  return calculate(sheetOf((s) => formulas.forEach((formula) => s.result({ label: "x", kind: "number", formula }))));
+}
+
+describe("recalculation in Node", () => {
+  it("calls our functions, nested and in any case", async () => {
+    // 2 ft 6 1/2 in = 30.5 in; 30.5 × 25.4 mm = 774.7 mm.
+    const { results } = await resultsOf('RILL.QTY("2\' 6 1/2""","in")', 'ROUND(rill.qty("2\' 6 1/2""","mm"),1)*2');
+    expect(results.get("Try!B1")).toBeCloseTo(30.5, 12);
+    expect(results.get("Try!B2")).toBeCloseTo(1549.4, 9);
+  });
+
+  it("turns a wrong value into #VALUE!, a missing thing into #N/A, and keeps the sentence of each cell", async () => {
+    const { results, reasons } = await resultsOf(
+      'RILL.QTY("soup","in")',
+      "RILL.PIPEBORE(7.77)",
+      'RILL.QTY(B1,"in")',
+      "1/0",
+    );
+    expect([1, 2, 3, 4].map((row) => results.get(`Try!B${row}`))).toEqual(["#VALUE!", "#N/A", "#VALUE!", "#DIV/0!"]);
+    expect(reasons.get("Try!B1")).toMatch(/soup/);
+    expect(reasons.get("Try!B2")).toMatch(/size/);
+    expect(reasons.get("Try!B3")).toMatch(/text holds the error #VALUE!/);
+    expect(reasons.has("Try!B4")).toBe(false);
+  });
+
+  it("does not take a stored result on trust, not even of a function nobody knows", async () => {
+    const model = sheetOf((s) => void s.result({ label: "x", kind: "number", formula: "2+2" }));
+    const wrong = changeSheets(await writeWorkbook(model), (xml) => xml.replace("</f>", "</f><v>5</v>"));
+    expect((await recalculate(wrong)).results.get("Try!B1")).toBe(4);
+    const foreign = changeSheets(wrong, (xml) => xml.replace("<f>2+2</f>", "<f>NOSUCHFUNCTION(1)</f>"));
+    expect((await recalculate(foreign)).results.get("Try!B1")).toBe("#NAME?");
+  });
+
+  it("rounds halves as Excel does", async () => {
+    const { results } = await resultsOf(
+      "ROUND(1.005,2)",
+      "ROUND(-2.5,0)",
+      "ROUND(0.285,2)",
+      "ROUND(1234.5,-2)",
+      'ROUND("x",1)',
+    );
+    // Excel: 1.01, -3, 0.29, 1200, #VALUE!.
+    expect([1, 2, 3, 4, 5].map((row) => results.get(`Try!B${row}`))).toEqual([1.01, -3, 0.29, 1200, "#VALUE!"]);
+  });
+
+  it("settles spills that feed one another, and refuses a circle", async () => {
+    const { results } = await calculate(
+      sheetOf((s) => {
+        const columns = [{ title: "n", kind: "count" as const }];
+        const first = s.spill({ header: "ours", rows: 3, formula: "SEQUENCE(3)", columns });
+        const second = s.spill({ header: "ours", rows: 3, formula: `UNIQUE(${first.body}*2)`, columns });
+        s.result({ label: "sum", kind: "count", formula: `SUM(${second.body})` });
+      }),
+    );
+    // 2 + 4 + 6
+    expect(results.get("Try!B9")).toBe(12);
+  });
+});
