@@ -33,6 +33,10 @@ export default [
     },
   },
   {
+    files: ["**/*.js"],
+    languageOptions: { globals: { URL: "readonly" } },
+  },
+  {
     rules: {
       eqeqeq: "error",
       "no-eval": "error",
