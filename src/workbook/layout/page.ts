@@ -98,7 +98,7 @@ export class Page {
   /** Makes a row as high as its wrapped text needs. */
   fitHeight(row: number, text: string, characters: number, size = FONT_SIZE): void {
     // Arial's average character is a little narrower than the digit a column's width counts in.
-    const perLine = Math.max(4, (characters * FONT_SIZE * 1.08) / size);
+    const perLine = Math.max(4, (characters * FONT_SIZE * 1.12) / size);
     const lines = text.split("\n").reduce((sum, part) => sum + wrappedLines(part, perLine), 0);
     const height = Math.ceil(lines * size * 1.32 + 4);
     if (height > (this.sheet.heights.get(row) ?? 15)) this.sheet.heights.set(row, height);

@@ -27,8 +27,8 @@ export const STYLE = {
   subtitle: { ...ink, italic: true, color: COLOR.soft, wrap: true },
   section: { ...ink, bold: true, size: 11, color: COLOR.white, fill: COLOR.deep },
   label: { ...ink, ...rule, wrap: true },
-  unit: { ...ink, ...rule, color: COLOR.soft, indent: 1 },
-  note: { ...ink, color: COLOR.soft, wrap: true, vertical: "top" },
+  unit: { ...ink, ...rule, color: COLOR.soft, align: "left", indent: 1 },
+  note: { ...ink, color: COLOR.soft, wrap: true },
   remark: { ...ink, ...rule, color: COLOR.soft, wrap: true },
   caution: {
     ...ink,

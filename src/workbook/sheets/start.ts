@@ -7,7 +7,7 @@ const STEPS = [
   "Select a marked cell to read what belongs in it, in which unit and within which range.",
   'Take another unit at any time with =RILL.QTY("12 ft 6 in","ft"), typed into the cell in place of a number.',
   "Replace the prices on Rates with your own before the first real quote; those that come with the workbook are invented.",
-  "Come back here: the list below shows every check, its limit, and where to mend what it finds.",
+  "Come back here: the list at the end shows every check, its limit, and where to mend what it finds.",
 ];
 
 const CAUTIONS = [
@@ -15,6 +15,17 @@ const CAUTIONS = [
   "Deep or fast water, and open basins, drown people; fence and cover according to local rules.",
   "Walls, dams and stacked boulders that hold back earth or water may need an engineer. This workbook does not design structures.",
   "Weir, friction and stone figures are estimates: flows over rough natural lips are good to 10 to 20 %. Check the finished feature against the plan with a rod and a bucket.",
+];
+
+/** Column of the verdicts in the list of checks. */
+const VERDICT_COLUMN = 5;
+
+/** How many checks stand where. */
+const STANDING: readonly (readonly [name: string, label: string, verdicts: readonly string[]])[] = [
+  ["ChecksToFix", "To fix before the job is priced", [VERDICT.fix, VERDICT.error]],
+  ["ChecksToLook", "To look at (rules of thumb)", [VERDICT.look]],
+  ["ChecksToFill", "Waiting for inputs", [VERDICT.blank]],
+  ["ChecksOk", "In order", [VERDICT.ok]],
 ];
 
 /** How to use the workbook, the job at a glance, and every check in one list. */
@@ -27,6 +38,15 @@ export const start = defineSheet({
     s.title("Estimate of a recirculating stream", "Begin on Site; return here to see what still needs attention.");
     s.print({ landscape: true });
 
+    s.section("Where the job stands");
+    for (const [name, label, words] of STANDING) {
+      const count = words.map((word) => `COUNTIF(INDEX(Checks,0,${VERDICT_COLUMN}),"${word}")`).join("+");
+      s.result({ name, label, formula: count, kind: "count", unit: "checks" });
+    }
+    for (const { name, label, kind } of GLANCE) {
+      if (job.names.has(name)) s.result({ label, kind, formula: kind === "text" ? `=${name}&""` : `=${name}` });
+    }
+
     s.section("How to use this workbook");
     STEPS.forEach((text, index) => s.note(`${index + 1}.  ${text}`));
     s.put(s.row, 1, { value: "A cell to fill in looks like this", style: "label" });
@@ -35,38 +55,25 @@ export const start = defineSheet({
     s.put(s.row, 6, { value: "12.50", style: "result" });
     s.row++;
 
-    s.section("Cautions");
-    CAUTIONS.forEach((text) => s.caution(text));
-
-    s.section("The job at a glance");
-    for (const { name, label, kind } of GLANCE) {
-      if (job.names.has(name)) s.result({ label, kind, formula: kind === "text" ? `=${name}&""` : `=${name}` });
-    }
-
-    s.section("Checks");
-    checkList(s, job);
-
     s.section("Sheets");
     for (const { name, purpose } of [...job.pages].sort((a, b) => a.order - b.order)) {
       s.put(s.row, 1, { value: name, style: "link", link: `${name}!A1` });
       s.textAcross(s.row, 2, s.lastColumn - 1, purpose, "remark");
       s.row++;
     }
+
+    s.section("Cautions");
+    CAUTIONS.forEach((text) => s.caution(text));
+
+    s.pageBreak();
+    s.section("Checks");
+    checkList(s, job);
   },
 });
 
 function checkList(s: SheetLayout, job: Job): void {
-  const first = s.row + 5;
+  const first = s.row + 1;
   const last = first + job.checks.length - 1;
-  const count = (word: string): string => `COUNTIF($E$${first}:$E$${last},"${word}")`;
-  const totals: readonly [string, string, string][] = [
-    ["ChecksToFix", "To fix before the job is priced", `=${count(VERDICT.fix)}+${count(VERDICT.error)}`],
-    ["ChecksToLook", "To look at (rules of thumb)", `=${count(VERDICT.look)}`],
-    ["ChecksToFill", "Waiting for inputs", `=${count(VERDICT.blank)}`],
-    ["ChecksOk", "In order", `=${count(VERDICT.ok)}`],
-  ];
-  for (const [name, label, formula] of totals) s.result({ name, label, formula, kind: "count", unit: "checks" });
-
   const heads = ["Check", "Value", "Unit", "Limit", "Verdict", "Where to fix it", "What to do"];
   heads.forEach((title, index) => s.put(s.row, index + 1, { value: title, style: index === 1 ? "head" : "headText" }));
   s.row++;
