@@ -1,3 +1,6 @@
 import type { Declaration } from "../contract/declaration";
+import { FABRICCUT } from "./fabriccut";
+import { FALLCUT } from "./fallcut";
+import { LINERCUT } from "./linercut";
 
-export const sheetFunctions: readonly Declaration[] = [];
+export const sheetFunctions: readonly Declaration[] = [LINERCUT, FALLCUT, FABRICCUT];

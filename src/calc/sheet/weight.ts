@@ -1,0 +1,17 @@
+import { requireRange } from "../problem";
+
+/**
+ * Weight of sheet goods: area × weight per area.
+ *
+ * @param area m², 0 to 250,000
+ * @param perArea kg/m², 0 to 50
+ * @returns kg
+ * @throws Problem outside these ranges
+ *
+ * Source: arithmetic; mass per area as ASTM D5261 measures it.
+ */
+export function sheetWeight(area: number, perArea: number): number {
+  requireRange("area", area, 0, 250_000, "m²");
+  requireRange("weight per area", perArea, 0, 50, "kg/m²");
+  return area * perArea;
+}

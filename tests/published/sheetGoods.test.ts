@@ -1,0 +1,84 @@
+import { describe, expect, it } from "vitest";
+import { fallCut } from "../../src/calc/sheet/fall";
+import { linerCut } from "../../src/calc/sheet/liner";
+import { sheetWeight } from "../../src/calc/sheet/weight";
+import { EPDM, OUNCE_PER_SQUARE_YARD, USUAL_LINER_WEIGHT } from "../../src/calc/tables/sheets";
+import { agrees, given, publishedCase, publishedCases } from "./cases";
+import { FOOT, INCH, inSI } from "./si";
+
+const TOPIC = "13 sheet goods geometry";
+const POUND = 0.45359237;
+const named = (prefix: string) => publishedCases(TOPIC, prefix).map((c) => [c.id, c] as const);
+
+describe("liner of an upright pit", () => {
+  it.each(named("GE-LIN"))("%s", (_, c) => {
+    const cut = linerCut({
+      length: inSI(c, "length"),
+      width: inSI(c, "width"),
+      depth: inSI(c, "depth"),
+      overlap: inSI(c, "overlap"),
+      sideSlope: 0,
+      roundTo: 0,
+    });
+    expect(agrees(c, "cutLength", cut.length / FOOT)).toBe(true);
+    expect(agrees(c, "cutWidth", cut.width / FOOT)).toBe(true);
+    expect(agrees(c, "area", (cut.length * cut.width) / FOOT ** 2)).toBe(true);
+  });
+});
+
+describe("developed liner of a sloped pit", () => {
+  it.each(named("GE-SLP"))("%s", (_, c) => {
+    const pit = { depth: inSI(c, "depth"), overlap: inSI(c, "overlap"), sideSlope: given(c.inputs, "z"), roundTo: 0 };
+    const bottom = inSI(c, "bottom");
+    const cut = linerCut({ ...pit, length: bottom, width: bottom });
+    expect(agrees(c, "developed", cut.width / FOOT)).toBe(true);
+    // Without overlap a liner is the bottom and two slopes.
+    const bare = linerCut({ ...pit, overlap: 0, length: bottom, width: bottom });
+    expect(agrees(c, "slopeLength", (bare.width - bottom) / 2 / FOOT)).toBe(true);
+    // The rule of thumb is the upright sum over the width of the top.
+    const top = bottom + 2 * pit.depth * pit.sideSlope;
+    const rule = linerCut({ ...pit, sideSlope: 0, length: top, width: top });
+    expect(agrees(c, "ruleOfThumb_topPlus2D", rule.width / FOOT)).toBe(true);
+    expect(rule.width).toBeGreaterThan(cut.width);
+  });
+});
+
+describe("liner of a stepped fall", () => {
+  it("GE-STAIR", () => {
+    const c = publishedCase("GE-STAIR");
+    const steps = given(c.inputs, "steps");
+    const drops = Array.from({ length: steps }, () => inSI(c, "rise"));
+    const treads = Array.from({ length: steps }, () => inSI(c, "tread"));
+    const bare = { drops, treads, bedWidth: 1, bankHeight: 0, overlap: 0, slackPerDrop: 0, roundTo: 0 };
+    expect(agrees(c, "followingSteps", fallCut(bare).length / FOOT)).toBe(true);
+    const slope = Math.hypot(steps * inSI(c, "rise"), steps * inSI(c, "tread"));
+    expect(agrees(c, "straightSlope", slope / FOOT)).toBe(true);
+  });
+});
+
+describe("thickness and weight", () => {
+  it("GE-EPDM-T", () => {
+    const c = publishedCase("GE-EPDM-T");
+    EPDM.forEach((row, i) => expect(row.thickness / INCH).toBeCloseTo(given(c.expected, `t${i + 1}`), 12));
+    expect(EPDM.length).toBe(3);
+  });
+
+  it("GE-EPDM-W", () => {
+    const c = publishedCase("GE-EPDM-W");
+    expect(agrees(c, "weight", (USUAL_LINER_WEIGHT / POUND) * FOOT ** 2)).toBe(true);
+    // Second route: density 1.2 over the thickness, as the case's note says.
+    const byDensity = given(c.inputs, "specificGravity") * 999 * inSI(c, "thickness");
+    expect(agrees(c, "weight", (byDensity / POUND) * FOOT ** 2)).toBe(true);
+  });
+
+  it.each(named("GE-ROLL"))("%s", (_, c) => {
+    const weight = sheetWeight(given(c.inputs, "area") * FOOT ** 2, USUAL_LINER_WEIGHT);
+    expect(agrees(c, "weight", weight / POUND)).toBe(true);
+  });
+
+  it.each(named("GE-GEO"))("%s", (_, c) => {
+    const perArea = given(c.inputs, "mass") * OUNCE_PER_SQUARE_YARD;
+    expect(agrees(c, "gsm", perArea * 1000)).toBe(true);
+    expect(agrees(c, "lbPerFt2", sheetWeight(FOOT ** 2, perArea) / POUND)).toBe(true);
+  });
+});
