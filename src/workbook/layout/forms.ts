@@ -57,7 +57,8 @@ export function addInput(page: Page, spec: InputSpec): Ref {
       : job.filled === "demo" && spec.demo !== undefined
         ? job.pick(spec.demo)
         : undefined;
-  const wide = spec.kind === "text" && spec.choices === undefined;
+  // Text the user makes up needs room; so does a choice among names the user made up.
+  const wide = spec.kind === "text" && (spec.choices === undefined || typeof spec.choices === "string");
   label(page, row, spec.label);
   const ref = page.put(row, 2, {
     ...(value === undefined ? {} : { value }),

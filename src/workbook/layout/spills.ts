@@ -9,6 +9,8 @@ export interface SpillColumn {
   readonly title?: string;
   readonly kind: Kind;
   readonly format?: string;
+  /** Text of the last column may run on over the blank cells beside it instead of wrapping. */
+  readonly wrap?: boolean;
 }
 
 /** A formula that fills an area by itself, such as RILL.TDHTABLE or FILTER. */
@@ -50,7 +52,10 @@ export function addSpill(page: Page, spec: SpillSpec): SpillRef {
     else head(page, headRow, column, { title: shape.title ?? "", kind: shape.kind });
     const format = shape.format ?? (isText ? "General" : formatOf(shape.kind, page.job.system));
     for (let row = headRow + 1; row <= bottom; row++) {
-      page.put(row, column, { style: isText ? "resultText" : "result", look: { format } });
+      page.put(row, column, {
+        style: isText ? "resultText" : "result",
+        look: { format, ...(shape.wrap === false ? { wrap: false } : {}) },
+      });
     }
   }
   // Headers come with units, which take a second line in narrow columns.

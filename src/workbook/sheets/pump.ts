@@ -1,0 +1,35 @@
+import { defineSheet } from "../layout";
+import { chosenPump, duty } from "./pumpParts/chosen";
+import { checks } from "./pumpParts/checks";
+import { cost } from "./pumpParts/cost";
+import { buying } from "./pumpParts/buying";
+import { pumps, ranking } from "./pumpParts/pumps";
+import { fittingsHelper, route } from "./pumpParts/route";
+import { behind } from "./pumpParts/behind";
+
+/** The pipe route, the head it takes, the pumps on offer, and what the chosen one really delivers and costs. */
+export const pump = defineSheet({
+  name: "Pump",
+  order: 4,
+  build(s, job) {
+    s.widths([30, 13, 11, 13, ...Array.from({ length: 10 }, () => 9)]);
+    s.print({ landscape: true });
+    s.title("Pump", "Lay out the pipe, type in the pumps you could buy from their makers' curves, then choose one.");
+    s.caution(
+      "Mains electricity near water kills. Every circuit that feeds the pump needs ground-fault protection (GFCI, RCD) " +
+        "and is the work of a licensed electrician. Switch off and unplug before anyone reaches into the water.",
+    );
+
+    route(s, job);
+    fittingsHelper(s);
+    pumps(s, job);
+    cost(s);
+    ranking(s);
+    chosenPump(s);
+    duty(s);
+    behind(s);
+
+    buying(s, job);
+    checks(s, job);
+  },
+});

@@ -1,0 +1,71 @@
+import type { SheetLayout } from "../../layout";
+import { PUMP_ROWS } from "./demo";
+import { ROUTE_NEEDS } from "./route";
+
+const CURVE_POINTS = 17;
+
+/** The chart, and the tables of the functions that chart and results above are read from. */
+export function behind(s: SheetLayout): void {
+  s.section("Pump curve and system curve");
+  const chartRow = s.row;
+  const chartRows = 19;
+  s.skip(chartRows);
+
+  s.pageBreak();
+  s.section("Tables of the functions, read by the cells above");
+  const duty = s.spill({
+    name: "DutyPoint",
+    header: "function",
+    rows: 6,
+    needs: [...ROUTE_NEEDS, "PumpRow"],
+    formula: "=RILL.DUTY(ChosenCurve,StaticLift,RouteTable,PumpCount,PumpSpeed,DesignFlow,FrictionMethod,Units)",
+    columns: [{ kind: "text" }, { kind: "number", format: "#,##0.00" }, { kind: "text" }],
+  });
+  s.skip();
+  s.fitHeight(s.row, "Flow\ndelivered\n(gph)", 20);
+  s.spill({
+    name: "PumpRanking",
+    header: "function",
+    rows: PUMP_ROWS,
+    needs: [...ROUTE_NEEDS, "PumpShutOffs"],
+    formula:
+      "=RILL.PUMPRANK(PumpTable,DesignFlow,StaticLift,RouteTable,RunHours,RunDays,Tariff,OwnYears,FrictionMethod,Units)",
+    columns: [
+      { kind: "count" },
+      { kind: "text", wrap: false },
+      { kind: "flow" },
+      { kind: "head" },
+      { kind: "money" },
+      { kind: "money" },
+      { kind: "text", wrap: false },
+    ],
+  });
+  s.skip();
+  const curves = s.spill({
+    header: "function",
+    rows: CURVE_POINTS,
+    needs: [...ROUTE_NEEDS, "PumpRow"],
+    formula: `=RILL.CURVETABLE(ChosenCurve,StaticLift,RouteTable,PumpCount,PumpSpeed,${CURVE_POINTS},FrictionMethod,Units)`,
+    columns: [{ kind: "flow" }, { kind: "head" }, { kind: "head" }],
+  });
+
+  const end = s.row;
+  s.row = chartRow;
+  const flows = curves.body.column(1);
+  const { system } = s.job;
+  s.chart({
+    title: "Where pump and pipe meet",
+    description:
+      "Head of the chosen pump falling and head of the route rising with flow; they cross at the flow delivered.",
+    xTitle: system === "US" ? "Flow (gph)" : "Flow (L/h)",
+    yTitle: system === "US" ? "Head (ft)" : "Head (m)",
+    rows: chartRows,
+    series: [
+      { title: "Pump", x: flows, y: curves.body.column(2), line: true },
+      { title: "System", x: flows, y: curves.body.column(3), line: true, dashed: true },
+      { title: "Flow delivered", x: duty.cell(1, 2), y: duty.cell(2, 2), markers: true, line: false },
+    ],
+  });
+  s.row = end;
+  s.pageBreak();
+}

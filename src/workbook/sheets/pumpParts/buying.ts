@@ -1,0 +1,68 @@
+import type { Both, Job, SheetLayout } from "../../layout";
+import { FITTING_COLUMNS, ROUTE_ROWS } from "./route";
+
+/** Demo prices of the pipes, per ft or m, in the order of the route's rows. */
+const PIPE_PRICES: readonly Both<number>[] = [
+  { US: 3.35, SI: 5.6 },
+  { US: 4.15, SI: 7.9 },
+  { US: 4.15, SI: 7.9 },
+  { US: 4.15, SI: 7.9 },
+];
+
+/** What is bought of each column of the fittings: code, description, demo price. Intakes are part of the pump. */
+const FITTING_PRICES: readonly (readonly [title: string, code: string, description: string, price: Both<number>])[] = [
+  ["90 elbow", "FIT-EL90", "Pipe fitting: 90 elbow", { US: 5.2, SI: 4.6 }],
+  ["90 sweep", "FIT-SW90", "Pipe fitting: 90 sweep", { US: 9.4, SI: 8.7 }],
+  ["45 elbow", "FIT-EL45", "Pipe fitting: 45 elbow", { US: 6.1, SI: 5.3 }],
+  ["Tee, straight", "FIT-TEE", "Pipe fitting: tee", { US: 8.3, SI: 7.4 }],
+  ["Ball valve", "FIT-BALL", "Ball valve", { US: 38, SI: 34 }],
+  ["Check valve", "FIT-CHECK", "Swing check valve", { US: 46, SI: 43 }],
+  ["Union", "FIT-UNION", "Union or coupling", { US: 7.6, SI: 6.9 }],
+];
+
+/** Lines of takeoff and price list for pump, pipe and fittings. */
+export function buying(s: SheetLayout, job: Job): void {
+  s.takeoff({
+    code: "PUMP",
+    description: "Pump, as chosen on Pump",
+    unit: "each",
+    quantity: '=IF(ChosenPump="",0,PumpCount)',
+    category: "Pump",
+  });
+  s.rate({
+    code: "PUMP",
+    description: "Pump, as chosen on Pump",
+    unit: "each",
+    category: "Pump",
+    supplier: "Pump counter (demo)",
+    price: { US: 418, SI: 389 },
+    priceFormula: '=IF(PumpPrice="",0,PumpPrice)',
+  });
+
+  const lengthUnit = job.pick({ US: "ft", SI: "m" });
+  for (let row = 1; row <= ROUTE_ROWS; row++) {
+    const line = {
+      code: `PIPE-${row}`,
+      description: `Pipe ${row} of the route`,
+      unit: lengthUnit,
+      category: "Pipe",
+    } as const;
+    s.takeoff({ ...line, quantity: `=SUM(INDEX(RouteLengths,${row}))` });
+    s.rate({
+      ...line,
+      supplier: "Pipe yard (demo)",
+      price: PIPE_PRICES[row - 1] ?? 0,
+      waste: 0.05,
+      pack: { US: 10, SI: 5 },
+    });
+  }
+
+  for (const [title, code, description, price] of FITTING_PRICES) {
+    const line = { code, description, unit: "each", category: "Pipe" } as const;
+    // One tee serves either way through it.
+    const titles: readonly string[] = title === "Tee, straight" ? [title, "Tee, branch"] : [title];
+    const sums = titles.map((one) => `SUM(Fittings${FITTING_COLUMNS.findIndex(([name]) => name === one) + 1})`);
+    s.takeoff({ ...line, quantity: `=${sums.join("+")}` });
+    s.rate({ ...line, supplier: "Pipe yard (demo)", price });
+  }
+}

@@ -1,0 +1,114 @@
+import type { Job, SheetLayout } from "../../layout";
+
+/** Share of the wanted flow that still counts as meeting it: a maker's curve is no better than 5 %. */
+const NEARLY = 0.999;
+
+/** The mistakes this sheet catches. */
+export function checks(s: SheetLayout, job: Job): void {
+  s.check({
+    label: "Lift",
+    value: "=StaticLift",
+    limit: "more than 0",
+    ok: "StaticLift>0",
+    cure: "The top lip lies below the running water level: check the levels on Site, Water and Basin.",
+    fix: "StaticLift",
+    kind: "head",
+    needs: ["StaticLift"],
+  });
+  s.check({
+    label: "Water speed in the pipe",
+    value: "=MAX(PipeSpeed,DutySpeed)",
+    limit: job.pick({ US: 5, SI: 1.5 }),
+    ok: `MAX(PipeSpeed,DutySpeed)<=${job.pick({ US: 5, SI: 1.5 })}`,
+    cure: "Choose a wider pipe: fast water wears, knocks and costs head (common practice, no source).",
+    fix: "RouteTable",
+    kind: "speed",
+    weight: "look",
+    needs: ["PipeSpeed"],
+  });
+  s.check({
+    label: "Pumps with a blank price, power or shut-off head",
+    value: '=SUMPRODUCT((PumpNames<>"")*((PumpPrices="")+(PumpPowers="")+(PumpShutOffs="")>0))',
+    limit: 0,
+    ok: 'SUMPRODUCT((PumpNames<>"")*((PumpPrices="")+(PumpPowers="")+(PumpShutOffs="")>0))=0',
+    cure: "Fill in the row, or clear it: pumps are compared only when every row is complete.",
+    fix: "PumpTable",
+    kind: "count",
+    needs: ["PumpShutOffs"],
+  });
+  s.check({
+    label: "Can lift: shut-off head above the lift",
+    value: "=INDEX(ChosenHeads,1)*PumpSpeed^2",
+    limit: "=StaticLift",
+    ok: "INDEX(ChosenHeads,1)*PumpSpeed^2>StaticLift",
+    cure: "This pump cannot lift the water to the top at all: choose one with a higher shut-off head.",
+    fix: "ChosenPump",
+    kind: "head",
+    needs: ["PumpRow", "StaticLift"],
+  });
+  s.check({
+    label: "Works on its curve",
+    value: "=DutyState",
+    limit: "not off its curve",
+    ok: 'DutyState<>"off its curve"',
+    cure: "The pump runs beyond the last point of its curve, where its flow is not known: add points, choose a smaller pump or throttle it.",
+    fix: "ChosenPump",
+    kind: "text",
+    needs: ["DeliveredFlow"],
+  });
+  s.check({
+    label: "Flow delivered",
+    value: "=DeliveredFlow",
+    limit: "=DesignFlow",
+    ok: `DeliveredFlow>=DesignFlow*${NEARLY}`,
+    cure: "Too little water for the wanted sheet: choose a stronger pump or a wider pipe.",
+    fix: "ChosenPump",
+    kind: "flow",
+    needs: ["DeliveredFlow", "DesignFlow"],
+  });
+  s.check({
+    label: "Flow not far over the wanted",
+    value: "=DeliveredFlow",
+    limit: "=1.5*DesignFlow",
+    ok: "DeliveredFlow<=1.5*DesignFlow",
+    cure: "Half as much again as wanted: it splashes, costs electricity and draws the basin down. Fit a valve or take a smaller pump.",
+    fix: "ChosenPump",
+    kind: "flow",
+    weight: "look",
+    needs: ["DeliveredFlow", "DesignFlow"],
+  });
+  s.check({
+    label: job.pick({ US: "Curve typed in gph, not gpm", SI: "Curve typed in L/h, not L/min or m³/h" }),
+    value: "=MAX(ChosenFlows)",
+    limit: "=DesignFlow/20",
+    ok: "MAX(ChosenFlows)>=DesignFlow/20",
+    cure: job.pick({
+      US: "Its flows are far too small beside the wanted flow: makers often print gpm; times 60 gives gph.",
+      SI: "Its flows are far too small beside the wanted flow: makers often print L/min (times 60) or m³/h (times 1000).",
+    }),
+    fix: "PumpTable",
+    kind: "flow",
+    needs: ["PumpRow", "DesignFlow"],
+  });
+  s.check({
+    label: "Power and price of electricity filled in",
+    value: "=COUNT(PumpWatts)+COUNT(Tariff)",
+    limit: 2,
+    ok: "COUNT(PumpWatts)+COUNT(Tariff)=2",
+    cure: "Without both the yearly electricity is missing from the choice: a cheap pump can be the dearest to own.",
+    fix: "Tariff",
+    kind: "count",
+    needs: ["PumpRow"],
+  });
+  s.check({
+    label: "Cheapest pump to own that meets the flow",
+    value: "=PumpOwnCost",
+    limit: "=INDEX(PumpRanking,1,6)",
+    ok: "OR(ChosenPump=SuggestedPump,INDEX(PumpRanking,1,1)<>1)",
+    cure: "Another pump on the list meets the flow and costs less over the years.",
+    fix: "ChosenPump",
+    kind: "money",
+    weight: "look",
+    needs: ["PumpOwnCost", "DeliveredFlow"],
+  });
+}

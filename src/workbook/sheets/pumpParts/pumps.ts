@@ -1,0 +1,90 @@
+import type { Job, SheetLayout } from "../../layout";
+import { CURVE_PAIRS, DEMO_PUMPS, PUMP_ROWS } from "./demo";
+
+/** The pumps on offer, each with its maker's curve. */
+export function pumps(s: SheetLayout, job: Job): void {
+  s.section("Pumps on offer");
+  s.note(
+    "Read each curve off the maker's sheet: the head at no flow (shut-off), then up to five points of flow and head, head falling. " +
+      "Nothing is guessed beyond the last point." +
+      (job.filled === "demo" ? " The three pumps, their curves and prices are invented for the demo." : ""),
+  );
+  const flowUnit = job.pick({ US: "gph, not gpm", SI: "L/h, not L/min" });
+  s.table({
+    name: "PumpTable",
+    rows: PUMP_ROWS,
+    columns: [
+      { key: "name", title: "Pump", kind: "text", name: "PumpNames", input: { max: 60, message: "Name of the pump." } },
+      {
+        key: "price",
+        title: "Price",
+        kind: "money",
+        name: "PumpPrices",
+        input: { min: 0, max: 100000, message: "Price of one pump." },
+      },
+      {
+        key: "watts",
+        title: "Power",
+        kind: "power",
+        name: "PumpPowers",
+        input: { min: 1, max: 20000, message: "Power it draws, from the nameplate or the maker's sheet." },
+      },
+      {
+        key: "shutoff",
+        title: "Shut-off head",
+        kind: "head",
+        name: "PumpShutOffs",
+        input: { min: 0.1, max: job.pick({ US: 300, SI: 90 }), message: "Head at no flow: where the curve begins." },
+      },
+      ...Array.from({ length: CURVE_PAIRS }, (_, index) => [
+        {
+          key: `q${index + 1}`,
+          title: `Flow ${index + 1}`,
+          kind: "flow" as const,
+          input: {
+            min: 0,
+            max: job.pick({ US: 200000, SI: 800000 }),
+            message: `Flow at point ${index + 1} of the curve (${flowUnit}).`,
+          },
+        },
+        {
+          key: `h${index + 1}`,
+          title: `Head ${index + 1}`,
+          kind: "head" as const,
+          input: { min: 0, max: job.pick({ US: 300, SI: 90 }), message: `Head at point ${index + 1} of the curve.` },
+        },
+      ]).flat(),
+    ],
+    demo: DEMO_PUMPS,
+  });
+}
+
+/** What each pump does on this route and costs to own, read from the function's table further down. */
+export function ranking(s: SheetLayout): void {
+  s.pageBreak();
+  s.section("Which pump");
+  s.note("One pump at full speed on this route. Those that meet the flow come first, the cheapest to own on top.");
+  const from = (column: number): string =>
+    `=IF(INDEX(PumpRanking,[#],${column})="","",INDEX(PumpRanking,[#],${column}))`;
+  s.table({
+    rows: PUMP_ROWS,
+    columns: [
+      { key: "pump", title: "Pump", kind: "text", formula: from(2) },
+      { key: "rank", title: "Rank", kind: "count", formula: from(1) },
+      { key: "flow", title: "Flow delivered", kind: "flow", formula: from(3) },
+      { key: "head", title: "Head", kind: "head", formula: from(4) },
+      { key: "energy", title: "Energy per year", kind: "money", formula: from(5), across: 2 },
+      { key: "own", title: "Cost to own", kind: "money", formula: from(6), across: 2 },
+      { key: "verdict", title: "Verdict", kind: "text", formula: from(7), across: 6 },
+    ],
+  });
+  // Room for a verdict of two lines.
+  for (let row = s.row - PUMP_ROWS; row < s.row; row++) s.sheet.heights.set(row, 28);
+  s.result({
+    name: "SuggestedPump",
+    label: "Suggestion: cheapest to own that meets the flow",
+    formula:
+      '=IF(INDEX(PumpRanking,1,2)="","",IF(INDEX(PumpRanking,1,1)=1,INDEX(PumpRanking,1,2),"none meets the flow"))',
+    kind: "text",
+  });
+}

@@ -1,0 +1,205 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { assemble } from "../../../src/workbook/assemble";
+import { calculate } from "../../../src/workbook/build";
+import { defineSheet } from "../../../src/workbook/layout";
+import { cellAt, type CellValue, type WorkbookModel } from "../../../src/workbook/model";
+import { pump } from "../../../src/workbook/sheets/pump";
+import { site } from "../../../src/workbook/sheets/site";
+import { Epanet } from "../../published/epanet";
+
+/** What Water and Basin would hand over. */
+const given = defineSheet({
+  name: "Given",
+  order: 3,
+  build(s) {
+    s.title("Given", "Stands in for other sheets.");
+    const level = (name: string, demo: { US: number; SI: number }): void => {
+      s.input({ name, label: name, kind: "number", demo, min: -1e6, max: 1e6, message: "A number." });
+    };
+    level("DesignFlow", { US: 3000, SI: 10_800 });
+    level("TopLipLevel", { US: 102.15, SI: 50.77 });
+    level("RunningLevel", { US: 98.9, SI: 49.7 });
+  },
+});
+
+interface Changes {
+  readonly [name: string]: CellValue | "" | readonly (readonly (CellValue | "")[])[];
+}
+
+async function pumpSheet(system: "US" | "SI", filled: "demo" | "blank", changes: Changes = {}): Promise<PumpSheet> {
+  const model = assemble([site, given, pump], system, filled);
+  for (const [name, value] of Object.entries(changes)) type(model, name, Array.isArray(value) ? value : [[value]]);
+  await calculate(model);
+  return new PumpSheet(model);
+}
+
+/** Types values into a named range, from its first cell on; "" empties a cell. */
+function type(model: WorkbookModel, name: string, values: readonly (readonly CellValue[])[]): void {
+  const found = model.names.find((one) => one.name === name);
+  const sheet = model.sheets.find((one) => one.name === found?.sheet);
+  if (!found || !sheet) throw new Error(`no name ${name}`);
+  values.forEach((row, down) =>
+    row.forEach((value, across) => {
+      const cell = cellAt(sheet, found.area.top + down, found.area.left + across);
+      if (!cell) throw new Error(`${name} is smaller than that`);
+      delete cell.formula;
+      if (value === "") delete cell.value;
+      else cell.value = value;
+    }),
+  );
+}
+
+class PumpSheet {
+  private readonly sheet;
+  constructor(private readonly model: WorkbookModel) {
+    const sheet = model.sheets.find(({ name }) => name === "Pump");
+    if (!sheet) throw new Error("no Pump sheet");
+    this.sheet = sheet;
+  }
+
+  value(name: string): unknown {
+    const found = this.model.names.find((one) => one.name === name);
+    return found && cellAt(this.sheet, found.area.top, found.area.left)?.result;
+  }
+
+  /** The verdict of the check whose label begins so. */
+  verdict(label: string): unknown {
+    for (const [row, cells] of this.sheet.rows) {
+      if (String(cells.get(1)?.value).startsWith(label) && cells.get(6)?.value)
+        return cellAt(this.sheet, row, 5)?.result;
+    }
+    throw new Error(`no check "${label}"`);
+  }
+
+  results(): unknown[] {
+    return [...this.sheet.rows.values()].flatMap((cells) => [...cells.values()].map(({ result }) => result)).flat(2);
+  }
+}
+
+const isError = (value: unknown): boolean => typeof value === "string" && /^#|^ERROR$|^error$/.test(value);
+
+describe("the Pump sheet, demo", () => {
+  let us: PumpSheet;
+  let si: PumpSheet;
+  beforeAll(async () => {
+    us = await pumpSheet("US", "demo");
+    si = await pumpSheet("SI", "demo");
+  });
+
+  it("shows no error in either system", () => {
+    for (const sheet of [us, si]) expect(sheet.results().filter(isError)).toEqual([]);
+  });
+
+  it("adds up the head as by hand", () => {
+    // 3000 gph = 50 gpm, lift 102.15 - 98.9 = 3.25 ft.
+    // 2 1/2 in (2.469): V = 0.4085 × 50 / 2.469² = 3.351 ft/s, V²/2g = 0.1745; K = 0.9 + 0.06 + 2.5 + 0.04 + 0.5 + 0.2 = 4.2: 0.733;
+    //   hf = 0.2083 (100/150)^1.852 50^1.852 / 2.469^4.8655 = 1.695 ft per 100 ft, 4 ft: 0.068
+    // 3 in (3.068): V = 2.170 ft/s, V²/2g = 0.0732; K = 2 × 0.6 + 2 × 0.4 = 2: 0.146; hf = 0.589 per 100 ft, 31 ft: 0.183; outlet 0.073
+    // 3.25 + 0.068 + 0.733 + 0.183 + 0.146 + 0.073 = 4.453 ft
+    expect(us.value("StaticLift")).toBeCloseTo(3.25, 9);
+    expect(us.value("PipeTotalLength")).toBe(35);
+    expect(us.value("DesignHead")).toBeCloseTo(4.453, 2);
+    expect(us.value("PipeSpeed")).toBeCloseTo(3.351, 2);
+  });
+
+  it("delivers what EPANET says", async () => {
+    const epanet = await Epanet.start();
+    const gallon = 3.785411784 / 3600;
+    const foot = 0.3048;
+    const { flow } = epanet.solve({
+      from: 0,
+      to: 3.25 * foot,
+      method: "H-W",
+      viscosity: 1,
+      curve: [
+        [0, 11.4],
+        [1200, 10.5],
+        [2400, 8.4],
+        [3300, 5.5],
+        [4000, 2.6],
+        [4500, 0.6],
+      ].map(([q = 0, h = 0]) => [q * gallon, h * foot] as const),
+      pumps: 1,
+      speed: 1,
+      pipes: [
+        { bore: 2.469 * 25.4, length: 4 * foot, roughness: 150, k: 4.2 },
+        { bore: 3.068 * 25.4, length: 31 * foot, roughness: 150, k: 3 },
+      ],
+    });
+    expect(Math.abs((us.value("DeliveredFlow") as number) / (flow / gallon) - 1)).toBeLessThan(0.002);
+  });
+
+  it("reckons electricity and ownership by hand: 0.265 kW × 16 h × 235 d × 0.174 = 173.37; 418 + 8 × 173.37", () => {
+    expect(us.value("YearlyEnergyCost")).toBeCloseTo(173.37, 9);
+    expect(us.value("PumpOwnCost")).toBeCloseTo(1804.96, 9);
+  });
+
+  it("suggests the pump that serves, and finds nothing amiss", () => {
+    for (const sheet of [us, si]) {
+      expect(sheet.value("SuggestedPump")).toBe("Demo A, middle (invented)");
+      for (const label of [
+        "Lift",
+        "Water speed",
+        "Can lift",
+        "Works on",
+        "Flow delivered",
+        "Flow not",
+        "Curve typed",
+      ]) {
+        expect(sheet.verdict(label), label).toBe("OK");
+      }
+    }
+  });
+});
+
+describe("the Pump sheet catches", () => {
+  const small = "Demo B, small (invented)";
+  it.each<[string, Changes, string, string]>([
+    ["a top lip below the water", { TopLipLevel: 98 }, "Lift", "FIX"],
+    ["a pipe too narrow", { RouteSizes: 1.5 }, "Water speed in the pipe", "LOOK"],
+    ["a pump without a price", { PumpPrices: "" }, "Pumps with a blank", "FIX"],
+    ["a pump that cannot lift", { ChosenPump: small, TopLipLevel: 107 }, "Can lift", "FIX"],
+    ["a pump too weak", { ChosenPump: small }, "Flow delivered", "FIX"],
+    ["a pump far too strong", { ChosenPump: "Demo C, large (invented)" }, "Flow not far over", "LOOK"],
+    ["a dear choice", { ChosenPump: "Demo C, large (invented)" }, "Cheapest pump to own", "LOOK"],
+    ["no tariff", { Tariff: "" }, "Power and price of electricity", "FIX"],
+    [
+      "gpm typed as gph",
+      { PumpTable: [["Demo A, middle (invented)", 418, 265, 11.4, 20, 10.5, 40, 8.4, 55, 5.5, 67, 2.6, 75, 0.6]] },
+      "Curve typed in gph",
+      "FIX",
+    ],
+    [
+      "a curve that ends too soon",
+      { PumpTable: [["Demo A, middle (invented)", 418, 265, 11.4, 1200, 10.5, 2400, 8.4, "", "", "", "", "", ""]] },
+      "Works on its curve",
+      "FIX",
+    ],
+  ])("%s", async (_, changes, label, verdict) => {
+    expect((await pumpSheet("US", "demo", changes)).verdict(label)).toBe(verdict);
+  });
+});
+
+describe("the Pump sheet, worked with", () => {
+  it("gives more water with a second pump, but not twice as much, and counts its power", async () => {
+    const one = await pumpSheet("SI", "demo");
+    const two = await pumpSheet("SI", "demo", { PumpCount: 2 });
+    const ratio = (two.value("DeliveredFlow") as number) / (one.value("DeliveredFlow") as number);
+    expect(ratio).toBeGreaterThan(1);
+    expect(ratio).toBeLessThan(2);
+    expect(two.value("PumpWatts")).toBe(430);
+  });
+
+  it("lets the sum of K be typed over", async () => {
+    const typed = await pumpSheet("US", "demo", { RouteTable: [[2.5, 4, "Sch 40 PVC", 0]] });
+    // 4.453 less the 0.733 of the fittings
+    expect(typed.value("DesignHead")).toBeCloseTo(3.72, 2);
+  });
+
+  it.each(["US", "SI"] as const)("asks to be filled when blank, with no error: %s", async (system) => {
+    const blank = await pumpSheet(system, "blank");
+    expect(blank.results().filter(isError)).toEqual([]);
+    expect(blank.verdict("Flow delivered")).toBe("to fill");
+    expect(blank.verdict("Inputs still blank")).toBe("FIX");
+  });
+});
