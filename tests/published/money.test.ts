@@ -99,7 +99,8 @@ describe("business arithmetic against published values", () => {
       overhead: { share: 0 },
       contingency: 0,
       taxRate: given(c.inputs, "rate"),
-      taxBase: "materials at cost",
+      taxable: given(c.inputs, "materials"),
+      taxBase: "taxable lines at cost",
       roundTo: 0,
     });
     expect(agrees(c, "tax", fromCents(price.tax))).toBe(true);

@@ -39,7 +39,7 @@ export function roundCents(amount: number, name = "amount"): number {
  * @param price whole money per unit, any finite number
  * @throws Problem when the amount is beyond 1e12
  */
-export function lineCents(quantity: number, price: number, name = "amount"): number {
+export function lineCents(quantity: number, price: number, name = "quantity times price"): number {
   const rough = quantity * price * 100;
   // Far from half a cent, and small enough for the noise not to matter, rounding needs no decimals: ten times faster.
   if (Math.abs(rough) < 1e7 && Math.abs(Math.abs(rough % 1) - 0.5) > 1e-4) return Math.round(rough) + 0;

@@ -7,7 +7,7 @@ export const COST_KINDS = ["material", "labour", "machine", "subcontract", "haul
 export type CostKind = (typeof COST_KINDS)[number];
 
 /** What the sales tax is worked out on. */
-export const TAX_BASES = ["nothing", "materials at cost", "materials with markup", "whole price"] as const;
+export const TAX_BASES = ["nothing", "taxable lines at cost", "materials with markup", "whole price"] as const;
 export type TaxBase = (typeof TAX_BASES)[number];
 
 /** What a price is built from; money in whole money, shares from 0. */
@@ -22,6 +22,8 @@ export interface PriceParts {
   readonly contingency: number;
   readonly contingencyMarkup?: number;
   readonly taxRate: number;
+  /** Cost of the lines that tax is owed on, for the base that asks for it. */
+  readonly taxable?: number;
   readonly taxBase: TaxBase;
   /** The price is raised to a whole multiple of this; 0 leaves it. */
   readonly roundTo: number;
@@ -79,7 +81,7 @@ export function buildPrice(parts: PriceParts): PriceBuildUp {
   const material = lines.find(({ kind }) => kind === "material");
   const bases: Readonly<Record<TaxBase, number>> = {
     nothing: 0,
-    "materials at cost": material?.cost ?? 0,
+    "taxable lines at cost": toCents(parts.taxable ?? 0, "taxable cost"),
     "materials with markup": material?.price ?? 0,
     "whole price": priceBeforeTax,
   };

@@ -59,6 +59,6 @@ export const COSTODDS = declare({
       [`Kept with ${plain(confidence * 100)} % confidence`, odds.atConfidence],
       ["Reserve over the likeliest", Math.max(0, odds.atConfidence - odds.likely)],
     ];
-    return rows.map(([label, amount]) => [label, roundCents(amount)]);
+    return rows.map(([label, amount]) => [label, roundCents(amount, "sum of the items")]);
   },
 });

@@ -14,7 +14,7 @@ export const ORDERQTY = declare({
   args: {
     need: number("Quantity needed in place, in the unit of sale", { min: 0, max: ORDER_RANGE.need }),
     waste: optional(share("Waste as a share of the need", { min: 0, max: ORDER_RANGE.waste }), "0", 0),
-    pack: optional(number("Quantity in one pack", { above: 0, max: ORDER_RANGE.pack }), "1", 1),
+    pack: optional(number("Quantity in one pack", { above: 1e-6, max: ORDER_RANGE.pack }), "1", 1),
     minimum: optional(number("Least quantity the supplier sells", { min: 0, max: ORDER_RANGE.need }), "0", 0),
   },
   result: numberResult("the quantity to order"),

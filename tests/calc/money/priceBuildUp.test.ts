@@ -8,7 +8,8 @@ const plainJob: PriceParts = {
   overhead: { share: 0.12 },
   contingency: 0.05,
   taxRate: 0.0825,
-  taxBase: "materials at cost",
+  taxable: 4321.55,
+  taxBase: "taxable lines at cost",
   roundTo: 0,
 };
 
@@ -39,7 +40,14 @@ describe("buildPrice", () => {
     const price = buildPrice({ ...plainJob, roundTo: 50 });
     expect(price).toMatchObject({ priceBeforeTax: 1130000, rounding: 3079 }); // 11269.21 -> 11300.00
     expect(
-      buildPrice({ ...plainJob, costs: { other: 100 }, overhead: { share: 0 }, contingency: 0, roundTo: 50 }),
+      buildPrice({
+        ...plainJob,
+        costs: { other: 100 },
+        taxable: 0,
+        overhead: { share: 0 },
+        contingency: 0,
+        roundTo: 50,
+      }),
     ).toMatchObject({
       priceBeforeTax: 10000,
       rounding: 0,
@@ -61,7 +69,7 @@ describe("buildPrice", () => {
   });
 
   it("has no margin on no price", () => {
-    const nothing = buildPrice({ ...plainJob, costs: {} });
+    const nothing = buildPrice({ ...plainJob, costs: {}, taxable: 0 });
     expect(nothing).toMatchObject({ priceBeforeTax: 0, tax: 0, grossMargin: 0 });
   });
 
@@ -90,6 +98,7 @@ describe("buildPrice", () => {
             overhead: { share: overhead },
             contingency,
             taxRate: 0.08,
+            taxable: costs[0],
             taxBase,
             roundTo,
           });

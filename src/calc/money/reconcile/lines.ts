@@ -57,8 +57,6 @@ export interface ReconciledLine {
     readonly delivered: number;
     readonly invoiced: number;
   };
-  /** Price per unit of the latest order line; undefined when nothing was ordered. */
-  readonly agreedPrice?: number;
   readonly amounts: Amounts;
   readonly state: State;
   readonly verdict: string;

@@ -39,7 +39,6 @@ export function assessOrdered(group: Group, tolerance: number): ReconciledLine {
     item: group.item,
     unit,
     quantities: { ordered: order.quantity, delivered, invoiced },
-    agreedPrice: order.latestPrice,
     amounts: {
       ordered: order.cents,
       billed: invoices.billed,
