@@ -30,7 +30,7 @@ describe("the basin against published storage", () => {
   });
 
   it("ST-MIX modules in a gravel pit", () => {
-    const whole = basinMix([box("pit", [10, 8, 3], 0.4), box("modules", [6, 6, 2.5], 0.95)]).at(-1);
+    const whole = basinMix([box("pit", [10, 8, 3], 0.4), box("modules", [6, 6, 2.5], 0.95)]).at(-2);
     expect(agrees(publishedCase("ST-MIX"), "waterVolume", gallons(whole?.water ?? NaN))).toBe(true);
   });
 

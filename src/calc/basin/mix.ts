@@ -21,12 +21,13 @@ export interface BasinPart {
   readonly label: string;
 }
 
-/** Volume, void fraction and water of one part or of the whole. */
+/** Volume, void fraction and water of one part, of the whole, or of a layer. */
 export interface BasinShare {
   readonly name: string;
   /** m³ */
   readonly volume: number;
-  readonly voidFraction: number;
+  /** Undefined for a layer that is not there. */
+  readonly voidFraction: number | undefined;
   /** m³ */
   readonly water: number;
 }
@@ -46,56 +47,90 @@ export function findBasinPart(name: string, label = "kind"): BasinPartKind {
 
 /**
  * Water in a basin made of parts inside a pit: gravel = pit - modules - wells, and water = Σ volume × void fraction.
+ * The layer above the tallest module, gravel with wells, is where the level moves first; it is given by itself.
  *
  * @param parts one pit, and any modules and wells that stand in it; the pit's void fraction is that of its gravel
- * @returns the inner parts in order, then the gravel, then the basin as a whole with its mean void fraction
+ * @returns the inner parts in order, the gravel, the basin as a whole with its mean void fraction, the layer above modules
  * @throws Problem without exactly one pit, for a part that does not fit into it, and outside BASIN_PART_RANGE
  *
  * Source: geometry (prismoidal formula of `pitVolume`, cylinder); void fractions as their table says.
  */
 export function basinMix(parts: readonly BasinPart[]): BasinShare[] {
-  const pits = parts.filter(({ kind }) => kind.isPit);
+  parts.forEach(requireRanges);
+  const pits = parts.filter(({ kind }) => kind.role === "pit");
   const pit = pits[0];
   if (pit === undefined) throw invalid("parts must hold one row for the pit; there is none");
   if (pits.length > 1) throw invalid(`${pits[1]?.label ?? "parts"} is a second pit; give the basin's pit as one row`);
+  const inner = parts.filter(({ kind }) => kind.role !== "pit");
+  inner.forEach((part) => requireFits(part, pit));
 
-  const whole = shareOf(pit, "Basin");
-  const inner = parts
-    .filter(({ kind }) => !kind.isPit)
-    .map((part, _, all) => {
-      requireFits(part, pit);
-      const same = all.filter(({ kind }) => kind === part.kind);
-      return shareOf(part, capital(part.kind.name) + (same.length > 1 ? ` ${same.indexOf(part) + 1}` : ""));
-    });
-
-  const gravelVolume = whole.volume - sum(inner, "volume");
-  if (gravelVolume < -1e-9 * whole.volume) {
+  const whole = below(pit, inner, pit.depth);
+  if (whole.gravel < -1e-9 * whole.volume) {
     throw invalid(
-      `parts must fit into the pit: modules and wells take ${sayBoth("earth", sum(inner, "volume"))} ` +
+      `parts must fit into the pit: modules and wells take ${sayBoth("earth", whole.volume - whole.gravel)} ` +
         `of its ${sayBoth("earth", whole.volume)}`,
     );
   }
-  const volume = Math.max(0, gravelVolume);
-  const gravel = { name: "Gravel", volume, voidFraction: whole.voidFraction, water: volume * whole.voidFraction };
-  const water = sum(inner, "water") + gravel.water;
-  return [...inner, gravel, { name: "Basin", volume: whole.volume, voidFraction: water / whole.volume, water }];
+  const named = inner.map((part): BasinShare => {
+    const same = inner.filter(({ kind }) => kind === part.kind);
+    const number = same.length > 1 ? ` ${same.indexOf(part) + 1}` : "";
+    return share(capital(part.kind.name) + number, volumeBelow(part, part.depth), water(part, part.depth));
+  });
+  const modules = inner.filter(({ kind }) => kind.role === "modules");
+  const lower = below(pit, inner, Math.max(0, ...modules.map(({ depth }) => depth)));
+  const gravel = Math.max(0, whole.gravel);
+  return [
+    ...named,
+    share("Gravel", gravel, gravel * voidsOf(pit)),
+    share("Basin", whole.volume, whole.water),
+    share("Above the modules", whole.volume - lower.volume, whole.water - lower.water),
+  ];
 }
 
-function shareOf(part: BasinPart, name: string): BasinShare {
-  const { kind, length, depth, label } = part;
-  const width = part.width ?? length;
+/** The pit up to a level above its floor: its volume, the gravel in it, and the water, m³. */
+function below(
+  pit: BasinPart,
+  inner: readonly BasinPart[],
+  level: number,
+): { readonly volume: number; readonly gravel: number; readonly water: number } {
+  const volume = volumeBelow(pit, level);
+  const gravel = volume - sum(inner.map((part) => volumeBelow(part, level)));
+  return { volume, gravel, water: gravel * voidsOf(pit) + sum(inner.map((part) => water(part, level))) };
+}
+
+/** Volume of a part up to a level above the floor it stands on, m³. */
+function volumeBelow({ kind, length, width = length, depth, sideSlope }: BasinPart, level: number): number {
+  const height = Math.min(level, depth);
+  return kind.round ? (Math.PI / 4) * length * length * height : pitVolume(length, width, height, sideSlope);
+}
+
+function water(part: BasinPart, level: number): number {
+  return volumeBelow(part, level) * voidsOf(part);
+}
+
+function voidsOf({ voidFraction, kind }: BasinPart): number {
+  return voidFraction ?? kind.voidFraction;
+}
+
+function share(name: string, volume: number, held: number): BasinShare {
+  // Modules as high as the water leave no layer above them.
+  const there = volume > 1e-9;
+  return { name, volume: there ? volume : 0, voidFraction: there ? held / volume : undefined, water: there ? held : 0 };
+}
+
+function requireRanges(part: BasinPart): void {
+  const { kind, length, width = length, depth, voidFraction, sideSlope, label } = part;
   const { side, depth: deep } = BASIN_PART_RANGE;
   requireRange(`${label}: length`, length, side.min, side.max, "m");
   requireRange(`${label}: width`, width, side.min, side.max, "m");
   requireRange(`${label}: depth`, depth, deep.min, deep.max, "m");
-  const voidFraction = requireRange(`${label}: void fraction`, part.voidFraction ?? kind.voidFraction, 0, 1);
-  if (part.sideSlope !== 0 && !kind.isPit)
+  if (voidFraction !== undefined) requireRange(`${label}: void fraction`, voidFraction, 0, 1);
+  if (sideSlope !== 0 && kind.role !== "pit") {
     throw invalid(`${label}: side slope belongs to the pit; leave it blank here`);
+  }
   if (kind.round && width !== length) {
     throw invalid(`${label}: width of a round well must be blank, or the diameter as its length`);
   }
-  const volume = kind.round ? (Math.PI / 4) * length * length * depth : pitVolume(length, width, depth, part.sideSlope);
-  return { name, volume, voidFraction, water: volume * voidFraction };
 }
 
 /** Throws when a part is deeper than the pit's water or longer than the pit is at the water's level. */
@@ -122,8 +157,8 @@ function inWords(sides: readonly number[]): string {
 
 const ascending = (a: number, b: number): number => a - b;
 
-function sum(shares: readonly BasinShare[], key: "volume" | "water"): number {
-  return shares.reduce((total, share) => total + share[key], 0);
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
 }
 
 function capital(text: string): string {

@@ -5,8 +5,8 @@ export interface BasinPartKind {
   readonly also: readonly string[];
   /** Room for water per volume (porosity), 0 to 1, unless the user gives his own. */
   readonly voidFraction: number;
-  /** The pit holds all the others; what they leave of it is gravel. */
-  readonly isPit: boolean;
+  /** The pit holds all the others, and what they leave of it is gravel; wells reach up through the layers. */
+  readonly role: "pit" | "modules" | "well";
   /** Upright cylinder: length is the diameter. */
   readonly round: boolean;
   readonly source: string;
@@ -17,7 +17,7 @@ export const BASIN_PARTS: readonly BasinPartKind[] = [
     name: "pit",
     also: ["basin", "gravel", "pit with gravel"],
     voidFraction: 0.4,
-    isPit: true,
+    role: "pit",
     round: false,
     source:
       "US state stormwater manuals, clean washed open-graded stone 0.40 (from memory); tested 0.35 to 0.45. " +
@@ -27,7 +27,7 @@ export const BASIN_PARTS: readonly BasinPartKind[] = [
     name: "modules",
     also: ["module", "void module", "void modules", "crates"],
     voidFraction: 0.95,
-    isPit: false,
+    role: "modules",
     round: false,
     source: "Stormwater manuals, plastic storage modules 0.90 to 0.97 (from memory); ask the supplier",
   },
@@ -35,7 +35,7 @@ export const BASIN_PARTS: readonly BasinPartKind[] = [
     name: "pump well",
     also: ["well", "open water"],
     voidFraction: 1,
-    isPit: false,
+    role: "well",
     round: false,
     source: "Open water",
   },
@@ -43,7 +43,7 @@ export const BASIN_PARTS: readonly BasinPartKind[] = [
     name: "round well",
     also: ["round pump well", "pipe well"],
     voidFraction: 1,
-    isPit: false,
+    role: "well",
     round: true,
     source: "Open water; cylinder",
   },

@@ -23,7 +23,9 @@ export const BASINMIX = declare({
   name: "BASINMIX",
   topic: "basin",
   summary: "Gives the water, gravel and mean void fraction of a basin made of modules and wells in a gravel pit.",
-  formula: "gravel = pit - modules - wells; water = Σ volume × void fraction; pit with sloped walls as in BASINHOLD",
+  formula:
+    "gravel = pit - modules - wells; water = Σ volume × void fraction; pit with sloped walls as in BASINHOLD; " +
+    "above the modules: what lies higher than the tallest module",
   source:
     "Geometry (prismoidal formula, cylinder); void fractions: gravel 0.40, modules 0.95 of stormwater manuals (from memory)",
   limits:
@@ -67,11 +69,13 @@ export const BASINMIX = declare({
         { at: [2, 1], is: 5.55556 },
         { at: [3, 0], is: "Basin" },
         { at: [3, 3], is: 1088.416 },
+        { at: [4, 0], is: "Above the modules" },
+        { at: [4, 3], is: 119.688 },
       ],
       within: 1e-5,
       from:
         "by hand: modules 90 ft³ × 0.95 = 85.5 ft³ = 639.584 gal; gravel 240 - 90 = 150 ft³ = 5.55556 yd³, × 0.4 = 60 ft³; " +
-        "145.5 ft³ × 7.480519 = 1,088.416 gal",
+        "145.5 ft³ × 7.480519 = 1,088.416 gal; above: 80 ft² × 0.5 ft × 0.4 × 7.480519 = 119.688 gal",
     },
   ],
   compute({ parts }) {
@@ -86,6 +90,11 @@ export const BASINMIX = declare({
         label: `parts row ${row}`,
       })),
     );
-    return shares.map(({ name, volume, voidFraction, water }): TableCell[] => [name, volume, voidFraction, water]);
+    return shares.map(({ name, volume, voidFraction, water }): TableCell[] => [
+      name,
+      volume,
+      voidFraction ?? "",
+      water,
+    ]);
   },
 });

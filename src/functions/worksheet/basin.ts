@@ -15,9 +15,9 @@ import { BASINCHECK as declaredBASINCHECK } from "../basin/basincheck";
  * @param flow Flow while the pump runs (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
  * @param [pools] Pools: area, lip width (rows of area, lip width; blank: none)
  * @param [runs] Beds: length, width, slope %, roughness (rows of length, width, slope, roughness; blank: none)
- * @param [pipe_size] Nominal size of the pipe, or of each pipe (list; each in | list; each mm)
+ * @param [pipe_size] Nominal size of the pipe, or of each pipe (list; each in | list; each mm; blank: no pipe)
  * @param [pipe_length] Length of the pipe, or of each (list; each ft, 0 to 16400 | list; each m, 0 to 5000; blank: 0)
- * @param [pipe_type] Type of the pipe, or of each
+ * @param [pipe_type] Type of the pipe, or of each (blank: as in PIPEBORE)
  * @param [check_valve] Whether a check valve keeps the pipe full (TRUE or FALSE; blank: FALSE)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The drain-back.
@@ -36,9 +36,9 @@ export function DRAINBACK(flow: any, pools?: any[][], runs?: any[][], pipe_size?
  * @param flow Flow while the pump runs (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
  * @param [pools] Pools: area, lip width (rows of area, lip width; blank: none)
  * @param [runs] Beds: length, width, slope %, roughness (rows of length, width, slope, roughness; blank: none)
- * @param [pipe_size] Nominal size of the pipe, or of each pipe (list; each in | list; each mm)
+ * @param [pipe_size] Nominal size of the pipe, or of each pipe (list; each in | list; each mm; blank: no pipe)
  * @param [pipe_length] Length of the pipe, or of each (list; each ft, 0 to 16400 | list; each m, 0 to 5000; blank: 0)
- * @param [pipe_type] Type of the pipe, or of each
+ * @param [pipe_type] Type of the pipe, or of each (blank: as in PIPEBORE)
  * @param [check_valve] Whether a check valve keeps the pipe full (TRUE or FALSE; blank: FALSE)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The parts of the drain-back.
@@ -96,7 +96,7 @@ export function BASINDEPTH(volume: any, length: any, width: any, void_fraction: 
  * @param parts Parts: kind, length, width, depth, void fraction, side slope (rows of kind, length, width, depth, void fraction, side slope)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The parts of the basin.
- * @remarks Formula: gravel = pit - modules - wells; water = Σ volume × void fraction; pit with sloped walls as in BASINHOLD. Limits: Depths count below the full water level only. Give the pit as one row; its void fraction is that of the gravel. The void fraction is porosity: clean washed gravel 0.35 to 0.45 (usually 0.4), plastic modules 0.90 to 0.97. Many manuals print a void ratio e instead; the fraction is e / (1 + e), so 0.67 means 0.40. Ask the supplier for the modules' own figure.
+ * @remarks Formula: gravel = pit - modules - wells; water = Σ volume × void fraction; pit with sloped walls as in BASINHOLD; above the modules: what lies higher than the tallest module. Limits: Depths count below the full water level only. Give the pit as one row; its void fraction is that of the gravel. The void fraction is porosity: clean washed gravel 0.35 to 0.45 (usually 0.4), plastic modules 0.90 to 0.97. Many manuals print a void ratio e instead; the fraction is e / (1 + e), so 0.67 means 0.40. Ask the supplier for the modules' own figure.
  * @remarks Source: Geometry (prismoidal formula, cylinder); void fractions: gravel 0.40, modules 0.95 of stormwater manuals (from memory)
  * @example =RILL.BASINMIX({"pit",10,8,3,0.4;"modules",6,6,2.5,0.95})
  */
@@ -113,7 +113,7 @@ export function BASINMIX(parts: any[][], units?: any): any[][] {
  * @param low_water Water that must stay over the pump's inlet (gal, 0 to 26000000 | L, 0 to 100000000)
  * @param loss_per_day Evaporation and splash per day (gal, 0 to 2600000 | L, 0 to 10000000)
  * @param days Days without topping up (0 to 366)
- * @param [footprint] Area of the basin near its full level (ft² | m²)
+ * @param [footprint] Area of the basin near its full level (ft² | m²; blank: no level drop)
  * @param [void_fraction] Room for water per volume, such as 0.4 (share, 0.05 to 1; blank: 0.4, gravel)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The basin against its need.

@@ -43,7 +43,7 @@ describe("basinMix", () => {
 
   it("numbers parts of the same kind, whatever the order of the rows", () => {
     const names = basinMix([part("modules", 1, 1, 1), pit, part("modules", 1, 0.5, 1)]).map(({ name }) => name);
-    expect(names).toEqual(["Modules 1", "Modules 2", "Gravel", "Basin"]);
+    expect(names).toEqual(["Modules 1", "Modules 2", "Gravel", "Basin", "Above the modules"]);
   });
 
   it("is the pit alone when nothing stands in it", () => {
@@ -57,13 +57,32 @@ describe("basinMix", () => {
     fc.assert(
       fc.property(side, side, side, (length, width, depth) => {
         const shares = basinMix([pit, part("modules", length, width, depth)]);
-        const whole = shares[shares.length - 1];
-        const parts = shares.slice(0, -1);
+        const whole = shares.at(-2);
+        const parts = shares.slice(0, -2);
         expect(parts.reduce((sum, s) => sum + s.volume, 0)).toBeCloseTo(whole?.volume ?? NaN, 9);
         expect(parts.reduce((sum, s) => sum + s.water, 0)).toBeCloseTo(whole?.water ?? NaN, 9);
         expect(whole?.water).toBeGreaterThan(basinMix([pit])[1]?.water ?? NaN);
       }),
     );
+  });
+
+  it("gives the layer above the modules, with the wells that reach through it", () => {
+    // by hand: above 0.8 m: 6 m² × 0.2 = 1.2 m³, of it well 0.25 × 0.2 = 0.05 (1), gravel 1.15 (0.40): 0.51 m³
+    const layer = basinMix([pit, part("modules", 2, 1, 0.8), part("pump well", 0.5, 0.5, 1)]).at(-1);
+    expect(layer).toMatchObject({ name: "Above the modules" });
+    expect(layer?.volume).toBeCloseTo(1.2, 12);
+    expect(layer?.water).toBeCloseTo(0.51, 12);
+    expect(layer?.voidFraction).toBeCloseTo(0.51 / 1.2, 12);
+    // with sloped walls: 8.833333 m³ in all less 3 × 2 × 0.8 + 0.5 × 0.64 × 5 + 4/3 × 0.25 × 0.512 = 6.570667 m³ below
+    const sloped = basinMix([{ ...pit, sideSlope: 0.5 }, part("modules", 2, 1, 0.8)]).at(-1);
+    expect(sloped?.volume).toBeCloseTo(8.833333 - 6.570667, 5);
+  });
+
+  it("has no such layer where the modules are as high as the water, and nothing else without modules", () => {
+    const full = basinMix([pit, part("modules", 2, 1, 1)]).at(-1);
+    expect(full).toEqual({ name: "Above the modules", volume: 0, voidFraction: undefined, water: 0 });
+    const [, whole, layer] = basinMix([pit]);
+    expect(layer?.water).toBeCloseTo(whole?.water ?? NaN, 12);
   });
 
   it("says what does not fit", () => {

@@ -83,6 +83,7 @@ describe("BASINMIX", () => {
         1,
         0.4,
         expect.closeTo(0.4 + (0.6 * Math.PI * 3) / 240, 9),
+        expect.closeTo(0.4 + (0.6 * Math.PI * 3) / 240, 9),
       ]);
     }
   });
