@@ -1,0 +1,265 @@
+import { defineSheet, type Job, type SheetLayout } from "../layout";
+
+interface Task {
+  readonly name: string;
+  /** The name that holds its quantity, or the quantity itself. */
+  readonly quantity: string;
+  readonly unit: { readonly US: string; readonly SI: string };
+  /** Hours of one person for one unit; ours, to be replaced by the user's own. */
+  readonly hours: { readonly US: number; readonly SI: number };
+  /** Hours of a machine for one unit. */
+  readonly machine: { readonly US: number; readonly SI: number };
+}
+
+const both = (value: number): { US: number; SI: number } => ({ US: value, SI: value });
+const same = (unit: string): { US: string; SI: string } => ({ US: unit, SI: unit });
+const EARTH = { US: "yd³", SI: "m³" };
+const LOAD = { US: "ton", SI: "t" };
+const LENGTH = { US: "ft", SI: "m" };
+const AREA = { US: "ft²", SI: "m²" };
+
+const TASKS: readonly Task[] = [
+  { name: "Set out and protect the site", quantity: "1", unit: same("job"), hours: both(3.5), machine: both(0) },
+  {
+    name: "Dig pit, trench and bed",
+    quantity: "DugVolume",
+    unit: EARTH,
+    hours: { US: 0.35, SI: 0.45 },
+    machine: { US: 0.28, SI: 0.36 },
+  },
+  {
+    name: "Build the berm in layers",
+    quantity: "BermNeed",
+    unit: EARTH,
+    hours: { US: 0.55, SI: 0.7 },
+    machine: { US: 0.22, SI: 0.3 },
+  },
+  {
+    name: "Load spoil",
+    quantity: "SpoilAway",
+    unit: EARTH,
+    hours: { US: 0.15, SI: 0.2 },
+    machine: { US: 0.12, SI: 0.15 },
+  },
+  { name: "Fabric and liner", quantity: "LinerBuyArea", unit: AREA, hours: { US: 0.014, SI: 0.15 }, machine: both(0) },
+  {
+    name: "Void modules and pump well",
+    quantity: "ModuleCount",
+    unit: same("each"),
+    hours: both(0.3),
+    machine: both(0),
+  },
+  { name: "Pipe", quantity: "PipeTotalLength", unit: LENGTH, hours: { US: 0.11, SI: 0.36 }, machine: both(0) },
+  {
+    name: "Boulders of drops and banks",
+    quantity: "BoulderTons",
+    unit: LOAD,
+    hours: { US: 1.9, SI: 2.1 },
+    machine: { US: 0.75, SI: 0.8 },
+  },
+  {
+    name: "Lip stones, levelled and foamed",
+    quantity: "LipStoneCount",
+    unit: same("each"),
+    hours: both(1.4),
+    machine: both(0.4),
+  },
+  {
+    name: "Gravel and stone around modules",
+    quantity: 'IF(COUNT(GravelTons,BasinStoneTons)=2,GravelTons+BasinStoneTons,"")',
+    unit: LOAD,
+    hours: { US: 0.8, SI: 0.9 },
+    machine: { US: 0.2, SI: 0.2 },
+  },
+  { name: "Pump, plumbing and start-up", quantity: "1", unit: same("job"), hours: both(5), machine: both(0) },
+  { name: "Clean up and hand over", quantity: "1", unit: same("job"), hours: both(4.5), machine: both(0.5) },
+];
+const FREE_TASKS = 3;
+
+/** Hours from quantities by the user's own production rates, and what they cost. */
+export const labour = defineSheet({
+  name: "Labour",
+  order: 12,
+  build(s, job) {
+    s.widths([34, 12, 8, 11, 12, 10, 10, 13, 13]);
+    s.print({ pagesHigh: 1 });
+    s.title("Labour", "Put in your own production rates; hours, days and cost follow.");
+    rates(s);
+    tasks(s, job);
+    checks(s);
+  },
+});
+
+function rates(s: SheetLayout): void {
+  s.section("Crew and rates");
+  s.result({
+    name: "CrewSize",
+    label: "People on the crew",
+    kind: "count",
+    formula: "=SUM(CrewPeople)",
+    needs: ["CrewPeople"],
+    note: "From the labour rates on Rates.",
+  });
+  s.input({
+    name: "DayHours",
+    label: "Hours in a working day",
+    kind: "hours",
+    usual: { US: 8.5, SI: 8 },
+    min: 1,
+    max: 14,
+    message: "Hours each of them works a day, travel not counted.",
+  });
+  s.input({
+    name: "Difficulty",
+    label: "Difficulty of this site",
+    kind: "factor",
+    format: "0.00",
+    usual: { US: 1.15, SI: 1.1 },
+    min: 0.5,
+    max: 4,
+    message: "1 for a plain site; more for poor access, hand work, slopes or wet ground.",
+    note: "1 is a plain site. Multiplies all hours.",
+  });
+  const rate = (name: string, label: string, from: string, message: string, note: string): void => {
+    s.input({
+      name: `${name}Typed`,
+      label: `${label}, if not from Rates`,
+      kind: "money",
+      min: 0,
+      max: 2000,
+      message,
+      optional: true,
+    });
+    s.result({
+      name,
+      label,
+      kind: "money",
+      formula: `=IF(COUNT(${name}Typed)>0,${name}Typed,${from})`,
+      note,
+    });
+  };
+  rate(
+    "LabourRate",
+    "Loaded rate of one hour",
+    "CrewHourRate",
+    "What an hour of one person costs you, with all that comes on top of the wage.",
+    "Wage and burden of the crew on Rates, on average, unless typed above.",
+  );
+  rate(
+    "MachineRate",
+    "One machine hour",
+    "MachineHourRate",
+    "Hire or ownership, fuel and upkeep of an hour, without the operator.",
+    "The mix of machines on Rates, unless typed above; the operator's hours are in the crew's.",
+  );
+}
+
+function tasks(s: SheetLayout, job: Job): void {
+  s.section("Hours");
+  s.note(
+    "Rates are invented for the demo: type your own over them, from jobs you have timed. The last rows are for tasks of your own.",
+  );
+  const quantities = [...TASKS.map(({ quantity }) => quantity), ...Array.from({ length: FREE_TASKS }, () => '""')];
+  const money = (hours: string, rate: string): string =>
+    `=IF(COUNT([${hours}],${rate})=2,ROUND([${hours}]*${rate},2),"")`;
+  const table = s.table({
+    name: "LabourTable",
+    rows: TASKS.length + FREE_TASKS,
+    columns: [
+      { key: "task", title: "Task", kind: "text", input: { message: "What is done; rename as you like." } },
+      {
+        key: "quantity",
+        title: "Quantity",
+        kind: "number",
+        format: "#,##0.0",
+        formula: `=CHOOSE([#],${quantities.join(",")})`,
+        input: { min: 0, max: 1000000, message: "Comes from the other sheets; type over it where you know better." },
+      },
+      { key: "unit", title: "Unit", kind: "text", input: { message: "Unit of the quantity." } },
+      {
+        key: "rate",
+        title: "Hours for one",
+        kind: "factor",
+        input: { min: 0, max: 1000, message: "Hours of one person for one unit: your own production rate." },
+      },
+      {
+        key: "machine",
+        title: "Machine hours for one",
+        kind: "factor",
+        input: { min: 0, max: 1000, message: "Hours of the machine for one unit." },
+      },
+      {
+        key: "hours",
+        title: "Hours",
+        kind: "hours",
+        unit: "",
+        formula: `=IF(COUNT([quantity],[rate],Difficulty)=3,[quantity]*[rate]*Difficulty,"")`,
+      },
+      {
+        key: "machineHours",
+        title: "Machine hours",
+        kind: "hours",
+        unit: "",
+        formula: `=IF(COUNT([quantity],[machine],Difficulty)=3,[quantity]*[machine]*Difficulty,"")`,
+      },
+      { key: "labour", title: "Labour", kind: "money", formula: money("hours", "LabourRate") },
+      { key: "machines", title: "Machines", kind: "money", formula: money("machineHours", "MachineRate") },
+    ],
+    usual: TASKS.map(({ name, unit, hours, machine }) => [
+      name,
+      "",
+      job.pick(unit),
+      job.pick(hours),
+      job.pick(machine),
+    ]),
+    totals: {
+      label: "All tasks",
+      keys: ["hours", "machineHours", "labour", "machines"],
+      names: { hours: "LabourHours", machineHours: "MachineHours" },
+    },
+  });
+  s.section("Together");
+  s.result({
+    name: "WorkingDays",
+    label: "Working days",
+    formula: "=LabourHours/(CrewSize*DayHours)",
+    kind: "number",
+    format: "0.0",
+    unit: "days",
+    needs: ["CrewSize", "DayHours"],
+    note: "With the whole crew; weather and waiting come on top.",
+  });
+  const cost = (name: string, label: string, key: string, rate: string): void => {
+    s.result({ name, label, formula: `=${table.total(key)}`, kind: "money", needs: [rate], strong: true });
+  };
+  cost("LabourCost", "Labour", "labour", "LabourRate");
+  cost("MachineCost", "Machines", "machines", "MachineRate");
+  s.caution(
+    "Hours are an estimate. To save time nobody lifts alone over the hand-lift limit, works under a hung load, or goes into a pit whose sides can cave in.",
+  );
+}
+
+function checks(s: SheetLayout): void {
+  s.check({
+    label: "Working days",
+    value: "=WorkingDays",
+    limit: "at most 15 days",
+    ok: "WorkingDays<=15",
+    cure: "Longer than three weeks: take more people, or plan the job in parts (common practice, no source).",
+    fix: "CrewPeople",
+    unit: "days",
+    weight: "look",
+    needs: ["WorkingDays"],
+  });
+  s.check({
+    label: "Difficulty of the site",
+    value: "=Difficulty",
+    limit: "at least 1",
+    ok: "Difficulty>=1",
+    cure: "Easier than a plain site is rare: check the factor (common practice, no source).",
+    fix: "Difficulty",
+    kind: "factor",
+    weight: "look",
+    needs: ["Difficulty"],
+  });
+}
