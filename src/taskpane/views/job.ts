@@ -1,4 +1,5 @@
 import { CHECK_LIST, readChecks, type Check } from "../checks";
+import { GLANCE_PLACES, readGlance } from "../glance";
 import { make } from "../ui/elements";
 import type { Desk, View } from "../ui/desk";
 
@@ -9,13 +10,20 @@ const HEADINGS: Readonly<Record<Check["state"], string>> = {
   good: "In order",
 };
 
-/** The job's checks; each leads to the cell that mends it. */
-export function checksView(desk: Desk): View {
+/** The job at a glance, and its checks; each leads to the cell that mends it. */
+export function jobView(desk: Desk): View {
   const list = make("div", {});
+  const numbers = make("dl", { class: "glance" });
   let shownLast = "";
 
   async function refresh(): Promise<void> {
-    const [rows] = await desk.host.read([CHECK_LIST]);
+    const [rows, ...values] = await desk.host.read([CHECK_LIST, ...GLANCE_PLACES]);
+    numbers.replaceChildren(
+      ...readGlance(values).flatMap(({ label, text, name }) => [
+        make("dt", {}, label),
+        make("dd", { "data-name": name }, text),
+      ]),
+    );
     const checks = rows && readChecks(rows);
     const now = JSON.stringify(checks ?? "");
     // Building the list again would take the focus from a person walking through it.
@@ -29,8 +37,8 @@ export function checksView(desk: Desk): View {
   }
 
   return {
-    title: "Checks",
-    body: make("div", {}, make("h2", {}, "Checks"), list),
+    title: "Job",
+    body: make("div", {}, make("h2", {}, "The job at a glance"), numbers, make("h2", {}, "Checks"), list),
     refresh: () => desk.attempt(() => refresh().then(() => undefined)),
   };
 }

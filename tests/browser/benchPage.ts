@@ -1,0 +1,79 @@
+import { readFile } from "node:fs/promises";
+import type { Page } from "playwright-core";
+
+/** Drives the bench as a person does: keyboard, pointer and files. */
+export class BenchPage {
+  constructor(
+    readonly page: Page,
+    private readonly address: string,
+  ) {}
+
+  async open(): Promise<void> {
+    await this.page.goto(`${this.address}/bench.html`);
+    await this.ready();
+  }
+
+  async ready(): Promise<void> {
+    await this.page.locator("body[data-ready]").waitFor({ timeout: 60_000 });
+  }
+
+  /** Goes to a cell through the sheet's tab and the name box. */
+  async goTo(place: string): Promise<void> {
+    const [sheet = "", cell = ""] = place.replace(/[$']/g, "").split("!");
+    await this.page
+      .locator("[data-u-comp=slide-tab-item]", { hasText: new RegExp(`^${sheet}$`) })
+      .first()
+      .click();
+    const nameBox = this.page.locator("[data-u-comp=defined-name] input");
+    await nameBox.click();
+    await nameBox.fill(cell);
+    await nameBox.press("Enter");
+    await this.page.locator("#selected-cell", { hasText: `${sheet}!${cell}` }).waitFor();
+  }
+
+  /** Types into the selected cell and ends with Enter. */
+  async type(text: string): Promise<void> {
+    await this.page.keyboard.type(text);
+    await this.page.keyboard.press("Enter");
+  }
+
+  async showTab(name: string): Promise<void> {
+    await this.page.getByRole("tab", { name, exact: true }).click();
+  }
+
+  /** A number of the job as the pane shows it. */
+  glance(name: string): Promise<string> {
+    return this.page.locator(`[data-name=${name}]`).innerText();
+  }
+
+  /** Milliseconds from a key press until a number of the job shows another value. */
+  async timeUntilChanged(name: string, key: string): Promise<number> {
+    await this.page.evaluate((glance) => {
+      const list = document.querySelector(".glance");
+      const text = (): string => list?.querySelector(`[data-name=${glance}]`)?.textContent ?? "";
+      const before = text();
+      let pressed = 0;
+      document.addEventListener("keydown", () => (pressed = performance.now()), { capture: true, once: true });
+      const watch = new MutationObserver(() => {
+        if (text() === before || text() === "") return;
+        watch.disconnect();
+        document.body.dataset.shownAfter = String(performance.now() - pressed);
+      });
+      if (list) watch.observe(list, { childList: true, subtree: true });
+    }, name);
+    await this.page.keyboard.press(key);
+    await this.page.locator("body[data-shown-after]").waitFor();
+    return Number(await this.page.locator("body").getAttribute("data-shown-after"));
+  }
+
+  /** The saved workbook. */
+  async save(): Promise<Uint8Array> {
+    const [download] = await Promise.all([this.page.waitForEvent("download"), this.page.click("#save")]);
+    return new Uint8Array(await readFile(await download.path()));
+  }
+
+  /** Opens a file of the person's own. */
+  async openFile(name: string, bytes: Uint8Array): Promise<void> {
+    await this.page.setInputFiles("#file", { name, mimeType: "application/octet-stream", buffer: Buffer.from(bytes) });
+  }
+}
