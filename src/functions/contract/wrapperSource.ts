@@ -18,8 +18,12 @@ export function describeArgument(argument: Argument<unknown>): string {
   if (full.length <= LONGEST_DESCRIPTION) return full;
   // The range and the choices are in the help page; the name and unit must fit.
   const unitOnly = argument.measure ? `${us.split(",")[0]} | ${si.split(",")[0]}` : "";
-  const short = unitOnly ? `${argument.about} (${unitOnly})` : argument.about;
-  return short.slice(0, LONGEST_DESCRIPTION);
+  const without = [unitOnly, argument.fallback ? `blank: ${argument.fallback}` : ""].filter(Boolean).join("; ");
+  const shorter = [`${argument.about} (${without})`, unitOnly ? `${argument.about} (${unitOnly})` : argument.about];
+  return (
+    shorter.find((text) => text.length <= LONGEST_DESCRIPTION && !text.endsWith("()")) ??
+    argument.about.slice(0, LONGEST_DESCRIPTION)
+  );
 }
 
 /** The source text of a topic's worksheet wrappers, from its declarations. */

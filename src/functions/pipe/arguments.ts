@@ -2,6 +2,7 @@ import { invalid } from "../../calc/problem";
 import { findPipe, PIPE_TYPE_NAMES, readPipeType, type PipeSize } from "../../calc/pipe/bore";
 import { findFitting, K_RANGE, sumOfK, type FittingCount } from "../../calc/pipe/fittings";
 import { FRICTION_METHODS, ROUTE_RANGE, type FrictionMethod, type RoutePipe } from "../../calc/pipe/route";
+import { FITTINGS } from "../../calc/tables/fittings";
 import type { Argument } from "../contract/argument";
 import { optional } from "../contract/optional";
 import type { Range } from "../contract/range";
@@ -29,7 +30,7 @@ export const pipeSize: Argument<PipeSize> = {
   },
 };
 
-const typeText = text("Pipe type", { longest: 60 });
+const typeText = text('Pipe type, such as "Sch 40 PVC", "Flexible PVC" or "PVC-U PN10"', { longest: 60 });
 
 const neededPipeType: Argument<string> = {
   ...typeText,
@@ -58,7 +59,7 @@ const fittingName = text("Fitting name or K", { longest: 60 });
 /** A fitting by its name, or its K as a number. */
 const fitting: Argument<string | number> = {
   ...fittingName,
-  rule: () => `a fitting's name, or its K from ${K_RANGE.min} to ${K_RANGE.max}`,
+  rule: () => `one of: ${FITTINGS.map(({ name }) => name).join("; ")}; or a K from ${K_RANGE.min} to ${K_RANGE.max}`,
   read(raw, label, system) {
     const written = fittingName.read(raw, label, system);
     const k = Number(written);

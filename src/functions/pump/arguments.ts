@@ -27,14 +27,15 @@ export const curve: Argument<PumpCurve> = {
   read: (raw, label, system) => makeCurve(curveRows.read(raw, label, system), label),
 };
 
+// "above 0" beside the real least value: a blank cell that the host passes as 0 still counts as blank.
 export const pumps: Argument<number> = optional(
-  number("Identical pumps in parallel", { above: 0, max: PARALLEL_PUMPS.max }, { whole: true }),
+  number("Identical pumps in parallel", { above: 0, ...PARALLEL_PUMPS }, { whole: true }),
   "1",
   1,
 );
 
 export const speed: Argument<number> = optional(
-  number("Speed as a share of the curve's", { above: 0, max: SPEED_RANGE.max }),
+  number("Speed as a share of the curve's", { above: 0, ...SPEED_RANGE }),
   "1",
   1,
 );

@@ -20,7 +20,7 @@ export const CURVETABLE = declare({
     route,
     pumps,
     speed,
-    points: optional(number("How many points", { above: 0, max: CHART_POINTS.max }, { whole: true }), "21", 21),
+    points: optional(number("How many points", { above: 0, ...CHART_POINTS }, { whole: true }), "21", 21),
     method,
   },
   result: tableResult("points of the two curves", [

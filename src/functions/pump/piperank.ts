@@ -19,7 +19,7 @@ export const PIPERANK = declare({
   source: "TDH as in TDH; power as in PUMPWATTS; money by arithmetic, each amount rounded to the cent",
   limits:
     "Assumes a pump that gives just the head each pipe needs; real pumps come in steps, so check the choice with DUTY. " +
-    "The speed limit of 5 ft/s (1.5 m/s) and the efficiency are common practice, no source.",
+    "The speed limit of 5 ft/s (1.5 m/s), the efficiency and the tariff taken for a blank are common practice, no source: type your own.",
   args: {
     flow: quantity("flow", "Flow wanted", FLOW),
     lift: quantity("head", "Lift from the running water level to the outlet", LIFT),
@@ -30,7 +30,11 @@ export const PIPERANK = declare({
       { mostRows: 200 },
     ),
     fittings: optional(fittings, "none"),
-    efficiency: optional(share("Wire to water", { above: 0, max: 1 }), "0.35", 0.35),
+    efficiency: optional(
+      share("Efficiency, wire to water: pump × motor × drive", { above: 0.001, max: 1 }),
+      "0.35",
+      0.35,
+    ),
     ...running,
     years,
     speed_limit: optional(

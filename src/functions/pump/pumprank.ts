@@ -41,7 +41,8 @@ export const PUMPRANK = declare({
   source: "Duty point as DUTY; money by arithmetic, each yearly cost rounded to the cent",
   limits:
     "The watts are taken as the same at every flow. A pump that runs off the end of its curve is not counted as meeting " +
-    "the flow. Interest, repairs and the pump's life are left out.",
+    "the flow. Interest, repairs and the pump's life are left out. " +
+    "The tariff taken for a blank is a round guess: type your own.",
   caution: ELECTRIC_CAUTION,
   args: {
     pumps,

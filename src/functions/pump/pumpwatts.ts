@@ -17,7 +17,7 @@ export const PUMPWATTS = declare({
   args: {
     flow: quantity("flow", "Flow", FLOW),
     head: quantity("head", "Total dynamic head", HEAD),
-    efficiency: share("Wire to water", { above: 0, max: 1 }),
+    efficiency: share("Efficiency, wire to water: pump × motor × drive", { above: 0.001, max: 1 }),
   },
   result: quantityResult("power", "the power drawn"),
   examples: [

@@ -44,7 +44,7 @@ export function MARKUPFOR(margin: any): any {
  * @helpurl https://localhost:3000/help/orderqty.html
  * @param need Quantity needed in place, in the unit of sale (0 to 1e+9)
  * @param [waste] Waste as a share of the need (share, 0 to 2; blank: 0)
- * @param [pack] Quantity in one pack (more than 0, at most 1000000; blank: 1)
+ * @param [pack] Quantity in one pack (more than 1e-6, at most 1000000; blank: 1)
  * @param [minimum] Least quantity the supplier sells (0 to 1e+9; blank: 0)
  * @returns The quantity to order.
  * @remarks Formula: packs = ⌈max(need × (1 + waste), minimum) / pack⌉; order = packs × pack; a millionth of a pack is ignored. Limits: Waste is added to the need (100 and 10 % make 110), not taken as a yield. Nothing needed orders nothing.

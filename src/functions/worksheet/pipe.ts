@@ -13,7 +13,7 @@ import { TDHTABLE as declaredTDHTABLE } from "../pipe/tdhtable";
  * @customfunction PIPEBORE
  * @helpurl https://localhost:3000/help/pipebore.html
  * @param size Nominal pipe size, or "bore 48 mm" (in, more than 0, at most 39 | mm, more than 0, at most 1000)
- * @param [pipe_type] Pipe type
+ * @param [pipe_type] Pipe type, such as "Sch 40 PVC", "Flexible PVC" or "PVC-U PN10" (blank: Sch 40 PVC (US) or PVC-U PN10 (SI))
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The inside diameter.
  * @remarks Formula: bore = outside diameter - 2 × least wall of the standard. Limits: Real pipe is made a little thicker than the least wall, so the true bore is up to 2 % smaller. Flexible PVC fixes only the outside diameter: its bore is taken as Schedule 40's.
@@ -31,7 +31,7 @@ export function PIPEBORE(size: any, pipe_type?: any, units?: any): any {
  * @helpurl https://localhost:3000/help/pipespeed.html
  * @param flow Flow in the pipe (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
  * @param size Nominal pipe size, or "bore 48 mm" (in, more than 0, at most 39 | mm, more than 0, at most 1000)
- * @param [pipe_type] Pipe type
+ * @param [pipe_type] Pipe type, such as "Sch 40 PVC", "Flexible PVC" or "PVC-U PN10" (blank: Sch 40 PVC (US) or PVC-U PN10 (SI))
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The speed in the pipe.
  * @remarks Formula: V = Q / (π d² / 4), d the bore. Limits: For a full pipe. Keep below 5 ft/s (1.5 m/s): common practice, no source.
@@ -50,7 +50,7 @@ export function PIPESPEED(flow: any, size: any, pipe_type?: any, units?: any): a
  * @param flow Flow in the pipe (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
  * @param size Nominal pipe size, or "bore 48 mm" (in, more than 0, at most 39 | mm, more than 0, at most 1000)
  * @param length Pipe length (ft, 0 to 16400 | m, 0 to 5000)
- * @param [pipe_type] Pipe type
+ * @param [pipe_type] Pipe type, such as "Sch 40 PVC", "Flexible PVC" or "PVC-U PN10" (blank: Sch 40 PVC (US) or PVC-U PN10 (SI))
  * @param [method] Friction method (one of: Hazen-Williams, Darcy-Weisbach; blank: Hazen-Williams)
  * @param [water_temp] Water temperature, used by Darcy-Weisbach (°F, 32 to 104 | °C, 0 to 40; blank: 59 °F | 15 °C)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
@@ -71,7 +71,7 @@ export function PIPELOSS(flow: any, size: any, length: any, pipe_type?: any, met
  * @param flow Flow in the pipe (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
  * @param size Nominal pipe size, or "bore 48 mm" (in, more than 0, at most 39 | mm, more than 0, at most 1000)
  * @param fittings Fittings: name or K, count (rows of fitting, count)
- * @param [pipe_type] Pipe type
+ * @param [pipe_type] Pipe type, such as "Sch 40 PVC", "Flexible PVC" or "PVC-U PN10" (blank: Sch 40 PVC (US) or PVC-U PN10 (SI))
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The head of the fittings.
  * @remarks Formula: hm = ΣK V²/2g, V the speed in the pipe; rows of Crane: K = (L/D) × fT. Limits: Books differ by a third and more for the same fitting. Valves count as fully open. TDH counts the outlet's velocity head by itself; list a pipe outlet here only where you add up by hand.
@@ -91,7 +91,7 @@ export function FITLOSS(flow: any, size: any, fittings: any[][], pipe_type?: any
  * @param size Nominal pipe size, or "bore 48 mm" (in, more than 0, at most 39 | mm, more than 0, at most 1000)
  * @param length Pipe length (ft, 0 to 16400 | m, 0 to 5000)
  * @param [fittings] Fittings: name or K, count (rows of fitting, count; blank: none)
- * @param [pipe_type] Pipe type
+ * @param [pipe_type] Pipe type, such as "Sch 40 PVC", "Flexible PVC" or "PVC-U PN10" (blank: Sch 40 PVC (US) or PVC-U PN10 (SI))
  * @param [method] Friction method (one of: Hazen-Williams, Darcy-Weisbach; blank: Hazen-Williams)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The total dynamic head.

@@ -16,7 +16,7 @@ import { CABLEDROP as declaredCABLEDROP } from "../pump/cabledrop";
  * @helpurl https://localhost:3000/help/pumphead.html
  * @param curve Pump curve: flow, head; from shut-off head at flow 0 (rows of flow, head)
  * @param flow Flow through the pump (gph, 0 to 900000 | L/h, 0 to 3600000)
- * @param [speed] Speed as a share of the curve's (more than 0, at most 2; blank: 1)
+ * @param [speed] Speed as a share of the curve's (0.1 to 2; blank: 1)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The head of the pump.
  * @remarks Formula: H(Q) = n² H₁(Q / n), straight lines between the points of the curve H₁, n the share of its speed. Limits: Straight lines lie a little below a curve that bends downwards, so the head is read 1 to 2 % low with few points. The affinity laws hold best between 70 and 110 % speed.
@@ -35,8 +35,8 @@ export function PUMPHEAD(curve: any[][], flow: any, speed?: any, units?: any): a
  * @param curve Pump curve: flow, head; from shut-off head at flow 0 (rows of flow, head)
  * @param lift Lift from the running water level to the outlet (ft, 0 to 328 | m, 0 to 100)
  * @param route Pipes in series: size, length, pipe type, sum of K (rows of size, length, pipe type, sum of k)
- * @param [pumps] Identical pumps in parallel (whole, more than 0, at most 12; blank: 1)
- * @param [speed] Speed as a share of the curve's (more than 0, at most 2; blank: 1)
+ * @param [pumps] Identical pumps in parallel (whole, 1 to 12; blank: 1)
+ * @param [speed] Speed as a share of the curve's (0.1 to 2; blank: 1)
  * @param [target] Flow wanted (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000; blank: no verdict on the flow)
  * @param [method] Friction method (one of: Hazen-Williams, Darcy-Weisbach; blank: Hazen-Williams)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
@@ -57,9 +57,9 @@ export function DUTY(curve: any[][], lift: any, route: any[][], pumps?: any, spe
  * @param curve Pump curve: flow, head; from shut-off head at flow 0 (rows of flow, head)
  * @param lift Lift from the running water level to the outlet (ft, 0 to 328 | m, 0 to 100)
  * @param route Pipes in series: size, length, pipe type, sum of K (rows of size, length, pipe type, sum of k)
- * @param [pumps] Identical pumps in parallel (whole, more than 0, at most 12; blank: 1)
- * @param [speed] Speed as a share of the curve's (more than 0, at most 2; blank: 1)
- * @param [points] How many points (whole, more than 0, at most 200; blank: 21)
+ * @param [pumps] Identical pumps in parallel (whole, 1 to 12; blank: 1)
+ * @param [speed] Speed as a share of the curve's (0.1 to 2; blank: 1)
+ * @param [points] How many points (whole, 2 to 200; blank: 21)
  * @param [method] Friction method (one of: Hazen-Williams, Darcy-Weisbach; blank: Hazen-Williams)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns Points of the two curves.
@@ -86,7 +86,7 @@ export function CURVETABLE(curve: any[][], lift: any, route: any[][], pumps?: an
  * @param [method] Friction method (one of: Hazen-Williams, Darcy-Weisbach; blank: Hazen-Williams)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The ranked pumps.
- * @remarks Formula: duty point of each pump as in DUTY; cost to own = price + years × watts / 1000 × hours × days × tariff. Limits: The watts are taken as the same at every flow. A pump that runs off the end of its curve is not counted as meeting the flow. Interest, repairs and the pump's life are left out.
+ * @remarks Formula: duty point of each pump as in DUTY; cost to own = price + years × watts / 1000 × hours × days × tariff. Limits: The watts are taken as the same at every flow. A pump that runs off the end of its curve is not counted as meeting the flow. Interest, repairs and the pump's life are left out. The tariff taken for a blank is a round guess: type your own.
  * @remarks Caution: Mains electricity near water kills. Every circuit that feeds the pump needs ground-fault protection (GFCI, RCD) and belongs to a licensed electrician.
  * @remarks Source: Duty point as DUTY; money by arithmetic, each yearly cost rounded to the cent
  * @example =RILL.PUMPRANK({"Too weak",150,200,7,1800,2,,,,,,,,;"Serves",400,500,26,1200,25,2400,22.5,3600,18,4800,11,5700,3}, 3500, 8, {2,100,"Sch 40 PVC",6}, 20, 300, 0.15, 10)
@@ -104,7 +104,7 @@ export function PUMPRANK(pumps: any[][], flow: any, lift: any, route: any[][], h
  * @param length Pipe length (ft, 0 to 16400 | m, 0 to 5000)
  * @param pipes Pipes: size, pipe type, price per ft or m (rows of size, pipe type, price)
  * @param [fittings] Fittings: name or K, count (rows of fitting, count; blank: none)
- * @param [efficiency] Wire to water (share, more than 0, at most 1; blank: 0.35)
+ * @param [efficiency] Efficiency, wire to water: pump × motor × drive (share, more than 0.001, at most 1; blank: 0.35)
  * @param [hours_per_day] Hours a day it runs (0 to 24; blank: 24)
  * @param [days_per_year] Days a year it runs (0 to 366; blank: 365)
  * @param [tariff] Price of a kWh (0 to 1000; blank: 0.17 (US) or 0.30 (SI))
@@ -113,7 +113,7 @@ export function PUMPRANK(pumps: any[][], flow: any, lift: any, route: any[][], h
  * @param [method] Friction method (one of: Hazen-Williams, Darcy-Weisbach; blank: Hazen-Williams)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The ranked pipes.
- * @remarks Formula: cost = price × length + years × P / 1000 × hours × days × tariff; P = ρ g Q TDH / efficiency. Limits: Assumes a pump that gives just the head each pipe needs; real pumps come in steps, so check the choice with DUTY. The speed limit of 5 ft/s (1.5 m/s) and the efficiency are common practice, no source.
+ * @remarks Formula: cost = price × length + years × P / 1000 × hours × days × tariff; P = ρ g Q TDH / efficiency. Limits: Assumes a pump that gives just the head each pipe needs; real pumps come in steps, so check the choice with DUTY. The speed limit of 5 ft/s (1.5 m/s), the efficiency and the tariff taken for a blank are common practice, no source: type your own.
  * @remarks Source: TDH as in TDH; power as in PUMPWATTS; money by arithmetic, each amount rounded to the cent
  * @example =RILL.PIPERANK(2400, 6, 100, {2,"Sch 40 PVC",2.5}, , 0.4, 20, 300, 0.15, 10)
  */
@@ -127,7 +127,7 @@ export function PIPERANK(flow: any, lift: any, length: any, pipes: any[][], fitt
  * @helpurl https://localhost:3000/help/pumpwatts.html
  * @param flow Flow (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
  * @param head Total dynamic head (ft, 0 to 656 | m, 0 to 200)
- * @param efficiency Wire to water (share, more than 0, at most 1)
+ * @param efficiency Efficiency, wire to water: pump × motor × drive (share, more than 0.001, at most 1)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The power drawn.
  * @remarks Formula: P = ρ g Q H / efficiency, water at 20 °C (68 °F). Limits: The efficiency is wire to water, pump times motor times drive; small pond pumps reach 0.2 to 0.5.
@@ -163,7 +163,7 @@ export function RUNCOST(watts: any, hours_per_day: any, days_per_year: any, tari
  * @param amps Current of the pump (A, 0 to 400)
  * @param length Length of the cable, one way (ft, 0 to 6500 | m, 0 to 2000)
  * @param gauge Cable size, such as "12 AWG" or "2.5 mm2" (AWG | mm²)
- * @param volts Supply voltage (V, more than 0, at most 1000)
+ * @param volts Supply voltage (V, more than 1, at most 1000)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The voltage drop.
  * @remarks Formula: VD = 2 L R I, L one way, R of one warm copper conductor; single phase, power factor 1. Limits: Planning only: cable sizes follow the electrical code, ampacity and installation, which this does not look at. 3 % is the code's advice for a branch circuit (NEC 210.19, informational note), not a rule. Starting currents are higher.

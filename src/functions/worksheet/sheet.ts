@@ -14,7 +14,7 @@ import { FABRICCUT as declaredFABRICCUT } from "../sheet/fabriccut";
  * @param depth Depth from rim to bottom (ft, 0 to 65 | m, 0 to 20)
  * @param [overlap] Sheet beyond each edge (ft, 0 to 30 | m, 0 to 10; blank: 1 ft | 0.3 m)
  * @param [side_slope] Side slope, horizontal to 1 vertical (0 to 10; blank: 0, upright sides)
- * @param [round_to] Round cuts up to a multiple of (ft, more than 0, at most 30 | m, more than 0, at most 10; blank: 0.5 ft | 0.1 m)
+ * @param [round_to] Round cuts up to a multiple of (ft, more than 0.0001, at most 30 | m, more than 0.0001, at most 10; blank: 0.5 ft | 0.1 m)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The size of the liner.
  * @remarks Formula: length + 2 × depth × √(1 + side slope²) + 2 × overlap, and the same with the width; each rounded up. Limits: Length and width are those of the bottom; the corners are folded, not cut. Loose ground and folds take up sheet, which is what the overlap is for. Other liners weigh differently.
@@ -37,7 +37,7 @@ export function LINERCUT(length: any, width: any, depth: any, overlap?: any, sid
  * @param bank_height Height the sheet climbs each bank (ft, 0 to 30 | m, 0 to 10)
  * @param [overlap] Sheet beyond each edge (ft, 0 to 30 | m, 0 to 10; blank: 1 ft | 0.3 m)
  * @param [slack_per_drop] Loose sheet at each drop (ft, 0 to 6 | m, 0 to 2; blank: 0.25 ft | 0.08 m)
- * @param [round_to] Round cuts up to a multiple of (ft, more than 0, at most 30 | m, more than 0, at most 10; blank: 0.5 ft | 0.1 m)
+ * @param [round_to] Round cuts up to a multiple of (ft, more than 0.0001, at most 30 | m, more than 0.0001, at most 10; blank: 0.5 ft | 0.1 m)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The size of the liner along the fall.
  * @remarks Formula: along = Σ drops + Σ treads + slack × number of drops + 2 × overlap; across = bed width + 2 × bank height + 2 × overlap; each rounded up. Limits: The bed is taken as straight in plan; give a curved bed its length along the outer bank. A piece wider than a roll needs a seam or a wider roll.

@@ -15,7 +15,7 @@ import { EVAPLOSS as declaredEVAPLOSS } from "../water/evaploss";
  * @helpurl https://localhost:3000/help/lipflow.html
  * @param lip_width Width of the lip along its edge (in, 0.4 to 1968 | mm, 10 to 50000)
  * @param sheet_depth Depth of still water above the lip (in, more than 0, at most 39 | mm, more than 0, at most 1000)
- * @param [lip_shape] Lip shape by name, or weir coefficient C
+ * @param [lip_shape] Lip shape by name, or weir coefficient C (blank: "broad")
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The flow over the lip.
  * @remarks Formula: Q = C (L - 0.1 n H) H^1.5, L lip width, H still water above the lip, n ends where the sheet draws in. Limits: Weir standards begin at a sheet of 0.2 ft (60 mm) and end at a third of the lip's width. Cascade sheets of 0.5 to 2 in (12 to 50 mm) lie below that: expect ±10 to 20 %, more where the lip is rough or not level.
@@ -34,7 +34,7 @@ export function LIPFLOW(lip_width: any, sheet_depth: any, lip_shape?: any, units
  * @helpurl https://localhost:3000/help/lipdepth.html
  * @param flow Flow over the lip (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
  * @param lip_width Width of the lip along its edge (in, 0.4 to 1968 | mm, 10 to 50000)
- * @param [lip_shape] Lip shape by name, or weir coefficient C
+ * @param [lip_shape] Lip shape by name, or weir coefficient C (blank: "broad")
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The depth of the sheet.
  * @remarks Formula: the H where C (L - 0.1 n H) H^1.5 = Q, L lip width, n ends where the sheet draws in. Limits: Weir standards begin at a sheet of 0.2 ft (60 mm) and end at a third of the lip's width. Cascade sheets of 0.5 to 2 in (12 to 50 mm) lie below that: expect ±10 to 20 %, more where the lip is rough or not level.
@@ -52,7 +52,7 @@ export function LIPDEPTH(flow: any, lip_width: any, lip_shape?: any, units?: any
  * @helpurl https://localhost:3000/help/splitflow.html
  * @param flow Flow that reaches the pool (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
  * @param lips Lips: width, level above the lowest (rows of lip width, level)
- * @param [lip_shape] Lip shape by name, or weir coefficient C
+ * @param [lip_shape] Lip shape by name, or weir coefficient C (blank: "broad")
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The flow over each lip.
  * @remarks Formula: the water level z where the flows over all lips, Q = C (L - 0.1 n H) H^1.5 with H = z - level, add up. Limits: The pool is taken as level and still. A lip above the water stays dry. Weir standards begin at a sheet of 0.2 ft (60 mm) and end at a third of the lip's width. Cascade sheets of 0.5 to 2 in (12 to 50 mm) lie below that: expect ±10 to 20 %, more where the lip is rough or not level.
@@ -71,7 +71,7 @@ export function SPLITFLOW(flow: any, lips: any[][], lip_shape?: any, units?: any
  * @param flow Flow in the stream (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
  * @param bed_width Width of the bottom (ft, more than 0, at most 164 | m, more than 0, at most 50)
  * @param slope_percent Fall in percent of the length (0.001 to 100)
- * @param [roughness] Bed kind by name, or Manning's n
+ * @param [roughness] Bed kind by name, or Manning's n (blank: "cobbles and boulders")
  * @param [side_slope] Side slope: out per 1 up (0 to 10; blank: 0, upright)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The depth of the stream.
@@ -90,7 +90,7 @@ export function BEDDEPTH(flow: any, bed_width: any, slope_percent: any, roughnes
  * @param flow Flow in the stream (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
  * @param bed_width Width of the bottom (ft, more than 0, at most 164 | m, more than 0, at most 50)
  * @param slope_percent Fall in percent of the length (0.001 to 100)
- * @param [roughness] Bed kind by name, or Manning's n
+ * @param [roughness] Bed kind by name, or Manning's n (blank: "cobbles and boulders")
  * @param [side_slope] Side slope: out per 1 up (0 to 10; blank: 0, upright)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The speed of the water.
