@@ -69,7 +69,7 @@ const fitting: Argument<string | number> = {
   },
 };
 
-const countNumber = number("How many", { min: 0, max: 1000 });
+const countNumber = number("How many; a blank counts as none", { min: 0, max: 1000 });
 
 /** How many of a fitting; blank is none, so that a list of names can be filled in where it applies. */
 const count: Argument<number> = {

@@ -2,7 +2,7 @@ import type { SheetLayout } from "../../layout";
 import { PUMP_ROWS } from "./demo";
 import { ROUTE_NEEDS } from "./route";
 
-const CURVE_POINTS = 17;
+const CURVE_POINTS = 15;
 
 /** The chart, and the tables of the functions that chart and results above are read from. */
 export function behind(s: SheetLayout): void {
