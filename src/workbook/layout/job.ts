@@ -1,3 +1,4 @@
+import type { CostKind } from "../../calc/money/priceBuildUp";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Kind } from "./formats";
 
@@ -40,15 +41,24 @@ export interface TakeoffLine {
   readonly needs?: readonly string[];
 }
 
+/** A takeoff line with the sheet that asks for it. */
+export interface PlacedTakeoffLine extends TakeoffLine {
+  readonly sheet: string;
+}
+
 /** A line of the price list, with prices of our own invention. */
 export interface RateLine {
   readonly code: string;
   readonly description: string;
   readonly unit: string;
   readonly category: Category;
+  /** What kind of cost it is, where the category does not say: haulage, subcontract. */
+  readonly cost?: CostKind;
   readonly supplier: string;
   /** Price per unit. */
   readonly price: Both<number>;
+  /** Formula of the price where another sheet knows it; it stands in place of `price`. */
+  readonly priceFormula?: string;
   /** Share added for waste. */
   readonly waste?: number;
   /** What is sold in one piece, in `unit`: 1 where any amount can be bought. */
@@ -80,7 +90,7 @@ export interface PlacedCheck extends CheckSpec {
 /** The workbook being laid out: its system and filling, and what its sheets contribute to the collecting ones. */
 export class Job {
   readonly checks: PlacedCheck[] = [];
-  readonly takeoffLines: TakeoffLine[] = [];
+  readonly takeoffLines: PlacedTakeoffLine[] = [];
   readonly rateLines: RateLine[] = [];
   /** Defined names laid out so far. */
   readonly names = new Set<string>();

@@ -106,7 +106,7 @@ export class SheetLayout extends Page {
 
   /** Contributes a line to Takeoff. */
   takeoff(line: TakeoffLine): void {
-    this.job.takeoffLines.push(line);
+    this.job.takeoffLines.push({ ...line, sheet: this.name });
   }
 
   /** Contributes a line to Rates. */

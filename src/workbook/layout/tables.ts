@@ -18,7 +18,8 @@ export interface ColumnSpec {
   readonly input?: Pick<InputSpec, "min" | "max" | "whole" | "choices" | "message">;
   /**
    * Formula of every row. "[key]" is this row's cell of another column, "[key:all]" that whole column,
-   * "[#]" the row's number from 1. An input column may have one too: the user may type over it.
+   * "[key:above]" its cell in the row above (in the first row the heading), "[#]" the row's number from 1.
+   * An input column may have one too: the user may type over it.
    */
   readonly formula?: string;
   /** Fixed texts or numbers, one for each row. */
@@ -175,10 +176,11 @@ function fillIn(
   places: ReadonlyMap<string, number>,
   sheet: string,
 ): string {
-  return text.replace(/\[(#|[a-zA-Z][\w]*)(:all)?\]/g, (_, key: string, all?: string) => {
+  return text.replace(/\[(#|[a-zA-Z][\w]*)(:all|:above)?\]/g, (_, key: string, which?: string) => {
     if (key === "#") return String(row - top + 1);
     const at = placeOf(places, key, sheet);
-    return all ? areaAddress({ top, left: at, bottom, right: at }, true) : cellAddress(row, at);
+    if (which === ":all") return areaAddress({ top, left: at, bottom, right: at }, true);
+    return cellAddress(which === ":above" ? row - 1 : row, at);
   });
 }
 
