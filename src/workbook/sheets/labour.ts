@@ -123,7 +123,7 @@ function rates(s: SheetLayout): void {
   const rate = (name: string, label: string, from: string, message: string, note: string): void => {
     s.input({
       name: `${name}Typed`,
-      label: `${label}, if not from Rates`,
+      label: "Or one of your own",
       kind: "money",
       min: 0,
       max: 2000,
@@ -247,6 +247,7 @@ function checks(s: SheetLayout): void {
     ok: "WorkingDays<=15",
     cure: "Longer than three weeks: take more people, or plan the job in parts (common practice, no source).",
     fix: "CrewPeople",
+    kind: "hours",
     unit: "days",
     weight: "look",
     needs: ["WorkingDays"],

@@ -11,11 +11,10 @@ export const levels = defineSheet({
   name: "Levels",
   order: 9,
   build(s, job) {
-    s.widths([27, 12, 13, 15, 18, 12, 12, 40]);
+    s.widths([27, 11, 12, 14, 16, 11, 11, 27]);
     s.title("Levels", "Try layouts of the drops, then set out every point by rod reading or from a string.");
-    s.print({ landscape: true, pagesHigh: 3, titleRows: [1, 2] });
+    s.print({ titleRows: [1, 2] });
     steps(s);
-    s.pageBreak();
     const rows = points(s, job);
     setting(s, rows);
     checks(s, job);
