@@ -1,0 +1,162 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { isError, SiteWork } from "./siteWork";
+
+const SHEETS = ["Stone", "Ground", "Levels", "Labour", "Crew"];
+
+describe.each(["US", "SI"] as const)("stone, ground, levels, labour and crew, %s", (system) => {
+  it("show no error, filled or blank", async () => {
+    for (const filled of ["demo", "blank"] as const) {
+      const work = await SiteWork.make(system, filled);
+      for (const sheet of SHEETS) expect(work.shown(sheet).filter(isError), `${sheet}, ${filled}`).toEqual([]);
+    }
+  });
+
+  it("add up: parts make the whole", async () => {
+    const work = await SiteWork.make(system, "demo");
+    const sum = (name: string, column: number): number =>
+      work.rows(name).reduce((all, row) => all + (typeof row[column] === "number" ? row[column] : 0), 0);
+    expect(sum("DropStone", 4)).toBeCloseTo(work.number("DropTons"), 9);
+    expect(sum("BankStone", 4)).toBeCloseTo(work.number("BankTons"), 9);
+    expect(work.number("BoulderTons")).toBeCloseTo(work.number("DropTons") + work.number("BankTons"), 9);
+    const total = work.rows("StoneSizes").find(([first]) => first === "Total");
+    expect(total?.[2]).toBeCloseTo(work.number("BoulderTons"), 9);
+    expect(sum("StepTable", 1)).toBeCloseTo(work.number("Fall"), 9);
+    expect(sum("StepTable", 2)).toBeCloseTo(work.number("Run"), 9);
+    expect(sum("LabourTable", 5)).toBeCloseTo(work.number("LabourHours"), 9);
+    const soil = work.rows("SoilTable");
+    expect(Number(soil[0]?.[1]) + Number(soil[3]?.[1])).toBeCloseTo(Number(soil[1]?.[1]) + Number(soil[2]?.[1]), 9);
+  });
+});
+
+describe("the Stone sheet", () => {
+  let work: SiteWork;
+  beforeAll(async () => {
+    work = await SiteWork.make("US", "demo");
+  });
+
+  it("weighs drops, banks and lip stones as by hand", () => {
+    // Granite 2.65 g/cm³ is 165.43 lb/ft³. Drops: 2.75 × 3.25 ft × 14/12 ft × 0.65 × 165.43 × 1.08 = 1,210.9 lb = 0.6055 ton.
+    expect(work.number("DropTons")).toBeCloseTo(0.6055, 4);
+    // Banks: 2 × (9.5 + 2.75) × 0.9 ft × 10/12 ft × 0.65 × 165.43 × 1.08 = 2,134 lb = 1.067 ton.
+    expect(work.number("BankTons")).toBeCloseTo(1.067, 3);
+    // Lip stone, a box: 32 × 20 × 5 in = 1.8519 ft³ × 165.43 = 306.4 lb; one for each of 4 drops.
+    expect(work.number("LipStoneWeight")).toBeCloseTo(306.4, 1);
+    expect(work.number("LipStoneCount")).toBe(4);
+  });
+
+  it("fills bed, basin top and the space around modules as by hand", () => {
+    // Washed gravel 100 lb/ft³: bed 3.25 × 9.5 ft × 2.5/12 ft and top 9 × 6.5 ft × 4/12 ft, × 100 × 1.08 / 2000 = 0.3473 + 1.053.
+    expect(work.number("GravelTons")).toBeCloseTo(1.4003, 4);
+    // River stone 99 lb/ft³: 9 × 6.5 × 2.25 ft = 4.875 yd³ less 2 yd³ of modules; 2.875 × 27 × 99 × 1.08 / 2000 = 4.150.
+    expect(work.number("BasinStoneTons")).toBeCloseTo(4.15, 3);
+    // Loads of 14 tons: gravel 1, stone around modules 1, boulders and lip stones 1.
+    expect(work.number("StoneTruckloads")).toBe(3);
+  });
+
+  it("takes the quarry's own figure in any unit", async () => {
+    const own = await SiteWork.make("US", "demo", { RockFigure: "2.8 t/m3", GravelFigure: "1.5 ton/yd3" });
+    expect(own.number("DropTons") / work.number("DropTons")).toBeCloseTo(2.8 / 2.65, 9);
+    // 1.5 ton/yd³ is 111.1 lb/ft³ in place of 100.
+    expect(own.number("GravelTons") / work.number("GravelTons")).toBeCloseTo(1.1111, 4);
+  });
+
+  it("marks shares that do not add up, and stones too heavy to lift", async () => {
+    expect(work.verdict("Shares of the sizes")).toBe("OK");
+    expect(work.verdict("A lip stone by hand")).toBe("LOOK");
+    expect(work.rows("StoneSizes").map((row) => row[5])).toContain("Machine and rigging");
+    const wrong = await SiteWork.make("US", "demo", { StoneMix: [[9, 0.9]] });
+    expect(wrong.verdict("Shares of the sizes")).toBe("FIX");
+  });
+});
+
+describe("the Ground sheet", () => {
+  it("digs and builds as by hand, and keeps the three volumes apart", async () => {
+    const work = await SiteWork.make("US", "demo");
+    // Depth 2.25 + (3 + 2) / 12 = 2.6667 ft; (9 + 1) × (6.5 + 1) × 2.6667 / 27 = 7.407 yd³.
+    expect(work.number("PitVolume")).toBeCloseTo(7.4074, 4);
+    // Berm with sloped ends: 5.5 × 3 × 2.25 + 2 × 2.25² × 8.5 + 4/3 × 4 × 2.25³ = 183.94 ft³ = 6.8125 yd³.
+    expect(work.number("BermNeed")).toBeCloseTo(6.8125, 4);
+    // Loam: dug 9.0394 bank; the berm takes 6.8125 / 0.9 = 7.5694; 1.4699 bank × 1.25 = 1.8374 loose, one load of 10.
+    expect(work.number("DugVolume")).toBeCloseTo(9.0394, 4);
+    expect(work.number("SpoilAway")).toBeCloseTo(1.8374, 4);
+    expect(work.number("SpoilLoads")).toBe(1);
+    expect(work.number("FillLoads")).toBe(0);
+  });
+
+  it("takes own figures of the soil, square ends, and asks for fill where spoil is short", async () => {
+    const own = await SiteWork.make("US", "demo", { OwnSwell: 0.4, OwnShrink: 0.1, BermEnds: "square" });
+    expect(own.value("SoilUsed")).toBe("swell 0.4 shrink 0.1");
+    // (3 + 2 × 2.25) × 2.25 × 5.5 = 92.81 ft³ = 3.4375 yd³; 9.0394 - 3.4375 / 0.9 = 5.2199 bank; × 1.4 = 7.3079 loose.
+    expect(own.number("BermNeed")).toBeCloseTo(3.4375, 4);
+    expect(own.number("SpoilAway")).toBeCloseTo(7.3079, 3);
+    const high = await SiteWork.make("US", "demo", { BermHeight: 4 });
+    expect(high.number("FillNeed")).toBeGreaterThan(0);
+    expect(high.verdict("Spoil is enough")).toBe("LOOK");
+  });
+});
+
+describe("the Levels sheet", () => {
+  it("sets out lips over unused drops in between", async () => {
+    const work = await SiteWork.make("US", "demo", { Drops: [[0.75], [""], [1], [1]] });
+    const rows = work.rows("SetoutTable");
+    const lip = (name: string): unknown[] | undefined => rows.find(([point]) => point === name);
+    // Top lip 102.15; lip 3 lies 0.75 below it, lip 4 another 1.
+    expect(lip("Lip 1, spillway box")?.[1]).toBeCloseTo(102.15, 9);
+    expect(lip("Lip 2")).toBeUndefined();
+    expect(lip("Lip 3")?.[1]).toBeCloseTo(101.4, 9);
+    expect(lip("Lip 4")?.[1]).toBeCloseTo(100.4, 9);
+    // Line of sight 104.5: lip 3 reads 3.1 ft = 3 ft 1.2 in; the string at 100 lies 1.4 ft = 1 ft 4.8 in lower.
+    expect(lip("Lip 3")?.slice(3, 5)).toEqual(["3'-1 1/4\"", "up 1'-4 3/4\""]);
+    expect(work.verdict("The last drop lands")).toBe("OK");
+  });
+
+  it("says cut or fill beside the point that was read, and what stands too high to read", async () => {
+    // Line of sight 51.4 m; the floor at 48.995 should read 2.405: 2.43 is 25 mm low. The running level should read 1.71.
+    const work = await SiteWork.make("SI", "demo", { SetoutReadings: [[""], [2.43], [1.71]] });
+    const todo = (name: string): unknown => work.rows("SetoutTable").find(([point]) => point === name)?.[7];
+    expect(todo("Basin floor")).toBe("fill 25 mm");
+    expect(todo("Running level, top-up mark")).toBe("on grade");
+    expect(work.verdict("Points off grade")).toBe("LOOK");
+    const low = await SiteWork.make("SI", "demo", { Backsight: 0.5 });
+    expect(low.verdict("Points above the line of sight")).toBe("LOOK");
+  });
+});
+
+describe("the Labour sheet", () => {
+  it("multiplies quantities, rates and difficulty, and rounds each line", async () => {
+    const work = await SiteWork.make("US", "demo");
+    const dig = work.rows("LabourTable").find(([task]) => task === "Dig pit, trench and bed");
+    // 9.0394 yd³ × 0.35 h × 1.15 = 3.638 h × $40 = $145.53; 9.0394 × 0.28 × 1.15 = 2.911 machine h × $50 = $145.53.
+    expect(dig?.slice(5)).toEqual([expect.closeTo(3.638, 3), expect.closeTo(2.911, 3), 145.53, 145.53]);
+    const column = (index: number): number =>
+      work.rows("LabourTable").reduce((all, row) => all + Math.round(Number(row[index] || 0) * 100), 0) / 100;
+    expect(work.number("LabourCost")).toBeCloseTo(column(7), 9);
+    expect(work.number("MachineCost")).toBeCloseTo(column(8), 9);
+    expect(work.number("WorkingDays")).toBeCloseTo(work.number("LabourHours") / (3 * 8.5), 9);
+  });
+
+  it("takes a rate typed over that of Rates", async () => {
+    const work = await SiteWork.make("US", "demo", { LabourRateTyped: 80 });
+    expect(work.number("LabourRate")).toBe(80);
+    const plain = await SiteWork.make("US", "demo");
+    expect(work.number("LabourCost") / plain.number("LabourCost")).toBeCloseTo(2, 3);
+  });
+});
+
+describe("the Crew page", () => {
+  it("lists the points in use, the cuts and the stones on one page", async () => {
+    const work = await SiteWork.make("US", "demo");
+    const page = work.model.sheets.find(({ name }) => name === "Crew");
+    expect(page?.print.pagesHigh).toBe(1);
+    const shown = work.shown("Crew").map(String);
+    for (const text of ["Lip 4", "Basin", "by hand", "machine", "7'-9 1/4\""]) expect(shown, text).toContain(text);
+    expect(shown).not.toContain("Lip 5");
+    expect(shown.some((text) => text.includes("Dig the pit 2.67 ft below finished grade"))).toBe(true);
+    expect(shown.filter((text) => text.startsWith("CAUTION")).length).toBe(2);
+  });
+
+  it("leaves lines to write on while numbers are missing", async () => {
+    const work = await SiteWork.make("US", "blank");
+    expect(work.shown("Crew").some((text) => String(text).includes("Dig the pit ____ below"))).toBe(true);
+  });
+});

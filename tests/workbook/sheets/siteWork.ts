@@ -1,0 +1,138 @@
+import { assemble } from "../../../src/workbook/assemble";
+import { calculate } from "../../../src/workbook/build";
+import { defineSheet } from "../../../src/workbook/layout";
+import { cellAt, type CellValue, type WorkbookModel } from "../../../src/workbook/model";
+import type { Recalculated } from "../../../src/workbook/recalculate";
+import { crew } from "../../../src/workbook/sheets/crew";
+import { ground } from "../../../src/workbook/sheets/ground";
+import { labour } from "../../../src/workbook/sheets/labour";
+import { levels } from "../../../src/workbook/sheets/levels";
+import { site } from "../../../src/workbook/sheets/site";
+import { stone } from "../../../src/workbook/sheets/stone";
+
+/** What Water, Basin, Pump, Liner and Rates would hand over. */
+const given = defineSheet({
+  name: "Given",
+  order: 3,
+  build(s, job) {
+    s.title("Given", "Stands in for other sheets.");
+    const number = (name: string, demo: { US: number; SI: number }): void => {
+      s.input({ name, label: name, kind: "number", demo, min: -1e6, max: 1e6, message: "A number." });
+    };
+    number("TopLipLevel", { US: 102.15, SI: 50.77 });
+    number("BasinLength", { US: 9, SI: 2.9 });
+    number("BasinWidth", { US: 6.5, SI: 2.1 });
+    number("BasinWaterDepth", { US: 2.25, SI: 0.75 });
+    number("BasinSideSlope", { US: 0, SI: 0 });
+    number("RimBelowGrade", { US: 3, SI: 75 });
+    number("ModuleVolume", { US: 2, SI: 1.5 });
+    number("ModuleCount", { US: 18, SI: 12 });
+    number("FloorLevel", { US: 96.9, SI: 48.995 });
+    number("FullLevel", { US: 99.15, SI: 49.745 });
+    number("RunningLevel", { US: 98.95, SI: 49.69 });
+    number("PipeTotalLength", { US: 35, SI: 11 });
+    number("LinerBuyArea", { US: 400, SI: 40 });
+    number("CrewHourRate", { US: 40, SI: 42 });
+    number("MachineHourRate", { US: 50, SI: 48 });
+    const share = (total: string): string =>
+      `=IF(COUNT(${total},DropCount)=2,IF([#]<=DropCount,${total}/DropCount,""),"")`;
+    const length = { min: 0, max: 100, message: "A length." };
+    s.table({
+      rows: 12,
+      columns: [
+        { key: "drop", title: "Drop", kind: "length", name: "Drops", formula: share("Fall"), input: length },
+        { key: "tread", title: "Tread", kind: "length", name: "Treads", formula: share("Run"), input: length },
+      ],
+    });
+    s.table({
+      name: "LinerPieces",
+      rows: 8,
+      columns: [
+        { key: "piece", title: "Piece", kind: "text", input: { message: "A name." } },
+        { key: "length", title: "Length", kind: "length", input: length },
+        { key: "width", title: "Width", kind: "length", input: length },
+        { key: "count", title: "Count", kind: "count", input: { ...length, message: "A count." } },
+      ],
+      demo: [["Basin", 15, 12.5, 1]],
+    });
+    s.table({
+      rows: 2,
+      columns: [
+        {
+          key: "people",
+          title: "People",
+          kind: "count",
+          name: "CrewPeople",
+          fixed: job.filled === "demo" ? [1, 2] : [],
+        },
+      ],
+    });
+  },
+});
+
+/** Values to type into named ranges, from their first cell on; "" empties a cell. */
+export type Changes = Readonly<Record<string, CellValue | readonly (readonly CellValue[])[]>>;
+
+/** The sheets of this file's neighbours, laid out and calculated, with what they hold by name. */
+export class SiteWork {
+  private constructor(
+    readonly model: WorkbookModel,
+    private readonly calculated: Recalculated,
+  ) {}
+
+  static async make(system: "US" | "SI", filled: "demo" | "blank", changes: Changes = {}): Promise<SiteWork> {
+    const model = assemble([site, given, stone, ground, levels, labour, crew], system, filled);
+    for (const [name, value] of Object.entries(changes)) type(model, name, Array.isArray(value) ? value : [[value]]);
+    return new SiteWork(model, await calculate(model));
+  }
+
+  rows(name: string): CellValue[][] {
+    const found = this.calculated.named(name);
+    if (!found) throw new Error(`no name ${name}`);
+    return found;
+  }
+
+  value(name: string): CellValue | undefined {
+    return this.rows(name)[0]?.[0];
+  }
+
+  number(name: string): number {
+    return Number(this.value(name));
+  }
+
+  /** Everything a sheet shows. */
+  shown(name: string): unknown[] {
+    const sheet = this.model.sheets.find((one) => one.name === name);
+    if (!sheet) throw new Error(`no sheet ${name}`);
+    return [...sheet.rows.values()]
+      .flatMap((cells) => [...cells.values()].map(({ formula, value, result }) => (formula ? result : value)))
+      .flat(2);
+  }
+
+  /** The verdict of the check whose label begins so. */
+  verdict(label: string): unknown {
+    for (const sheet of this.model.sheets) {
+      for (const [row, cells] of sheet.rows) {
+        if (String(cells.get(1)?.value).startsWith(label) && cells.get(6)?.value) return cellAt(sheet, row, 5)?.result;
+      }
+    }
+    throw new Error(`no check "${label}"`);
+  }
+}
+
+function type(model: WorkbookModel, name: string, values: readonly (readonly CellValue[])[]): void {
+  const found = model.names.find((one) => one.name === name);
+  const sheet = model.sheets.find((one) => one.name === found?.sheet);
+  if (!found || !sheet) throw new Error(`no name ${name}`);
+  values.forEach((row, down) =>
+    row.forEach((value, across) => {
+      const cell = cellAt(sheet, found.area.top + down, found.area.left + across);
+      if (!cell) throw new Error(`${name} is smaller than that`);
+      delete cell.formula;
+      if (value === "") delete cell.value;
+      else cell.value = value;
+    }),
+  );
+}
+
+export const isError = (value: unknown): boolean => typeof value === "string" && /^#[A-Z]|^ERROR$|^error$/.test(value);
