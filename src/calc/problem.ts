@@ -31,10 +31,13 @@ export function requireFinite(name: string, value: number): number {
   return value;
 }
 
+/** The share of a limit by which the binary digits of a converted unit may overstep it: 131 °F is 55.000000000000007 °C. */
+const CONVERSION_NOISE = 1e-12;
+
 /** Throws unless `value` (in SI) lies from `low` to `high`, both allowed. */
 export function requireRange(name: string, value: number, low: number, high: number, unit = ""): number {
   requireFinite(name, value);
-  if (value < low || value > high) {
+  if (value < low - CONVERSION_NOISE * Math.abs(low) || value > high + CONVERSION_NOISE * Math.abs(high)) {
     const suffix = unit ? ` ${unit}` : "";
     throw invalid(`${name} must be ${low} to ${high}${suffix}; got ${plain(value)}${suffix}`);
   }

@@ -73,7 +73,7 @@ export function makeSystem(lift: number, pipes: readonly RoutePipe[], options: R
   if (pipes.length === 0) throw invalid("route is needed: at least one pipe");
   for (const { length, k } of pipes) {
     within("length", length, ROUTE_RANGE.length, "m");
-    within("sum of K", k, ROUTE_RANGE.k, "");
+    within("sum of K of the fittings", k, ROUTE_RANGE.k, "");
   }
   const { method = "Hazen-Williams", outlets = 1, waterTemperature } = options;
   const viscosity = waterTemperature === undefined ? standardViscosity : waterViscosity(waterTemperature);

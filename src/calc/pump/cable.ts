@@ -5,7 +5,7 @@ import { WIRES, type Wire } from "../tables/wires";
 export const CABLE_RANGE = {
   amps: { min: 0, max: 400 },
   length: { min: 0, max: 2000 },
-  volts: { above: 0, max: 1000 },
+  volts: { above: 1, max: 1000 },
 } as const;
 
 /** Share of the supply a branch may lose before it is advised against. NEC 210.19 informational note: advice, no rule. */

@@ -1,6 +1,7 @@
+import { invalid, plain } from "../problem";
 import { pipeSpeed } from "../pipe/friction";
 import { makeSystem, type RouteOptions, type RoutePipe } from "../pipe/route";
-import { pumpWatts, runCostCents, toCents, type Running } from "./power";
+import { RUNNING_RANGE, pumpWatts, runCostCents, toCents, type Running } from "./power";
 
 /** A pipe on offer for the whole length. */
 export interface PipeOffer extends RoutePipe {
@@ -44,6 +45,9 @@ export function rankPipes(
     const speed = pipeSpeed(flow, offer.pipe.bore);
     const watts = pumpWatts(flow, head, terms.efficiency);
     const pipeCents = toCents(offer.pricePerMetre * offer.length);
+    if (watts > RUNNING_RANGE.watts.max) {
+      throw invalid(`flow through ${offer.pipe.label} would take ${plain(watts)} W; leave that size out of pipes`);
+    }
     const energyCents = runCostCents(watts, terms.running);
     return {
       offer,

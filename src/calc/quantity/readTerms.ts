@@ -57,7 +57,7 @@ export function readTerms(raw: string, name: string): Term[] {
     const spaceBehind = (take(SPACES)?.[0].length ?? 0) > 0;
     if (at >= text.length) confusing();
     const value = readNumber(take) ?? confusing();
-    let unit = readUnit(take, () => text.slice(at));
+    let unit = readUnit(take, () => text.slice(at), name);
     const previous = terms[terms.length - 1];
     // A bare number behind a feet mark is inches: 2' 6.
     if (unit === null && previous?.unit === "'") unit = '"';
@@ -93,7 +93,7 @@ function readNumber(take: Take): number | null {
 }
 
 /** The longest run of words that names a unit: "sq ft", but only "ft" of "ft and". */
-function readUnit(take: Take, rest: () => string): string | null {
+function readUnit(take: Take, rest: () => string, name: string): string | null {
   take(SPACES);
   const mark = take(/['"]/y);
   if (mark) return mark[0];
@@ -109,7 +109,7 @@ function readUnit(take: Take, rest: () => string): string | null {
     take(written);
     return candidate;
   }
-  requireUnit(words[0] ?? found);
+  requireUnit(words[0] ?? found, name);
   return null;
 }
 

@@ -161,12 +161,12 @@ export function sameDimension(a: string, b: string): boolean {
   return first !== null && second !== null && first.equalBase(second);
 }
 
-/** The unit of a spelling, or a problem whose sentence offers units that exist. */
-export function requireUnit(spelling: string): Unit {
+/** The unit of a spelling, or a problem whose sentence offers units that exist; `name` is the argument it stood in. */
+export function requireUnit(spelling: string, name?: string): Unit {
   const found = findUnit(spelling);
   if (found) return found;
   throw invalid(
-    `unit "${spelling.slice(0, 40)}" is not known; use one such as ft, in, m, mm, sq ft, cu yd, gal, L, gph, gpm, L/h, ton, t, lb or kg`,
+    `${name === undefined ? "" : `${name}: `}unit "${spelling.slice(0, 40)}" is not known; use one such as ft, in, m, mm, sq ft, cu yd, gal, L, gph, gpm, L/h, ton, t, lb or kg`,
   );
 }
 

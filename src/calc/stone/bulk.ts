@@ -5,14 +5,14 @@ import { requireDensity } from "./density";
 export const BULK_RANGE = {
   area: { min: 0, max: 100_000 },
   depth: { min: 0, max: 5 },
-  volume: { min: 0, max: 100_000 },
+  volume: { min: 0, max: 500_000 },
   waste: { min: 0, max: 1 },
 } as const;
 
 /**
  * Weight of loose stone in a volume: W = V × ρ × (1 + waste).
  *
- * @param volume m³, 0 to 100,000: the space the stone fills, voids included
+ * @param volume m³, 0 to 500,000: the space the stone fills, voids included
  * @param density ρ, kg/m³, 600 to 2500: of the loose stone, voids included
  * @param waste share added to the order for loss, spill and settling, 0 to 1
  * @returns kg

@@ -2,7 +2,7 @@ import { invalid, Problem } from "../../calc/problem";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { inWords, type Argument, type Arguments, type Values } from "./argument";
 import { unitsArgument } from "./optional";
-import type { Result, Value } from "./result";
+import { NoFiniteValue, type Result, type Value } from "./result";
 
 /** The groups the functions are listed under. */
 export type Topic =
@@ -76,6 +76,10 @@ export function declare<const A extends Arguments, T>(parts: Parts<A, T>): Decla
         return result.present(compute(values as Values<A>, system), system);
       } catch (error) {
         if (error instanceof Problem) throw error;
+        if (error instanceof NoFiniteValue) {
+          const names = readers.map(({ label }) => label).join(", ");
+          throw invalid(`${error.message} has no finite value; one of ${names} is far too small or too large`);
+        }
         // A defect of ours must still read as a sentence, and must not pass for a user's mistake.
         const detail = error instanceof Error ? error.message : String(error);
         throw invalid(`${facts.name} failed inside (${detail}); please report it with the values you used`);

@@ -1,4 +1,4 @@
-import { Problem, invalid } from "../../calc/problem";
+import { Problem } from "../../calc/problem";
 import { fromInside, unitLabel, type Measure } from "../../calc/quantity/measures";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 
@@ -30,6 +30,9 @@ export interface Result<T> {
   readonly columns?: readonly Column[];
   present(value: T, system: UnitSystem): Value;
 }
+
+/** The formula left the numbers that a cell can hold; whoever knows the arguments turns it into a sentence. */
+export class NoFiniteValue extends Error {}
 
 /** A quantity in the default unit of the system. */
 export function quantityResult(measure: Measure, about: string): Result<number> {
@@ -77,7 +80,7 @@ function presentCell(cell: TableCell, measure: Measure | undefined, system: Unit
 }
 
 function finite(value: number, about: string): number {
-  if (!Number.isFinite(value)) throw invalid(`${about} has no finite value for these inputs`);
+  if (!Number.isFinite(value)) throw new NoFiniteValue(about);
   // Minus zero would print as "-0" in some hosts.
   return value === 0 ? 0 : value;
 }

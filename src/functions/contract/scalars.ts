@@ -33,6 +33,10 @@ function scalar<T>(
       if (typeof cell !== "string" && typeof cell !== "number" && typeof cell !== "boolean") {
         throw invalid(`${label} must be ${need}; got something a cell cannot hold`);
       }
+      // No cell holds such a number, but another engine's arithmetic can pass one on.
+      if (typeof cell === "number" && !Number.isFinite(cell)) {
+        throw invalid(`${label} must be ${need}; got a number without a finite value`);
+      }
       return convert(cell, label, system);
     },
   };

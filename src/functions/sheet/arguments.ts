@@ -19,7 +19,7 @@ export const overlap = optional(
 
 /** Cuts are rounded up to what a crew measures; a zero from a blank cell cannot mean a step. */
 export const roundTo = optional(
-  quantity("length", "Round cuts up to a multiple of", { above: 0, max: { US: 30, SI: 10 } }),
+  quantity("length", "Round cuts up to a multiple of", { above: 0.0001, max: { US: 30, SI: 10 } }),
   "0.5 ft | 0.1 m",
   { US: 0.5, SI: 0.1 },
 );

@@ -26,7 +26,7 @@ describe("cents", () => {
   it("refuse what is not an amount, by name", () => {
     expect(() => toCents(NaN, "price")).toThrow("price must be a finite number");
     expect(() => toCents(2e12, "price")).toThrow("price must lie within");
-    expect(() => lineCents(1e9, 1e9)).toThrow("amount must lie within");
+    expect(() => lineCents(1e9, 1e9)).toThrow("quantity times price must lie within");
   });
 
   it("come back from money unchanged (fast-check)", () => {
