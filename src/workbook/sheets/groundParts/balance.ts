@@ -1,0 +1,85 @@
+import { STEEPEST_SLOPES } from "../../../calc/tables/slopes";
+import type { SheetLayout } from "../../layout";
+
+/** What becomes of the spoil: bank, loose and compacted, and truckloads. */
+export function balance(s: SheetLayout): void {
+  s.section("Spoil or fill");
+  const figure = (name: string, label: string, min: number, max: number, message: string): void => {
+    s.input({ name, label, kind: "share", min, max, message, optional: true });
+  };
+  figure(
+    "OwnSwell",
+    "Your own swell, if known",
+    0,
+    1,
+    "Share by which the soil grows when dug; blank takes the table's.",
+  );
+  figure(
+    "OwnShrink",
+    "Your own shrink, if known",
+    -0.6,
+    0.4,
+    "Share by which it shrinks from bank to compacted; blank takes the table's.",
+  );
+  s.result({
+    name: "SoilUsed",
+    label: "Soil used",
+    formula: `=IF(COUNT(OwnSwell,OwnShrink)=2,"swell "&OwnSwell&" shrink "&OwnShrink,SoilKind)`,
+    kind: "text",
+    note: "Own figures count when both are filled in.",
+  });
+  s.input({
+    name: "SpoilTruck",
+    label: "One truck takes, loose",
+    kind: "earth",
+    usual: { US: 10, SI: 6 },
+    min: 0.5,
+    max: { US: 40, SI: 30 },
+    message: "Loose volume one truck takes; check its weight limit too.",
+  });
+  s.spill({
+    name: "SoilTable",
+    formula: "=RILL.SOILBALANCE(DugVolume,BermNeed,SoilUsed,SpoilTruck,Units)",
+    rows: 4,
+    header: "function",
+    columns: [{ kind: "text" }, { kind: "earth" }, { kind: "earth" }, { kind: "earth" }, { kind: "count" }],
+    needs: ["DugVolume", "BermNeed", "SpoilTruck"],
+  });
+  const read = (name: string, label: string, row: number, column: number, unit?: string): void => {
+    s.result({
+      name,
+      label,
+      formula: `=INDEX(SoilTable,${row},${column})`,
+      kind: unit ? "count" : "earth",
+      ...(unit ? { unit } : {}),
+      needs: ["SoilTable"],
+      strong: true,
+    });
+  };
+  read("SpoilAway", "Spoil to take away (loose)", 3, 3);
+  read("SpoilLoads", "Truckloads of spoil", 3, 5, "loads");
+  read("FillNeed", "Fill to bring (loose)", 4, 3);
+  read("FillLoads", "Truckloads of fill", 4, 5, "loads");
+}
+
+/** The steepest sides a pit may have. */
+export function slopes(s: SheetLayout): void {
+  s.section("Steepest side of an open pit");
+  s.note(
+    "For pits less than 20 ft (6 m) deep in the United States, as a guide elsewhere; local rules decide. A competent person classes the soil on site.",
+  );
+  s.table({
+    rows: STEEPEST_SLOPES.length,
+    columns: [
+      { key: "soil", title: "Soil", kind: "text", fixed: STEEPEST_SLOPES.map((row) => row.name) },
+      {
+        key: "slope",
+        title: "Run per 1 of depth",
+        kind: "factor",
+        format: "0.00",
+        fixed: STEEPEST_SLOPES.map((row) => row.slope),
+      },
+      { key: "source", title: "Source", kind: "text", fixed: STEEPEST_SLOPES.map((row) => row.source), across: 5 },
+    ],
+  });
+}

@@ -1,0 +1,57 @@
+import type { SheetLayout } from "../../layout";
+
+/** The berm the spillway box stands on. */
+export function berm(s: SheetLayout): void {
+  s.section("Berm under the spillway box");
+  const side = (
+    name: string,
+    label: string,
+    demo: { US: number; SI: number },
+    max: { US: number; SI: number },
+    message: string,
+  ): void => {
+    s.input({ name, label, kind: "length", demo, min: 0, max, message });
+  };
+  side("BermLength", "Length of the crest", { US: 5.5, SI: 1.5 }, { US: 300, SI: 90 }, "Length of the flat top.");
+  side("BermWidth", "Width of the crest", { US: 3, SI: 0.8 }, { US: 100, SI: 30 }, "Width of the flat top.");
+  side(
+    "BermHeight",
+    "Height",
+    { US: 2.25, SI: 0.7 },
+    { US: 20, SI: 6 },
+    "Height of the berm over the ground it stands on.",
+  );
+  s.input({
+    name: "BermSlope",
+    label: "Slope of its sides",
+    kind: "factor",
+    unit: "to 1",
+    usual: 2,
+    min: 0.5,
+    max: 6,
+    message: "Horizontal run for each 1 of height; loose earth needs 1.5 and more.",
+    format: "0.00",
+  });
+  s.input({
+    name: "BermEnds",
+    label: "Its ends",
+    kind: "text",
+    choices: ["sloped", "square"],
+    usual: "sloped",
+    message: "Sloped where the berm stands free, square where it runs into a bank or wall.",
+  });
+  s.result({
+    name: "BermNeed",
+    label: "Berm (compacted)",
+    formula:
+      `=IF(BermEnds="square",RILL.BERMVOLUME(BermLength,BermWidth,BermHeight,BermSlope,Units),` +
+      `RILL.PITVOLUME(BermLength,BermWidth,BermHeight,BermSlope,Units))`,
+    kind: "earth",
+    needs: ["BermLength", "BermWidth", "BermHeight", "BermSlope"],
+    strong: true,
+    note: "With sloped ends it is a pit upside down.",
+  });
+  s.caution(
+    "Build the berm in thin compacted layers; loose fill settles and tilts the lip. High berms and walls that hold back earth or water may need an engineer.",
+  );
+}

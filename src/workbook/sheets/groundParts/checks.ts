@@ -1,0 +1,58 @@
+import type { Job, SheetLayout } from "../../layout";
+
+export function checks(s: SheetLayout, job: Job): void {
+  s.check({
+    label: "Depth of the pit",
+    value: "=PitDepth",
+    limit: job.system === "US" ? "less than 5 ft" : "less than 1.5 m",
+    ok: `PitDepth<${job.pick({ US: 5, SI: 1.5 })}`,
+    cure: "Slope or shore the sides as local rules ask before anyone goes in (29 CFR 1926.652: from 5 ft), and set a ladder.",
+    fix: "BasinWaterDepth",
+    kind: "length",
+    weight: "look",
+    needs: ["PitDepth"],
+  });
+  s.check({
+    label: "Slope of the berm",
+    value: "=BermSlope",
+    limit: "at least 1.5",
+    ok: "BermSlope>=1.5",
+    cure: "Flatten the sides, or hold them with stone: loose earth does not stand steeper (common practice, no source).",
+    fix: "BermSlope",
+    kind: "factor",
+    weight: "look",
+    needs: ["BermSlope"],
+  });
+  s.check({
+    label: "Spoil is enough for the berm",
+    value: "=FillNeed",
+    limit: 0,
+    ok: "FillNeed=0",
+    cure: "Fill has to be brought: price it, lower the berm, or take the basin deeper.",
+    fix: "BermHeight",
+    kind: "earth",
+    weight: "look",
+    needs: ["FillNeed"],
+  });
+}
+
+/** Lines for Takeoff and Rates. */
+export function contribute(s: SheetLayout, job: Job): void {
+  const volume = job.pick({ US: "yd³", SI: "m³" });
+  const supplier = job.pick({ US: "Larkspur Haulage (demo)", SI: "Fuhrbetrieb Eschweg (demo)" });
+  const add = (
+    code: string,
+    description: string,
+    unit: string,
+    quantity: string,
+    price: { US: number; SI: number },
+    pack: number,
+    cost: "material" | "haulage" = "material",
+  ): void => {
+    s.takeoff({ code, description, unit, quantity: `=${quantity}`, category: "Ground", needs: [quantity] });
+    s.rate({ code, description, unit, category: "Ground", cost, supplier, price, pack, waste: 0 });
+  };
+  add("SPOIL", "Spoil taken away and tipped", "load", "SpoilLoads", { US: 210, SI: 145 }, 1, "haulage");
+  add("FILL", "Fill brought for the berm", volume, "FillNeed", { US: 27, SI: 24 }, 0.5);
+  add("BEDDING", "Bedding sand under the basin", volume, "BeddingVolume", { US: 41, SI: 36 }, 0.5);
+}

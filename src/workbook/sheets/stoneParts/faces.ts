@@ -1,0 +1,141 @@
+import type { SheetLayout } from "../../layout";
+
+/** Rows of drops. */
+const MOST_DROPS = 12;
+
+/** The stone faces of the drops, each with its share of the tons. */
+export function drops(s: SheetLayout): void {
+  s.section("Boulders of the drops");
+  s.input({
+    name: "DropReach",
+    label: "How far the stones reach back",
+    kind: "size",
+    usual: { US: 14, SI: 350 },
+    min: { US: 1, SI: 25 },
+    max: { US: 72, SI: 1800 },
+    message: "Thickness of the stone face of a drop.",
+  });
+  s.input({
+    name: "SolidShare",
+    label: "Stone in the face, gaps taken off",
+    kind: "share",
+    usual: 0.65,
+    min: 0.3,
+    max: 1,
+    message: "Share of the face that is stone.",
+    note: "Loosely laid 60 to 65 %, tightly fitted up to 80 %.",
+  });
+  const table = s.table({
+    name: "DropStone",
+    rows: MOST_DROPS,
+    columns: [
+      { key: "name", title: "Drop", kind: "text", formula: `=IF(ISNUMBER([height]),"Drop "&[#],"")` },
+      {
+        key: "height",
+        title: "Height",
+        kind: "length",
+        formula: `=IF(ISNUMBER(INDEX(Drops,[#])),INDEX(Drops,[#]),"")`,
+      },
+      {
+        key: "width",
+        title: "Width",
+        kind: "length",
+        formula: `=IF(ISNUMBER([height]),BedWidth,"")`,
+        input: {
+          min: 0,
+          max: { US: 100, SI: 30 },
+          message: "Width of the face; type over it where a drop is wider than the bed.",
+        },
+      },
+      {
+        key: "area",
+        title: "Face",
+        kind: "area",
+        format: "#,##0.00",
+        formula: `=IF(ISNUMBER([height]),[height]*[width],"")`,
+      },
+      {
+        key: "tons",
+        title: "Boulders",
+        kind: "load",
+        formula: `=IF(AND(ISNUMBER([area]),ISNUMBER(DropTons)),DropTons*[area]/SUM([area:all]),"")`,
+      },
+    ],
+  });
+  const [heights, areas] = [table.column("height"), table.column("area")];
+  s.result({
+    name: "DropTons",
+    label: "Boulders of all drops, waste included",
+    formula: `=RILL.BOULDERTONS(SUM(${areas})/SUM(${heights}),SUM(${heights}),DropReach,RockUsed,SolidShare,StoneWaste,Units)`,
+    kind: "load",
+    needs: [`${areas}`, "DropReach", "SolidShare"],
+  });
+}
+
+/** The stone edges of both banks, and all boulders together. */
+export function banks(s: SheetLayout): void {
+  s.section("Boulders of the banks");
+  s.input({
+    name: "BankReach",
+    label: "How far the stones reach back",
+    kind: "size",
+    usual: { US: 10, SI: 250 },
+    min: { US: 1, SI: 25 },
+    max: { US: 72, SI: 1800 },
+    message: "Thickness of the stone edge of a bank.",
+  });
+  const table = s.table({
+    name: "BankStone",
+    rows: 2,
+    columns: [
+      { key: "name", title: "Bank", kind: "text", fixed: ["Left, looking downstream", "Right"] },
+      {
+        key: "length",
+        title: "Length",
+        kind: "length",
+        formula: `=IF(COUNT(Run,Fall)=2,Run+Fall,"")`,
+        input: {
+          min: 0,
+          max: { US: 1000, SI: 300 },
+          message: "Length of the bank along its steps; run and fall together unless you type over it.",
+        },
+      },
+      {
+        key: "height",
+        title: "Height",
+        kind: "length",
+        formula: `=IF(COUNT(BankHeight)=1,BankHeight,"")`,
+        input: { min: 0, max: { US: 10, SI: 3 }, message: "Height of the stones of this bank." },
+      },
+      {
+        key: "area",
+        title: "Face",
+        kind: "area",
+        format: "#,##0.00",
+        formula: `=IF(COUNT([length],[height])=2,[length]*[height],"")`,
+      },
+      {
+        key: "tons",
+        title: "Boulders",
+        kind: "load",
+        formula: `=IF(AND(ISNUMBER([area]),ISNUMBER(BankTons)),BankTons*[area]/SUM([area:all]),"")`,
+      },
+    ],
+  });
+  const [lengths, areas] = [table.column("length"), table.column("area")];
+  s.result({
+    name: "BankTons",
+    label: "Boulders of both banks, waste included",
+    formula: `=RILL.BOULDERTONS(SUM(${lengths}),SUM(${areas})/SUM(${lengths}),BankReach,RockUsed,SolidShare,StoneWaste,Units)`,
+    kind: "load",
+    needs: [`${areas}`, "BankReach", "SolidShare"],
+  });
+  s.result({
+    name: "BoulderTons",
+    label: "All boulders, waste included",
+    formula: "=DropTons+BankTons",
+    kind: "load",
+    needs: ["DropTons", "BankTons"],
+    strong: true,
+  });
+}

@@ -1,0 +1,72 @@
+import { densityNames } from "../../../calc/stone/density";
+import type { SheetLayout } from "../../layout";
+
+/** Gravel by area and depth, and the stone around modules by volume. */
+export function gravel(s: SheetLayout): void {
+  s.section("Gravel");
+  const depth = (name: string, label: string, usual: { US: number; SI: number }): void => {
+    s.input({
+      name,
+      label,
+      kind: "size",
+      usual,
+      min: 0,
+      max: { US: 48, SI: 1200 },
+      message: "Depth of the layer.",
+    });
+  };
+  depth("BedGravelDepth", "Depth of gravel in the bed", { US: 2.5, SI: 60 });
+  s.result({
+    name: "BedGravelArea",
+    label: "Bed to cover",
+    formula: "=BedWidth*Run",
+    kind: "area",
+    needs: ["BedWidth", "Run"],
+  });
+  s.result({
+    name: "BedGravelTons",
+    label: "Gravel in the bed, waste included",
+    formula: "=RILL.GRAVELTONS(BedGravelArea,BedGravelDepth,GravelUsed,StoneWaste,Units)",
+    kind: "load",
+    needs: ["BedGravelArea", "BedGravelDepth"],
+  });
+  depth("CoverDepth", "Depth of gravel over the basin", { US: 4, SI: 100 });
+  s.result({
+    name: "CoverTons",
+    label: "Gravel over the basin, waste included",
+    formula: "=RILL.GRAVELTONS(BasinLength*BasinWidth,CoverDepth,GravelUsed,StoneWaste,Units)",
+    kind: "load",
+    needs: ["BasinLength", "BasinWidth", "CoverDepth"],
+  });
+  s.result({
+    name: "GravelTons",
+    label: "Gravel, waste included",
+    formula: "=BedGravelTons+CoverTons",
+    kind: "load",
+    needs: ["BedGravelTons", "CoverTons"],
+    strong: true,
+  });
+  s.input({
+    name: "BasinStoneKind",
+    label: "Stone around the void modules",
+    kind: "text",
+    choices: densityNames("stone"),
+    usual: "river stone",
+    message: "The stone that fills the basin around modules and pump well; choose from the list.",
+  });
+  s.result({
+    name: "BasinStoneVolume",
+    label: "Space around modules and pump well",
+    formula: "=MAX(0,RILL.PITVOLUME(BasinLength,BasinWidth,BasinWaterDepth,BasinSideSlope,Units)-ModuleVolume)",
+    kind: "earth",
+    needs: ["BasinLength", "BasinWidth", "BasinWaterDepth", "ModuleVolume"],
+  });
+  s.result({
+    name: "BasinStoneTons",
+    label: "Stone around modules, waste included",
+    formula: "=RILL.STONETONS(BasinStoneVolume,BasinStoneKind,StoneWaste,Units)",
+    kind: "load",
+    needs: ["BasinStoneVolume"],
+    strong: true,
+  });
+}

@@ -1,0 +1,124 @@
+import type { Job, RateLine, SheetLayout } from "../../layout";
+
+/** Weights as they can be ordered: volume, bags, pallets, truckloads. */
+export function order(s: SheetLayout, job: Job): void {
+  s.section("To order");
+  s.input({
+    name: "BagWeight",
+    label: "One bag holds",
+    kind: "weight",
+    usual: { US: 50, SI: 25 },
+    min: 1,
+    max: { US: 5000, SI: 2500 },
+    message: "Weight of stone in one bag.",
+  });
+  s.input({
+    name: "PalletLoad",
+    label: "One pallet carries",
+    kind: "load",
+    usual: { US: 1.5, SI: 1 },
+    min: 0.1,
+    max: 5,
+    message: "Weight of stone on one pallet.",
+  });
+  s.input({
+    name: "TruckPayload",
+    label: "One truck carries",
+    kind: "load",
+    usual: { US: 14, SI: 9 },
+    min: 0.25,
+    max: 40,
+    message: "Payload of the truck that delivers stone, by weight.",
+  });
+  const perLoad = job.pick({ US: 2000, SI: 1000 });
+  const inches = job.pick({ US: 324, SI: 1000 });
+  const names = ["GravelTons", "BasinStoneTons", "BoulderTons", "LipStoneTons"];
+  const volumes = [
+    `(BedGravelArea*BedGravelDepth+BasinLength*BasinWidth*CoverDepth)/${inches}*(1+StoneWaste)`,
+    "BasinStoneVolume*(1+StoneWaste)",
+  ];
+  s.result({
+    name: "LipStoneTons",
+    label: "Lip stones together",
+    formula: `=LipStoneCount*LipStoneWeight/${perLoad}`,
+    kind: "load",
+    needs: ["LipStoneCount", "LipStoneWeight"],
+  });
+  const pick = (texts: readonly string[]): string => `IF(ISNUMBER([tons]),CHOOSE([#],${texts.join(",")}),"")`;
+  s.table({
+    name: "StoneOrder",
+    rows: names.length,
+    columns: [
+      {
+        key: "what",
+        title: "Stone",
+        kind: "text",
+        fixed: ["Gravel", "Stone around modules", "Boulders", "Lip stones"],
+      },
+      { key: "tons", title: "Weight", kind: "load", formula: `=CHOOSE([#],${names.join(",")})` },
+      { key: "volume", title: "Loose", kind: "earth", formula: `=${pick([...volumes, '""', '""'])}` },
+      {
+        key: "bags",
+        title: "or bags",
+        kind: "count",
+        formula: `=${pick([0, 1].map(() => `ROUNDUP(ROUND([tons]*${perLoad}/BagWeight,6),0)`).concat('""', '""'))}`,
+      },
+      {
+        key: "pallets",
+        title: "or pallets",
+        kind: "count",
+        formula: `=${pick(["", "", "", ""].map(() => "ROUNDUP(ROUND([tons]/PalletLoad,6),0)"))}`,
+      },
+      {
+        key: "loads",
+        title: "Truckloads",
+        kind: "number",
+        format: "0.0",
+        formula: `=IF(ISNUMBER([tons]),[tons]/TruckPayload,"")`,
+      },
+    ],
+  });
+  s.result({
+    name: "StoneTruckloads",
+    label: "Truckloads, each stone on its own truck",
+    formula: `=${names
+      .slice(0, 2)
+      .map((name) => `ROUNDUP(ROUND(${name}/TruckPayload,6),0)`)
+      .join("+")}+ROUNDUP(ROUND((BoulderTons+LipStoneTons)/TruckPayload,6),0)`,
+    kind: "count",
+    unit: "loads",
+    needs: [...names, "TruckPayload"],
+    strong: true,
+    note: "Boulders and lip stones share a truck.",
+  });
+}
+
+/** Lines for Takeoff and Rates. */
+export function contribute(s: SheetLayout, job: Job): void {
+  const ton = job.pick({ US: "ton", SI: "t" });
+  const quarry = {
+    supplier: job.pick({ US: "Kettle Ridge Quarry (demo)", SI: "Steinbruch Hagelkamm (demo)" }),
+    pack: 0.5,
+  };
+  const carrier = {
+    supplier: job.pick({ US: "Larkspur Haulage (demo)", SI: "Fuhrbetrieb Eschweg (demo)" }),
+    pack: 1,
+    cost: "haulage" as const,
+  };
+  const add = (
+    code: string,
+    description: string,
+    unit: string,
+    quantity: string,
+    rate: Pick<RateLine, "price" | "supplier" | "pack" | "cost">,
+  ): void => {
+    s.takeoff({ code, description, unit, quantity: `=${quantity}`, category: "Stone", needs: [quantity] });
+    // Waste is in the tons already.
+    s.rate({ code, description, unit, category: "Stone", waste: 0, ...rate });
+  };
+  add("GRAVEL", "Gravel for bed and basin top", ton, "GravelTons", { ...quarry, price: { US: 57.5, SI: 43 } });
+  add("BASINSTONE", "Stone around void modules", ton, "BasinStoneTons", { ...quarry, price: { US: 49, SI: 38.5 } });
+  add("BOULDER", "Boulders, mixed sizes", ton, "BoulderTons", { ...quarry, price: { US: 172, SI: 158 } });
+  add("LIPSTONE", "Lip stones", "each", "LipStoneCount", { ...quarry, pack: 1, price: { US: 84, SI: 92 } });
+  add("STONEHAUL", "Delivery of stone", "load", "StoneTruckloads", { ...carrier, price: { US: 115, SI: 105 } });
+}
