@@ -6,8 +6,7 @@ export function pumps(s: SheetLayout, job: Job): void {
   s.section("Pumps on offer");
   s.note(
     "Read each curve off the maker's sheet: the head at no flow (shut-off), then up to five points of flow and head, head falling. " +
-      "Nothing is guessed beyond the last point." +
-      (job.filled === "demo" ? " The three pumps, their curves and prices are invented for the demo." : ""),
+      "Nothing is guessed beyond the last point. Pumps marked (invented), their curves and prices are made up for the demo.",
   );
   const flowUnit = job.pick({ US: "gph, not gpm", SI: "L/h, not L/min" });
   s.table({
