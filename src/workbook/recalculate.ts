@@ -70,16 +70,19 @@ async function open(bytes: Uint8Array): Promise<Workbook> {
   }
 }
 
-/** Calculates until nothing changes: what a spill leaves in other cells is seen by their readers one pass later. */
+/**
+ * Calculates until what the spills leave in other cells no longer changes: the library shows it to their readers one pass
+ * later.
+ */
 function settle(workbook: Workbook, filled: ReadonlySet<string>, beforePass: () => void): Map<string, Calculated> {
-  let before = "";
+  let before = "[]";
   for (let pass = 0; pass < MOST_PASSES; pass++) {
     beforePass();
     workbook.calculateFormulas();
     const results = resultsOf(workbook, filled);
-    const now = JSON.stringify([...results]);
-    if (now === before) return results;
-    before = now;
+    const spilled = JSON.stringify([...results].filter(([, result]) => Array.isArray(result)));
+    if (spilled === before) return results;
+    before = spilled;
   }
   throw new Error("the workbook does not settle: a formula depends on itself");
 }

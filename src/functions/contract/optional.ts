@@ -1,6 +1,7 @@
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { readUnitSystem } from "../../calc/quantity/unitSystem";
 import type { Argument } from "./argument";
+import { refuseErrorCell, single } from "./raw";
 
 /** Makes an argument optional; a blank reads as `undefined`, explained by `fallback`. */
 export function optional<T>(argument: Argument<T>, fallback: string): Argument<T | undefined>;
@@ -36,5 +37,10 @@ export const unitsArgument: Argument<UnitSystem> = {
   choices: ["US", "SI"],
   rule: () => '"US" or "SI"',
   blank: (raw) => raw === undefined || raw === null || raw === "",
-  read: (raw) => readUnitSystem(raw),
+  read(raw, label) {
+    // Some hosts pass a single cell as a range of one.
+    const cell = single(raw, label);
+    refuseErrorCell(cell, label);
+    return readUnitSystem(cell);
+  },
 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { Problem } from "../../../src/calc/problem";
-import { optional } from "../../../src/functions/contract/optional";
+import { optional, unitsArgument } from "../../../src/functions/contract/optional";
 import { choice, flag, number, quantity, share, text } from "../../../src/functions/contract/scalars";
 
 const length = quantity("length", "Length", { min: 0, max: { US: 1000, SI: 300 } });
@@ -94,5 +94,18 @@ describe("an optional argument", () => {
   });
   it("still names an error cell", () => {
     expect(() => lap.read({ error: "#REF!" }, "lap", "US")).toThrow("lap holds the error #REF!");
+  });
+});
+
+describe("the units", () => {
+  it("are read from a cell, a range of one cell, a blank, or an older host's invocation", () => {
+    for (const raw of ["SI", "si ", [["SI"]]]) expect(unitsArgument.read(raw, "units", "US")).toBe("SI");
+    for (const raw of ["US", "", null, undefined, [[null]], { address: "A1" }]) {
+      expect(unitsArgument.read(raw, "units", "US")).toBe("US");
+    }
+  });
+  it("are refused where they are neither, or an error cell", () => {
+    expect(() => unitsArgument.read("metric", "units", "US")).toThrow('units must be "US" or "SI"; got "metric"');
+    expect(() => unitsArgument.read({ error: "#N/A" }, "units", "US")).toThrow("units holds the error #N/A");
   });
 });
