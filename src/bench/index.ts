@@ -3,9 +3,10 @@ import "../taskpane/pane.css";
 import "./bench.css";
 import { createBenchHost } from "../host/bench/benchHost";
 import { followTheme } from "../taskpane/followTheme";
+import { download } from "../taskpane/download";
 import { mountPane } from "../taskpane/pane";
 import { EmbeddedGrid } from "./grid/grid";
-import { Job, pictureAt } from "./page/job";
+import { Job } from "./page/job";
 import { ask, notice, refusal } from "./page/notices";
 import { dropZone } from "./page/dropZone";
 import { resizablePane } from "./page/divider";
@@ -13,6 +14,7 @@ import { welcome } from "./page/welcome";
 import { workOffline } from "./page/offline";
 import { FileRefusal } from "./reading/refusal";
 
+const WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 const FIRST_TEMPLATE = "rillwright-us-demo.xlsx";
 
 function element<T extends HTMLElement>(id: string): T {
@@ -24,7 +26,6 @@ function element<T extends HTMLElement>(id: string): T {
 function start(): void {
   const grid = new EmbeddedGrid(element("sheet"), {
     open: ({ file, bytes }) => openCarefully(file, bytes),
-    addPicture,
     refused: refusal,
   });
   followTheme({ theme: () => ({ dark: grid.dark() }) });
@@ -33,12 +34,6 @@ function start(): void {
     element("kept").textContent = problem ?? (job.unsaved ? `Kept in this browser at ${at}` : "");
     element("file-name").textContent = job.fileName + (job.unsaved ? " (changed)" : "");
   });
-
-  async function addPicture(png: Uint8Array, title: string, at: Parameters<typeof pictureAt>[2]): Promise<void> {
-    const { width, height } = await createImageBitmap(new Blob([png as BlobPart], { type: "image/png" }));
-    // Drawings are rendered at twice their size on the sheet.
-    job.addPicture(pictureAt(png, title, at, { width: width / 2, height: height / 2 }));
-  }
 
   async function openBytes(fileName: string, bytes: Uint8Array): Promise<void> {
     try {
@@ -55,7 +50,7 @@ function start(): void {
       const answers = ["Save it, then open", "Open without saving", "Cancel"];
       const answer = await ask(`${job.fileName} has changes that are in no file of yours yet.`, answers);
       if (answer < 0 || answer === 2) return;
-      if (answer === 0) save();
+      if (answer === 0) await save();
     }
     await openBytes(fileName, bytes);
   }
@@ -63,16 +58,11 @@ function start(): void {
   const openFile = async (file: File): Promise<void> =>
     openCarefully(file.name, new Uint8Array(await file.arrayBuffer()));
 
-  function save(): void {
-    const link = document.createElement("a");
-    link.href = URL.createObjectURL(
-      new Blob([job.file() as BlobPart], { type: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet" }),
-    );
-    link.download = job.fileName;
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+  async function save(): Promise<void> {
+    download(job.fileName, (await job.file()) as BlobPart, WORKBOOK);
     job.markSaved();
-    notice(`${job.fileName} was saved to your downloads.`, [], 6);
+    const lost = grid.resized ? " Widths and heights that you changed here are not part of it." : "";
+    notice(`${job.fileName} was saved to your downloads.${lost}`, [], 6);
   }
 
   const picker = element<HTMLInputElement>("file");
@@ -82,13 +72,13 @@ function start(): void {
     picker.value = "";
     if (file) void openFile(file);
   });
-  element("save").addEventListener("click", save);
+  element("save").addEventListener("click", () => void save());
   element("undo").addEventListener("click", () => grid.undo());
   element("redo").addEventListener("click", () => grid.redo());
   document.addEventListener("keydown", (event) => {
     if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "s") {
       event.preventDefault();
-      save();
+      void save();
     }
   });
   dropZone(element("drop"), (file) => void openFile(file));

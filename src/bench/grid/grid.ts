@@ -6,13 +6,16 @@ import { resolvePlace } from "../../host/places";
 import type { Grid, NamedCells, Selected, Template } from "../../host/port";
 import { contentOf } from "../reading/contents";
 import type { OpenedWorkbook } from "../reading/openWorkbook";
+import { picturesOf, sizeOf } from "../reading/pictures";
 import { sheetId, toGrid } from "../reading/toGrid";
+import type { Picture } from "../saving/pictures";
 import { Calculation } from "./calculation";
 import { asCell } from "./content";
 import { Edits, type Edit } from "./edits";
 import { guard } from "./guard";
 import { Locks } from "./locks";
 import { GridModel, UNIT, type Result } from "./model";
+import { PictureLayer } from "./pictureLayer";
 import { Reasons } from "./reasons";
 import { Signposts } from "./signposts";
 import { startUniver } from "./univer";
@@ -24,7 +27,6 @@ const ERROR_CODE = /^#(N\/A|NAME\?|REF!|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!)$
 export interface GridPage {
   /** Opens a template with the care that unsaved work asks for. */
   open(template: Template): Promise<void>;
-  addPicture(png: Uint8Array, title: string, at: Area): Promise<void>;
   refused(sentence: string): void;
 }
 
@@ -34,6 +36,7 @@ export class EmbeddedGrid implements BenchGrid {
   private readonly api: FUniver;
   private readonly model: GridModel;
   private readonly calculation: Calculation;
+  private readonly pictures: PictureLayer;
   private readonly reasons = new Reasons();
   private readonly changeListeners = new Set<() => void>();
   private readonly selectListeners = new Set<() => void>();
@@ -44,6 +47,8 @@ export class EmbeddedGrid implements BenchGrid {
     () => "",
   );
   private current: OpenedWorkbook | undefined;
+  /** Whether widths or heights were changed, which are not saved. */
+  resized = false;
 
   constructor(
     private readonly container: HTMLElement,
@@ -54,6 +59,7 @@ export class EmbeddedGrid implements BenchGrid {
     this.api = api;
     this.model = new GridModel(univer, api);
     this.calculation = new Calculation(api, this.model, () => this.changed());
+    this.pictures = new PictureLayer(api);
     guard({
       api,
       sheetName: (id) => this.model.sheetName(id),
@@ -63,6 +69,7 @@ export class EmbeddedGrid implements BenchGrid {
         this.changed();
       },
       refused: page.refused,
+      resized: () => (this.resized = true),
     });
     // The name box and the sheet tabs select too, and fire no event of their own for it.
     api.addEvent(api.Event.CommandExecuted, ({ id }) => {
@@ -75,8 +82,8 @@ export class EmbeddedGrid implements BenchGrid {
     });
   }
 
-  /** Shows a workbook in place of the one that is open, with `edits` already typed into it. */
-  async show(opened: OpenedWorkbook, edits: readonly Edit[] = []): Promise<void> {
+  /** Shows a workbook in place of the one that is open, with `edits` and `pictures` already in it. */
+  async show(opened: OpenedWorkbook, edits: readonly Edit[] = [], pictures: readonly Picture[] = []): Promise<void> {
     const data = toGrid(opened, this.container.clientWidth);
     const indexOf = (sheet: string): number => opened.workbook.sheets.findIndex(({ name }) => name === sheet);
     const dates1904 = opened.workbook.dateSystem === "1904";
@@ -94,11 +101,15 @@ export class EmbeddedGrid implements BenchGrid {
     const first = this.current === undefined;
     if (!first) this.api.disposeUnit(UNIT);
     this.current = opened;
+    this.resized = false;
     this.locks = new Locks(opened.workbook);
     this.signposts = new Signposts(opened.workbook);
     this.api.createWorkbook(data);
     if (first) this.calculation.listen();
     await this.calculation.settled();
+    this.pictures.clear();
+    for (const picture of picturesOf(opened.workbook)) await this.pictures.show(picture, true);
+    for (const picture of pictures) await this.pictures.show(picture);
     this.changed();
     this.selectListeners.forEach((listener) => listener());
   }
@@ -111,6 +122,15 @@ export class EmbeddedGrid implements BenchGrid {
   /** What a person changed since the file was opened. */
   editList(): Edit[] {
     return this.edits.list();
+  }
+
+  /** Pictures a person placed since the file was opened. */
+  pictureList(): Promise<Picture[]> {
+    return this.pictures.list();
+  }
+
+  get hasPictures(): boolean {
+    return this.pictures.any;
   }
 
   results(): Result[] {
@@ -177,8 +197,10 @@ export class EmbeddedGrid implements BenchGrid {
   }
 
   async placePicture(png: Uint8Array, title: string): Promise<string> {
-    const { sheet, top, left } = this.selectedArea() ?? { sheet: "", top: 0, left: 0 };
-    await this.page.addPicture(png, title, { sheet, top, left, bottom: top, right: left });
+    const { sheet, top: row, left: column } = this.selectedArea() ?? { sheet: "", top: 0, left: 0 };
+    const { width, height } = await sizeOf(png);
+    await this.pictures.show({ sheet, row, column, title, png, width, height });
+    this.changed();
     return sheet;
   }
 

@@ -2,9 +2,23 @@ import type { ICommandInfo, IExecutionOptions } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { areaName, type Area } from "../../host/address";
 
-/** Commands that would move cells, change the look or the sheets: the bench edits contents only, so that saving keeps the rest of the file. */
-const STRUCTURE =
-  /^sheet\.command\.(insert|remove|delete|move-rows|move-cols|move-range|reorder|copy-sheet|copy-worksheet|set-worksheet-(name|order|hide|show|row-count|column-count|default)|rename|add-worksheet|set-frozen|set-selection-frozen|cancel-frozen|set-tab-color|set-style|set-border|set-background|set-text|set-bold|set-font|set-range-(bold|italic|underline|stroke|font)|hide|set-col-hidden|set-row-hidden|set-selected|add-range|split-text|toggle-gridlines|set-workbook)/;
+/** What may be done to a sheet: change contents, look around, and handle pictures. */
+const ALLOWED = new Set(
+  (
+    "set-range-values auto-fill refill auto-clear-content clear-selection-content copy-down copy-right copy-formula-only " +
+    "optional-paste paste-value paste-formula paste-besides-border toggle-cell-checkbox text-to-number " +
+    "move-selection move-selection-enter-tab expand-selection select-all select-range scroll-to-cell scroll-view " +
+    "scroll-view-reset set-scroll-relative set-worksheet-activate change-zoom-ratio set-zoom-ratio " +
+    "insert-sheet-image remove-sheet-image set-sheet-image delete-drawing move-drawing set-drawing-arrange"
+  ).split(" "),
+);
+/** Widths and heights may be changed to see better; they are not saved. */
+const FOR_THE_EYE = new Set(
+  "set-worksheet-col-width delta-column-width delta-row-height set-row-height set-col-auto-width set-col-is-auto-width set-row-is-auto-height".split(
+    " ",
+  ),
+);
+const SHEET_COMMAND = "sheet.command.";
 const CONTENT_MUTATION = "sheet.mutation.set-range-values";
 
 interface Parts {
@@ -14,6 +28,8 @@ interface Parts {
   /** Cells a person (not the calculation) changed. */
   touched(sheet: string, row: number, column: number): void;
   refused(sentence: string): void;
+  /** Columns or rows were made wider or higher. */
+  resized(): void;
 }
 
 interface Mutation {
@@ -24,7 +40,7 @@ interface Mutation {
 const CONTENT_KEYS = ["v", "f", "si", "p"];
 
 /** Keeps results and layout safe from typing, pasting, dragging and clearing, and notes what a person changed. */
-export function guard({ api, sheetName, isLocked, touched, refused }: Parts): void {
+export function guard({ api, sheetName, isLocked, touched, refused, resized }: Parts): void {
   api.addEvent(api.Event.BeforeSheetEditStart, (event) => {
     const { row, column, worksheet } = event;
     const area = { sheet: worksheet.getSheetName(), top: row, left: column, bottom: row, right: column };
@@ -37,10 +53,15 @@ export function guard({ api, sheetName, isLocked, touched, refused }: Parts): vo
     );
   });
 
+  // Anything else would move cells or change looks, which saving could not write into the file.
   api.addEvent(api.Event.BeforeCommandExecute, (event) => {
-    if (!STRUCTURE.test(event.id)) return;
-    event.cancel = true;
-    refused("The bench changes what cells hold, not the sheets themselves; do that in your spreadsheet program.");
+    if (!event.id.startsWith(SHEET_COMMAND)) return;
+    const name = event.id.slice(SHEET_COMMAND.length);
+    if (FOR_THE_EYE.has(name)) resized();
+    else if (!ALLOWED.has(name)) {
+      event.cancel = true;
+      refused("The bench changes what cells hold, not the sheets themselves; do that in your spreadsheet program.");
+    }
   });
 
   let undoing = false;

@@ -1,15 +1,12 @@
-import type { Area } from "../../host/address";
 import type { EmbeddedGrid } from "../grid/grid";
 import { forgetDraft, keepDraft, keptDraft, type Draft } from "../keeping/draft";
 import { openWorkbook } from "../reading/openWorkbook";
-import type { Picture } from "../saving/pictures";
 import { saveWorkbook } from "../saving/saveWorkbook";
 
 const KEEP_AFTER = 400;
 
 /** The job on the bench: the open file, what was changed, and where it is kept. */
 export class Job {
-  private pictures: Picture[] = [];
   private saved = true;
   private timer: ReturnType<typeof setTimeout> | undefined;
   private opening = false;
@@ -24,7 +21,7 @@ export class Job {
 
   /** Whether there is work that is in no file of the user's. */
   get unsaved(): boolean {
-    return !this.saved && (this.grid.editList().length > 0 || this.pictures.length > 0);
+    return !this.saved && (this.grid.editList().length > 0 || this.grid.hasPictures);
   }
 
   get fileName(): string {
@@ -33,7 +30,7 @@ export class Job {
 
   async open(fileName: string, bytes: Uint8Array): Promise<void> {
     const opened = await openWorkbook(fileName, bytes);
-    await this.show(() => this.grid.show(opened), []);
+    await this.show(() => this.grid.show(opened));
     this.saved = true;
     await this.keep();
   }
@@ -44,7 +41,7 @@ export class Job {
     if (!draft) return undefined;
     try {
       const opened = await openWorkbook(draft.fileName, draft.bytes);
-      await this.show(() => this.grid.show(opened, draft.edits), [...draft.pictures]);
+      await this.show(() => this.grid.show(opened, draft.edits, draft.pictures));
       this.saved = draft.saved;
       this.kept();
       return draft;
@@ -55,24 +52,16 @@ export class Job {
   }
 
   /** The workbook as it stands, as a file. */
-  file(): Uint8Array {
+  async file(): Promise<Uint8Array> {
     const { opened } = this.grid;
     if (!opened) throw new Error("no workbook is open");
-    return saveWorkbook(opened.bytes, {
-      edits: this.grid.editList(),
-      results: this.grid.results(),
-      pictures: this.pictures,
-    });
+    const pictures = await this.grid.pictureList();
+    return saveWorkbook(opened.bytes, { edits: this.grid.editList(), results: this.grid.results(), pictures });
   }
 
   markSaved(): void {
     this.saved = true;
     void this.keep();
-  }
-
-  addPicture(picture: Picture): void {
-    this.pictures.push(picture);
-    this.changed();
   }
 
   /** Keeps the job at once, as when the page is about to go. */
@@ -86,7 +75,7 @@ export class Job {
         fileName: opened.fileName,
         bytes: opened.bytes,
         edits: this.grid.editList(),
-        pictures: this.pictures,
+        pictures: await this.grid.pictureList(),
         at: Date.now(),
         saved: this.saved,
       });
@@ -96,11 +85,10 @@ export class Job {
     }
   }
 
-  private async show(put: () => Promise<void>, pictures: Picture[]): Promise<void> {
+  private async show(put: () => Promise<void>): Promise<void> {
     this.opening = true;
     try {
       await put();
-      this.pictures = pictures;
     } finally {
       this.opening = false;
     }
@@ -111,12 +99,7 @@ export class Job {
   }
 
   private changed(): void {
-    if (this.grid.editList().length > 0 || this.pictures.length > 0) this.saved = false;
+    if (this.grid.editList().length > 0 || this.grid.hasPictures) this.saved = false;
     void this.keep();
   }
-}
-
-/** Where and how large a picture of a drawing goes. */
-export function pictureAt(png: Uint8Array, title: string, at: Area, size: { width: number; height: number }): Picture {
-  return { sheet: at.sheet, row: at.top, column: at.left, title, png, ...size };
 }
