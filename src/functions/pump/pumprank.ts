@@ -101,10 +101,16 @@ export const PUMPRANK = declare({
       pump.duty?.head ?? "",
       pump.energyCents / 100,
       pump.ownCents / 100,
-      verdict(pump, flow, lift, units),
+      verdict(pump, flow, lift, units) + dearer(pump, ranked[0]),
     ]);
   },
 });
+
+/** Why a pump that meets the flow still stands behind the first. */
+function dearer({ meets, ownCents }: RankedPump, first: RankedPump | undefined): string {
+  if (!meets || first === undefined || ownCents === first.ownCents) return "";
+  return ` Costs ${((ownCents - first.ownCents) / 100).toFixed(2)} more to own than the first.`;
+}
 
 function verdict({ duty, fault, offer }: RankedPump, wanted: number, lift: number, units: UnitSystem): string {
   if (!duty) return `Its ${fault}.`;
