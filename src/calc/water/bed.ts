@@ -125,8 +125,8 @@ export function normalFlow(flow: number, bed: Bed): NormalFlow {
 /** How far to trust a bed's depth and speed, in words: "" where nothing is to be said. */
 export function bedDoubt({ depth, froude }: NormalFlow): string {
   const doubts = [
-    depth < SHALLOW ? "shallow over its stones: may stand 1.1 to 1.9 times as deep and run that much slower" : "",
-    froude > 1 ? "shoots (Froude number over 1): jumps and splashes where it slows" : "",
+    depth < SHALLOW ? "shallow over its stones: 1.1 to 1.9 times as deep" : "",
+    froude > 1 ? "shoots (Froude number over 1)" : "",
   ];
   return doubts.filter(Boolean).join("; ");
 }

@@ -100,6 +100,6 @@ export function deepestSheet(width: number): number {
 /** How far to trust a sheet on a lip, in words: "" inside the range of the standards. */
 export function lipDoubt(width: number, depth: number): string {
   if (depth > width * LIP_STANDARD_RANGE.mostDepthPerWidth) return "deep for its width: ±20 %";
-  if (depth < LIP_STANDARD_RANGE.leastDepth) return "thin sheet, below the weir standards: ±10 to 20 %";
+  if (depth < LIP_STANDARD_RANGE.leastDepth) return "thin sheet: ±10 to 20 %";
   return "";
 }

@@ -16,7 +16,7 @@ export interface Finish {
 
 /**
  * Mends what the writing library leaves otherwise than Excel writes it: the calculation flags, the type of error cells,
- * the order within fonts, the application's name; and packs the parts in a fixed order and time.
+ * the order within fonts, straight lines in charts, the application's name; and packs the parts in a fixed order and time.
  */
 export function finishPackage(bytes: Uint8Array, { valuesOnly }: Finish): Uint8Array {
   const parts = unzipSync(bytes);
@@ -31,6 +31,10 @@ export function finishPackage(bytes: Uint8Array, { valuesOnly }: Finish): Uint8A
       .replace(/<AppVersion>[^<]*<\/AppVersion>/, "")
       .replace("</Properties>", "<AppVersion>16.0300</AppVersion></Properties>"),
   );
+  // Readers draw a series that does not say otherwise as a curve, which would round the steps of a stream.
+  for (const name of Object.keys(parts).filter((part) => /^xl\/charts\/chart\d+\.xml$/.test(part))) {
+    change(name, (xml) => xml.replace(/<\/c:yVal>(?!<c:smooth)/g, '</c:yVal><c:smooth val="0"/>'));
+  }
   // The schema wants the size before the colour.
   change("xl/styles.xml", (xml) => xml.replace(/(<color [^>]*\/>)(<sz [^>]*\/>)/g, "$2$1"));
   for (const name of Object.keys(parts).filter((part) => /^xl\/worksheets\/sheet\d+\.xml$/.test(part))) {

@@ -1,0 +1,28 @@
+import { defineSheet } from "../layout";
+import { basinChecks } from "./basinParts/checks";
+import { drainBack } from "./basinParts/drainBack";
+import { levels } from "./basinParts/levels";
+import { losses } from "./basinParts/losses";
+import { pit } from "./basinParts/pit";
+import { verdict } from "./basinParts/verdict";
+
+/** The buried basin: what it holds, what comes back into it, how its level moves, and whether it is large enough. */
+export const basin = defineSheet({
+  name: "Basin",
+  order: 5,
+  build(s, job) {
+    s.widths([33, 12, 11, 12, 12, 12, 28]);
+    s.title(
+      "Basin",
+      "Lay out the pit and what stands in it; see whether it holds what the stream gives back, and for how many days.",
+    );
+    pit(s, job);
+    s.pageBreak();
+    drainBack(s);
+    levels(s, job);
+    losses(s);
+    s.pageBreak();
+    verdict(s);
+    basinChecks(s, job);
+  },
+});

@@ -1,0 +1,44 @@
+import type { SheetLayout } from "../../layout";
+
+/** Pools, beds and pipes of the sheets Water and Pump, and the total. */
+const ROWS = 6 + 4 + 4 + 1;
+
+/** The water that runs back when the pump stops, part by part. */
+export function drainBack(s: SheetLayout): void {
+  s.section("Drain-back: what runs into the basin when the pump stops");
+  s.input({
+    name: "CheckValve",
+    label: "A check valve keeps the pipe full",
+    kind: "text",
+    choices: ["no", "yes"],
+    usual: "no",
+    message: "Yes only where the route on Pump has a check valve; then the pipe does not drain back.",
+    note: "Pipes that stay full freeze in winter.",
+  });
+  const parts = s.spill({
+    name: "DrainParts",
+    header: "function",
+    rows: ROWS,
+    needs: ["DesignFlow"],
+    formula:
+      '=IF(COUNT(PoolTable,BedTable,RouteSizes)=0,"",RILL.DRAINTABLE(DesignFlow,PoolTable,BedTable,RouteSizes,RouteLengths,' +
+      "INDEX(RouteTable,0,3),CheckValve,Units))",
+    columns: [
+      { kind: "text" },
+      { kind: "water", format: "#,##0.0" },
+      { kind: "share" },
+      { kind: "size" },
+      { kind: "speed", format: "0.00" },
+      { kind: "text", wrap: false },
+    ],
+  });
+  s.result({
+    name: "DrainBack",
+    label: "Drain-back",
+    kind: "water",
+    strong: true,
+    formula: `=SUMIF(${parts.body.column(1)},"Total",${parts.body.column(2)})`,
+    needs: [String(parts.body.column(2))],
+    note: "Beds over rough stones hold up to 1.9 times as much, and splash wets more: keep a margin.",
+  });
+}

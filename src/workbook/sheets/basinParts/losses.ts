@@ -1,0 +1,42 @@
+import type { SheetLayout } from "../../layout";
+
+/** What is lost in a day, and for how many days the basin must make up for it. */
+export function losses(s: SheetLayout): void {
+  s.section("Losses and reserve");
+  s.result({
+    name: "EvaporationPerDay",
+    label: "Evaporation per day",
+    kind: "water",
+    format: "#,##0.0",
+    formula: "=RILL.EVAPLOSS(WaterArea,WaterTemp,AirTemp,Humidity,Wind,Units)",
+    needs: ["WaterArea", "WaterTemp", "AirTemp", "Humidity", "Wind"],
+    note: "From the open water on Water in the hot spell on Site. Still pools lose about a quarter less, falling water more.",
+  });
+  s.input({
+    name: "SplashShare",
+    label: "Splash, drift and wet stones on top",
+    kind: "share",
+    usual: 0.5,
+    min: 0,
+    max: 10,
+    message: "What splash, wind drift and wicking add, as a share of the evaporation.",
+    note: "Common practice, no source: often more than evaporation itself. Watch the level of finished jobs.",
+  });
+  s.result({
+    name: "LossPerDay",
+    label: "Loss per day",
+    kind: "water",
+    format: "#,##0.0",
+    formula: "=EvaporationPerDay*(1+SplashShare)",
+    needs: ["EvaporationPerDay", "SplashShare"],
+  });
+  s.input({
+    name: "ReserveDays",
+    label: "Days without topping up",
+    kind: "count",
+    usual: 7,
+    min: 0,
+    max: 60,
+    message: "Days the feature must run in a hot spell before anyone adds water.",
+  });
+}

@@ -1,0 +1,91 @@
+import type { Job, SheetLayout } from "../../layout";
+import { perLength } from "./beds";
+
+/** What can be wrong with lips, drops and beds. */
+export function checks(s: SheetLayout, job: Job): void {
+  const tape = job.pick({ US: { value: 0.011, words: "within ⅛ in" }, SI: { value: 0.003, words: "within 3 mm" } });
+  const addsUp = (label: string, total: string, whole: string, fix: string, cure: string): void =>
+    s.check({
+      label,
+      value: `=${total}-${whole}`,
+      limit: tape.words,
+      ok: `ABS(${total}-${whole})<=${tape.value}`,
+      cure,
+      fix,
+      kind: "length",
+      needs: [total, whole],
+    });
+  addsUp("Drops against the fall", "DropTotal", "Fall", "Drops", "Change the drops until they add up to the fall.");
+  addsUp("Treads against the run", "TreadTotal", "Run", "Treads", "Change the treads until they add up to the run.");
+  const sheet = job.pick({
+    US: { least: 0.25, most: 2, words: "¼ to 2 in" },
+    SI: { least: 6, most: 50, words: "6 to 50 mm" },
+  });
+  s.check({
+    label: "Wanted sheet",
+    value: "=SheetWanted",
+    limit: sheet.words,
+    ok: `AND(SheetWanted>=${sheet.least},SheetWanted<=${sheet.most})`,
+    cure: "Thinner sheets break up into threads, deeper ones ask for much flow (common practice, no source).",
+    fix: "SheetWanted",
+    kind: "size",
+    weight: "look",
+    needs: ["SheetWanted"],
+  });
+  s.check({
+    label: "Own flow as a multiple of the lips' flow",
+    value: "=IF(COUNT(FlowTyped)=0,1,FlowTyped/LipFlow)",
+    limit: "0.05 to 20",
+    ok: "IF(COUNT(FlowTyped)=0,TRUE,AND(FlowTyped/LipFlow>=0.05,FlowTyped/LipFlow<=20))",
+    cure: job.pick({
+      US: "Looks like another unit: type gallons an hour, not a minute.",
+      SI: "Looks like another unit: type litres an hour, not a minute and not m³.",
+    }),
+    fix: "FlowTyped",
+    kind: "factor",
+    needs: ["LipFlow"],
+  });
+  s.check({
+    label: "Least flow over a lip",
+    value: "=MIN(INDEX(LipSplit,0,2))",
+    limit: "more than 0",
+    ok: "MIN(INDEX(LipSplit,0,2))>0",
+    cure: "A lip stays dry: lower it, or ask for more flow.",
+    fix: "LipTable",
+    kind: "flow",
+    weight: "look",
+    needs: ["LipSplit"],
+  });
+  s.check({
+    label: "Deepest bed over rough stones (1.9 times)",
+    value: `=1.9*BedDepthMost/${perLength(job)}`,
+    limit: "=BankHeight",
+    ok: `1.9*BedDepthMost/${perLength(job)}<=BankHeight`,
+    cure: "Water would leave the banks: raise them, widen the bed or take less flow.",
+    fix: "BankHeight",
+    kind: "length",
+    needs: ["BedDepthMost", "BankHeight"],
+  });
+  s.check({
+    label: "Beds together against the run",
+    value: "=SUM(BedLengths)",
+    limit: "=1.1*Run",
+    ok: "SUM(BedLengths)<=1.1*Run",
+    cure: "The beds are longer than the run has room for: check the lengths, or the run on Site.",
+    fix: "BedTable",
+    kind: "length",
+    weight: "look",
+    needs: ["BedLengths", "Run"],
+  });
+  s.check({
+    label: "Highest Froude number",
+    value: "=MAX(BedFroudes)",
+    limit: "at most 1",
+    ok: "MAX(BedFroudes)<=1",
+    cure: "The water shoots: flatten or roughen the bed, or keep splash inside the liner.",
+    fix: "BedTable",
+    kind: "factor",
+    weight: "look",
+    needs: ["BedFroudes"],
+  });
+}

@@ -1,0 +1,111 @@
+import { Ref, type Job, type SheetLayout } from "../../layout";
+import { DROPS } from "./drops";
+
+const CHART_ROWS = 20;
+/** The back of the spillway box, the top lip, and two more for each drop. */
+const POINTS = 2 + 2 * DROPS;
+
+/**
+ * Draws the section of the feature: the stepped bed, the basin, and its full and running levels.
+ * Behind the top lip the bed has two points for each drop; with fewer drops the last point repeats itself.
+ *
+ * @param numbers the column of the drops' numbers, as formula text
+ */
+export function layOutSection(s: SheetLayout, job: Job, numbers: string): void {
+  const unit = job.pick({ US: "ft", SI: "m" });
+  const box = job.pick({ US: 1, SI: 0.3 });
+  s.pageBreak();
+  s.section("Section of the feature");
+  const chartTop = s.row;
+  s.row += CHART_ROWS + 1;
+  s.note(
+    `Points of the drawing, worked out from drops, treads and Basin. The spillway box is drawn ${box} ${unit} long, and the basin ` +
+      "with upright walls.",
+  );
+  const pointsTop = s.row;
+  /** Drops and treads passed at a point: two points for each, behind the one at the back of the spillway box. */
+  const passed = (half: 0 | 1): string => `"<="&INT(([point]-1+${half})/2)`;
+  const bed = s.table({
+    rows: POINTS,
+    columns: [
+      {
+        key: "point",
+        title: "Point of the bed",
+        kind: "count",
+        fixed: Array.from({ length: POINTS }, (_, index) => index),
+      },
+      {
+        key: "x",
+        title: "Distance",
+        kind: "length",
+        formula: `=IF([point]=0,0,${box}+SUMIF(${numbers},${passed(0)},Treads))`,
+      },
+      {
+        key: "y",
+        title: "Level",
+        kind: "length",
+        formula: `=IF(COUNT(TopLipLevel)=0,0,TopLipLevel-SUMIF(${numbers},${passed(1)},Drops))`,
+      },
+    ],
+  });
+  const bottom = s.row;
+  s.row = pointsTop;
+  const basin = s.table({
+    at: 5,
+    rows: 8,
+    columns: [
+      {
+        key: "point",
+        title: "Point of the basin",
+        kind: "text",
+        fixed: [
+          "rim",
+          "floor",
+          "floor, far side",
+          "rim, far side",
+          "full",
+          "full, far side",
+          "running",
+          "running, far side",
+        ],
+      },
+      {
+        key: "x",
+        title: "Distance",
+        kind: "length",
+        formula: `=IF(MIN(COUNT(Run),COUNT(BasinLength))=0,0,${box}+Run+CHOOSE([#],0,0,1,1,0,1,0,1)*BasinLength)`,
+      },
+      {
+        key: "y",
+        title: "Level",
+        kind: "length",
+        formula:
+          "=IF(MIN(COUNT(FullLevel),COUNT(FloorLevel),COUNT(RunningLevel),COUNT(GradeLevel))=0,0," +
+          "CHOOSE([#],GradeLevel,FloorLevel,FloorLevel,GradeLevel,FullLevel,FullLevel,RunningLevel,RunningLevel))",
+      },
+    ],
+  });
+  const rows = (key: string, from: number, to: number): Ref => {
+    const { sheet, top, left } = basin.column(key);
+    return new Ref(sheet, top + from - 1, left, top + to - 1, left);
+  };
+
+  s.row = chartTop;
+  s.chart({
+    title: "Section of the feature",
+    description:
+      "Levels over distance: the stepped bed from the top lip down to the basin, the basin's walls and floor, its full level, and the " +
+      "lower level while the pump runs.",
+    xTitle: `Distance from the back of the spillway box (${unit})`,
+    yTitle: `Level (${unit})`,
+    rows: CHART_ROWS,
+    series: [
+      { title: "Bed", x: bed.column("x"), y: bed.column("y") },
+      { title: "Basin", x: rows("x", 1, 4), y: rows("y", 1, 4) },
+      { title: "Full level", x: rows("x", 5, 6), y: rows("y", 5, 6) },
+      { title: "Running level", x: rows("x", 7, 8), y: rows("y", 7, 8), dashed: true },
+    ],
+  });
+  s.row = bottom;
+  s.pageBreak();
+}
