@@ -82,7 +82,9 @@ describe("totalDynamicHead", () => {
     expect(() => makeSystem(101, route)).toThrow("lift must be 0 to 100 m; got 101 m");
     expect(() => makeSystem(1, [])).toThrow("route is needed");
     expect(() => makeSystem(1, [{ pipe: bore(50), length: -1, k: 1 }])).toThrow("length must be 0 to 5000 m");
-    expect(() => makeSystem(1, [{ pipe: bore(50), length: 1, k: Infinity }])).toThrow("sum of K of the fittings must be");
+    expect(() => makeSystem(1, [{ pipe: bore(50), length: 1, k: Infinity }])).toThrow(
+      "sum of K of the fittings must be",
+    );
   });
 });
 
