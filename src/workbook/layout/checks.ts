@@ -16,6 +16,7 @@ export function addChecks(page: Page, checks: readonly CheckSpec[]): void {
     page.put(page.row, index + 1, {
       value: title,
       style: index === 1 ? "head" : "headText",
+      ...(index === 4 ? { look: { indent: 1 } } : {}),
       ...(index === 5 ? { across } : {}),
     }),
   );
@@ -58,7 +59,7 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
   page.put(row, 5, {
     formula: blank(`IFERROR(IF(${bare(check.ok)},"${VERDICT.ok}","${bad}"),"${VERDICT.error}")`, `"${VERDICT.blank}"`),
     style: "resultText",
-    look: { bold: true },
+    look: { bold: true, indent: 1 },
   });
   page.textAcross(row, 6, across, check.cure, "remark");
   const at = (column: number): string => `${page.name}!${cellAddress(row, column, true)}`;

@@ -2,7 +2,7 @@ import { Ref } from "./address";
 import { whenFilled } from "./conditions";
 import { formatOf, type Kind } from "./formats";
 import type { Page } from "./page";
-import { head } from "./tables";
+import { besideNumbers, head } from "./tables";
 
 /** One column of a spilled table: how its numbers show, and its own title where the function gives none. */
 export interface SpillColumn {
@@ -48,13 +48,14 @@ export function addSpill(page: Page, spec: SpillSpec): SpillRef {
     const shape = spec.columns[column - left];
     if (!shape) continue;
     const isText = shape.kind === "text";
-    if (fromFunction) page.put(headRow, column, { style: isText ? "headText" : "head" });
+    const room = besideNumbers(isText && column > left);
+    if (fromFunction) page.put(headRow, column, { style: isText ? "headText" : "head", look: room });
     else head(page, headRow, column, { title: shape.title ?? "", kind: shape.kind });
     const format = shape.format ?? (isText ? "General" : formatOf(shape.kind, page.job.system));
     for (let row = headRow + 1; row <= bottom; row++) {
       page.put(row, column, {
         style: isText ? "resultText" : "result",
-        look: { format, ...(shape.wrap === false ? { wrap: false } : {}) },
+        look: { format, ...room, ...(shape.wrap === false ? { wrap: false } : {}) },
       });
     }
   }

@@ -1,4 +1,4 @@
-import type { CellValue } from "../model";
+import type { CellValue, Style } from "../model";
 import { Ref, areaAddress, cellAddress } from "./address";
 import { bare } from "./conditions";
 import { formatOf, unitOf, type Kind } from "./formats";
@@ -141,8 +141,15 @@ export function head(
   const across = column.across ?? 1;
   const text = unit && !unit.startsWith("=") ? `${column.title} (${unit})` : column.title;
   page.fitHeight(row, unit.startsWith("=") ? `${text} ($)` : text, page.charactersAcross(at, across) * 0.9);
-  if (unit.startsWith("=")) page.put(row, at, { formula: `="${column.title} ("&${bare(unit)}&")"`, style, across });
-  else page.put(row, at, { value: text, style, across });
+  const look = besideNumbers(column.kind === "text" && at > 1);
+  if (unit.startsWith("="))
+    page.put(row, at, { formula: `="${column.title} ("&${bare(unit)}&")"`, style, look, across });
+  else page.put(row, at, { value: text, style, look, across });
+}
+
+/** Text that stands right of a number keeps a little room from it. */
+export function besideNumbers(needed: boolean): Style {
+  return needed ? { indent: 1 } : {};
 }
 
 function bodyCell(
@@ -161,7 +168,12 @@ function bodyCell(
   page.put(row, at, {
     ...(typed ? { value: given } : column.formula ? { formula: fill(column.formula) } : {}),
     style: column.input ? "input" : isText ? "resultText" : "result",
-    look: { format, align, ...(column.formula && column.input && !typed ? { italic: true } : {}) },
+    look: {
+      format,
+      align,
+      ...besideNumbers(isText && at > 1),
+      ...(column.formula && column.input && !typed ? { italic: true } : {}),
+    },
     across,
   });
   if (isText && typed && typeof given === "string") page.fitHeight(row, given, page.charactersAcross(at, across));

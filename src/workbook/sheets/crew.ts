@@ -127,7 +127,10 @@ function rows(
       s.put(top + row, RIGHT + index, {
         formula: `=${formula(row)}`,
         style: kind === "text" ? "resultText" : "result",
-        look: { format: kind === "text" ? "General" : formatOf(kind, s.job.system) },
+        look: {
+          format: kind === "text" ? "General" : formatOf(kind, s.job.system),
+          ...(kind === "text" ? { indent: 1 } : {}),
+        },
       }),
     );
   }
@@ -163,7 +166,7 @@ function stones(s: SheetLayout, top: number, job: Job): void {
     },
   ]);
   const at = top + SIZES + 2;
-  s.put(at, RIGHT, { value: "Lip stones", style: "resultText" });
+  s.put(at, RIGHT, { value: "Lip stones", style: "resultText", look: { indent: 1 } });
   const known = (formula: string): string => shownIf("COUNT(LipStoneWeight,LipStoneCount,HandLimit)=3", formula);
   const look = (kind: Kind): { format: string } => ({ format: formatOf(kind, job.system) });
   s.put(at, RIGHT + 1, { formula: known("LipStoneWeight"), style: "result", look: look("weight") });
@@ -171,6 +174,7 @@ function stones(s: SheetLayout, top: number, job: Job): void {
   s.put(at, RIGHT + 3, {
     formula: known('IF(LipStoneWeight<=HandLimit,"by hand","machine")'),
     style: "resultText",
+    look: { indent: 1 },
   });
 }
 
