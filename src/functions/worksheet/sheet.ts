@@ -4,6 +4,7 @@ import { callFromSheet } from "../contract/report";
 import { LINERCUT as declaredLINERCUT } from "../sheet/linercut";
 import { FALLCUT as declaredFALLCUT } from "../sheet/fallcut";
 import { FABRICCUT as declaredFABRICCUT } from "../sheet/fabriccut";
+import { CUTPLAN as declaredCUTPLAN } from "../sheet/cutplan";
 
 /**
  * Sizes the liner of a basin: bottom, developed sides and overlaps, rounded up, with area and weight.
@@ -66,4 +67,23 @@ export function FALLCUT(drops: any[][], treads: any[][], bed_width: any, bank_he
  */
 export function FABRICCUT(length: any, width: any, roll_width: any, lap?: any, layers?: any, units?: any): any[][] {
   return callFromSheet(declaredFABRICCUT, [length, width, roll_width, lap, layers, units]) as any[][];
+}
+
+/**
+ * Cuts pieces from rolls for the least cost with edge-to-edge cuts: where each cut lies and what to buy.
+ * @customfunction CUTPLAN
+ * @helpurl https://localhost:3000/help/cutplan.html
+ * @param cuts Pieces: name, length, width, count (rows of name, length, width, count)
+ * @param rolls Rolls: width, price, price per length, area or roll, longest length (rows of width, price, per, longest)
+ * @param [turn] Whether pieces may be turned across the roll (TRUE or FALSE; blank: TRUE)
+ * @param [seam] Lap of a seam; blank: no seams (in, more than 0, at most 39 | mm, more than 0, at most 1000; blank: no piece is seamed)
+ * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
+ * @returns The cut plan: every cut, then what to buy, waste, cost and how sure the plan is.
+ * @remarks Formula: least Σ cost of the lengths bought, then least length; every cut runs from edge to edge of what it parts. Up to 11 different pieces by a dynamic program over all such plans; beyond that by annealing over slicing trees. Limits: The row "Plan" says whether the cost is proven least or the best found; no plan costs less than the "Lower bound". Positions are measured on the lengths bought of a roll laid end to end, and from one edge across. Nothing is added for crooked cuts. A piece is seamed only when it fits no roll. Without any price the least area is sought.
+ * @remarks Caution: A rolled sheet is a limp, awkward load. Count about 50 lb (23 kg) to a person, lift together, and let nobody stand in the pit below it.
+ * @remarks Source: P. C. Gilmore and R. E. Gomory, Operations Research 13 (1965) 94-120; L. Stockmeyer, Information and Control 57 (1983) 91-101
+ * @example =RILL.CUTPLAN({"Basin",18,15,1;"Fall",14,6,1;"Skirt",7,4,2}, {15,13.5,"length",100;20,20,"length",100})
+ */
+export function CUTPLAN(cuts: any[][], rolls: any[][], turn?: any, seam?: any, units?: any): any[][] {
+  return callFromSheet(declaredCUTPLAN, [cuts, rolls, turn, seam, units]) as any[][];
 }

@@ -1,0 +1,94 @@
+import type { Section } from "./exact";
+import type { Bought, Piece, Placement, Plan, Roll } from "./request";
+import { toMetres } from "./steps";
+
+/** Sections that share one length bought of a roll, end to end. */
+interface Length {
+  readonly roll: number;
+  readonly sections: Section[];
+  used: number;
+}
+
+/**
+ * Lays sections end to end on as few lengths of each roll as the longest length allows, in the order of their size,
+ * and counts up what is bought.
+ *
+ * @param bound money no plan can undercut, before rounding
+ */
+export function layOut(
+  pieces: readonly Piece[],
+  rolls: readonly Roll[],
+  sections: readonly Section[],
+  proven: boolean,
+  bound: number,
+): Plan {
+  const placements: Placement[] = [];
+  const bought: Bought[] = [];
+  let cents = 0;
+  let area = 0;
+  rolls.forEach((roll, index) => {
+    let start = 0;
+    let length = 0;
+    for (const { sections: own, used } of lengthsOf(index, sections)) {
+      const paid = roll.per === "roll" && roll.price > 0 ? roll.longest : toMetres(used);
+      let offset = start;
+      for (const { spots, purchase } of own) {
+        for (const spot of spots) placements.push(place(spot, index, offset, pieces[spot.piece]));
+        offset += toMetres(purchase.used);
+      }
+      bought.push({ roll: index, start, length: paid, used: toMetres(used) });
+      start += paid;
+      length += paid;
+    }
+    area += length * roll.width;
+    const money = roll.per === "roll" ? (length / roll.longest) * roll.price : length * perLength(roll);
+    cents += Math.round(money * 100 - 1e-7);
+  });
+  placements.sort((a, b) => a.roll - b.roll || a.along - b.along || a.across - b.across);
+  const covered = pieces.reduce((sum, { length, width }) => sum + length * width, 0);
+  const cost = cents / 100;
+  const priced = rolls.some((roll) => roll.price > 0);
+  return {
+    placements,
+    bought,
+    cost,
+    lowerBound: proven || !priced ? cost : Math.min(cost, Math.floor(bound * 100) / 100),
+    proven,
+    area,
+    waste: Math.max(0, area - covered),
+    seamLength: 0,
+  };
+}
+
+function perLength({ per, price, width }: Roll): number {
+  return per === "area" ? price * width : price;
+}
+
+/** First fit, the longest section first. */
+function lengthsOf(roll: number, sections: readonly Section[]): Length[] {
+  const own = sections.filter(({ purchase }) => purchase.offer.roll === roll);
+  own.sort((a, b) => b.purchase.used - a.purchase.used);
+  const lengths: Length[] = [];
+  for (const section of own) {
+    const { used, offer } = section.purchase;
+    const room = lengths.find((length) => length.used + used <= offer.longest);
+    if (room) {
+      room.sections.push(section);
+      room.used += used;
+    } else lengths.push({ roll, sections: [section], used });
+  }
+  return lengths;
+}
+
+function place(spot: Section["spots"][number], roll: number, offset: number, piece: Piece | undefined): Placement {
+  const length = toMetres(spot.length);
+  return {
+    name: piece?.name ?? "",
+    roll,
+    along: offset + toMetres(spot.along),
+    across: toMetres(spot.across),
+    length,
+    width: toMetres(spot.width),
+    turned: piece !== undefined && Math.abs(length - piece.length) > 1e-9,
+  };
+}
