@@ -2,6 +2,7 @@ import type { Cell, DataValidation, MergeRange, SheetChart, WriteSheet } from "h
 import { isDynamic, toFile } from "../formulaText";
 import { areaAddress } from "../layout/address";
 import type { CellModel, CellValue, ChartModel, NameModel, SheetModel, Validation } from "../model";
+import { lastRowOf, MARGINS, pageScale } from "../layout/paging";
 import { differentialStyle, writerStyle } from "./styles";
 
 /** Everything of one sheet as the writing library takes it. */
@@ -33,25 +34,23 @@ export function writerSheet(sheet: SheetModel, names: readonly NameModel[], pape
     pageSetup: {
       paperSize: paper,
       orientation: print.landscape ? "landscape" : "portrait",
-      fitToPage: true,
-      fitToWidth: 1,
-      fitToHeight: print.pagesHigh,
+      // Fitting to pages makes Excel forget the page breaks, so that longer sheets are scaled instead.
+      ...(print.pagesHigh > 0
+        ? { fitToPage: true, fitToWidth: 1, fitToHeight: print.pagesHigh }
+        : { scale: pageScale(sheet) }),
       horizontalCentered: true,
-      margins: { left: 0.6, right: 0.6, top: 0.8, bottom: 0.8, header: 0.35, footer: 0.35 },
-      printArea: areaAddress({ top: 1, left: 1, bottom: lastRow(sheet), right: sheet.widths.length }, true),
+      margins: MARGINS,
+      printArea: areaAddress({ top: 1, left: 1, bottom: lastRowOf(sheet), right: sheet.widths.length }, true),
       ...(print.titleRows ? { printTitlesRow: `$${print.titleRows[0]}:$${print.titleRows[1]}` } : {}),
     },
     headerFooter: {
       oddHeader: "",
       oddFooter: `&L&"Arial,Regular"&8${print.footer || sheet.name}&R&"Arial,Regular"&8Page &P of &N`,
     },
-    rowBreaks: [...print.breaks],
+    // The library counts rows from 0 here.
+    rowBreaks: print.breaks.map((row) => row - 1),
     view: { showGridLines: false },
   };
-}
-
-function lastRow(sheet: SheetModel): number {
-  return Math.max(1, ...sheet.rows.keys(), ...sheet.charts.map(({ area }) => area.bottom));
 }
 
 function cellsOf(sheet: SheetModel, names: readonly NameModel[]): Map<string, Partial<Cell>> {

@@ -3,6 +3,7 @@ import { addChecks } from "./checks";
 import { addInput, addResult, type InputSpec, type ResultSpec } from "./forms";
 import type { CheckSpec, Job, RateLine, TakeoffLine } from "./job";
 import { Page } from "./page";
+import { pageBreaks } from "./paging";
 import { addSpill, type SpillRef, type SpillSpec } from "./spills";
 import { addTable, type TableRef, type TableSpec } from "./tables";
 
@@ -39,6 +40,7 @@ const SERIES_COLORS = ["2B4A52", "B0752A", "7A8F96", "5A1F14"];
 /** What a sheet's `build` is given. Helpers write at `s.row` and move it down. */
 export class SheetLayout extends Page {
   private readonly ownChecks: CheckSpec[] = [];
+  private readonly sectionRows: number[] = [];
 
   constructor(name: string, job: Job) {
     super(name, job);
@@ -62,6 +64,7 @@ export class SheetLayout extends Page {
   /** A heading over a group of rows. */
   section(text: string): void {
     if (this.row > 4) this.row++;
+    this.sectionRows.push(this.row);
     this.put(this.row, 1, { value: text, style: "section", across: this.lastColumn });
     this.sheet.heights.set(this.row, 19);
     this.row++;
@@ -157,12 +160,14 @@ export class SheetLayout extends Page {
     this.sheet.print = { ...this.sheet.print, breaks: [...this.sheet.print.breaks, this.row - 1] };
   }
 
-  /** Lays out the checks, the one for blank inputs among them. The builder of the workbook calls it. */
+  /** Lays out the checks, the one for blank inputs among them, and plans the pages. The builder of the workbook calls it. */
   finish(): void {
     const checks = [...this.blankInputs(), ...this.ownChecks];
-    if (checks.length === 0) return;
-    this.section(`Checks of ${this.name}`);
-    addChecks(this, checks);
+    if (checks.length > 0) {
+      this.section(`Checks of ${this.name}`);
+      addChecks(this, checks);
+    }
+    this.sheet.print = { ...this.sheet.print, breaks: pageBreaks(this.sheet, this.sectionRows) };
   }
 
   private blankInputs(): CheckSpec[] {

@@ -11,6 +11,7 @@ export const site = defineSheet({
       "Site",
       "Fill in the marked cells from your notes of the visit. Everything else in the workbook follows from them.",
     );
+    s.print({ pagesHigh: 1 });
 
     s.section("Job");
     s.result({

@@ -34,7 +34,7 @@ export const start = defineSheet({
   order: 1,
   turn: 2,
   build(s, job) {
-    s.widths([36, 13, 9, 17, 10, 15, 52]);
+    s.widths([36, 13, 8, 16, 10, 23, 52]);
     s.title("Estimate of a recirculating stream", "Begin on Site; return here to see what still needs attention.");
     s.print({ landscape: true });
 
@@ -55,6 +55,9 @@ export const start = defineSheet({
     s.put(s.row, 6, { value: "12.50", style: "result" });
     s.row++;
 
+    s.section("Cautions");
+    CAUTIONS.forEach((text) => s.caution(text));
+
     s.section("Sheets");
     for (const { name, purpose } of [...job.pages].sort((a, b) => a.order - b.order)) {
       s.put(s.row, 1, { value: name, style: "link", link: `${name}!A1` });
@@ -62,10 +65,6 @@ export const start = defineSheet({
       s.row++;
     }
 
-    s.section("Cautions");
-    CAUTIONS.forEach((text) => s.caution(text));
-
-    s.pageBreak();
     s.section("Checks");
     checkList(s, job);
   },
