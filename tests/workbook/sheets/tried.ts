@@ -1,0 +1,126 @@
+import { assemble } from "../../../src/workbook/assemble";
+import { calculate } from "../../../src/workbook/build";
+import type { SheetDefinition } from "../../../src/workbook/layout";
+import {
+  cellAt,
+  type CellModel,
+  type CellValue,
+  type NameModel,
+  type WorkbookModel,
+} from "../../../src/workbook/model";
+
+/** What a test types: a value, or rows of values from the first cell of a name on; "" empties a cell. */
+export type Typed = Readonly<Record<string, CellValue | readonly (readonly CellValue[])[]>>;
+
+/** A workbook of some sheets in which a test has typed something, recalculated. */
+export class Tried {
+  private constructor(private readonly model: WorkbookModel) {}
+
+  static async of(
+    sheets: readonly SheetDefinition[],
+    system: "US" | "SI",
+    filled: "demo" | "blank",
+    typed: Typed = {},
+  ): Promise<Tried> {
+    const tried = new Tried(assemble(sheets, system, filled));
+    for (const [name, value] of Object.entries(typed)) tried.type(name, Array.isArray(value) ? value : [[value]]);
+    await calculate(tried.model);
+    return tried;
+  }
+
+  /** What the first cell of a name, or another one of it, holds or shows. */
+  value(name: string, row = 1, column = 1): unknown {
+    const { sheet, area } = this.named(name);
+    const [at, left] = [area.top + row - 1, area.left + column - 1];
+    const cell = this.cell(sheet, at, left);
+    if (cell?.result !== undefined && !Array.isArray(cell.result)) return cell.result;
+    return this.spilledInto(sheet, at, left) ?? cell?.value ?? "";
+  }
+
+  number(name: string, row = 1, column = 1): number {
+    const value = this.value(name, row, column);
+    if (typeof value !== "number") throw new Error(`${name} shows ${JSON.stringify(value)}`);
+    return value;
+  }
+
+  /** The verdict of the check whose label begins so. */
+  verdict(sheetName: string, label: string): unknown {
+    for (const [row, cells] of this.sheet(sheetName).rows) {
+      if (String(cells.get(1)?.value).startsWith(label) && cells.get(5)?.formula?.includes("OK")) {
+        return this.cell(sheetName, row, 5)?.result;
+      }
+    }
+    throw new Error(`${sheetName} has no check "${label}"`);
+  }
+
+  /** The points of each series of a sheet's only chart, by the series' title. */
+  points(sheetName: string): ReadonlyMap<string, readonly (readonly [x: unknown, y: unknown])[]> {
+    const [chart] = this.sheet(sheetName).charts;
+    if (!chart) throw new Error(`${sheetName} has no chart`);
+    const read = (address: string): unknown[] => {
+      const [, letters = "", from = "", to = from] = /\$([A-Z]+)\$(\d+)(?::\$[A-Z]+\$(\d+))?$/.exec(address) ?? [];
+      const column = letters.charCodeAt(0) - 64;
+      const rows = Array.from({ length: Number(to) - Number(from) + 1 }, (_, index) => Number(from) + index);
+      return rows.map((row) => this.cell(sheetName, row, column)?.result);
+    };
+    return new Map(
+      chart.series.map(({ title, x, y }) => {
+        const levels = read(y);
+        return [title, read(x).map((distance, index) => [distance, levels[index]] as const)];
+      }),
+    );
+  }
+
+  /** Cells of a sheet that show an error. */
+  errors(sheetName: string): string[] {
+    return [...this.sheet(sheetName).rows].flatMap(([row, cells]) =>
+      [...cells].flatMap(([column, { result }]) =>
+        [result]
+          .flat(2)
+          .filter((one) => typeof one === "string" && /^#|^ERROR$|^error$/.test(one))
+          .map((one) => `${row},${column}: ${String(one)}`),
+      ),
+    );
+  }
+
+  private type(name: string, rows: readonly (readonly CellValue[])[]): void {
+    const { sheet, area } = this.named(name);
+    rows.forEach((row, down) =>
+      row.forEach((value, across) => {
+        const cell = this.cell(sheet, area.top + down, area.left + across);
+        if (!cell) throw new Error(`${name} is smaller than that`);
+        delete cell.formula;
+        if (value === "") delete cell.value;
+        else cell.value = value;
+      }),
+    );
+  }
+
+  /** What a spilling formula above or left of a cell leaves in it. */
+  private spilledInto(sheetName: string, row: number, column: number): CellValue | undefined {
+    for (const [top, cells] of this.sheet(sheetName).rows) {
+      for (const [left, { result }] of cells) {
+        if (!Array.isArray(result) || row < top || column < left) continue;
+        const value = result[row - top]?.[column - left];
+        if (value !== undefined) return value;
+      }
+    }
+    return undefined;
+  }
+
+  private named(name: string): NameModel {
+    const found = this.model.names.find((one) => one.name === name);
+    if (!found) throw new Error(`no name ${name}`);
+    return found;
+  }
+
+  private sheet(name: string): WorkbookModel["sheets"][number] {
+    const found = this.model.sheets.find((one) => one.name === name);
+    if (!found) throw new Error(`no sheet ${name}`);
+    return found;
+  }
+
+  private cell(sheetName: string, row: number, column: number): CellModel | undefined {
+    return cellAt(this.sheet(sheetName), row, column);
+  }
+}
