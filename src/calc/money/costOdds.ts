@@ -1,9 +1,7 @@
-import { create, erfDependencies, type MathJsInstance } from "mathjs";
 import { invalid, plain, requireRange } from "../problem";
 import { solveBracketed } from "../solve";
 import { LARGEST_AMOUNT } from "./cents";
-
-const { erf } = create({ ...erfDependencies }) as MathJsInstance;
+import { erf } from "./erf";
 
 /** A cost that is not sure: its lowest, likeliest and highest value, in whole money. */
 export interface UncertainCost {
