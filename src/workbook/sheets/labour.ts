@@ -86,7 +86,12 @@ function tasks(s: SheetLayout, job: Job): void {
   s.note(
     "Rates are invented for the demo: type your own over them, from jobs you have timed. The last rows are for tasks of your own.",
   );
-  const quantities = [...TASKS.map(({ quantity }) => quantity), ...Array.from({ length: FREE_TASKS }, () => '""')];
+  const known = (names: readonly string[]): string =>
+    `IF(COUNT(${names.join(",")})=${names.length},${names.join("+")},"")`;
+  const quantities = [
+    ...TASKS.map(({ quantity }) => (typeof quantity === "number" ? String(quantity) : known(quantity))),
+    ...Array.from({ length: FREE_TASKS }, () => '""'),
+  ];
   const money = (hours: string, rate: string): string =>
     `=IF(COUNT([${hours}],${rate})=2,ROUND([${hours}]*${rate},2),"")`;
   const table = s.table({

@@ -55,7 +55,12 @@ export function order(s: SheetLayout, job: Job): void {
         kind: "text",
         fixed: ["Gravel", "Stone around modules", "Boulders", "Lip stones"],
       },
-      { key: "tons", title: "Weight", kind: "load", formula: `=CHOOSE([#],${names.join(",")})` },
+      {
+        key: "tons",
+        title: "Weight",
+        kind: "load",
+        formula: `=CHOOSE([#],${names.map((name) => `IF(COUNT(${name})=1,${name},"")`).join(",")})`,
+      },
       { key: "volume", title: "Loose", kind: "earth", formula: `=${pick([...volumes, '""', '""'])}` },
       {
         key: "bags",
