@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { evaporationPerDay, evaporationRate, saturationPressure } from "../../src/calc/water/evaporation";
+import { fromInside, toInside } from "../../src/calc/quantity/measures";
+import { EVAPLOSS } from "../../src/functions/water/evaploss";
 import { agrees, given, publishedCase, publishedCases } from "./cases";
 
 const EVAPORATION = "11 evaporation";
@@ -37,5 +39,26 @@ describe("evaporation against published values", () => {
     // The whole, with the latent heat at the water's temperature rather than the case's round 2440 kJ/kg.
     const whole = evaporationPerDay({ area, waterTemperature: water, airTemperature: air, humidity, wind });
     expect(Math.abs((whole * 1000) / given(c.expected, "litresPerDay") - 1)).toBeLessThan(0.006);
+  });
+
+  /** A depth lost over an area, both in US units, as gallons: nothing but our units. */
+  const gallons = (squareFeet: number, inches: number): number =>
+    fromInside("water", toInside("area", squareFeet, "US") * toInside("size", inches, "US"), "US");
+
+  it.each(publishedCases(EVAPORATION, "EV-GAL-").map((c) => [c.id, c] as const))("%s inches over an area", (_, c) => {
+    expect(agrees(c, "volume", gallons(given(c.inputs, "area"), given(c.inputs, "depth")))).toBe(true);
+  });
+
+  it("EV-PANEX a pan's inches over an area", () => {
+    const c = publishedCase("EV-PANEX");
+    const inches = given(c.inputs, "pan") * given(c.inputs, "coefficient");
+    expect(agrees(c, "loss", gallons(given(c.inputs, "area"), inches))).toBe(true);
+  });
+
+  it("EV-74 what was measured beside the equation stands in the help", () => {
+    const { expected } = publishedCase("EV-74");
+    const percent = (name: string): string => String(Math.round(given(expected, name) * 100));
+    expect(EVAPLOSS.limits).toContain(`${percent("ratio")} %`);
+    expect(EVAPLOSS.limits).toContain(`${percent("activeIncreaseLow")} to ${percent("activeIncreaseHigh")} % more`);
   });
 });
