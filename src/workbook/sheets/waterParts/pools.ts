@@ -18,7 +18,7 @@ export function pools(s: SheetLayout): void {
         key: "area",
         title: "Water surface",
         kind: "area",
-        format: "#,##0.0",
+        format: "#,##0.00",
         input: { min: { US: 0.2, SI: 0.02 }, max: { US: 20_000, SI: 2000 }, message: "Area of the pool's surface." },
       },
       {
