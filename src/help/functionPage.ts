@@ -46,7 +46,7 @@ function signature(args: Arguments): string {
 }
 
 function argumentTable(caption: string, args: Arguments): Html {
-  return html`<div class="wide">
+  return html`<div class="wide" role="group" aria-label="${caption}" tabindex="0">
     <table>
       <caption>
         ${caption}
@@ -124,7 +124,7 @@ function worked(declaration: Declaration, example: Example): Html {
 function shown(value: Value): Html {
   if (!Array.isArray(value)) return html`<p>gives <output>${cell(value)}</output></p>`;
   const [header, ...rows] = value;
-  return html`<div class="wide">
+  return html`<div class="wide" role="group" aria-label="The answer" tabindex="0">
     <table>
       <caption>
         gives
