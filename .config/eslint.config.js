@@ -3,13 +3,25 @@ import typescript from "@typescript-eslint/eslint-plugin";
 import parser from "@typescript-eslint/parser";
 import office from "eslint-plugin-office-addins";
 
-/** Folders of src from the ground up; none may import one that stands above it. */
-const ABOVE_CALC = ["functions", "workbook", "host", "taskpane", "bench", "cli", "help", "site"];
-const ABOVE_FUNCTIONS = ["workbook", "host", "taskpane", "bench", "cli", "site"];
-const ABOVE_HOST = ["taskpane", "bench", "cli", "site"];
+/** The floors of the house: which folders of src each may import. cli and site stand on top and may import all. */
+const FLOORS = {
+  calc: [],
+  functions: ["calc"],
+  csv: ["calc"],
+  drawing: ["calc"],
+  host: [],
+  workbook: ["calc", "functions", "csv"],
+  help: ["calc", "functions"],
+  taskpane: ["calc", "functions", "csv", "drawing", "host", "workbook"],
+  bench: ["calc", "functions", "csv", "drawing", "host", "workbook", "taskpane"],
+};
+const ALL = [...Object.keys(FLOORS), "cli", "site"];
 
-const importsNothingOf = (folders, message) => ({
-  "no-restricted-imports": ["error", { patterns: [{ regex: `^(\\.\\./)+(${folders.join("|")})(/|$)`, message }] }],
+const floorRules = Object.entries(FLOORS).map(([floor, allowed]) => {
+  const above = ALL.filter((other) => other !== floor && !allowed.includes(other));
+  const message = `src/${floor} may import only ${allowed.length > 0 ? allowed.join(", ") : "itself"}`;
+  const patterns = [{ regex: `^(\\.\\./)+(${above.join("|")})(/|$)(?!.*\\.css$)`, message }];
+  return { files: [`src/${floor}/**`], rules: { "no-restricted-imports": ["error", { patterns }] } };
 });
 
 const throughThePort = "only src/host/excel talks to Excel; everything else goes through the port of src/host";
@@ -56,7 +68,6 @@ export default [
   {
     files: ["src/calc/**"],
     rules: {
-      ...importsNothingOf(ABOVE_CALC, "calc imports nothing above it"),
       "no-restricted-globals": [
         "error",
         ...hostGlobals,
@@ -67,8 +78,7 @@ export default [
       ],
     },
   },
-  { files: ["src/functions/**"], rules: importsNothingOf(ABOVE_FUNCTIONS, "the functions stand on calc alone") },
-  { files: ["src/host/**"], rules: importsNothingOf(ABOVE_HOST, "the port knows neither pane nor bench") },
+  ...floorRules,
   {
     files: ["src/host/excel/**"],
     plugins: { "office-addins": office },

@@ -21,6 +21,7 @@ export function escapeText(text: string): string {
     .replace(/>/g, "&gt;")
     .replace(/"/g, "&quot;")
     .replace(/'/g, "&apos;")
+    // eslint-disable-next-line no-control-regex -- XML cannot hold these characters
     .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g, "");
 }
 
