@@ -1,5 +1,6 @@
 import { defineSheet } from "../layout";
 import { basinChecks } from "./basinParts/checks";
+import { contents } from "./basinParts/contents";
 import { drainBack } from "./basinParts/drainBack";
 import { levels } from "./basinParts/levels";
 import { losses } from "./basinParts/losses";
@@ -16,7 +17,8 @@ export const basin = defineSheet({
       "Basin",
       "Lay out the pit and what stands in it; see whether it holds what the stream gives back, and for how many days.",
     );
-    pit(s, job);
+    pit(s);
+    contents(s, job);
     s.pageBreak();
     drainBack(s);
     levels(s, job);

@@ -1,12 +1,12 @@
 import { BASIN_PARTS, GRAVEL_VOIDS } from "../../../calc/tables/basinParts";
-import type { Job, SheetLayout } from "../../layout";
+import type { SheetLayout } from "../../layout";
 
 /** Rows for modules and wells; the pit itself is one more. */
-const PARTS = 4;
+export const PARTS = 4;
 const SIDE = { min: { US: 0.3, SI: 0.1 }, max: { US: 200, SI: 60 } } as const;
 
-/** The pit, what stands in it, and the water all of it holds. */
-export function pit(s: SheetLayout, job: Job): void {
+/** The pit, and what stands in it. */
+export function pit(s: SheetLayout): void {
   s.section("Pit");
   s.caution(
     "A pit wall can cave in and bury a person. Slope or shore pits that anyone enters, keep spoil and machines back from the edge, and have " +
@@ -57,7 +57,6 @@ export function pit(s: SheetLayout, job: Job): void {
     note: "Porosity, not void ratio: a void ratio of 0.67 is 40 %. Measure yours: fill a bucket with stone, then with water.",
   });
   parts(s);
-  contents(s, job);
 }
 
 function parts(s: SheetLayout): void {
@@ -128,111 +127,4 @@ function parts(s: SheetLayout): void {
   });
   s.define("BasinParts", table.body.top, 1, s.row, table.body.right);
   s.row += 2;
-}
-
-function contents(s: SheetLayout, job: Job): void {
-  s.spill({
-    name: "BasinContents",
-    header: "function",
-    rows: PARTS + 3,
-    needs: ["BasinLength", "BasinWidth", "BasinWaterDepth", "GravelVoids"],
-    formula: "=RILL.BASINMIX(BasinParts,Units)",
-    columns: [{ kind: "text" }, { kind: "earth" }, { kind: "share" }, { kind: "water" }],
-  });
-  const whole = (column: number, part = "Basin"): string =>
-    `INDEX(BasinContents,MATCH("${part}",INDEX(BasinContents,0,1),0),${column})`;
-  s.result({
-    name: "BasinHold",
-    label: "Water the basin holds",
-    kind: "water",
-    strong: true,
-    formula: `=${whole(4)}`,
-    needs: ["BasinContents"],
-    note: "From the floor to the overflow.",
-  });
-  s.result({
-    name: "VoidFraction",
-    label: "Room for water, on average",
-    kind: "share",
-    formula: `=${whole(3)}`,
-    needs: ["BasinContents"],
-  });
-  s.result({
-    name: "TopLayerWater",
-    label: "Water above the modules",
-    kind: "water",
-    formula: `=${whole(4, "Above the modules")}`,
-    needs: ["BasinContents"],
-    note: "Gravel and wells only: there the level moves most.",
-  });
-  s.result({
-    name: "ModuleVolume",
-    label: "Space modules and wells take",
-    kind: "earth",
-    formula: `=${whole(2)}-${whole(2, "Gravel")}`,
-    needs: ["BasinContents"],
-    note: "Stone orders the gravel around them.",
-  });
-  const oneModule = (name: string, label: string, demo: { US: number; SI: number }): void => {
-    s.input({
-      name,
-      label,
-      kind: "length",
-      demo,
-      min: { US: 0.3, SI: 0.1 },
-      max: { US: 8, SI: 2.4 },
-      message: `${label}, as its supplier gives it; blank where there are no modules.`,
-      optional: true,
-    });
-  };
-  oneModule("ModuleLength", "Length of one module", { US: 2, SI: 0.6 });
-  oneModule("ModuleWidth", "Width of one module", { US: 1.5, SI: 0.6 });
-  oneModule("ModuleHeight", "Height of one module", { US: 0.75, SI: 0.25 });
-  s.result({
-    name: "ModuleCount",
-    label: "Modules",
-    kind: "count",
-    formula:
-      `=ROUNDUP(ROUND(SUMIF(INDEX(BasinContents,0,1),"Modules*",INDEX(BasinContents,0,2))*${job.pick({ US: 27, SI: 1 })}` +
-      "/(ModuleLength*ModuleWidth*ModuleHeight),3),0)",
-    needs: ["BasinContents", "ModuleLength", "ModuleWidth", "ModuleHeight"],
-    note: "By volume: make the block a whole number of modules each way.",
-  });
-  buying(s);
-}
-
-function buying(s: SheetLayout): void {
-  s.takeoff({
-    code: "MODULE",
-    description: "Void modules",
-    unit: "each",
-    quantity: "=SUM(ModuleCount)",
-    category: "Basin",
-  });
-  s.takeoff({
-    code: "PUMPWELL",
-    description: "Pump well with lid",
-    unit: "each",
-    quantity: '=COUNTIF(PartKinds,"*well")',
-    category: "Basin",
-  });
-  const supplier = "Pond yard (demo)";
-  s.rate({
-    code: "MODULE",
-    description: "Void module",
-    unit: "each",
-    category: "Basin",
-    supplier,
-    price: { US: 46.5, SI: 41 },
-    pack: 1,
-  });
-  s.rate({
-    code: "PUMPWELL",
-    description: "Pump well with lid",
-    unit: "each",
-    category: "Basin",
-    supplier,
-    price: { US: 187, SI: 169 },
-    pack: 1,
-  });
 }
