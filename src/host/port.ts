@@ -84,6 +84,10 @@ export interface Host {
   names(): Promise<readonly NamedCells[]>;
   /** Values of several places in one round trip; undefined where a place does not exist. */
   read(places: readonly Place[]): Promise<readonly (Grid | undefined)[]>;
+  /** What the cells show, as text in their own format; undefined where a place does not exist. */
+  show(places: readonly Place[]): Promise<readonly (readonly (readonly string[])[] | undefined)[]>;
+  /** Whether each place may be written: it exists, and none of its cells is locked. */
+  canWrite(places: readonly Place[]): Promise<readonly boolean[]>;
   /** Writes unlocked cells only: refuses the whole call, changing nothing, when one of them is locked. */
   write(changes: readonly Change[]): Promise<void>;
   select(place: Place): Promise<void>;

@@ -1,5 +1,3 @@
-import type { CellValue, Grid } from "../host/port";
-
 /** A check as the Start sheet lists it. */
 export interface Check {
   readonly label: string;
@@ -20,28 +18,19 @@ export const CHECK_LIST = "Checks";
 const STATES: Readonly<Record<string, Check["state"]>> = { OK: "good", LOOK: "look", "to fill": "fill" };
 const ORDER: readonly Check["state"][] = ["bad", "look", "fill", "good"];
 
-/** The checks of the list's rows (label, value, unit, limit, verdict, where, cure), what needs attention first. */
-export function readChecks(rows: Grid): readonly Check[] {
+/** The checks of the list's rows as shown (label, value, unit, limit, verdict, where, cure), what needs attention first. */
+export function readChecks(rows: readonly (readonly string[])[]): readonly Check[] {
   const checks = rows
     .filter(([label]) => label !== undefined && label !== "")
-    .map(([label, value, unit, limit, verdict, where, cure]): Check => {
-      const place = String(where);
-      return {
-        label: String(label),
-        value: [shown(value), shown(value) === "" ? "" : String(unit ?? "")].filter(Boolean).join(" "),
-        limit: shown(limit),
-        verdict: String(verdict),
-        state: STATES[String(verdict)] ?? "bad",
-        place: place.split(": ").pop() ?? place,
-        where: place,
-        cure: String(cure ?? ""),
-      };
-    });
+    .map(([label = "", value = "", unit = "", limit = "", verdict = "", where = "", cure = ""]): Check => ({
+      label,
+      value: value === "" ? "" : `${value} ${unit}`.trim(),
+      limit,
+      verdict,
+      state: STATES[verdict] ?? "bad",
+      place: where.split(": ").pop() ?? where,
+      where,
+      cure,
+    }));
   return ORDER.flatMap((state) => checks.filter((check) => check.state === state));
-}
-
-/** A number as a person reads it: four significant digits, thousands grouped. */
-export function shown(value: CellValue | undefined): string {
-  if (typeof value !== "number") return String(value ?? "");
-  return value.toLocaleString("en-US", { maximumSignificantDigits: 4 });
 }

@@ -1,9 +1,9 @@
 import { readUnitSystem } from "../calc/quantity/unitSystem";
-import type { Grid, Place } from "../host/port";
+import type { Place } from "../host/port";
 import { GLANCE } from "../workbook/glance";
 import { unitOf } from "../workbook/layout/formats";
 
-/** One number of the job, as it is shown. */
+/** One number of the job, as the workbook shows it. */
 export interface Glance {
   readonly label: string;
   readonly text: string;
@@ -13,20 +13,15 @@ export interface Glance {
 /** The names that `readGlance` needs, in its order. */
 export const GLANCE_PLACES: readonly Place[] = ["Units", "Currency", ...GLANCE.map(({ name }) => name)];
 
-/** The job in a dozen numbers; nothing where the workbook is none of ours. */
-export function readGlance(grids: readonly (Grid | undefined)[]): readonly Glance[] {
-  const [units, currency, ...values] = grids.map((grid) => grid?.[0]?.[0]);
+/** The job in a dozen numbers, from what their cells show; nothing where the workbook is none of ours. */
+export function readGlance(shown: readonly (readonly (readonly string[])[] | undefined)[]): readonly Glance[] {
+  const [units, currency = "", ...texts] = shown.map((rows) => rows?.[0]?.[0]);
   if (units !== "US" && units !== "SI") return [];
   const system = readUnitSystem(units);
   return GLANCE.flatMap(({ name, label, kind }, index) => {
-    const value = values[index];
-    if (value === undefined) return [];
-    const unit = kind === "money" ? String(currency ?? "") : unitOf(kind, system);
-    const decimals = kind === "money" ? 2 : 0;
-    const shown =
-      typeof value === "number"
-        ? value.toLocaleString("en-US", { minimumFractionDigits: decimals, maximumFractionDigits: 2 })
-        : String(value);
-    return [{ name, label, text: shown === "" ? "to fill" : `${shown} ${unit}`.trim() }];
+    const text = texts[index];
+    if (text === undefined) return [];
+    const unit = kind === "money" ? currency : unitOf(kind, system);
+    return [{ name, label, text: text === "" ? "to fill" : `${text} ${unit}`.trim() }];
   });
 }

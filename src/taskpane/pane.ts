@@ -6,6 +6,7 @@ import { drawingsView } from "./views/drawings";
 import { functionsView } from "./views/functions";
 import { helpView } from "./views/help";
 import { jobView } from "./views/job";
+import { listsView } from "./views/lists";
 import { startView } from "./views/start";
 
 const VIEW_SETTING = "pane-view";
@@ -15,7 +16,14 @@ const REFRESH_AFTER = 60;
 /** Builds the pane over a host. The same pane stands beside Excel and beside the bench. */
 export function mountPane(root: HTMLElement, host: Host): void {
   const desk = new Desk(host);
-  const views = [startView(desk), jobView(desk), functionsView(desk), drawingsView(desk), helpView(desk)];
+  const views = [
+    startView(desk),
+    jobView(desk),
+    functionsView(desk),
+    drawingsView(desk),
+    listsView(desk),
+    helpView(desk),
+  ];
   const tabs = new Tabs(views, (index) => void host.keepSetting(VIEW_SETTING, String(index)).catch(() => undefined));
   root.classList.add("pane");
   root.replaceChildren(make("div", { class: "head" }, tabs.bar), tabs.pages, desk.foot);

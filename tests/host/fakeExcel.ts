@@ -163,6 +163,7 @@ class FakeContext {
       return {
         address: `${sheet}!${cellName(top, left)}${found.bottom > top || found.right > left ? `:${cellName(found.bottom, found.right)}` : ""}`,
         values: book.rows(found, (cell) => cell?.value ?? ""),
+        text: book.rows(found, (cell) => textOf(cell?.value ?? "")),
         formulas: book.rows(found, (cell) => cell?.formula ?? cell?.value ?? ""),
         rowIndex: top,
         columnIndex: left,
@@ -200,6 +201,11 @@ function picked(item: State, names: readonly string[]): State {
   return Object.fromEntries(
     Object.entries(item).filter(([name, value]) => typeof value === "function" || names.includes(name)),
   );
+}
+
+/** What a cell shows: the fake knows one number format, two decimals at most. */
+function textOf(value: string | number | boolean): string {
+  return typeof value === "number" ? value.toLocaleString("en-US", { maximumFractionDigits: 2 }) : String(value);
 }
 
 class CustomFunctionsError extends Error {

@@ -149,6 +149,10 @@ export class EmbeddedGrid implements BenchGrid {
     return this.model.values(area);
   }
 
+  shown(area: Area): string[][] {
+    return this.model.shown(area);
+  }
+
   locked(area: Area): boolean {
     return this.locks.isLocked(area);
   }

@@ -53,6 +53,12 @@ export class GridModel {
     return rows;
   }
 
+  /** What the cells show, as text in their own format. */
+  shown({ sheet, top, left, bottom, right }: Area): string[][] {
+    const range = { startRow: top, startColumn: left, endRow: bottom, endColumn: right };
+    return this.api.getActiveWorkbook()?.getSheetByName(sheet)?.getRange(range).getDisplayValues() ?? [];
+  }
+
   /** What a person put into a cell: its formula, or its value. */
   content(sheet: string, row: number, column: number): Content {
     return this.formula(sheet, row, column) || shownValue(this.sheet(sheet).getCellRaw(row, column));

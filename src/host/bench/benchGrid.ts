@@ -6,6 +6,8 @@ export interface BenchGrid {
   names(): readonly NamedCells[];
   hasSheet(sheet: string): boolean;
   values(area: Area): Grid;
+  /** What the cells show, as text. */
+  shown(area: Area): string[][];
   /** Whether any cell of the area is locked on a protected sheet. */
   locked(area: Area): boolean;
   /** Writes all of it as one step that undo takes back. */

@@ -29,6 +29,20 @@ export function createBenchHost(grid: BenchGrid): Host {
           return area && grid.values(area);
         }),
       ),
+    show: (places) =>
+      Promise.resolve(
+        places.map((place) => {
+          const area = areaOf(place);
+          return area && grid.shown(area);
+        }),
+      ),
+    canWrite: (places) =>
+      Promise.resolve(
+        places.map((place) => {
+          const area = areaOf(place);
+          return area !== undefined && !grid.locked(area);
+        }),
+      ),
     async write(changes) {
       const targets = changes.map(({ place, values }) => {
         const area = requireArea(place, ", so nothing was written");

@@ -22,20 +22,50 @@ export function readNames(): Promise<NamedCells[]> {
 
 /** Values of several places in two round trips, however many places. */
 export function readPlaces(places: readonly Place[]): Promise<(Grid | undefined)[]> {
+  return inPlaces(places, (range) => {
+    range.load({ values: true });
+    return () => range.values as Grid;
+  });
+}
+
+/** What cells show, as text, in two round trips. */
+export function showPlaces(places: readonly Place[]): Promise<(string[][] | undefined)[]> {
+  return inPlaces(places, (range) => {
+    range.load({ text: true });
+    return () => range.text;
+  });
+}
+
+/** Whether places exist and are free of locks, in two round trips. */
+export async function writablePlaces(places: readonly Place[]): Promise<boolean[]> {
+  const answers = await inPlaces(places, (range, sheet) => {
+    const lock = range.format.protection;
+    const guard = sheet.protection;
+    lock.load({ locked: true });
+    guard.load({ protected: true });
+    return () => !guard.protected || lock.locked === false;
+  });
+  return answers.map((answer) => answer ?? false);
+}
+
+/** Asks something of every place that exists; `ask` queues the loading and says how to read it once it is there. */
+function inPlaces<T>(
+  places: readonly Place[],
+  ask: (range: Excel.Range, sheet: Excel.Worksheet) => () => T,
+): Promise<(T | undefined)[]> {
   return inExcel("read the sheets", async (context) => {
     const { worksheets } = context.workbook;
     worksheets.load({ name: true });
     const names = await loadNames(context);
     const sheets = new Set(worksheets.items.map((sheet) => sheet.name));
-    const ranges = places.map((place) => {
+    const answers = places.map((place) => {
       const area = resolvePlace(place, names);
       if (!area || !sheets.has(area.sheet)) return undefined;
-      const range = worksheets.getItem(area.sheet).getRange(local(area));
-      range.load({ values: true });
-      return range;
+      const sheet = worksheets.getItem(area.sheet);
+      return ask(sheet.getRange(local(area)), sheet);
     });
     await context.sync();
-    return ranges.map((range) => range?.values as Grid | undefined);
+    return answers.map((answer) => answer?.());
   });
 }
 

@@ -1,5 +1,5 @@
 import type { Host } from "../port";
-import { readNames, readPlaces, writeChanges } from "./cells";
+import { readNames, readPlaces, showPlaces, writablePlaces, writeChanges } from "./cells";
 import { placePictureInExcel } from "./picture";
 import { repairWorkbook } from "./repairs";
 import { inExcel } from "./run";
@@ -14,6 +14,8 @@ export function createExcelHost(): Host {
     undoesInOneStep: false,
     names: readNames,
     read: readPlaces,
+    show: showPlaces,
+    canWrite: writablePlaces,
     write: writeChanges,
     select: selectPlace,
     selected: readSelected,

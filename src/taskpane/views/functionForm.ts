@@ -33,6 +33,7 @@ export function functionForm(desk: Desk, declaration: Declaration): HTMLElement 
       autocomplete: "off",
       spellcheck: "false",
       "aria-describedby": `${id}-rule`,
+      list: argument.choices ? `${id}-choices` : undefined,
       oninput: show,
     });
     inputs.set(name, input);
@@ -42,8 +43,12 @@ export function functionForm(desk: Desk, declaration: Declaration): HTMLElement 
         show();
         return undefined;
       });
-    const us = argument.rule("US");
-    const si = argument.rule("SI");
+    const [us, si] = argument.choices
+      ? ["pick from the list", "pick from the list"]
+      : [argument.rule("US"), argument.rule("SI")];
+    const list =
+      argument.choices &&
+      make("datalist", { id: `${id}-choices` }, ...argument.choices.map((value) => make("option", { value })));
     const rule = `${us === si ? us : `${us} (US); ${si} (SI)`}${argument.optional ? `. Blank: ${argument.fallback ?? "left out"}` : ""}`;
     return make(
       "div",
@@ -58,6 +63,7 @@ export function functionForm(desk: Desk, declaration: Declaration): HTMLElement 
         "div",
         { class: "with-button" },
         input,
+        list,
         button("Use selection", () => desk.attempt(take), {
           "aria-label": `Use the selected cells for ${inWords(name)}`,
         }),

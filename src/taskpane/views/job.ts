@@ -17,7 +17,7 @@ export function jobView(desk: Desk): View {
   let shownLast = "";
 
   async function refresh(): Promise<void> {
-    const [rows, ...values] = await desk.host.read([CHECK_LIST, ...GLANCE_PLACES]);
+    const [rows, ...values] = await desk.host.show([CHECK_LIST, ...GLANCE_PLACES]);
     numbers.replaceChildren(
       ...readGlance(values).flatMap(({ label, text, name }) => [
         make("dt", {}, label),

@@ -37,11 +37,11 @@ export function startView(desk: Desk): View {
     return report.said;
   };
 
-  const ways = desk.host.templateWays.map((way, index) =>
-    way === "download"
-      ? link
-      : button(LABELS[way][desk.host.kind], () => desk.attempt(take(way)), index === 0 ? { class: "main" } : {}),
-  );
+  const ways = desk.host.templateWays.map((way, index) => {
+    const element = way === "download" ? link : button(LABELS[way][desk.host.kind], () => desk.attempt(take(way)));
+    if (index === 0) element.classList.add("main");
+    return element;
+  });
   return {
     title: "Start",
     body: make(

@@ -1,0 +1,71 @@
+import { priceListCsv } from "../../csv/priceListCsv";
+import type { PriceItem } from "../../csv/priceItem";
+import { purchaseOrdersCsv } from "../../csv/purchaseOrdersCsv";
+import { USUAL_STYLE, type CsvStyle } from "../../csv/writeCsv";
+import type { Grid, Place } from "../../host/port";
+import { RATE_TABLE } from "../../workbook/rateColumns";
+import { download } from "../download";
+import { ORDER_PLACES, purchaseLines } from "../orders";
+import { readPriceRows } from "../prices";
+import { button, make } from "../ui/elements";
+import type { Desk, View } from "../ui/desk";
+import { priceImport } from "./priceImport";
+
+const CSV = "text/csv";
+
+/** Orders out, and the price list out and in, as CSV files. */
+export function listsView(desk: Desk): View {
+  const commas = make("input", { type: "checkbox", id: "decimal-commas" });
+  const style = (): CsvStyle => (commas.checked ? { ...USUAL_STYLE, decimal: "," } : USUAL_STYLE);
+
+  const read = async (...places: Place[]): Promise<Grid[]> => {
+    const grids = await desk.host.read(places);
+    return grids.map((grid, index) => {
+      if (!grid) throw new Error(`This workbook has no ${places[index] ?? ""}; start a job to get one.`);
+      return grid;
+    });
+  };
+  const orders = async (): Promise<string> => {
+    const [takeoff = [], suppliers = []] = await read(...ORDER_PLACES);
+    const lines = purchaseLines(takeoff, suppliers);
+    if (lines.length === 0) return "Takeoff has nothing to order yet, so no file was made.";
+    download("orders.csv", purchaseOrdersCsv(lines, style()), CSV);
+    const count = new Set(lines.map(({ order }) => order)).size;
+    return `orders.csv with ${lines.length} lines on ${count} orders is in your downloads.`;
+  };
+  const prices = async (): Promise<string> => {
+    const [list = []] = await read(RATE_TABLE);
+    const items = readPriceRows(list).filter((item): item is PriceItem => item !== undefined);
+    download("prices.csv", priceListCsv(items, style()), CSV);
+    return `prices.csv with ${items.length} items is in your downloads.`;
+  };
+
+  return {
+    title: "Lists",
+    body: make(
+      "div",
+      {},
+      make("h2", {}, "Orders out"),
+      make("p", {}, "Every line that Takeoff orders, supplier by supplier, for your supplier or your books."),
+      make(
+        "div",
+        { class: "actions" },
+        button("Save orders as CSV", () => desk.attempt(orders)),
+      ),
+      make("h2", {}, "Prices out and in"),
+      make(
+        "div",
+        { class: "actions" },
+        button("Save price list as CSV", () => desk.attempt(prices)),
+      ),
+      priceImport(desk),
+      make("h2", {}, "How CSV files are written"),
+      make(
+        "div",
+        { class: "choice" },
+        commas,
+        make("label", { for: "decimal-commas" }, "With decimal commas and semicolons"),
+      ),
+    ),
+  };
+}

@@ -1,0 +1,190 @@
+import axe from "axe-core";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { FakeWorkbook } from "../host/fakeWorkbook";
+import { officeStub } from "./bundleStub";
+import { describeInBrowser, startSite, type Site } from "./browser";
+import { faultsOf } from "./axe";
+
+const OFFICE = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
+/** The width of the narrowest pane a host gives. */
+const NARROW = { width: 320, height: 700 };
+const TABS = ["Start", "Job", "Functions", "Drawings", "Help"];
+
+declare const workbook: FakeWorkbook;
+
+describeInBrowser("the pane", () => {
+  let site: Site;
+  let stub: string;
+
+  beforeAll(async () => {
+    stub = await officeStub();
+    site = await startSite();
+  });
+  afterAll(() => site?.close());
+
+  async function openPane(options: BrowserContextOptions = {}) {
+    const opened = await site.open({ viewport: NARROW, ...options });
+    await opened.context.route(OFFICE, (route) => {
+      opened.foreign.push(OFFICE);
+      return route.fulfill({ contentType: "text/javascript", body: stub });
+    });
+    await opened.page.goto(`${site.address}/taskpane.html`);
+    await opened.page.getByRole("tab", { name: "Start" }).waitFor();
+    return opened;
+  }
+
+  const showTab = (page: Page, name: string) => page.getByRole("tab", { name, exact: true }).click();
+  const said = (page: Page) => page.locator(".foot [role=status]");
+
+  describe.each(["light", "dark"] as const)("in %s", (colorScheme) => {
+    it("fits 320 px on every tab and passes axe", async () => {
+      const { context, page, faults } = await openPane({ colorScheme });
+      for (const name of TABS) {
+        await showTab(page, name);
+        await page.waitForTimeout(300);
+        const [content, room] = await page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
+        expect(content, name).toBeLessThanOrEqual(room ?? 0);
+        expect(await faultsOf(page), name).toEqual([]);
+      }
+      expect(faults).toEqual([]);
+      await context.close();
+    });
+  });
+
+  it("keeps its frames in the system's colours when they are forced", async () => {
+    const { context, page } = await openPane({ forcedColors: "active" });
+    const border = await page
+      .getByRole("button", { name: "Download" })
+      .or(page.locator("a.button"))
+      .first()
+      .evaluate((element) => getComputedStyle(element).borderTopWidth);
+    expect(border).toBe("1px");
+    await context.close();
+  });
+
+  it("loads nothing but office.js from elsewhere, and associates every function", async () => {
+    const { context, page, foreign, faults } = await openPane();
+    for (const name of TABS) await showTab(page, name);
+    expect([...new Set(foreign)]).toEqual([OFFICE]);
+    expect(faults).toEqual([]);
+    const associated = await page.evaluate(() => [
+      ...(CustomFunctions as unknown as { associated: Map<string, unknown> }).associated.keys(),
+    ]);
+    const listed = (await (await fetch(`${site.address}/functions.json`)).json()) as { functions: { id: string }[] };
+    expect(associated.sort()).toEqual(listed.functions.map(({ id }) => id).sort());
+    await context.close();
+  });
+
+  it("is reached and worked by keyboard alone", async () => {
+    const { context, page } = await openPane();
+    await page.keyboard.press("Tab");
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Start");
+    await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("Tab");
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("function-search");
+    await page.keyboard.type("FTIN");
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("FTIN");
+    await context.close();
+  });
+
+  it("inserts a function at the selected cell with the right blanks", async () => {
+    const { context, page } = await openPane();
+    await page.evaluate(() => {
+      workbook.addSheet("Own");
+      workbook.select("Own!C3");
+    });
+    await showTab(page, "Functions");
+    await page.fill("#function-search", "FTIN");
+    await page.locator(".row", { hasText: "FTIN" }).first().click();
+    await page.getByRole("button", { name: "Insert", exact: true }).click();
+    await page.locator("[role=alert]", { hasText: "length is needed" }).waitFor();
+    await page.getByLabel("length").first().fill("StaticLift");
+    await page.getByRole("button", { name: "Insert", exact: true }).click();
+    await said(page).filter({ hasText: "is in Own!C3" }).waitFor();
+    expect(await page.evaluate(() => workbook.cell("Own!C3")?.formula)).toBe("=RILL.FTIN(StaticLift,,Units)");
+    // A second insertion would replace it, so it asks first.
+    await page.getByRole("button", { name: "Insert", exact: true }).click();
+    await page.locator("[role=alert]", { hasText: "Press Insert again to replace it" }).waitFor();
+    await context.close();
+  });
+
+  it("leads from a check to its cell, and follows changes", async () => {
+    const { context, page } = await openPane();
+    await showTab(page, "Job");
+    const head = await page.locator("[data-name=DesignHead]").innerText();
+    expect(head).toMatch(/^[\d.,]+ ft$/);
+    await page.locator("summary").click();
+    const check = page.locator(".check").first();
+    const where = (await check.locator(".quiet").innerText()).replace("Go to ", "");
+    await check.click();
+    await said(page).filter({ hasText: where }).waitFor();
+    expect(await page.evaluate(() => workbook.selection.sheet)).toBe(where.split(":")[0]);
+    const place = await page.evaluate(() => workbook.names.get("DesignHead") ?? "");
+    await page.evaluate((address) => {
+      const [sheet = "", cell = ""] = address.replace(/\$/g, "").split("!");
+      const held = workbook.sheet(sheet)?.cells.get(cell);
+      if (held) held.value = 99.5;
+      for (const listener of workbook.changeListeners) void listener();
+    }, place);
+    await page.locator("[data-name=DesignHead]", { hasText: "99.5 ft" }).waitFor();
+    await context.close();
+  });
+
+  it("draws the job, enlarges the drawing and places it as a picture", async () => {
+    const { context, page } = await openPane();
+    await showTab(page, "Drawings");
+    const titles = await page.locator("#drawing option").allInnerTexts();
+    for (const title of titles) {
+      await page.selectOption("#drawing", { label: title });
+      await page.locator(".drawing svg title").first().waitFor({ state: "attached" });
+      await page.getByRole("button", { name: "Place in the workbook" }).click();
+      await said(page)
+        .filter({ hasText: `${title} is on the sheet Drawings` })
+        .waitFor();
+    }
+    expect(await page.evaluate(() => workbook.sheet("Drawings")?.pictures.map((picture) => picture.title))).toEqual(
+      titles,
+    );
+    await page.getByRole("button", { name: "Enlarge" }).click();
+    await page.getByRole("dialog").waitFor();
+    await page.keyboard.press("Escape");
+    await context.close();
+  });
+
+  it("repairs formulas that lost their binding, and says how many", async () => {
+    const { context, page } = await openPane();
+    await showTab(page, "Help");
+    await page.getByRole("button", { name: "Repair formulas" }).click();
+    await said(page).filter({ hasText: "nothing was changed" }).waitFor();
+    await page.evaluate(() => workbook.addSheet("Old", { A1: { value: "#NAME?", formula: "=RILL.FTIN(2)" } }));
+    await page.getByRole("button", { name: "Repair formulas" }).click();
+    await said(page).filter({ hasText: "1 of 1 formulas were entered again" }).waitFor();
+    await context.close();
+  });
+
+  it("opens a job in a new workbook", async () => {
+    const { context, page } = await openPane();
+    await showTab(page, "Start");
+    await page.getByLabel("SI: metres").check();
+    await page.getByRole("button", { name: "Open in a new workbook" }).click();
+    await said(page).filter({ hasText: "open in a new Excel window" }).waitFor();
+    expect(await page.evaluate(() => workbook.opened.length)).toBe(1);
+    await context.close();
+  });
+
+  it("says where the bench is when it stands outside Excel", async () => {
+    const opened = await site.open({ viewport: NARROW });
+    await opened.page.goto(`${site.address}/taskpane.html`);
+    await opened.page.getByRole("link", { name: "the bench" }).waitFor();
+    await opened.context.close();
+  });
+
+  it("carries axe's own rules", () => {
+    // Guards the checks above: a build of axe without rules would pass everything.
+    expect(axe.getRules(["wcag2aa"]).length).toBeGreaterThan(0);
+  });
+});

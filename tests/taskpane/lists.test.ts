@@ -1,0 +1,122 @@
+import { describe, expect, it } from "vitest";
+import { daySerial, isoDay } from "../../src/host/dates";
+import type { PriceItem } from "../../src/csv/priceItem";
+import { purchaseLines } from "../../src/taskpane/orders";
+import { comparePriceRows, priceWrites, readPriceRows } from "../../src/taskpane/prices";
+import { RATE_COLUMNS } from "../../src/workbook/rateColumns";
+import { TAKEOFF_KEYS } from "../../src/workbook/sheets/money/takeoffColumns";
+
+describe("days", () => {
+  // The 1900 date system: 1 January 2026 is day 46,023 (45,658 on 1 January 2025, and 365 more).
+  it.each([
+    [46_023, "2026-01-01"],
+    [45_658, "2025-01-01"],
+    [61, "1900-03-01"],
+  ])("%i is %s", (serial, iso) => {
+    expect(isoDay(serial)).toBe(iso);
+    expect(daySerial(iso)).toBe(serial);
+  });
+
+  it("are blank for anything else", () => {
+    expect([isoDay(""), isoDay("soon"), isoDay(-4), isoDay(NaN), daySerial("soon"), daySerial("2026-13-40")]).toEqual([
+      "",
+      "",
+      "",
+      "",
+      "",
+      "",
+    ]);
+  });
+});
+
+describe("the lines to order", () => {
+  const row = (cells: Partial<Record<(typeof TAKEOFF_KEYS)[number], string | number>>) =>
+    TAKEOFF_KEYS.map((key) => cells[key] ?? "");
+
+  it("are those with a quantity, a price and a supplier, in the order of the suppliers", () => {
+    const takeoff = [
+      row({ code: "A", description: "Liner", unit: "ft²", order: 300, price: 0.92, supplier: "Pond Yard" }),
+      row({ code: "B", description: "Gravel", unit: "ton", order: 2.5, price: 40, supplier: "Pit" }),
+      row({ code: "C", order: 0, price: 4, supplier: "Pit" }),
+      row({ code: "D", order: 3, price: "", supplier: "Pit" }),
+      row({ code: "E", order: 3, price: 1, supplier: "" }),
+      row({ code: "F", description: "Pump", unit: "each", order: 1, price: 410, supplier: "Unnumbered" }),
+      row({ description: "What", order: "To order", price: "Unit cost", supplier: "Supplier" }),
+    ];
+    const suppliers = [
+      ["Pit", "HB-101", 46_182],
+      ["Pond Yard", "HB-102", ""],
+      ["", "", ""],
+    ];
+    const lines = purchaseLines(takeoff, suppliers);
+    expect(lines.map(({ code, order, wanted }) => [code, order, wanted])).toEqual([
+      // 46,182 is 159 days after 1 January 2026: 9 June 2026.
+      ["B", "HB-101", "2026-06-09"],
+      ["A", "HB-102", ""],
+      ["F", "Unnumbered", ""],
+    ]);
+    expect(lines[0]).toMatchObject({ description: "Gravel", quantity: 2.5, unit: "ton", price: 40, supplier: "Pit" });
+  });
+});
+
+describe("a price list from a file", () => {
+  const item = (code: string, more: Partial<PriceItem> = {}): PriceItem => ({
+    code,
+    description: code,
+    kind: "material",
+    unit: "each",
+    cost: 10,
+    pack: 1,
+    minimum: 0,
+    waste: 0,
+    supplier: "Pit",
+    taxable: true,
+    day: "2026-01-01",
+    ...more,
+  });
+  const row = (from: PriceItem | undefined) =>
+    RATE_COLUMNS.map(({ field }) =>
+      from === undefined
+        ? ""
+        : field === "day"
+          ? daySerial(from.day)
+          : field === "taxable"
+            ? from.taxable
+              ? "yes"
+              : "no"
+            : from[field],
+    );
+  const rows = readPriceRows([row(item("A")), row(item("B", { taxable: false })), row(undefined)]);
+  const list = { sheet: "Rates", top: 9, left: 0, bottom: 11, right: 10 };
+  const column = (field: string): string =>
+    "ABCDEFGHIJK".charAt(RATE_COLUMNS.findIndex((entry) => entry.field === field));
+
+  it("reads the rows of the sheet as items", () => {
+    expect(rows).toEqual([item("A"), item("B", { taxable: false }), undefined]);
+  });
+
+  it("writes only the fields that change, and new items into free rows", () => {
+    const changes = comparePriceRows(rows, [
+      item("a", { cost: 12 }),
+      item("B", { taxable: false }),
+      item("C", { day: "2026-01-02" }),
+      item("D"),
+    ]);
+    expect(changes.crowded.map(({ code }) => code)).toEqual(["D"]);
+    const writes = priceWrites(rows, changes, list, () => true);
+    const byPlace = new Map(writes.map(({ place, values }) => [place, values[0]?.[0]]));
+    expect(byPlace.get(`Rates!${column("cost")}10`)).toBe(12);
+    expect([...byPlace.keys()].filter((place) => place.endsWith("11"))).toEqual([]);
+    expect(byPlace.get(`Rates!${column("code")}12`)).toBe("C");
+    expect(byPlace.get(`Rates!${column("day")}12`)).toBe(46_024);
+    expect(byPlace.get(`Rates!${column("taxable")}12`)).toBe("yes");
+  });
+
+  it("leaves out what the user does not accept", () => {
+    const changes = comparePriceRows(rows, [item("A", { cost: 12 }), item("C")]);
+    expect(priceWrites(rows, changes, list, () => false)).toEqual([]);
+    expect(priceWrites(rows, changes, list, (code) => code === "A")).toEqual([
+      { place: `Rates!${column("cost")}10`, values: [[12]] },
+    ]);
+  });
+});
