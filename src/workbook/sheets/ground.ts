@@ -26,7 +26,6 @@ export const ground = defineSheet({
       note: "As it lies in the ground.",
     });
     berm(s);
-    s.pageBreak();
     balance(s);
     slopes(s);
     checks(s, job);

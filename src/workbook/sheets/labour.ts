@@ -47,10 +47,10 @@ function rates(s: SheetLayout): void {
     message: "1 for a plain site; more for poor access, hand work, slopes or wet ground.",
     note: "1 is a plain site. Multiplies all hours.",
   });
-  const rate = (name: string, label: string, from: string, message: string, note: string): void => {
+  const rate = (name: string, own: string, label: string, from: string, message: string, note: string): void => {
     s.input({
       name: `${name}Typed`,
-      label: "Or one of your own",
+      label: own,
       kind: "money",
       min: 0,
       max: 2000,
@@ -67,6 +67,7 @@ function rates(s: SheetLayout): void {
   };
   rate(
     "LabourRate",
+    "Your own rate of one hour",
     "Loaded rate of one hour",
     "CrewHourRate",
     "What an hour of one person costs you, with all that comes on top of the wage.",
@@ -74,6 +75,7 @@ function rates(s: SheetLayout): void {
   );
   rate(
     "MachineRate",
+    "Your own rate of a machine hour",
     "One machine hour",
     "MachineHourRate",
     "Hire or ownership, fuel and upkeep of an hour, without the operator.",

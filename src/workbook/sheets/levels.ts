@@ -60,7 +60,6 @@ function steps(s: SheetLayout): void {
 }
 
 function setting(s: SheetLayout, rows: number): void {
-  s.pageBreak();
   s.section("Rod readings and string measures");
   s.note(
     "With an instrument: move the point until the rod shows its reading. Without one: pull a string level from the bench mark, with a water level or line level, and measure up or down from it.",

@@ -19,11 +19,9 @@ export const stone = defineSheet({
     drops(s);
     banks(s);
     lipStones(s);
-    s.pageBreak();
     sizes(s);
     gravel(s);
     order(s, job);
-    s.pageBreak();
     densities(s, job);
     checks(s, job);
     contribute(s, job);
