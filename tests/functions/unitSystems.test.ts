@@ -123,6 +123,7 @@ function attempt(declaration: Declaration, args: readonly unknown[]): Value | Pr
 const APART = new Map([
   ["STEPS", "drops and treads are whole eighths of an inch, or whole multiples of 5 mm"],
   ["PIPERANK", "prices are per foot or per metre"],
+  ["CUTPLAN", "prices are per foot or per metre"],
 ]);
 
 describe.each(catalogue.filter((d) => "units" in d.args && !APART.has(d.name)).map((d) => [d.name, d] as const))(

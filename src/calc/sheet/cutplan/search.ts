@@ -8,9 +8,10 @@ import { repeatableRandom } from "./random";
 
 /** How long and how boldly the search runs; found by trial on jobs of 10 to 200 pieces. */
 export interface Effort {
-  /** Boxes to look at before it ends. */
+  /** Boxes to look at before it ends: in all, and per piece where that is more. */
   readonly work: number;
-  /** How much dearer a plan may be taken on the way, as a share of the cost: at the start and at the end. */
+  readonly workPerPiece: number;
+  /** How much dearer a plan may be taken on the way, in shares of one piece's part of the cost: at the start and at the end. */
   readonly boldness: { readonly start: number; readonly end: number };
   /** Share of the changes that swap two groups; the others move one. */
   readonly swaps: number;
@@ -19,7 +20,8 @@ export interface Effort {
 
 export const USUAL_EFFORT: Effort = {
   work: 10_000_000,
-  boldness: { start: 0.015, end: 0.001 },
+  workPerPiece: 150_000,
+  boldness: { start: 0.3, end: 0.02 },
   swaps: 0.8,
   start: 1,
 };
@@ -50,15 +52,14 @@ export function searchPlan(
   const random = repeatableRandom(effort.start);
   const anyNode = (): number => Math.floor(random() * tree.nodes);
   const { start, end } = effort.boldness;
-  const scale = grouping.real;
-
+  const work = Math.max(effort.work, effort.workPerPiece * pieces.length);
   let best = grouping.real;
   let bestLeft = tree.left.slice();
   let bestRight = tree.right.slice();
   // Small trees may have no change to make; the count of tries ends the loop then.
-  for (let tries = 0; grouping.work < effort.work && tries < effort.work; tries++) {
-    const boldness = Math.min(scale, best) * start * (end / start) ** (grouping.work / effort.work);
-    const most = grouping.leaning - boldness * Math.log(1 - random());
+  for (let tries = 0; grouping.work < work && tries < work; tries++) {
+    const boldness = (best / pieces.length) * steady(start * (end / start) ** (grouping.work / work));
+    const most = grouping.leaning - boldness * steady(Math.log(1 - random()));
     const change = random() < effort.swaps ? tree.swap(anyNode(), anyNode()) : tree.move(anyNode(), anyNode());
     if (!change || !grouping.attempt(change, most)) continue;
     if (grouping.real >= best) continue;
@@ -68,6 +69,11 @@ export function searchPlan(
     if (best <= goal) break;
   }
   return settle(pieces, offers, turn, bestLeft, bestRight);
+}
+
+/** Engines differ in the last digits of powers and logarithms; the plan must not. */
+function steady(value: number): number {
+  return Math.round(value * 1e9) / 1e9;
 }
 
 /** The plan of a grouping: every group bought as one length or as its two parts, whichever is cheaper. */
@@ -86,14 +92,14 @@ function settle(
   const fronts: Front[] = [];
   const whole: (Purchase | undefined)[] = [];
   const cost: { cost: number; bought: number }[] = [];
-  const work = (node: number): void => {
+  const reckon = (node: number): void => {
     const piece = pieces[node];
     const front = piece ? pieceFront(piece.length, piece.width, turn) : emptyFront();
     let apart = { cost: Infinity, bought: Infinity };
     if (!piece) {
       const [a, b] = [left[node] as number, right[node] as number];
-      work(a);
-      work(b);
+      reckon(a);
+      reckon(b);
       join(front, fronts[a] as Front, fronts[b] as Front, limit, MOST_BOXES_AT_THE_END);
       const [costA, costB] = [cost[a], cost[b]];
       if (costA && costB) apart = { cost: costA.cost + costB.cost, bought: costA.bought + costB.bought };
@@ -105,7 +111,7 @@ function settle(
     cost[node] = takeOne ? one : apart;
   };
   const root = left.length - 1;
-  work(root);
+  reckon(root);
 
   const parting = {
     front: (node: number) => fronts[node] as Front,
