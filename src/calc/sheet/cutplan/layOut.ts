@@ -52,12 +52,17 @@ export function layOut(
     placements,
     bought,
     cost,
-    lowerBound: proven || !priced ? cost : Math.min(cost, Math.floor(bound * 100) / 100),
+    lowerBound: proven || !priced ? cost : Math.min(cost, roundDown(bound)),
     proven,
     area,
     waste: Math.max(0, area - covered),
     seamLength: 0,
   };
+}
+
+/** Money to the cent below; a bound that is a whole number of cents on paper loses none. */
+export function roundDown(money: number): number {
+  return Math.floor(money * 100 + 1e-6) / 100;
 }
 
 function perLength({ per, price, width }: Roll): number {

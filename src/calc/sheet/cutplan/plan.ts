@@ -2,7 +2,7 @@ import { invalid, plain } from "../../problem";
 import { checkRequest } from "./check";
 import { lowerBound } from "./bound";
 import { canProve, exactPlan, type Section } from "./exact";
-import { layOut } from "./layOut";
+import { layOut, roundDown } from "./layOut";
 import { makeOffers } from "./purchase";
 import type { Piece, Plan, PlanRequest, Roll } from "./request";
 import { type Effort, searchPlan, USUAL_EFFORT } from "./search";
@@ -48,7 +48,7 @@ function planSeamed(request: PlanRequest, lap: number, sharing: Sharing, effort:
   // The parts could have been chosen otherwise; only the pieces' own area is sure to be paid for.
   const rate = Math.min(...makeOffers(rolls).map((offer) => offer.areaRate));
   const own = pieces.reduce((sum, { length, width }) => sum + toSteps(length) * toSteps(width), 0);
-  const sure = rolls.every((roll) => roll.price === 0) ? 0 : Math.floor(rate * own * 100) / 100;
+  const sure = rolls.every((roll) => roll.price === 0) ? 0 : roundDown(rate * own);
   return { ...plan, seamLength, proven: false, lowerBound: Math.min(plan.cost, sure) };
 }
 
