@@ -9,10 +9,6 @@ import { jobView } from "./views/job";
 import { listsView } from "./views/lists";
 import { startView } from "./views/start";
 
-const VIEW_SETTING = "pane-view";
-/** Changes come in bursts while a workbook recalculates; the pane follows when they pause. */
-const REFRESH_AFTER = 60;
-
 /** Builds the pane over a host. The same pane stands beside Excel and beside the bench. */
 export function mountPane(root: HTMLElement, host: Host): void {
   const desk = new Desk(host);
@@ -24,13 +20,18 @@ export function mountPane(root: HTMLElement, host: Host): void {
     listsView(desk),
     helpView(desk),
   ];
-  const tabs = new Tabs(views, (index) => void host.keepSetting(VIEW_SETTING, String(index)).catch(() => undefined));
+  const tabs = new Tabs(views);
   root.classList.add("pane");
   root.replaceChildren(make("div", { class: "head" }, tabs.bar), tabs.pages, desk.foot);
-  let timer: ReturnType<typeof setTimeout> | undefined;
+  let waiting = false;
   host.onChange(() => {
-    clearTimeout(timer);
-    timer = setTimeout(() => tabs.refresh(), REFRESH_AFTER);
+    // Changes come in bursts; one look at the workbook follows each burst.
+    if (waiting) return;
+    waiting = true;
+    setTimeout(() => {
+      waiting = false;
+      tabs.refresh();
+    });
   });
   tabs.show(0);
 }

@@ -7,12 +7,15 @@ const SETTING = "rillwright.";
 
 /** The port's bench side, on top of the embedded spreadsheet. */
 export function createBenchHost(grid: BenchGrid): Host {
-  const areaOf = (place: Place) => {
-    const area = resolvePlace(place, grid.names());
-    return area && grid.hasSheet(area.sheet) ? area : undefined;
+  const areasOf = (places: readonly Place[]) => {
+    const names = grid.names();
+    return places.map((place) => {
+      const area = resolvePlace(place, names);
+      return area && grid.hasSheet(area.sheet) ? area : undefined;
+    });
   };
   const requireArea = (place: Place, otherwise: string) => {
-    const area = areaOf(place);
+    const [area] = areasOf([place]);
     if (!area) throw new HostRefusal(`"${place}" is not in this workbook${otherwise}.`);
     return area;
   };
@@ -22,27 +25,9 @@ export function createBenchHost(grid: BenchGrid): Host {
     templateWays: ["open", "download"],
     undoesInOneStep: true,
     names: () => Promise.resolve(grid.names()),
-    read: (places) =>
-      Promise.resolve(
-        places.map((place) => {
-          const area = areaOf(place);
-          return area && grid.values(area);
-        }),
-      ),
-    show: (places) =>
-      Promise.resolve(
-        places.map((place) => {
-          const area = areaOf(place);
-          return area && grid.shown(area);
-        }),
-      ),
-    canWrite: (places) =>
-      Promise.resolve(
-        places.map((place) => {
-          const area = areaOf(place);
-          return area !== undefined && !grid.locked(area);
-        }),
-      ),
+    read: (places) => Promise.resolve(areasOf(places).map((area) => area && grid.values(area))),
+    show: (places) => Promise.resolve(areasOf(places).map((area) => area && grid.shown(area))),
+    canWrite: (places) => Promise.resolve(areasOf(places).map((area) => area !== undefined && !grid.locked(area))),
     async write(changes) {
       const targets = changes.map(({ place, values }) => {
         const area = requireArea(place, ", so nothing was written");

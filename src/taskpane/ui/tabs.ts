@@ -8,10 +8,7 @@ export class Tabs {
   private readonly tabs: HTMLButtonElement[] = [];
   private open = -1;
 
-  constructor(
-    private readonly views: readonly View[],
-    private readonly opened: (index: number) => void,
-  ) {
+  constructor(private readonly views: readonly View[]) {
     views.forEach(({ title, body }, index) => {
       const tab = button(title, () => this.show(index), {
         role: "tab",
@@ -40,7 +37,6 @@ export class Tabs {
       tab.tabIndex = at === index ? 0 : -1;
     });
     [...this.pages.children].forEach((page, at) => ((page as HTMLElement).hidden = at !== index));
-    this.opened(index);
     this.refresh();
   }
 

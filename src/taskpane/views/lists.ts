@@ -12,10 +12,18 @@ import type { Desk, View } from "../ui/desk";
 import { priceImport } from "./priceImport";
 
 const CSV = "text/csv";
+const COMMAS_SETTING = "decimal-commas";
 
 /** Orders out, and the price list out and in, as CSV files. */
 export function listsView(desk: Desk): View {
   const commas = make("input", { type: "checkbox", id: "decimal-commas" });
+  desk.attempt(async () => {
+    commas.checked = (await desk.host.setting(COMMAS_SETTING)) === "yes";
+    return undefined;
+  });
+  const keepCommas = (): Promise<undefined> =>
+    desk.host.keepSetting(COMMAS_SETTING, commas.checked ? "yes" : "no").then(() => undefined);
+  commas.addEventListener("change", () => desk.attempt(keepCommas));
   const style = (): CsvStyle => (commas.checked ? { ...USUAL_STYLE, decimal: "," } : USUAL_STYLE);
 
   const read = async (...places: Place[]): Promise<Grid[]> => {
