@@ -6,7 +6,7 @@ const MOST_PASSES = 6;
 
 /**
  * Follows the engine's calculation. It lets readers of a spill see the old cells until the next pass, so that
- * a spill that changed its size asks for one more.
+ * a spill that changed its size or its values asks for one more.
  */
 export class Calculation {
   private lastSpills = "";

@@ -90,9 +90,10 @@ export class GridModel {
     return results;
   }
 
-  /** A text that changes whenever a spill covers other cells than before. */
+  /** A text that changes whenever a spill covers other cells, or leaves other values in them, than before. */
   spills(): string {
-    return JSON.stringify(this.formulas.getArrayFormulaRange()[UNIT] ?? {});
+    const { formulas } = this;
+    return JSON.stringify([formulas.getArrayFormulaRange()[UNIT], formulas.getArrayFormulaCellData()[UNIT]]);
   }
 
   private get book(): Workbook {

@@ -1,0 +1,78 @@
+import { createRequire } from "node:module";
+import { expect, it, vi } from "vitest";
+import { Calculation } from "../../src/bench/grid/calculation";
+import { GridModel, UNIT } from "../../src/bench/grid/model";
+import { Reasons } from "../../src/bench/grid/reasons";
+import { rillFunctions } from "../../src/bench/grid/rillFunctions";
+import { safeSort } from "../../src/bench/grid/safeSort";
+import { openWorkbook } from "../../src/bench/reading/openWorkbook";
+import { toGrid } from "../../src/bench/reading/toGrid";
+import { assemble } from "../../src/workbook/assemble";
+import { calculate } from "../../src/workbook/build";
+import { cellAt, type NameModel } from "../../src/workbook/model";
+import { sheets } from "../../src/workbook/sheets";
+import { writeWorkbook } from "../../src/workbook/write";
+
+// The bench's engine loads in Node as CommonJS only; its functions must extend the classes of that same copy.
+const load = createRequire(import.meta.url);
+vi.mock("@univerjs/engine-formula", () => createRequire(import.meta.url)("@univerjs/engine-formula") as object);
+
+it("follows an edit through spills that keep their size: a thicker sheet of water raises the head", async () => {
+  const model = assemble(sheets, "US", "demo");
+  await calculate(model);
+  const file = await writeWorkbook(model);
+  const placeOf = (name: string): NameModel => {
+    const found = model.names.find((one) => one.name === name);
+    if (!found) throw new Error(`no name ${name}`);
+    return found;
+  };
+
+  // What Node gives for the same edit; the lift hangs on the spilled drain-back.
+  const { sheet: sheetName, area } = placeOf("SheetWanted");
+  const changed = assemble(sheets, "US", "demo");
+  const sheet = changed.sheets.find(({ name }) => name === sheetName);
+  const typed = sheet && cellAt(sheet, area.top, area.left);
+  if (!typed) throw new Error("the wanted sheet has no cell");
+  typed.value = 1.5;
+  const expected = await calculate(changed);
+
+  const { LocaleType, LogLevel, Univer } = load("@univerjs/core") as typeof import("@univerjs/core");
+  const { FUniver } = load("@univerjs/core/facade") as typeof import("@univerjs/core/facade");
+  const { UniverSheetsNodeCorePreset } = load(
+    "@univerjs/preset-sheets-node-core",
+  ) as typeof import("@univerjs/preset-sheets-node-core");
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: {} },
+    logLevel: LogLevel.ERROR,
+  });
+  for (const plugin of UniverSheetsNodeCorePreset().plugins) {
+    const [Plugin, config] = (Array.isArray(plugin) ? plugin : [plugin, {}]) as [{ pluginName: string }, object];
+    const extra =
+      Plugin.pluginName === "UNIVER_ENGINE_FORMULA_PLUGIN"
+        ? { function: [...rillFunctions(new Reasons()), ...safeSort()] }
+        : {};
+    univer.registerPlugin(Plugin as never, { ...config, ...extra } as never);
+  }
+  const api = FUniver.newAPI(univer);
+  const grid = new GridModel(univer, api);
+  const calculation = new Calculation(api, grid, () => undefined);
+  const workbook = api.createWorkbook({ ...toGrid(await openWorkbook("demo.xlsx", file)), id: UNIT });
+  calculation.listen();
+  await calculation.settled();
+
+  workbook
+    .getSheetByName(sheetName)
+    ?.getRange(area.top - 1, area.left - 1, 1, 1)
+    .setValue(1.5);
+  await calculation.settled();
+  for (const name of ["DrainBack", "StaticLift", "DesignHead", "DeliveredFlow"]) {
+    const { sheet: on, area: at } = placeOf(name);
+    const shown = workbook
+      .getSheetByName(on)
+      ?.getRange(at.top - 1, at.left - 1, 1, 1)
+      .getValue();
+    expect(shown, name).toBeCloseTo(expected.named(name)?.[0]?.[0] as number, 6);
+  }
+  univer.dispose();
+});
