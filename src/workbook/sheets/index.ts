@@ -2,11 +2,36 @@ import type { SheetDefinition } from "../layout";
 import { basin } from "./basin";
 import { ground } from "./ground";
 import { levels } from "./levels";
+import { liner } from "./liner";
+import { orders } from "./orders";
+import { price } from "./price";
 import { pump } from "./pump";
+import { quote } from "./quote";
+import { rates } from "./rates";
+import { receipts } from "./receipts";
+import { reconcile } from "./reconcile";
 import { site } from "./site";
 import { start } from "./start";
 import { stone } from "./stone";
+import { takeoff } from "./takeoff";
 import { water } from "./water";
 
 /** Every sheet of the workbook. A new one is a file of its own and a line here; its `order` places its tab. */
-export const sheets: readonly SheetDefinition[] = [start, site, water, pump, basin, stone, ground, levels];
+export const sheets: readonly SheetDefinition[] = [
+  start,
+  site,
+  water,
+  pump,
+  basin,
+  liner,
+  stone,
+  ground,
+  levels,
+  rates,
+  takeoff,
+  price,
+  quote,
+  orders,
+  receipts,
+  reconcile,
+];

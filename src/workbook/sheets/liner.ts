@@ -1,0 +1,34 @@
+import { defineSheet } from "../layout";
+import { buying } from "./linerParts/buying";
+import { carrying } from "./linerParts/carrying";
+import { checks } from "./linerParts/checks";
+import { cutPlan } from "./linerParts/cutPlan";
+import { fabric } from "./linerParts/fabric";
+import { allowances, cuts, pieces } from "./linerParts/pieces";
+import { plan, rolls } from "./linerParts/rolls";
+
+/** Liner and fabric: the pieces of the feature, the rolls they come off, what to buy and what it weighs. */
+export const liner = defineSheet({
+  name: "Liner",
+  order: 6,
+  build(s, job) {
+    s.widths([30, 12, 11, 11, 11, 13, 12, 12]);
+    s.title(
+      "Liner",
+      "Pieces follow from drops and basin; add skirts, type in the rolls you can buy, and read what to cut.",
+    );
+    s.print({ titleRows: [1, 2] });
+    allowances(s);
+    cuts(s);
+    pieces(s);
+    rolls(s, job);
+    plan(s);
+    fabric(s, job);
+    carrying(s);
+    s.pageBreak();
+    cutPlan(s);
+    s.pageBreak();
+    buying(s, job);
+    checks(s, job);
+  },
+});

@@ -1,0 +1,34 @@
+import { unitLabel } from "../../../calc/quantity/measures";
+import type { Job, SheetLayout } from "../../layout";
+
+/** Lines for Takeoff and Rates; waste is in the areas already. */
+export function buying(s: SheetLayout, job: Job): void {
+  const supplier = "Pond yard (demo)";
+  const area = unitLabel("area", job.system);
+  const length = unitLabel("length", job.system);
+  const liner = {
+    code: "LINER",
+    description: "Liner, cut off the rolls on Liner",
+    unit: area,
+    category: "Liner",
+  } as const;
+  s.takeoff({ ...liner, quantity: "=LinerBuyArea", needs: ["LinerBuyArea"] });
+  s.rate({
+    ...liner,
+    supplier,
+    price: { US: 0.98, SI: 9.9 },
+    priceFormula: "=IF(COUNT(LinerCost,LinerBuyArea)=2,LinerCost/LinerBuyArea,0)",
+    waste: 0,
+  });
+  const fabric = {
+    code: "FABRIC",
+    description: "Fabric under and over the liner",
+    unit: area,
+    category: "Liner",
+  } as const;
+  s.takeoff({ ...fabric, quantity: "=FabricBuyArea", needs: ["FabricBuyArea"] });
+  s.rate({ ...fabric, supplier, price: { US: 0.34, SI: 3.1 }, waste: 0 });
+  const tape = { code: "SEAMTAPE", description: "Seam tape", unit: length, category: "Liner" } as const;
+  s.takeoff({ ...tape, quantity: "=SeamTapeLength", needs: ["SeamTapeLength"] });
+  s.rate({ ...tape, supplier, price: { US: 1.9, SI: 5.8 }, waste: 0, pack: { US: 25, SI: 7.5 } });
+}

@@ -1,0 +1,151 @@
+import type { SheetLayout } from "../../layout";
+
+/** Rows of pieces; the Crew sheet lists as many. */
+export const PIECES = 8;
+const SIDE = { min: 0, max: { US: 300, SI: 90 } } as const;
+
+/** What is added to the bare shape. */
+export function allowances(s: SheetLayout): void {
+  s.section("Allowances");
+  s.input({
+    name: "LinerOverlap",
+    label: "Sheet beyond each edge",
+    kind: "length",
+    usual: { US: 1, SI: 0.3 },
+    min: 0,
+    max: { US: 10, SI: 3 },
+    message: "How far the liner runs on over the ground at every edge.",
+    note: "Common practice: 1 ft (0.3 m).",
+  });
+  s.input({
+    name: "SlackPerDrop",
+    label: "Loose sheet at each drop",
+    kind: "length",
+    usual: { US: 0.25, SI: 0.08 },
+    min: 0,
+    max: { US: 3, SI: 1 },
+    message: "Loose liner left at every drop, so that settling ground and stone cannot stretch it.",
+    note: "Common practice: 3 in (80 mm).",
+  });
+  s.input({
+    name: "CutRounding",
+    label: "Round cuts up to a multiple of",
+    kind: "length",
+    usual: { US: 0.5, SI: 0.1 },
+    min: { US: 0.01, SI: 0.001 },
+    max: { US: 5, SI: 1 },
+    message: "Each side of a cut is rounded up to a multiple of this.",
+  });
+  s.input({
+    name: "LinerThickness",
+    label: "Liner thickness",
+    kind: "number",
+    unit: { US: "mil", SI: "mm" },
+    format: "0.##",
+    usual: { US: 45, SI: 1.15 },
+    min: { US: 10, SI: 0.25 },
+    max: { US: 120, SI: 3 },
+    message: "Thickness of the liner as sold.",
+    note: "45 mil (1.15 mm) EPDM is the usual liner (common practice).",
+  });
+}
+
+/** The two cuts that follow from the feature. */
+export function cuts(s: SheetLayout): void {
+  s.section("Cuts that follow from the feature");
+  const columns = [{ kind: "length" }, { kind: "length" }, { kind: "area" }, { kind: "weight" }] as const;
+  const cut = (name: string, label: string, formula: string, needs: readonly string[]): void => {
+    s.put(s.row + 1, 1, { value: label, style: "label" });
+    s.spill({ name, header: "function", rows: 1, at: 2, columns, formula, needs });
+  };
+  cut(
+    "StreamCut",
+    "Stream, along its drops and treads",
+    "=RILL.FALLCUT(Drops,Treads,BedWidth,BankHeight,LinerOverlap,SlackPerDrop,CutRounding,Units)",
+    ["Drops", "Treads", "BedWidth", "BankHeight"],
+  );
+  cut(
+    "BasinCut",
+    "Basin, floor and walls",
+    "=RILL.LINERCUT(BasinLength,BasinWidth,BasinWaterDepth,LinerOverlap,BasinSideSlope,CutRounding,Units)",
+    ["BasinLength", "BasinWidth", "BasinWaterDepth"],
+  );
+}
+
+/** All pieces; the first two stand in slanted figures and can be typed over. */
+export function pieces(s: SheetLayout): void {
+  s.section("Pieces to cut");
+  s.note(
+    "Stream and basin are filled in from above; type over them where the ground asks for more. Add the skirts that join box, stream and basin.",
+  );
+  const fromCut = (column: number): string => {
+    const cell = (name: string): string => `IF(COUNT(INDEX(${name},1,${column}))=1,INDEX(${name},1,${column}),"")`;
+    return `=CHOOSE(MIN([#],3),${cell("StreamCut")},${cell("BasinCut")},"")`;
+  };
+  const table = s.table({
+    rows: PIECES,
+    columns: [
+      {
+        key: "name",
+        title: "Piece",
+        kind: "text",
+        formula: '=IF(ISNUMBER([length]),CHOOSE(MIN([#],3),"Stream","Basin","Piece [#]"),"")',
+        input: { max: 40, message: "What the piece is for." },
+      },
+      {
+        key: "length",
+        title: "Length",
+        kind: "length",
+        name: "PieceLengths",
+        formula: fromCut(1),
+        input: { ...SIDE, message: "Length of the piece, allowances included." },
+      },
+      {
+        key: "width",
+        title: "Width",
+        kind: "length",
+        name: "PieceWidths",
+        formula: fromCut(2),
+        input: { ...SIDE, message: "Width of the piece, allowances included." },
+      },
+      {
+        key: "count",
+        title: "Count",
+        kind: "count",
+        formula: '=IF(ISNUMBER([length]),1,"")',
+        input: { min: 1, max: 6, message: "How many of this piece." },
+      },
+      {
+        key: "weight",
+        title: "Weight each",
+        kind: "weight",
+        name: "PieceWeights",
+        formula: '=IF(COUNT([length],[width])=2,[length]*[width]*LinerWeight,"")',
+      },
+      {
+        key: "fits",
+        title: "From one sheet",
+        kind: "text",
+        name: "PieceFits",
+        formula:
+          '=IF(MIN(COUNT([length],[width])-1,COUNT(RollWidths))<=0,"",IF(OR(MIN([length],[width])<=MAX(RollWidths),' +
+          'AND(LinerTurn="no",[width]<=MAX(RollWidths))),"yes","needs a seam"))',
+      },
+    ],
+    demo: {
+      US: [
+        ["", "", "", ""],
+        ["", "", "", ""],
+        ["Skirt behind the box", 6.5, 4, 1],
+        ["Skirts beside the box", 4.5, 2.5, 2],
+      ],
+      SI: [
+        ["", "", "", ""],
+        ["", "", "", ""],
+        ["Skirt behind the box", 1.9, 1.3, 1],
+        ["Skirts beside the box", 1.3, 0.8, 2],
+      ],
+    },
+  });
+  s.define("LinerPieces", table.body.top, 1, table.body.bottom, 4);
+}
