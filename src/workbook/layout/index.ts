@@ -61,6 +61,7 @@ export {
   type Category,
   type CheckSpec,
   type PlacedCheck,
+  type PlacedTakeoffLine,
   type RateLine,
   type TakeoffLine,
 } from "./job";

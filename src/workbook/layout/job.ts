@@ -1,6 +1,7 @@
 import type { CostKind } from "../../calc/money/priceBuildUp";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Kind } from "./formats";
+import type { TableRef } from "./tables";
 
 /** A value for the US workbook and one for the SI workbook, or one for both. */
 export type Both<T> = T | { readonly US: T; readonly SI: T };
@@ -92,6 +93,8 @@ export class Job {
   readonly checks: PlacedCheck[] = [];
   readonly takeoffLines: PlacedTakeoffLine[] = [];
   readonly rateLines: RateLine[] = [];
+  /** Tables laid out so far, by name. */
+  readonly tables = new Map<string, TableRef>();
   /** Defined names laid out so far. */
   readonly names = new Set<string>();
   /** Sheets laid out so far, for the list of links. */

@@ -106,7 +106,7 @@ export function addTable(page: Page, spec: TableSpec): TableRef {
     page.required.push({ label: firstInput.title, ref: new Ref(page.name, top, at, top, at) });
   }
   const nameOf = (key: string): string | undefined => spec.columns.find((column) => column.key === key)?.name;
-  return {
+  const table: TableRef = {
     body,
     column: (key) => {
       const at = placeOf(places, key, page.name);
@@ -121,6 +121,8 @@ export function addTable(page: Page, spec: TableSpec): TableRef {
       return new Ref(page.name, bottom + 1, at, bottom + 1, at, spec.totals?.names?.[key]);
     },
   };
+  if (spec.name) page.job.tables.set(spec.name, table);
+  return table;
 }
 
 function placeOf(places: ReadonlyMap<string, number>, key: string, sheet: string): number {

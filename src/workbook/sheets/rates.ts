@@ -3,9 +3,10 @@ import { defineSheet, type Job, type RateLine, type SheetLayout } from "../layou
 import type { CellValue } from "../model";
 import { RATE_COLUMNS, RATE_TABLE } from "../rateColumns";
 import { costKindOf } from "./money/costKinds";
+import { fill, lock } from "./money/cells";
 
 /** Rows for the user's own items, below those the workbook comes with. */
-const OWN_ROWS = 100;
+const OWN_ROWS = 60;
 /** Day of the invented prices: 1 April 2026. */
 const PRICE_DAY = 46113;
 /** After this many days a price is worth asking for again; common practice, no source. */
@@ -216,10 +217,10 @@ function priceList(s: SheetLayout, job: Job): void {
     usual: lines.map((line) => rowOf(line, job)),
   });
   lines.forEach(({ priceFormula }, index) => {
-    if (priceFormula === undefined) return;
-    const at = table.cell("cost", index + 1);
-    const cell = s.sheet.rows.get(at.top)?.get(at.left);
-    if (cell) cell.formula = priceFormula;
+    // Takeoff reads these rows where they stand, so that codes must not move.
+    lock(s, table.cell("code", index + 1));
+    lock(s, table.cell("unit", index + 1));
+    if (priceFormula !== undefined) fill(s, table.cell("cost", index + 1), priceFormula);
   });
 }
 
@@ -249,6 +250,7 @@ function rowOf(line: RateLine, job: Job): CellValue[] {
 }
 
 function checks(s: SheetLayout): void {
+  const unpriced = 'COUNTIF(RateCodes,"?*")-COUNTIFS(RateCodes,"?*",RateCosts,">=0")';
   s.check({
     label: "Codes that stand twice",
     value: '=SUMPRODUCT((RateCodes<>"")*(COUNTIF(RateCodes,RateCodes)>1))',
@@ -260,9 +262,9 @@ function checks(s: SheetLayout): void {
   });
   s.check({
     label: "Items without a cost",
-    value: '=SUMPRODUCT((RateCodes<>"")*(RateCosts=""))',
+    value: `=${unpriced}`,
     limit: 0,
-    ok: 'SUMPRODUCT((RateCodes<>"")*(RateCosts=""))=0',
+    ok: `${unpriced}=0`,
     cure: "Fill in the cost of every item that has a code.",
     fix: "RateCosts",
     kind: "count",

@@ -78,7 +78,7 @@ function buying(s: SheetLayout): void {
     code: "MODULE",
     description: "Void modules",
     unit: "each",
-    quantity: "=SUM(ModuleCount)",
+    quantity: "=IF(COUNT(ModuleCount)=0,0,ModuleCount)",
     category: "Basin",
   });
   s.takeoff({

@@ -57,9 +57,9 @@ export function gravel(s: SheetLayout): void {
   s.result({
     name: "BasinStoneVolume",
     label: "Space around modules and pump well",
-    formula: "=MAX(0,RILL.PITVOLUME(BasinLength,BasinWidth,BasinWaterDepth,BasinSideSlope,Units)-ModuleVolume)",
+    formula: '=INDEX(BasinContents,MATCH("Gravel",INDEX(BasinContents,0,1),0),2)',
     kind: "earth",
-    needs: ["BasinLength", "BasinWidth", "BasinWaterDepth", "ModuleVolume"],
+    needs: ["BasinContents"],
   });
   s.result({
     name: "BasinStoneTons",

@@ -1,0 +1,120 @@
+import { COST_KINDS } from "../../../calc/money/priceBuildUp";
+import { columnLetters } from "../../layout/address";
+import type { ColumnSpec } from "../../layout/tables";
+
+/** The columns of Takeoff, in order. */
+export const TAKEOFF_KEYS = [
+  "description",
+  "code",
+  "unit",
+  "need",
+  "waste",
+  "minimum",
+  "pack",
+  "order",
+  "price",
+  "cost",
+  "kind",
+  "supplier",
+  "taxable",
+  "origin",
+  "ordered",
+  "look",
+  "number",
+] as const;
+type Key = (typeof TAKEOFF_KEYS)[number];
+
+/** Headings of the columns that both tables share. */
+export const TITLES: Readonly<Partial<Record<Key, string>>> = {
+  description: "What",
+  code: "Code",
+  unit: "Unit",
+  waste: "Waste",
+  minimum: "Minimum",
+  pack: "Pack",
+  price: "Unit cost",
+  kind: "Cost kind",
+  supplier: "Supplier",
+  taxable: "Taxable",
+};
+
+/** Names of the columns that other sheets read; they cover the lines of the sheets and the user's own. */
+export const TAKEOFF_NAMES: Readonly<Partial<Record<Key, string>>> = {
+  description: "TakeoffDescriptions",
+  code: "TakeoffCodes",
+  order: "TakeoffOrders",
+  price: "TakeoffPrices",
+  cost: "TakeoffCosts",
+  kind: "TakeoffKinds",
+  supplier: "TakeoffSuppliers",
+  taxable: "TakeoffTaxables",
+  look: "TakeoffLooks",
+  number: "TakeoffSupplierNumbers",
+};
+
+/** What a line looks up in the price list: the name of the column it stands in there, and what holds without one. */
+export const LOOKED_UP = [
+  { key: "description", name: "RateDescriptions", otherwise: '""' },
+  { key: "unit", name: "RateUnits", otherwise: '""' },
+  { key: "waste", name: "RateWastes", otherwise: "0" },
+  { key: "minimum", name: "RateMinimums", otherwise: "0" },
+  { key: "pack", name: "RatePacks", otherwise: "1" },
+  { key: "price", name: "RateCosts", otherwise: '""' },
+  { key: "kind", name: "RateKinds", otherwise: '"material"' },
+  { key: "supplier", name: "RateSuppliers", otherwise: '""' },
+  { key: "taxable", name: "RateTaxables", otherwise: '"yes"' },
+] as const satisfies readonly { key: Key; name: string; otherwise: string }[];
+
+/** Whether the line is to be ordered; text would count as more than 0. */
+const TO_ORDER = "IF(ISNUMBER([order]),[order]>0,FALSE)";
+
+/** What the order book holds of each line's code, in the line's unit; fills a whole column. */
+export function orderedFormula(codes: string, units: string): string {
+  return `=IF(${codes}="","",SUMIFS(OrderQuantities,OrderItems,${codes},OrderUnits,${units}))`;
+}
+
+/** The columns that work alike in both tables; both count suppliers on from the heading of the first. */
+export function workedOut(
+  head: number,
+): Readonly<Record<"order" | "cost" | "ordered" | "look" | "number", ColumnSpec>> {
+  const above = (key: Key): string => `$${columnLetters(TAKEOFF_KEYS.indexOf(key) + 1)}$${head}:[${key}:above]`;
+  const [numbers, suppliers] = [above("number"), above("supplier")];
+  const known = `OR(${COST_KINDS.map((kind) => `[kind]="${kind}"`).join(",")})`;
+  return {
+    order: {
+      key: "order",
+      title: "To order",
+      kind: "number",
+      format: "#,##0.##",
+      formula:
+        "=IF(ISNUMBER([need]),IF([need]>0,ROUND(MAX(1,ROUNDUP(ROUND(MAX([need]*(1+[waste]),[minimum])" +
+        '/IF([pack]>0,[pack],1)-0.000001,9),0))*IF([pack]>0,[pack],1),6),0),"")',
+    },
+    cost: {
+      key: "cost",
+      title: "Cost",
+      kind: "money",
+      formula: '=IF(COUNT([order],[price])=2,ROUND([order]*[price],2),"")',
+    },
+    ordered: {
+      key: "ordered",
+      title: "Ordered so far",
+      kind: "number",
+      format: "#,##0.##",
+    },
+    look: {
+      key: "look",
+      title: "Look at",
+      kind: "text",
+      formula:
+        `=IF(${TO_ORDER},IF(IF(ISNUMBER([cost]),[cost]=0,TRUE),"no cost",IF(${known},` +
+        'IF(AND(ISNUMBER([ordered]),OrderedAmount<>0),IF([ordered]<[order],"ordered short",""),""),"no cost kind")),"")',
+    },
+    number: {
+      key: "number",
+      title: "Supplier no.",
+      kind: "number",
+      formula: `=IF(AND([supplier]<>"",${TO_ORDER}),IF(COUNTIFS(${suppliers},[supplier],${numbers},">0")>0,MAXIFS(${numbers},${suppliers},[supplier]),MAX(${numbers})+1),"")`,
+    },
+  };
+}

@@ -1,0 +1,233 @@
+import { defineSheet, type Job, type SheetLayout } from "../layout";
+import { OPTIONS } from "./money/priceTable";
+import { STAGE_ROWS, TERM_ROWS } from "./money/quoteTerms";
+
+/** Columns of the page. */
+const COLUMNS = 6;
+
+/**
+ * The offer as the client gets it, on one or two pages.
+ * Reads what the client may know and nothing else: no cost, markup, margin or quantity of the takeoff.
+ */
+export const quote = defineSheet({
+  name: "Quote",
+  order: 14,
+  turn: 1,
+  build(s, job) {
+    s.widths([20, 16, 15, 14, 14, 14]);
+    s.purpose = "Print this for the client; its terms are set on Price.";
+    s.print({ pagesHigh: 2 });
+    heading(s);
+    block(s, "What you get");
+    scope(s, job);
+    block(s, "Price");
+    prices(s);
+    block(s, "Payments");
+    payments(s);
+    s.pageBreak();
+    block(s, "Not part of the price");
+    list(s, "ExclusionLines", TERM_ROWS);
+    block(s, "Please know");
+    CAUTIONS.forEach((text) => sentence(s, `="•  ${text}"`, text));
+    block(s, "Agreed");
+    agreement(s);
+  },
+});
+
+const CAUTIONS = [
+  "Water draws children. There is no open pond, but stones are wet and slippery, and pools must not be left deeper than agreed without a fence where the law asks for one.",
+  "The pump runs on mains electricity. Its outlet needs residual-current (GFCI) protection, fitted by a licensed electrician. Switch it off before you reach into the water.",
+  "Water evaporates and splashes away: top the basin up, most of all in hot and windy weather. A pump that runs dry is damaged.",
+  "Natural stone varies in colour, size and shape; sketches and samples show the kind, not the piece.",
+  "In frost, follow the winter notes we hand over with the feature.",
+];
+
+function heading(s: SheetLayout): void {
+  s.put(s.row, 1, { formula: '=CompanyName&""', style: "title", across: 4 });
+  s.put(s.row, 5, { value: "Quote", style: "title", look: { align: "right" }, across: 2 });
+  s.sheet.heights.set(s.row, 28);
+  s.put(s.row + 1, 1, {
+    formula: '=CompanyPhone&IF(Estimator="",""," · "&Estimator)',
+    style: "plain",
+    look: { color: "4F5D63" },
+    across: 4,
+  });
+  s.row += 3;
+  const facts: readonly (readonly [string, string, string, string])[] = [
+    ["For", '=ClientName&""', "Quote no.", '=QuoteNumber&""'],
+    ["Where", '=SiteAddress&""', "Date", '=IF(COUNT(QuoteDate)=0,"",TEXT(QuoteDate,"yyyy-mm-dd"))'],
+    [
+      "Work",
+      '=JobName&""',
+      "Price holds until",
+      '=IF(COUNT(QuoteDate,ValidDays)<2,"",TEXT(QuoteDate+ValidDays,"yyyy-mm-dd"))',
+    ],
+  ];
+  for (const [left, leftFormula, right, rightFormula] of facts) {
+    s.put(s.row, 1, { value: left, style: "unit", look: { indent: 0 } });
+    s.put(s.row, 2, { formula: leftFormula, style: "resultText", look: { bold: true }, across: 2 });
+    s.put(s.row, 4, { value: right, style: "unit", look: { align: "right" }, across: 1 });
+    s.put(s.row, 5, { formula: rightFormula, style: "resultText", look: { bold: true, align: "right" }, across: 2 });
+    s.sheet.heights.set(s.row, 20);
+    s.row++;
+  }
+}
+
+function block(s: SheetLayout, title: string): void {
+  s.row++;
+  s.put(s.row, 1, { value: title, style: "section", across: COLUMNS });
+  s.sheet.heights.set(s.row, 19);
+  s.row++;
+}
+
+/** A sentence across the page; `longest` is a text as long as it gets, for the height of the row. */
+function sentence(s: SheetLayout, formula: string, longest: string): void {
+  s.fitHeight(s.row, longest, s.charactersAcross(1, COLUMNS));
+  s.put(s.row, 1, { formula, style: "plain", look: { wrap: true, vertical: "top" }, across: COLUMNS });
+  s.row++;
+}
+
+/** The feature in plain words, from its measures, then the user's own sentences. */
+function scope(s: SheetLayout, job: Job): void {
+  const length = job.pick({ US: "ft", SI: "m" });
+  const water = job.pick({ US: "gallons", SI: "litres" });
+  const load = job.pick({ US: "tons", SI: "tonnes" });
+  const shown = (needs: string, count: number, text: string): string =>
+    `=IF(COUNT(${needs})<${count},"","•  "&${text})`;
+  const about = (name: string, step: number): string => `TEXT(ROUND(${name}/${step},0)*${step},"#,##0")`;
+  const sentences: readonly (readonly [formula: string, longest: string])[] = [
+    [
+      shown(
+        "Run,Fall,DropCount,BedWidth",
+        4,
+        `FeatureName&": a stream "&TEXT(Run,"0.0")&" ${length} long that falls "&TEXT(Fall,"0.00")&" ${length} over "&DropCount&" drops, with a bed about "&TEXT(BedWidth,"0.0")&" ${length} wide between stone banks."`,
+      ),
+      "•  Hollow Bank stream in the rear garden: a stream 100.0 ft long that falls 22.75 ft over 12 drops, with a bed about 13.3 ft wide between stone banks.",
+    ],
+    [
+      shown(
+        "BasinLength,BasinWidth,BasinHold",
+        3,
+        `"A basin under gravel at its foot, "&TEXT(BasinLength,"0.0")&" by "&TEXT(BasinWidth,"0.0")&" ${length}, that holds about "&${about("BasinHold", 10)}&" ${water}: no open pond."`,
+      ),
+      "•  A basin under gravel at its foot, 19.0 by 16.5 ft, that holds about 1,000 gallons: no open pond.",
+    ],
+    [
+      shown(
+        "Fall",
+        1,
+        '"A watertight liner with protective fabric under the whole stream and basin, hidden by stone and gravel."',
+      ),
+      "•  A watertight liner with protective fabric under the whole stream and basin, hidden by stone and gravel.",
+    ],
+    [
+      shown(
+        "BoulderTons,LipStoneCount,GravelTons",
+        3,
+        `"About "&TEXT(BoulderTons,"0.0")&" ${load} of boulders, "&LipStoneCount&" lip stones set level by hand, and gravel for bed and basin."`,
+      ),
+      "•  About 12.5 tons of boulders, 14 lip stones set level by hand, and gravel for bed and basin.",
+    ],
+    [
+      shown(
+        "DesignFlow",
+        1,
+        `"A pump and buried pipe that bring about "&${about("DesignFlow", job.pick({ US: 50, SI: 100 }))}&" ${water} an hour to the top; the water runs round and round."`,
+      ),
+      "•  A pump and buried pipe that bring about 10,000 gallons an hour to the top; the water runs round and round.",
+    ],
+  ];
+  sentences.forEach(([formula, longest]) => sentence(s, formula, longest));
+  list(s, "ScopeLines", TERM_ROWS);
+}
+
+/** The user's sentences, one to a row; rows that are not used stay low. */
+function list(s: SheetLayout, name: string, rows: number): void {
+  for (let row = 1; row <= rows; row++) {
+    sentence(s, `=IF(INDEX(${name},${row},1)="","","•  "&INDEX(${name},${row},1))`, "");
+  }
+}
+
+function prices(s: SheetLayout): void {
+  const titles: readonly [string, number, number][] = [
+    ["Option", 1, 1],
+    ["What it is", 2, 3],
+    ["", 5, 1],
+    ["Price with tax", 6, 1],
+  ];
+  for (const [title, column, across] of titles) {
+    s.put(s.row, column, { value: title, style: column === 6 ? "head" : "headText", across });
+  }
+  s.row++;
+  OPTIONS.forEach((letter, index) => {
+    // The prices of the options stand two columns apart on Price.
+    const total = `INDEX(OptionTotals,1,${2 * index + 1})`;
+    const unused = `COUNT(${total})=0`;
+    s.put(s.row, 1, { formula: `=IF(${unused},"","${letter}")`, style: "resultText" });
+    s.put(s.row, 2, {
+      formula: `=IF(${unused},"",INDEX(OptionNames,${index + 1})&"")`,
+      style: "resultText",
+      across: 3,
+    });
+    s.put(s.row, 5, {
+      formula: `=IF(${unused},"",IF(ChosenOption="${letter}","offered here","on request"))`,
+      style: "resultText",
+      look: { italic: true },
+    });
+    s.put(s.row, 6, { formula: `=IF(${unused},"",${total})`, style: "result", kind: "money" });
+    s.row++;
+  });
+  s.row++;
+  const lines: readonly (readonly [string, string, boolean])[] = [
+    ["Option offered here, before tax", "PriceBeforeTax", false],
+    ["Tax", "TaxAmount", false],
+    ["Price with tax", "PriceTotal", true],
+  ];
+  for (const [label, name, strong] of lines) {
+    const style = strong ? "strong" : "result";
+    s.put(s.row, 1, { value: label, style, look: { align: "left" }, across: 4 });
+    s.put(s.row, 5, { formula: '=Currency&""', style, look: { align: "right" } });
+    s.put(s.row, 6, { formula: `=IF(COUNT(${name})=0,"",${name})`, style, kind: "money" });
+    s.row++;
+  }
+}
+
+function payments(s: SheetLayout): void {
+  s.put(s.row, 1, { value: "When", style: "headText", across: 4 });
+  s.put(s.row, 5, { value: "Share", style: "head" });
+  s.put(s.row, 6, { formula: '="Amount ("&Currency&")"', style: "head" });
+  s.row++;
+  const first = s.row;
+  for (let row = 1; row <= STAGE_ROWS; row++) {
+    const unused = `SUM(INDEX(StageShares,${row}))=0`;
+    const shown = (formula: string): string => `=IF(${unused},"",${formula})`;
+    s.put(s.row, 1, { formula: shown(`INDEX(StageNames,${row})&""`), style: "resultText", across: 4 });
+    s.put(s.row, 5, { formula: shown(`INDEX(StageShares,${row})`), style: "result", kind: "share" });
+    s.put(s.row, 6, { formula: shown(`INDEX(StageAmounts,${row})`), style: "result", kind: "money" });
+    s.row++;
+  }
+  s.put(s.row, 1, { value: "All payments", style: "strong", look: { align: "left" }, across: 5 });
+  s.put(s.row, 6, {
+    formula: `=IF(COUNT(PriceTotal)=0,"",SUM(F${first}:F${s.row - 1}))`,
+    style: "strong",
+    kind: "money",
+    name: "QuotePayments",
+  });
+  s.row++;
+}
+
+function agreement(s: SheetLayout): void {
+  const text =
+    "We accept this quote with its scope, exclusions and payments. Changes to the work are agreed in writing, with their price, before they are made.";
+  sentence(s, `="${text}"`, text);
+  s.row += 2;
+  const line = (column: number, across: number, label: string, name: string): void => {
+    s.put(s.row, column, { style: "plain", look: { lines: { bottom: "thin" }, lineColor: "1F2A2E" }, across });
+    s.put(s.row + 1, column, { value: label, style: "note", across });
+    s.put(s.row + 2, column, { formula: `=${name}&""`, style: "note", across });
+  };
+  s.sheet.heights.set(s.row, 30);
+  line(1, 2, "Client: signature and date", "ClientName");
+  line(4, 3, "Company: signature and date", "CompanyName");
+  s.row += 3;
+}

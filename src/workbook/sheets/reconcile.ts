@@ -1,0 +1,137 @@
+import { GRAND_TOTAL } from "../../calc/money/reconcile/totals";
+import { whenFilled } from "../layout/conditions";
+import { fill } from "./money/cells";
+import { defineSheet, type SheetLayout, type SpillRef } from "../layout";
+
+/** Lines and totals the sheet has room for. */
+const MOST_ROWS = 140;
+
+/** Orders, tickets and invoices side by side, with what to query and what is at stake. */
+export const reconcile = defineSheet({
+  name: "Reconcile",
+  order: 17,
+  turn: 1,
+  build(s) {
+    s.widths([20, 22, 15, 9, 10, 10, 11, 10, 12, 12, 11, 12, 12, 9, 62]);
+    s.title(
+      "Reconcile",
+      "Read the verdicts before you pay: every order, ticket and invoice of Orders and Receipts is squared here.",
+    );
+    s.print({ landscape: true, titleRows: [1, 2] });
+    s.section("At a glance");
+    s.input({
+      name: "QuantityTolerance",
+      label: "Quantities agree within",
+      kind: "share",
+      usual: 0.02,
+      min: 0,
+      max: 0.25,
+      message: "Share by which delivered and invoiced quantities may differ unremarked.",
+    });
+    const total = glance(s);
+    s.section("Order by order");
+    const table = s.spill({
+      name: "Reconciled",
+      header: "function",
+      rows: MOST_ROWS,
+      formula: "=RILL.RECONCILE(OrderLines,TicketLines,InvoiceLines,QuantityTolerance,Units)",
+      needs: ["OrderQuantities"],
+      columns: [
+        { kind: "text" },
+        { kind: "text" },
+        { kind: "text" },
+        { kind: "text" },
+        ...Array.from({ length: 4 }, () => ({ kind: "number", format: "#,##0.##" }) as const),
+        ...Array.from({ length: 5 }, () => ({ kind: "money" }) as const),
+        { kind: "text" },
+        { kind: "text" },
+      ],
+    });
+    total(table);
+    s.define("ReconciledOrders", table.body.top, table.body.left, table.body.bottom, table.body.left);
+    marks(s, table);
+    checks(s);
+  },
+});
+
+/** The grand totals, above the table they come from; gives what fills them in once the table is laid out. */
+function glance(s: SheetLayout): (table: SpillRef) => void {
+  const lines: readonly (readonly [name: string, label: string, column: number, note: string])[] = [
+    ["ReconciledOrdered", "Ordered", 9, "Committed: every line of the order book at its price."],
+    ["ReconciledBilled", "Billed", 10, "Every invoice line as it stands, freight, tax and credits included."],
+    ["ReconciledToCome", "Still to come", 12, "Ordered and not delivered yet."],
+    ["ReconciledPriceDifference", "Invoiced above ordered prices", 11, "Below zero: invoiced for less."],
+    ["ReconciledAtStake", "At stake", 13, "Paid too much if every invoice were paid as it stands."],
+  ];
+  const cells = lines.map(([name, label, , note]) =>
+    s.result({ name, label, kind: "money", note, strong: name === "ReconciledAtStake", formula: "=0" }),
+  );
+  s.result({
+    name: "CommittedLeft",
+    label: "Estimated cost of goods not ordered yet",
+    kind: "money",
+    note: "Takeoff less the order book; below zero: more was committed than estimated.",
+    formula: "=TakeoffTotal-OrderedAmount",
+    needs: ["OrderQuantities", "TakeoffTotal"],
+  });
+  return ({ body }) => {
+    const row = `MATCH("${GRAND_TOTAL}",${body.column(1).address},0)`;
+    lines.forEach(([, , column], index) => {
+      const amount = `INDEX(${body.column(column).address},${row})`;
+      const at = cells[index];
+      if (at) fill(s, at, whenFilled(amount, ["OrderQuantities"]));
+    });
+  };
+}
+
+function marks(s: SheetLayout, table: SpillRef): void {
+  const { top, left, bottom, right } = table.body;
+  for (let row = top; row <= bottom; row++) s.sheet.heights.set(row, 27);
+  s.sheet.conditionals.push(
+    {
+      area: { top, left, bottom, right },
+      formula: `=OR(LEFT($A${top},5)="Total",$A${top}="${GRAND_TOTAL}")`,
+      style: { bold: true, fill: "E6ECEC" },
+    },
+    {
+      area: { top, left: right - 1, bottom, right: right - 1 },
+      formula: `=$N${top}="Query"`,
+      style: { bold: true, color: "FFFFFF", fill: "5A1F14" },
+    },
+  );
+}
+
+function checks(s: SheetLayout): void {
+  s.check({
+    label: "Money at stake",
+    value: "=ReconciledAtStake",
+    limit: 0,
+    ok: "ReconciledAtStake=0",
+    cure: "Settle the lines marked Query with the supplier before paying.",
+    fix: "Reconciled",
+    kind: "money",
+    weight: "look",
+    needs: ["ReconciledAtStake"],
+  });
+  s.check({
+    label: "Billed over ordered",
+    value: "=MAX(0,ReconciledBilled-ReconciledOrdered)",
+    limit: 0,
+    ok: "ReconciledBilled<=ReconciledOrdered",
+    cure: "Invoices ask for more than was ordered in all: look for freight, price and quantity among the verdicts.",
+    fix: "Reconciled",
+    kind: "money",
+    weight: "look",
+    needs: ["ReconciledBilled"],
+  });
+  s.check({
+    label: "Room for every line",
+    value: `=COUNTIF(ReconciledOrders,"${GRAND_TOTAL}")`,
+    limit: 1,
+    ok: `COUNTIF(ReconciledOrders,"${GRAND_TOTAL}")=1`,
+    cure: `More than ${MOST_ROWS} lines and totals: use RILL.RECONCILE on a sheet of your own.`,
+    fix: "Reconciled",
+    kind: "count",
+    needs: ["OrderQuantities"],
+  });
+}
