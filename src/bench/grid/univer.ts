@@ -46,7 +46,7 @@ export function startUniver(container: HTMLElement, reasons: Reasons): { univer:
       toolbar: false,
       contextMenu: false,
       disableAutoFocus: true,
-      footer: { statisticBar: true, menus: false, zoomSlider: true, addSheetButtonConfig: { show: false } },
+      footer: { statisticBar: true, menus: false, zoomSlider: false, addSheetButtonConfig: { show: false } },
       sheets: { disableForceStringAlert: true, disableForceStringMark: true },
       // Our functions must be known before a workbook exists, and every formula is calculated once on opening.
       formula: {

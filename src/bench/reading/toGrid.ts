@@ -1,10 +1,12 @@
 import type { ICellData, IWorkbookData, IWorksheetData } from "@univerjs/core";
-import type { Cell, CellValue, Sheet } from "hucre";
+import type { Cell, CellStyle, CellValue, Sheet } from "hucre";
 import { parseArea } from "../../host/address";
 import type { OpenedWorkbook } from "./openWorkbook";
+import { coveredCells, listCells, spilledCells } from "./cellSets";
 import { conditionalRules } from "./conditional";
 import { formulaOf, plainValue } from "./contents";
 import { fromFile } from "../../workbook/formulaText";
+import { COLUMN_WIDTH, fittingZoom, ROW_HEIGHT, rowHeights } from "./sizes";
 import { StyleTable } from "./styles";
 import { validationRules } from "./validations";
 
@@ -15,13 +17,6 @@ const SPARE_ROWS = 20;
 const SPARE_COLUMNS = 4;
 const LEAST_ROWS = 40;
 const LEAST_COLUMNS = 12;
-/** Pixels of a row and a column, and the letter size in points, where the file says nothing. */
-const ROW_HEIGHT = 20;
-const COLUMN_WIDTH = 64;
-const LETTERS = 11;
-/** Row numbers and scroll bar beside the cells, in pixels. */
-const MARGIN = 66;
-const LEAST_ZOOM = 0.8;
 
 /** The grid's id of the sheet at `index`. */
 export function sheetId(index: number): string {
@@ -81,10 +76,11 @@ function sheetData(
   let columns = 0;
   const spilled = spilledCells(sheet);
   const covered = coveredCells(sheet);
+  const listed = listCells(sheet);
   const put = (row: number, column: number, cell: Cell | undefined, plain: CellValue): void => {
     const key = `${row},${column}`;
     const content = spilled.has(key) || covered.has(key) ? {} : shownCell(cell, plain, dates1904);
-    const style = styles.idOf(cell?.style);
+    const style = styles.idOf(listed.has(key) ? oneLine(cell?.style) : cell?.style);
     if (style !== undefined) content.s = style;
     if (Object.keys(content).length === 0) return;
     (cellData[row] ??= {})[column] = content;
@@ -132,34 +128,6 @@ function sheetData(
   };
 }
 
-/** The zoom at which the sheet's own columns fit the room, within what the eye can read. */
-function fittingZoom(sheet: Sheet, room: number): number {
-  const across = (sheet.columns ?? []).reduce(
-    (sum, { width, hidden }) => sum + (hidden ? 0 : (width ?? 8.4) * 7 + 5),
-    0,
-  );
-  const fitting = Math.floor(((room - MARGIN) / across) * 20) / 20;
-  return Math.min(1, Math.max(LEAST_ZOOM, fitting));
-}
-
-/** Heights in pixels: the file's, or for rows without one what their largest letters and wrapped lines need. */
-function rowHeights(sheet: Sheet): Record<number, { h?: number; ia?: number; hd?: number }> {
-  const heights: Record<number, { h?: number; ia?: number; hd?: number }> = {};
-  for (const [key, { style, value }] of sheet.cells ?? []) {
-    const [row = 0, column = 0] = key.split(",").map(Number);
-    const line = ((style?.font?.size ?? LETTERS) * 96 * 1.35) / 72;
-    const width = (sheet.columns?.[column]?.width ?? 8.4) * (LETTERS / (style?.font?.size ?? LETTERS));
-    const lines = style?.alignment?.wrapText && typeof value === "string" ? Math.ceil(value.length / width) : 1;
-    const needed = value === null ? 0 : Math.ceil(line * lines);
-    if (needed > (heights[row]?.h ?? ROW_HEIGHT)) heights[row] = { h: needed, ia: 0 };
-  }
-  for (const [row, { height, hidden }] of sheet.rowDefs ?? []) {
-    if (height) heights[row] = { h: Math.round((height * 96) / 72), ia: 0 };
-    if (hidden) heights[row] = { ...heights[row], hd: 1 };
-  }
-  return heights;
-}
-
 /** Value or formula of a cell; the stored result of a formula is shown until the first calculation. */
 function shownCell(cell: Cell | undefined, plain: CellValue, dates1904: boolean): ICellData {
   const value = plainValue(cell?.formulaResult ?? cell?.value ?? plain, dates1904);
@@ -177,35 +145,6 @@ function shownCell(cell: Cell | undefined, plain: CellValue, dates1904: boolean)
   return shown;
 }
 
-/** Cells that hold the stored spill of a dynamic formula; the engine fills them again. */
-function spilledCells(sheet: Sheet): Set<string> {
-  const keys = new Set<string>();
-  for (const [anchor, cell] of sheet.cells ?? []) {
-    if (cell.formulaType !== "array" || !cell.formulaRef) continue;
-    for (const key of cellsOf(cell.formulaRef, sheet.name)) if (key !== anchor) keys.add(key);
-  }
-  return keys;
-}
-
-/** Cells under a merge, except the one that shows. */
-function coveredCells(sheet: Sheet): Set<string> {
-  const keys = new Set<string>();
-  for (const { startRow, endRow, startCol, endCol } of sheet.merges ?? []) {
-    for (let row = startRow; row <= endRow; row++) {
-      for (let column = startCol; column <= endCol; column++) {
-        if (row !== startRow || column !== startCol) keys.add(`${row},${column}`);
-      }
-    }
-  }
-  return keys;
-}
-
-function cellsOf(range: string, sheet: string): string[] {
-  const area = parseArea(range, sheet);
-  if (!area) return [];
-  const keys: string[] = [];
-  for (let row = area.top; row <= area.bottom; row++) {
-    for (let column = area.left; column <= area.right; column++) keys.push(`${row},${column}`);
-  }
-  return keys;
+function oneLine(style: CellStyle | undefined): CellStyle | undefined {
+  return style && { ...style, alignment: { ...style.alignment, wrapText: false } };
 }

@@ -1,0 +1,37 @@
+import type { Sheet } from "hucre";
+
+/** Pixels of a row and a column, and the letter size in points, where the file says nothing. */
+export const ROW_HEIGHT = 20;
+export const COLUMN_WIDTH = 64;
+const LETTERS = 11;
+/** Row numbers and scroll bar beside the cells, in pixels. */
+const MARGIN = 66;
+const LEAST_ZOOM = 0.8;
+
+/** The zoom at which the sheet's own columns fit the room, within what the eye can read. */
+export function fittingZoom(sheet: Sheet, room: number): number {
+  const across = (sheet.columns ?? []).reduce(
+    (sum, { width, hidden }) => sum + (hidden ? 0 : (width ?? 8.4) * 7 + 5),
+    0,
+  );
+  const fitting = Math.floor(((room - MARGIN) / across) * 20) / 20;
+  return Math.min(1, Math.max(LEAST_ZOOM, fitting));
+}
+
+/** Heights in pixels: the file's, or for rows without one what their largest letters and wrapped lines need. */
+export function rowHeights(sheet: Sheet): Record<number, { h?: number; ia?: number; hd?: number }> {
+  const heights: Record<number, { h?: number; ia?: number; hd?: number }> = {};
+  for (const [key, { style, value }] of sheet.cells ?? []) {
+    const [row = 0, column = 0] = key.split(",").map(Number);
+    const line = ((style?.font?.size ?? LETTERS) * 96 * 1.35) / 72;
+    const width = (sheet.columns?.[column]?.width ?? 8.4) * (LETTERS / (style?.font?.size ?? LETTERS));
+    const lines = style?.alignment?.wrapText && typeof value === "string" ? Math.ceil(value.length / width) : 1;
+    const needed = value === null ? 0 : Math.ceil(line * lines);
+    if (needed > (heights[row]?.h ?? ROW_HEIGHT)) heights[row] = { h: needed, ia: 0 };
+  }
+  for (const [row, { height, hidden }] of sheet.rowDefs ?? []) {
+    if (height) heights[row] = { h: Math.round((height * 96) / 72), ia: 0 };
+    if (hidden) heights[row] = { ...heights[row], hd: 1 };
+  }
+  return heights;
+}
