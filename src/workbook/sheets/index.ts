@@ -1,6 +1,8 @@
 import type { SheetDefinition } from "../layout";
 import { basin } from "./basin";
+import { crew } from "./crew";
 import { ground } from "./ground";
+import { labour } from "./labour";
 import { levels } from "./levels";
 import { liner } from "./liner";
 import { orders } from "./orders";
@@ -27,6 +29,7 @@ export const sheets: readonly SheetDefinition[] = [
   stone,
   ground,
   levels,
+  labour,
   rates,
   takeoff,
   price,
@@ -34,4 +37,5 @@ export const sheets: readonly SheetDefinition[] = [
   orders,
   receipts,
   reconcile,
+  crew,
 ];

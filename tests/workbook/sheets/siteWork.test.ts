@@ -47,7 +47,7 @@ describe("the Stone sheet", () => {
   it("fills bed, basin top and the space around modules as by hand", () => {
     // Washed gravel 100 lb/ft³: bed 3.25 × 9.5 ft × 2.5/12 ft and top 9 × 6.5 ft × 4/12 ft, × 100 × 1.08 / 2000 = 0.3473 + 1.053.
     expect(work.number("GravelTons")).toBeCloseTo(1.4003, 4);
-    // River stone 99 lb/ft³: 9 × 6.5 × 2.25 ft = 4.875 yd³ less 2 yd³ of modules; 2.875 × 27 × 99 × 1.08 / 2000 = 4.150.
+    // River stone 99 lb/ft³ in what modules leave of the basin, 2.875 yd³: × 27 × 99 × 1.08 / 2000 = 4.150.
     expect(work.number("BasinStoneTons")).toBeCloseTo(4.15, 3);
     // Loads of 14 tons: gravel 1, stone around modules 1, boulders and lip stones 1.
     expect(work.number("StoneTruckloads")).toBe(3);

@@ -25,7 +25,6 @@ const given = defineSheet({
     number("BasinWaterDepth", { US: 2.25, SI: 0.75 });
     number("BasinSideSlope", { US: 0, SI: 0 });
     number("RimBelowGrade", { US: 3, SI: 75 });
-    number("ModuleVolume", { US: 2, SI: 1.5 });
     number("ModuleCount", { US: 18, SI: 12 });
     number("FloorLevel", { US: 96.9, SI: 48.995 });
     number("FullLevel", { US: 99.15, SI: 49.745 });
@@ -42,6 +41,18 @@ const given = defineSheet({
       columns: [
         { key: "drop", title: "Drop", kind: "length", name: "Drops", formula: share("Fall"), input: length },
         { key: "tread", title: "Tread", kind: "length", name: "Treads", formula: share("Run"), input: length },
+      ],
+    });
+    s.table({
+      name: "BasinContents",
+      rows: 2,
+      columns: [
+        { key: "part", title: "Part", kind: "text", input: { message: "A name." } },
+        { key: "volume", title: "Volume", kind: "earth", input: length },
+      ],
+      demo: [
+        ["Modules", 2],
+        ["Gravel", 2.875],
       ],
     });
     s.table({
