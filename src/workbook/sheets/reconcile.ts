@@ -71,7 +71,7 @@ function glance(s: SheetLayout): (table: SpillRef) => void {
     label: "Estimated cost of goods not ordered yet",
     kind: "money",
     note: "Takeoff less the order book; below zero: more was committed than estimated.",
-    formula: "=TakeoffTotal-OrderedAmount",
+    formula: "=ROUND(TakeoffTotal-OrderedAmount,2)",
     needs: ["OrderQuantities", "TakeoffTotal"],
   });
   return ({ body }) => {
@@ -115,9 +115,9 @@ function checks(s: SheetLayout): void {
   });
   s.check({
     label: "Billed over ordered",
-    value: "=MAX(0,ReconciledBilled-ReconciledOrdered)",
+    value: "=MAX(0,ROUND(ReconciledBilled-ReconciledOrdered,2))",
     limit: 0,
-    ok: "ReconciledBilled<=ReconciledOrdered",
+    ok: "ROUND(ReconciledBilled-ReconciledOrdered,2)<=0",
     cure: "Invoices ask for more than was ordered in all: look for freight, price and quantity among the verdicts.",
     fix: "Reconciled",
     kind: "money",

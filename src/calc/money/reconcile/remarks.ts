@@ -35,8 +35,13 @@ export class Remarks {
   get verdict(): string {
     const agrees = this.state === "Agrees" ? ["Agrees"] : [];
     const sorted = [...this.remarks].sort((a, b) => a.rank - b.rank).map(({ sentence }) => sentence);
-    return `${[...agrees, ...sorted].join(". ")}.`;
+    return [...agrees, ...sorted].map(asSentence).join(" ");
   }
+}
+
+/** With a capital, and a full stop unless it asks. */
+function asSentence(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${text.endsWith("?") ? "" : "."}`;
 }
 
 /** "ticket 4711", "tickets 1, 2 and 3", "12 tickets". */

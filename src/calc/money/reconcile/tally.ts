@@ -39,9 +39,9 @@ export function tallyDeliveries(
     seen.set(ticket, quantity);
     counted.push({ quantity, date: line.date });
   }
-  if (twice.length > 0) remarks.query(`${capital(listed("ticket", twice))} entered twice; counted once`);
+  if (twice.length > 0) remarks.query(`${listed("ticket", twice)} entered twice; counted once`);
   if (differing.length > 0) {
-    remarks.query(`${capital(listed("ticket", differing))} entered twice with different quantities; both counted`);
+    remarks.query(`${listed("ticket", differing)} entered twice with different quantities; both counted`);
   }
   const returned = counted.filter(({ quantity }) => quantity < 0);
   if (returned.length > 0) {
@@ -99,7 +99,7 @@ export function tallyInvoices(lines: readonly InvoiceLine[], turner: UnitTurner,
     if (quantity < 0) remarks.note(`Credit of ${(-cents / 100).toFixed(2)}${behind(invoice)} counted`);
     counted.push({ quantity, written: line.quantity, writtenPrice: line.price, cents, invoice, date: line.date });
   }
-  if (twice.length > 0) remarks.query(`${capital(listed("invoice", twice))} entered twice; pay once`);
+  if (twice.length > 0) remarks.query(`${listed("invoice", twice)} entered twice; pay once`);
   return { total: clean(counted.reduce((sum, { quantity }) => sum + quantity, 0)), counted, billed };
 }
 
@@ -122,8 +122,4 @@ function countable(
 
 function behind(invoice: string): string {
   return invoice === "" ? "" : ` on ${invoice}`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,9 +1,210 @@
 import type { CellValue } from "../../model";
 
 type Rows = readonly (readonly CellValue[])[];
+type Papers = Readonly<Record<"US" | "SI", Rows>>;
 
-/** Order, item, quantity, unit, ticket, day. Invented. */
-export const TICKETS: Readonly<Record<"US" | "SI", Rows>> = { US: [], SI: [] };
+/*
+ * Papers of the demo job, invented with everything that goes wrong with papers: a split delivery, stone by weight and by
+ * volume, an order changed after the fact, a price that rose, a wrong code, a ticket and an invoice entered twice,
+ * freight that was not ordered, sales tax, a credit, and goods still to come.
+ */
 
-/** Order, item, quantity, unit, price, invoice, day. Invented. */
-export const INVOICES: Readonly<Record<"US" | "SI", Rows>> = { US: [], SI: [] };
+const POND = "Pond yard (demo)";
+const PUMPS = "Pump counter (demo)";
+const PIPES = "Pipe yard (demo)";
+
+/** Order, item, quantity, unit, price, supplier, stone or density, day. */
+export const ORDER_BOOK: Papers = {
+  US: [
+    ["HB-101", "SPILLBOX", 1, "each", 236, POND, "", 46176],
+    ["HB-101", "MODULE", 18, "each", 46.5, POND, "", 46176],
+    ["HB-101", "PUMPWELL", 1, "each", 187, POND, "", 46176],
+    ["HB-101", "LINER", 408, "ft²", 1.0007, POND, "", 46176],
+    ["HB-101", "FABRIC", 738, "ft²", 0.34, POND, "", 46176],
+    ["HB-102", "PUMP", 1, "each", 418, PUMPS, "", 46176],
+    ["HB-103", "PIPE-1", 10, "ft", 3.35, PIPES, "", 46177],
+    ["HB-103", "PIPE-2", 40, "ft", 4.15, PIPES, "", 46177],
+    ["HB-103", "FIT-BALL", 1, "each", 38, PIPES, "", 46177],
+    ["HB-103", "FIT-CHECK", 1, "each", 46, PIPES, "", 46177],
+    ["HB-104", "GRAVEL", 1.5, "ton", 57.5, "Kettle Ridge Quarry (demo)", "washed gravel", 46177],
+    ["HB-104", "BASINSTONE", 4.5, "ton", 49, "Kettle Ridge Quarry (demo)", "river stone", 46177],
+    ["HB-104", "BOULDER", 2, "ton", 172, "Kettle Ridge Quarry (demo)", "", 46177],
+    ["HB-104", "BOULDER", 0.5, "ton", 172, "Kettle Ridge Quarry (demo)", "", 46190],
+    ["HB-104", "LIPSTONE", 4, "each", 84, "Kettle Ridge Quarry (demo)", "", 46177],
+    ["HB-105", "STONEHAUL", 3, "load", 115, "Larkspur Haulage (demo)", "", 46177],
+    ["HB-107", "PLANTS", 24, "each", 7.35, "Tern Nursery (demo)", "", 46191],
+  ],
+  SI: [
+    ["HB-101", "SPILLBOX", 1, "each", 214, POND, "", 46183],
+    ["HB-101", "MODULE", 12, "each", 41, POND, "", 46183],
+    ["HB-101", "PUMPWELL", 1, "each", 169, POND, "", 46183],
+    ["HB-101", "LINER", 40, "m²", 10.1646, POND, "", 46183],
+    ["HB-101", "FABRIC", 78, "m²", 3.1, POND, "", 46183],
+    ["HB-102", "PUMP", 1, "each", 389, PUMPS, "", 46183],
+    ["HB-103", "PIPE-1", 5, "m", 5.6, PIPES, "", 46184],
+    ["HB-103", "PIPE-2", 10, "m", 7.9, PIPES, "", 46184],
+    ["HB-103", "FIT-BALL", 1, "each", 34, PIPES, "", 46184],
+    ["HB-103", "FIT-CHECK", 1, "each", 43, PIPES, "", 46184],
+    ["HB-104", "GRAVEL", 1.5, "t", 43, "Steinbruch Hagelkamm (demo)", "washed gravel", 46184],
+    ["HB-104", "BASINSTONE", 6, "t", 38.5, "Steinbruch Hagelkamm (demo)", "river stone", 46184],
+    ["HB-104", "BOULDER", 2, "t", 158, "Steinbruch Hagelkamm (demo)", "", 46184],
+    ["HB-104", "BOULDER", 0.5, "t", 158, "Steinbruch Hagelkamm (demo)", "", 46197],
+    ["HB-104", "LIPSTONE", 5, "each", 92, "Steinbruch Hagelkamm (demo)", "", 46184],
+    ["HB-105", "STONEHAUL", 3, "load", 105, "Fuhrbetrieb Eschweg (demo)", "", 46184],
+    ["HB-107", "PLANTS", 24, "each", 4.85, "Gärtnerei Sumpfohr (demo)", "", 46198],
+  ],
+};
+
+/** Order, item, quantity, unit, ticket, day. */
+export const TICKETS: Papers = {
+  US: [
+    ["HB-101", "MODULE", 12, "", "P-5512", 46182],
+    ["HB-101", "PUMPWELL", 1, "", "P-5512", 46182],
+    ["HB-101", "SPILLBOX", 1, "", "P-5512", 46182],
+    ["HB-101", "LINER", 408, "sq ft", "P-5512", 46182],
+    ["HB-101", "FABRIC", 738, "sq ft", "P-5512", 46182],
+    ["HB-101", "MODULE", 6, "", "P-5540", 46186],
+    ["HB-102", "PUMP", 1, "each", "88-031", 46183],
+    ["HB-103", "PIPE-1", 10, "ft", "7719", 46183],
+    ["HB-103", "PIPE-2", 40, "ft", "7719", 46183],
+    ["HB-103", "FIT-BALL", 1, "each", "7719", 46183],
+    ["HB-104", "GRAVEL", 3040, "lb", "W20418", 46188],
+    ["HB-104", "BASINSTONE", 3.4, "yd3", "W20419", 46188],
+    ["HB-104", "BOULDER", 2.46, "ton", "W20441", 46192],
+    ["HB-104", "LIPSTONE", 4, "each", "W20442", 46192],
+    ["HB-104", "LIPSTONE", 4, "each", "W20442", 46192],
+    ["HB-105", "STONEHAUL", 3, "load", "L-310", 46192],
+    ["HB-107", "PLANTS", 24, "each", "TN-66", 46199],
+  ],
+  SI: [
+    ["HB-101", "MODULE", 8, "", "P-5512", 46189],
+    ["HB-101", "PUMPWELL", 1, "", "P-5512", 46189],
+    ["HB-101", "SPILLBOX", 1, "", "P-5512", 46189],
+    ["HB-101", "LINER", 40, "sqm", "P-5512", 46189],
+    ["HB-101", "FABRIC", 78, "sqm", "P-5512", 46189],
+    ["HB-101", "MODULE", 4, "", "P-5540", 46193],
+    ["HB-102", "PUMP", 1, "each", "88-031", 46190],
+    ["HB-103", "PIPE-1", 5, "m", "7719", 46190],
+    ["HB-103", "PIPE-2", 10, "m", "7719", 46190],
+    ["HB-103", "FIT-BALL", 1, "each", "7719", 46190],
+    ["HB-104", "GRAVEL", 1520, "kg", "W20418", 46195],
+    ["HB-104", "BASINSTONE", 3.8, "m3", "W20419", 46195],
+    ["HB-104", "BOULDER", 2.46, "t", "W20441", 46199],
+    ["HB-104", "LIPSTONE", 5, "each", "W20442", 46199],
+    ["HB-104", "LIPSTONE", 5, "each", "W20442", 46199],
+    ["HB-105", "STONEHAUL", 3, "load", "L-310", 46199],
+    ["HB-107", "PLANTS", 24, "each", "TN-66", 46206],
+  ],
+};
+
+/** Order, item, quantity, unit, price, invoice, day. */
+export const INVOICES: Papers = {
+  US: [
+    ["HB-101", "MODULE", 18, "each", 46.5, "PY-2290", 46187],
+    ["HB-101", "PUMPWELL", 1, "each", 187, "PY-2290", 46187],
+    ["HB-101", "SPILLBOX", 1, "each", 236, "PY-2290", 46187],
+    ["HB-101", "LINER", 408, "ft²", 1.0007, "PY-2290", 46187],
+    ["HB-101", "FABRIC", 738, "ft²", 0.34, "PY-2290", 46187],
+    ["HB-101", "Sales tax", "", "", 124.94, "PY-2290", 46187],
+    ["HB-101", "FABRIC", 1, "", -13.6, "PY-C118", 46195],
+    ["HB-102", "PUMP", 1, "each", 418, "88-031", 46181],
+    ["HB-103", "PIPE-1", 10, "ft", 3.35, "51027", 46190],
+    ["HB-103", "PIPE2", 40, "ft", 4.15, "51027", 46190],
+    ["HB-103", "FIT-BALL", 1, "each", 38, "51027", 46190],
+    ["HB-104", "GRAVEL", 3040, "lb", 0.02875, "K-7781", 46193],
+    ["HB-104", "BASINSTONE", 3.4, "yd3", 65.49, "K-7781", 46193],
+    ["HB-104", "BOULDER", 2.46, "ton", 178, "K-7781", 46193],
+    ["HB-104", "LIPSTONE", 4, "each", 84, "K-7781", 46193],
+    ["HB-104", "Fuel surcharge", 1, "", 38, "K-7781", 46193],
+    ["HB-105", "STONEHAUL", 3, "load", 115, "LH-0921", 46196],
+    ["HB-107", "PLANTS", 24, "each", 7.35, "TN-66", 46199],
+    ["HB-107", "PLANTS", 24, "each", 7.35, "TN-66", 46203],
+  ],
+  SI: [
+    ["HB-101", "MODULE", 12, "each", 41, "PY-2290", 46194],
+    ["HB-101", "PUMPWELL", 1, "each", 169, "PY-2290", 46194],
+    ["HB-101", "SPILLBOX", 1, "each", 214, "PY-2290", 46194],
+    ["HB-101", "LINER", 40, "m²", 10.1646, "PY-2290", 46194],
+    ["HB-101", "FABRIC", 78, "m²", 3.1, "PY-2290", 46194],
+    ["HB-101", "VAT", "", "", 304.68, "PY-2290", 46194],
+    ["HB-101", "FABRIC", 1, "", -18.6, "PY-C118", 46202],
+    ["HB-102", "PUMP", 1, "each", 389, "88-031", 46188],
+    ["HB-103", "PIPE-1", 5, "m", 5.6, "51027", 46197],
+    ["HB-103", "PIPE2", 10, "m", 7.9, "51027", 46197],
+    ["HB-103", "FIT-BALL", 1, "each", 34, "51027", 46197],
+    ["HB-104", "GRAVEL", 1520, "kg", 0.043, "K-7781", 46200],
+    ["HB-104", "BASINSTONE", 3.8, "m3", 61.05, "K-7781", 46200],
+    ["HB-104", "BOULDER", 2.46, "t", 164, "K-7781", 46200],
+    ["HB-104", "LIPSTONE", 5, "each", 92, "K-7781", 46200],
+    ["HB-104", "Fuel surcharge", 1, "", 34, "K-7781", 46200],
+    ["HB-105", "STONEHAUL", 3, "load", 105, "LH-0921", 46203],
+    ["HB-107", "PLANTS", 24, "each", 4.85, "TN-66", 46206],
+    ["HB-107", "PLANTS", 24, "each", 4.85, "TN-66", 46210],
+  ],
+};
+
+/** The user's own lines of Takeoff: what, code, unit, need, waste, minimum, pack, unit cost, kind, supplier, taxable, remark. */
+export const OWN_LINES: Papers = {
+  US: [
+    [
+      "Electrician: outlet with GFCI at the pump",
+      "ELECTRIC",
+      "job",
+      1,
+      "",
+      "",
+      "",
+      640,
+      "subcontract",
+      "Corliss Electric (demo)",
+      "no",
+      "Quoted by telephone",
+    ],
+    [
+      "Marsh plants in 4 in pots",
+      "PLANTS",
+      "each",
+      18,
+      0.05,
+      "",
+      6,
+      7.35,
+      "",
+      "Tern Nursery (demo)",
+      "",
+      "Client picks colours",
+    ],
+    ["Permit", "", "job", 1, "", "", "", 85, "other", "", "no", ""],
+  ],
+  SI: [
+    [
+      "Electrician: socket with residual-current device",
+      "ELECTRIC",
+      "job",
+      1,
+      "",
+      "",
+      "",
+      590,
+      "subcontract",
+      "Elektro Wendelin (demo)",
+      "no",
+      "Quoted by telephone",
+    ],
+    [
+      "Marsh plants, 9 cm pots",
+      "PLANTS",
+      "each",
+      22,
+      0.05,
+      "",
+      6,
+      4.85,
+      "",
+      "Gärtnerei Sumpfohr (demo)",
+      "",
+      "Client picks colours",
+    ],
+    ["Notice to the water board", "", "job", 1, "", "", "", 70, "other", "", "no", ""],
+  ],
+};

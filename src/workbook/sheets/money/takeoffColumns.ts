@@ -24,6 +24,9 @@ export const TAKEOFF_KEYS = [
 ] as const;
 type Key = (typeof TAKEOFF_KEYS)[number];
 
+/** Prices of single units keep what lies below the cent. */
+export const UNIT_COST_FORMAT = "#,##0.00##";
+
 /** Headings of the columns that both tables share. */
 export const TITLES: Readonly<Partial<Record<Key, string>>> = {
   description: "What",

@@ -248,12 +248,12 @@ export const EXPECTED: Readonly<
   "Sales tax": {
     amounts: [0, 299.14, 0, 0, 0],
     state: "Agrees",
-    says: ["tax on invoice I1 is 6.42 % of the goods"],
+    says: ["Tax on invoice I1 is 6.42 % of the goods"],
   },
   // A charge without a quantity stands for itself.
   "fuel surcharge": {
     amounts: [0, 45, 0, 0, 45],
     state: "Query",
-    says: ["freight on invoice I4 was not on the order"],
+    says: ["Freight on invoice I4 was not on the order"],
   },
 };

@@ -1,0 +1,162 @@
+import type { Job, SheetLayout } from "../../layout";
+
+/** What an hour of a person costs: burden on top of wages, line by line. */
+export function labour(s: SheetLayout, job: Job): void {
+  s.section("Burden: what an hour costs on top of the wage");
+  s.table({
+    name: "BurdenTable",
+    rows: 9,
+    columns: [
+      { key: "line", title: "Burden line", kind: "text", input: { max: 60, message: "What is paid on top of wages." } },
+      {
+        key: "share",
+        title: "Share of wage",
+        kind: "share",
+        format: "0.00%",
+        input: { min: 0, max: 1, message: "Share of the wage, from your payroll or insurer." },
+      },
+    ],
+    usual: {
+      US: [
+        ["Social security and Medicare, employer's part", 0.0765],
+        ["Unemployment insurance", 0.024],
+        ["Workers' compensation insurance", 0.088],
+        ["Liability insurance", 0.031],
+        ["Paid leave and holidays", 0.064],
+        ["Health and pension", 0.057],
+        ["Small tools and clothing", 0.018],
+      ],
+      SI: [
+        ["Social insurance, employer's part", 0.212],
+        ["Accident insurance", 0.037],
+        ["Liability insurance", 0.019],
+        ["Paid leave and holidays", 0.146],
+        ["Sick pay", 0.034],
+        ["Pension", 0.028],
+        ["Small tools and clothing", 0.017],
+      ],
+    },
+    totals: { label: "Burden", keys: ["share"], names: { share: "BurdenTotal" } },
+  });
+  if (job.system === "US") {
+    s.note(
+      "Employer's social security 6.2 % (up to the yearly wage base) and Medicare 1.45 %: IRS Publication 15 (from memory).",
+    );
+  }
+
+  s.section("Labour rates");
+  s.table({
+    name: "WageTable",
+    rows: 6,
+    columns: [
+      { key: "role", title: "Role", kind: "text", name: "LabourRoles", input: { max: 40, message: "Who works." } },
+      {
+        key: "wage",
+        title: "Wage an hour",
+        kind: "money",
+        name: "LabourWages",
+        input: { min: 0, max: 1000, message: "Wage paid for an hour." },
+      },
+      { key: "burden", title: "Burden", kind: "share", formula: `=IF(ISNUMBER([wage]),BurdenTotal,"")` },
+      {
+        key: "rate",
+        title: "Cost an hour",
+        kind: "money",
+        name: "LabourHourRates",
+        formula: `=IF(ISNUMBER([wage]),ROUND([wage]*(1+[burden]),2),"")`,
+      },
+      {
+        key: "people",
+        title: "On the crew",
+        kind: "count",
+        name: "CrewPeople",
+        input: { min: 0, max: 30, message: "How many of them are on the usual crew." },
+      },
+    ],
+    usual: {
+      US: [
+        ["Foreman", 37.5, 1],
+        ["Stone setter", 31.25, 1],
+        ["Labourer", 23.4, 1],
+        ["Machine operator", 33.8, 0],
+      ],
+      SI: [
+        ["Foreman", 29.4, 1],
+        ["Stone setter", 24.6, 1],
+        ["Labourer", 18.7, 1],
+        ["Machine operator", 26.1, 0],
+      ],
+    },
+  });
+  s.result({
+    name: "CrewHourRate",
+    label: "One hour of one person, crew average",
+    formula: "=ROUND(SUMPRODUCT(CrewPeople,LabourHourRates)/SUM(CrewPeople),2)",
+    kind: "money",
+    needs: ["CrewPeople", "LabourHourRates"],
+    strong: true,
+  });
+}
+
+/** What an hour of a machine costs, part by part. */
+export function machines(s: SheetLayout): void {
+  s.section("Machine rates, without the operator");
+  const part = (key: string, title: string, message: string) => ({
+    key,
+    title,
+    kind: "money" as const,
+    input: { min: 0, max: 1000, message },
+  });
+  s.table({
+    name: "MachineTable",
+    rows: 6,
+    columns: [
+      {
+        key: "machine",
+        title: "Machine",
+        kind: "text",
+        name: "MachineNames",
+        input: { max: 60, message: "Which machine." },
+      },
+      part("own", "Hire or ownership an hour", "Hire, or what the machine loses in value, for an hour at work."),
+      part("fuel", "Fuel an hour", "Fuel and oil for an hour at work."),
+      part("wear", "Upkeep an hour", "Wear parts and repairs for an hour at work."),
+      {
+        key: "rate",
+        title: "Cost an hour",
+        kind: "money",
+        name: "MachineHourRates",
+        formula: `=IF(COUNT([own],[fuel],[wear])=0,"",ROUND(SUM([own],[fuel],[wear]),2))`,
+      },
+      {
+        key: "share",
+        title: "Share of the hours",
+        kind: "share",
+        name: "MachineShares",
+        input: { min: 0, max: 1, message: "Share of the usual machine hours that this machine works." },
+      },
+    ],
+    usual: {
+      US: [
+        ["Mini excavator, 4 ton", 41, 9.8, 6.2, 0.7],
+        ["Skid steer loader", 33, 8.4, 4.9, 0.3],
+        ["Plate compactor", 9.5, 1.6, 1.1, 0],
+        ["Dump trailer", 12.5, 0, 2.4, 0],
+      ],
+      SI: [
+        ["Mini excavator, 3.5 t", 36, 8.7, 5.6, 0.7],
+        ["Wheel loader, 1 t", 31, 7.9, 4.7, 0.3],
+        ["Plate compactor", 8.5, 1.5, 1.2, 0],
+        ["Tipping trailer", 11, 0, 2.1, 0],
+      ],
+    },
+  });
+  s.result({
+    name: "MachineHourRate",
+    label: "One machine hour, average",
+    formula: "=ROUND(SUMPRODUCT(MachineShares,MachineHourRates)/SUM(MachineShares),2)",
+    kind: "money",
+    needs: ["MachineShares", "MachineHourRates"],
+    strong: true,
+  });
+}

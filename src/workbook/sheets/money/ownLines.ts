@@ -1,0 +1,98 @@
+import { COST_KINDS } from "../../../calc/money/priceBuildUp";
+import { Ref, type SheetLayout, type TableRef } from "../../layout";
+import { cellAddress } from "../../layout/address";
+import type { ColumnSpec } from "../../layout/tables";
+import { cellOf, fillDown } from "./cells";
+import { LOOKED_UP, TAKEOFF_KEYS, TITLES, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
+
+/** Rows for what the user adds. */
+export const OWN_ROWS = 40;
+
+/** The columns of the user's own lines; what is blank in one is looked up by its code. */
+export function ownColumns(head: number): ColumnSpec[] {
+  const { order, cost, ordered, look, number } = workedOut(head);
+  const text = (key: string, title: string, max: number, message: string): ColumnSpec => ({
+    key,
+    title,
+    kind: "text",
+    input: { max, message },
+  });
+  const choice = (key: string, title: string, choices: readonly string[], message: string): ColumnSpec => ({
+    key,
+    title,
+    kind: "text",
+    input: { choices, message },
+  });
+  const amount = (
+    key: string,
+    title: string,
+    kind: "number" | "share" | "money",
+    max: number,
+    message: string,
+  ): ColumnSpec => ({
+    key,
+    title,
+    kind,
+    ...(kind === "money" ? { format: UNIT_COST_FORMAT } : {}),
+    input: { min: 0, max, message },
+  });
+  return [
+    text("description", "What", 200, "What it is."),
+    {
+      key: "code",
+      title: "Code",
+      kind: "text",
+      input: { max: 100, message: "A code of the price list on Rates, or blank." },
+    },
+    text("unit", "Unit", 20, "Unit it is bought in."),
+    {
+      key: "need",
+      title: "Need",
+      kind: "number",
+      format: "#,##0.00",
+      input: { min: 0, max: 1e6, message: "Quantity needed in place, before waste." },
+    },
+    amount("waste", "Waste", "share", 2, "Share added to the need."),
+    amount("minimum", "Minimum", "number", 1e6, "Least quantity the supplier sells."),
+    amount("pack", "Pack", "number", 1e6, "Quantity sold in one piece."),
+    order,
+    amount("price", "Unit cost", "money", 1e6, "Price you pay for one unit, without tax."),
+    cost,
+    choice("kind", "Cost kind", COST_KINDS, "Which line of Price it counts under."),
+    text("supplier", "Supplier", 100, "Who sells it."),
+    choice("taxable", "Taxable", ["yes", "no"], "Whether sales tax is owed on it."),
+    { key: "origin", title: "Remark", kind: "text", input: { message: "Where the need comes from." } },
+    ordered,
+    look,
+    number,
+  ];
+}
+
+/** Finds each own line's code in the price list, once for each column; blank inputs of the line then read it. */
+export function lookUp(s: SheetLayout, own: TableRef): void {
+  s.section("What the price list says of your own lines");
+  const codes = own.column("code");
+  const headRow = s.row;
+  const top = headRow + 1;
+  for (const [index, key] of TAKEOFF_KEYS.entries()) {
+    const from = own.cell(key, 1);
+    const found = LOOKED_UP.find((one) => one.key === key);
+    if (key !== "code" && !found) continue;
+    s.put(headRow, index + 1, { value: TITLES[key] ?? "", style: "headText" });
+    const { format, align } = cellOf(s, from).style;
+    for (let row = 0; row < OWN_ROWS; row++) s.put(top + row, index + 1, { style: "result", look: { format, align } });
+    const column = new Ref(s.name, top, index + 1, top + OWN_ROWS - 1, index + 1);
+    const looked = found ? `XLOOKUP(${codes.address},RateCodes,${found.name},${found.otherwise})` : codes.address;
+    fillDown(s, column, `=IF(${codes.address}="","",${looked})`);
+    if (!found) continue;
+    for (let row = 1; row <= OWN_ROWS; row++) {
+      const typed = cellOf(s, own.cell(key, row));
+      if (typed.value !== undefined) continue;
+      const [code, need] = [own.cell("code", row), own.cell("need", row)].map((at) => cellAddress(at.top, at.left));
+      const at = cellAddress(top + row - 1, index + 1);
+      typed.formula = `=IF(${code}="",IF(ISNUMBER(${need}),${found.otherwise},""),${at})`;
+      typed.style = { ...typed.style, italic: true };
+    }
+  }
+  s.row = top + OWN_ROWS;
+}

@@ -1,0 +1,77 @@
+import { COST_KINDS } from "../../../calc/money/priceBuildUp";
+import type { Job, RateLine, SheetLayout } from "../../layout";
+import type { CellValue } from "../../model";
+import { RATE_COLUMNS, RATE_TABLE } from "../../rateColumns";
+import { fill, lock } from "./cells";
+import { costKindOf } from "./costKinds";
+import { UNIT_COST_FORMAT } from "./takeoffColumns";
+
+/** Rows for the user's own items, below those the workbook comes with. */
+const OWN_ROWS = 60;
+/** Day of the invented prices: 1 April 2026. */
+const PRICE_DAY = 46113;
+
+/** What the sheets ask for, at invented prices, and rows for the user's own items. */
+export function priceList(s: SheetLayout, job: Job): void {
+  s.section("Price list");
+  s.note(
+    "The last rows are yours. A supplier's CSV file comes in through the pane, which shows what would change first.",
+  );
+  const lines = job.rateLines;
+  const table = s.table({
+    name: RATE_TABLE,
+    rows: lines.length + OWN_ROWS,
+    columns: [
+      column("description", "Description", "text", { max: 200, message: "What it is." }),
+      column("code", "Code", "text", { max: 100, message: "The code it is looked up by; each code once." }),
+      column("unit", "Unit", "text", { max: 20, message: "Unit it is priced and bought in." }),
+      column("cost", "Cost", "money", { min: 0, max: 1_000_000, message: "Price you pay for one unit, without tax." }),
+      column("pack", "Pack", "number", { min: 0.0001, max: 1_000_000, message: "Quantity sold in one piece." }),
+      column("minimum", "Minimum", "number", { min: 0, max: 1_000_000, message: "Least quantity the supplier sells." }),
+      column("waste", "Waste", "share", { min: 0, max: 2, message: "Share added to the need." }),
+      column("supplier", "Supplier", "text", { max: 100, message: "Who sells it." }),
+      column("kind", "Cost kind", "text", { choices: COST_KINDS, message: "Which line of Price it counts under." }),
+      column("taxable", "Taxable", "text", { choices: ["yes", "no"], message: "Whether sales tax is owed on it." }),
+      column("day", "Price of", "date", { message: "Day the price was given." }),
+    ],
+    usual: lines.map((line) => rowOf(line, job)),
+  });
+  lines.forEach(({ priceFormula }, index) => {
+    // Takeoff reads these rows where they stand, so that codes must not move.
+    lock(s, table.cell("code", index + 1));
+    lock(s, table.cell("unit", index + 1));
+    if (priceFormula !== undefined) fill(s, table.cell("cost", index + 1), priceFormula);
+  });
+}
+
+function column(
+  key: (typeof RATE_COLUMNS)[number]["field"],
+  title: string,
+  kind: "text" | "money" | "number" | "share" | "date",
+  input: { min?: number; max?: number; choices?: readonly string[]; message: string },
+) {
+  return {
+    key,
+    title,
+    kind,
+    name: RATE_COLUMNS.find(({ field }) => field === key)?.name,
+    ...(kind === "money" ? { format: UNIT_COST_FORMAT } : {}),
+    input,
+  };
+}
+
+function rowOf(line: RateLine, job: Job): CellValue[] {
+  return [
+    line.description,
+    line.code,
+    line.unit,
+    line.priceFormula === undefined ? job.pick(line.price) : "",
+    line.pack === undefined ? 1 : job.pick(line.pack),
+    line.minimum === undefined ? 0 : job.pick(line.minimum),
+    line.waste ?? 0,
+    line.supplier,
+    costKindOf(line),
+    "yes",
+    PRICE_DAY,
+  ];
+}

@@ -1,0 +1,74 @@
+import { COST_KINDS } from "../../../calc/money/priceBuildUp";
+import type { SheetLayout } from "../../layout";
+import { KIND_LABELS, OPTIONS } from "./priceTable";
+
+/** Three-point costs of the quoted option, and what they come to with the confidence wanted. */
+export function odds(s: SheetLayout): void {
+  s.section("Odds of the cost");
+  s.note(
+    "Say how far each cost may fall below or rise above the likely one. The odds take costs as independent and their sum as a bell curve: a guide, not a promise.",
+  );
+  s.input({
+    name: "Confidence",
+    label: "Chance of keeping the cost",
+    kind: "share",
+    usual: 0.8,
+    min: 0.5,
+    max: 0.99,
+    message: "How sure you want to be that the cost is kept.",
+  });
+  const likely = `CHOOSE(MATCH(ChosenOption,{"A","B","C"},0),${OPTIONS.map((letter) => `INDEX(Costs${letter},[#])`).join(",")})`;
+  const side = (key: string, title: string, message: string) => ({
+    key,
+    title,
+    kind: "share" as const,
+    input: { min: 0, max: 3, message },
+  });
+  const table = s.table({
+    rows: COST_KINDS.length,
+    columns: [
+      { key: "line", title: "Cost", kind: "text", fixed: COST_KINDS.map((kind) => KIND_LABELS[kind]) },
+      side("below", "May fall by", "Share by which the cost may fall below the likely one, at the lowest."),
+      side("above", "May rise by", "Share by which the cost may rise above the likely one, at the highest."),
+      {
+        key: "low",
+        title: "Low",
+        kind: "money",
+        formula: `=IF(ISNUMBER([likely]),ROUND([likely]*(1-MIN(1,[below])),2),"")`,
+      },
+      { key: "likely", title: "Likely", kind: "money", formula: `=IF(COUNT(TotalCost)=0,"",${likely})` },
+      {
+        key: "high",
+        title: "High",
+        kind: "money",
+        formula: `=IF(ISNUMBER([likely]),ROUND([likely]*(1+[above]),2),"")`,
+      },
+    ],
+    usual: [
+      [0.04, 0.12],
+      [0.1, 0.3],
+      [0.1, 0.25],
+      [0.02, 0.1],
+      [0.05, 0.2],
+      [0, 0.1],
+    ],
+  });
+  const low = table.column("low");
+  s.define("OddsItems", low.top, low.left, low.bottom, table.column("high").left);
+  s.skip();
+  const spill = s.spill({
+    name: "CostOdds",
+    header: "function",
+    rows: 6,
+    formula: "=RILL.COSTODDS(OddsItems,Confidence)",
+    needs: ["TotalCost", "Confidence"],
+    columns: [{ kind: "text" }, { kind: "money" }],
+  });
+  s.result({
+    name: "PriceAtConfidence",
+    label: "Price before tax that keeps the margin at that cost",
+    kind: "money",
+    formula: `=ROUNDUP(ROUND(${spill.cell(5, 2)}/(1-WantedMargin),6),2)`,
+    needs: [spill.cell(5, 2).address],
+  });
+}

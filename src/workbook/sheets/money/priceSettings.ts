@@ -1,0 +1,165 @@
+import { COST_KINDS, TAX_BASES } from "../../../calc/money/priceBuildUp";
+import type { Job, SheetLayout } from "../../layout";
+import { OPTIONS } from "./priceTable";
+
+const CHANGE_ROWS = 8;
+
+/** How overhead, contingency, tax and rounding are counted, and which option is quoted. */
+export function settings(s: SheetLayout, job: Job): void {
+  s.section("Settings");
+  const share = (name: string, label: string, usual: number, max: number, message: string, note?: string): void => {
+    s.input({ name, label, kind: "share", usual, min: 0, max, message, ...(note ? { note } : {}) });
+  };
+  share(
+    "WantedMargin",
+    "Gross margin wanted",
+    0.3,
+    0.9,
+    "Share of the price that is left over the job's own cost.",
+    "Of the price, not of the cost: 30 % of the price is 42.9 % on cost.",
+  );
+  s.input({
+    name: "OverheadBy",
+    label: "Overhead is counted by",
+    kind: "text",
+    choices: ["share of cost", "crew hours"],
+    usual: "share of cost",
+    message: "How the office, vehicles and insurance are charged to a job.",
+  });
+  share("OverheadShare", "Overhead as a share of direct cost", 0.12, 2, "Yearly overhead over yearly direct cost.");
+  s.input({
+    name: "OverheadPerHour",
+    label: "Overhead for a crew hour",
+    kind: "money",
+    usual: { US: 13.75, SI: 11.5 },
+    min: 0,
+    max: 1000,
+    message: "Yearly overhead over yearly hours on site.",
+  });
+  s.result({ name: "CrewHours", label: "Crew hours", kind: "hours", formula: whenNamed(job, "LabourHours") });
+  s.result({
+    name: "CrewDays",
+    label: "Crew days",
+    kind: "number",
+    format: "0.0",
+    unit: "days",
+    formula: whenNamed(job, "WorkingDays"),
+  });
+  share(
+    "ContingencyShare",
+    "Contingency",
+    0.05,
+    1,
+    "Share of the direct cost kept for what goes wrong.",
+    "See the odds below for what it should cover.",
+  );
+  s.input({
+    name: "TaxBase",
+    label: "Sales tax is owed on",
+    kind: "text",
+    choices: TAX_BASES,
+    usual: { US: "materials with markup", SI: "whole price" },
+    message: "What the tax is worked out on; ask your accountant.",
+    note: "Rules differ from place to place: ask your accountant.",
+  });
+  s.input({
+    name: "TaxRate",
+    label: "Tax rate",
+    kind: "share",
+    format: "0.000%",
+    usual: { US: 0.065, SI: 0.2 },
+    min: 0,
+    max: 0.5,
+    message: "Rate of the sales or value-added tax.",
+  });
+  s.input({
+    name: "RoundTo",
+    label: "Raise the price to a multiple of",
+    kind: "money",
+    usual: 10,
+    min: 0,
+    max: 10_000,
+    message: "The price before tax is raised to a whole multiple; 0 leaves it.",
+  });
+  s.input({
+    name: "ChosenOption",
+    label: "Option that is quoted",
+    kind: "text",
+    choices: OPTIONS,
+    usual: "A",
+    message: "The option whose price goes to the quote's total.",
+  });
+}
+
+function whenNamed(job: Job, name: string): string {
+  return job.names.has(name) ? `=${name}` : '=""';
+}
+
+/** Up to three ways to build, as changes of the cost of the first. */
+export function options(s: SheetLayout, job: Job): void {
+  s.section("Options");
+  s.note(
+    "Option A is the takeoff as it stands. B and C change its cost; leave their names blank to do without. A change below zero saves.",
+  );
+  s.table({
+    name: "OptionTable",
+    rows: OPTIONS.length,
+    columns: [
+      { key: "letter", title: "Option", kind: "text", fixed: [...OPTIONS] },
+      {
+        key: "name",
+        title: "Name, as the client reads it",
+        kind: "text",
+        name: "OptionNames",
+        across: 3,
+        input: { max: 80, message: "A few plain words." },
+      },
+    ],
+    ...(job.filled === "demo"
+      ? {
+          demo: [
+            ["As designed"],
+            [job.pick({ US: "Ledge stone at the drops", SI: "Slabs at the drops" })],
+            ["As designed, with lamps"],
+          ],
+        }
+      : { usual: [["As designed"]] }),
+  });
+  s.skip();
+  s.table({
+    name: "OptionChanges",
+    rows: CHANGE_ROWS,
+    columns: [
+      { key: "what", title: "What changes", kind: "text", input: { max: 120, message: "What is different." } },
+      {
+        key: "kind",
+        title: "Cost kind",
+        kind: "text",
+        name: "OptionKinds",
+        across: 2,
+        input: { choices: COST_KINDS, message: "Which cost it changes." },
+      },
+      ...(["B", "C"] as const).map((letter) => ({
+        key: letter,
+        title: `${letter}: change`,
+        kind: "money" as const,
+        name: `OptionChanges${letter}`,
+        input: { min: -1_000_000, max: 1_000_000, message: "Cost added, or saved when below zero; a formula will do." },
+      })),
+    ],
+    demo: {
+      US: [
+        ["Ledge stone in place of mixed boulders", "material", 385, ""],
+        ["Setting ledge stone", "labour", 210, ""],
+        ["Six lamps with transformer and cable", "material", "", 495],
+        ["Fitting the lamps", "labour", "", 180],
+      ],
+      SI: [
+        ["Slabs in place of mixed boulders", "material", 340, ""],
+        ["Setting slabs", "labour", 195, ""],
+        ["Six lamps with transformer and cable", "material", "", 430],
+        ["Fitting the lamps", "labour", "", 165],
+      ],
+    },
+  });
+}

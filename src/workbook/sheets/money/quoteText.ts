@@ -1,0 +1,82 @@
+import type { Job, SheetLayout } from "../../layout";
+import { TERM_ROWS } from "./quoteTerms";
+
+/** Columns of the quote's page. */
+export const QUOTE_COLUMNS = 6;
+
+/** What a client must know before signing. */
+export const QUOTE_CAUTIONS = [
+  "Water draws children. There is no open pond, but stones are wet and slippery, and pools must not be left deeper than agreed without a fence where the law asks for one.",
+  "The pump runs on mains electricity. Its outlet needs residual-current (GFCI) protection, fitted by a licensed electrician. Switch it off before you reach into the water.",
+  "Water evaporates and splashes away: top the basin up, most of all in hot and windy weather. A pump that runs dry is damaged.",
+  "Natural stone varies in colour, size and shape; sketches and samples show the kind, not the piece.",
+  "In frost, follow the winter notes we hand over with the feature.",
+];
+
+/** A sentence across the page; `longest` is a text as long as it gets, for the height of the row. */
+export function sentence(s: SheetLayout, formula: string, longest: string): void {
+  s.fitHeight(s.row, longest, s.charactersAcross(1, QUOTE_COLUMNS));
+  s.put(s.row, 1, { formula, style: "plain", look: { wrap: true, vertical: "top" }, across: QUOTE_COLUMNS });
+  s.row++;
+}
+
+/** The user's sentences, one to a row; rows that are not used stay low. */
+export function list(s: SheetLayout, name: string, rows: number): void {
+  for (let row = 1; row <= rows; row++) {
+    sentence(s, `=IF(INDEX(${name},${row},1)="","","•  "&INDEX(${name},${row},1))`, "");
+  }
+}
+
+/** The feature in plain words, from its measures, then the user's own sentences. */
+export function scope(s: SheetLayout, job: Job): void {
+  const length = job.pick({ US: "ft", SI: "m" });
+  const water = job.pick({ US: "gallons", SI: "litres" });
+  const load = job.pick({ US: "tons", SI: "tonnes" });
+  const shown = (needs: string, count: number, text: string): string =>
+    `=IF(COUNT(${needs})<${count},"","•  "&${text})`;
+  const about = (name: string, step: number): string => `TEXT(ROUND(${name}/${step},0)*${step},"#,##0")`;
+  const sentences: readonly (readonly [formula: string, longest: string])[] = [
+    [
+      shown(
+        "Run,Fall,DropCount,BedWidth",
+        4,
+        `FeatureName&": a stream "&TEXT(Run,"0.0")&" ${length} long that falls "&TEXT(Fall,"0.00")&" ${length} over "&DropCount&" drops, with a bed about "&TEXT(BedWidth,"0.0")&" ${length} wide between stone banks."`,
+      ),
+      "•  Hollow Bank stream in the rear garden: a stream 100.0 ft long that falls 22.75 ft over 12 drops, with a bed about 13.3 ft wide between stone banks.",
+    ],
+    [
+      shown(
+        "BasinLength,BasinWidth,BasinHold",
+        3,
+        `"A basin under gravel at its foot, "&TEXT(BasinLength,"0.0")&" by "&TEXT(BasinWidth,"0.0")&" ${length}, that holds about "&${about("BasinHold", 10)}&" ${water}: no open pond."`,
+      ),
+      "•  A basin under gravel at its foot, 19.0 by 16.5 ft, that holds about 1,000 gallons: no open pond.",
+    ],
+    [
+      shown(
+        "Fall",
+        1,
+        '"A watertight liner with protective fabric under the whole stream and basin, hidden by stone and gravel."',
+      ),
+      "•  A watertight liner with protective fabric under the whole stream and basin, hidden by stone and gravel.",
+    ],
+    [
+      shown(
+        "BoulderTons,LipStoneCount,GravelTons",
+        3,
+        `"About "&TEXT(BoulderTons,"0.0")&" ${load} of boulders, "&LipStoneCount&" lip stones set level by hand, and gravel for bed and basin."`,
+      ),
+      "•  About 12.5 tons of boulders, 14 lip stones set level by hand, and gravel for bed and basin.",
+    ],
+    [
+      shown(
+        "DesignFlow",
+        1,
+        `"A pump and buried pipe that bring about "&${about("DesignFlow", job.pick({ US: 50, SI: 100 }))}&" ${water} an hour to the top; the water runs round and round."`,
+      ),
+      "•  A pump and buried pipe that bring about 10,000 gallons an hour to the top; the water runs round and round.",
+    ],
+  ];
+  sentences.forEach(([formula, longest]) => sentence(s, formula, longest));
+  list(s, "ScopeLines", TERM_ROWS);
+}

@@ -1,0 +1,54 @@
+import type { Job, PlacedTakeoffLine, SheetLayout, TableRef } from "../../layout";
+import { bare, whenFilled } from "../../layout/conditions";
+import type { ColumnSpec } from "../../layout/tables";
+import { RATE_COLUMNS, RATE_TABLE } from "../../rateColumns";
+import { cellOf, fill } from "./cells";
+import { LOOKED_UP, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
+
+/** The columns of what the sheets ask for: texts, then numbers that `fillLines` puts in. */
+export function sheetColumns(lines: readonly PlacedTakeoffLine[], head: number): ColumnSpec[] {
+  const { order, cost, ordered, look, number } = workedOut(head);
+  return [
+    { key: "description", title: "What", kind: "text", fixed: lines.map(({ description }) => description) },
+    { key: "code", title: "Code", kind: "text", fixed: lines.map(({ code }) => code) },
+    { key: "unit", title: "Unit", kind: "text", fixed: lines.map(({ unit }) => unit) },
+    { key: "need", title: "Need", kind: "number", format: "#,##0.00" },
+    { key: "waste", title: "Waste", kind: "share" },
+    { key: "minimum", title: "Minimum", kind: "number" },
+    { key: "pack", title: "Pack", kind: "number" },
+    order,
+    { key: "price", title: "Unit cost", kind: "money", format: UNIT_COST_FORMAT },
+    cost,
+    { key: "kind", title: "Cost kind", kind: "text" },
+    { key: "supplier", title: "Supplier", kind: "text" },
+    { key: "taxable", title: "Taxable", kind: "text" },
+    { key: "origin", title: "From", kind: "text" },
+    ordered,
+    look,
+    number,
+  ];
+}
+
+/** Each line reads its own row of the price list, where its code is fixed. */
+export function fillLines(s: SheetLayout, job: Job, table: TableRef): void {
+  const rates = job.tables.get(RATE_TABLE);
+  if (!rates) throw new Error("Rates must be laid out before Takeoff");
+  const rateRows = new Map(job.rateLines.map(({ code }, index) => [code, index + 1]));
+  const fieldOf = new Map(RATE_COLUMNS.map(({ field, name }) => [name, field]));
+  job.takeoffLines.forEach((line, index) => {
+    const rateRow = rateRows.get(line.code);
+    if (rateRow === undefined) throw new Error(`${line.sheet}: the takeoff line ${line.code} has no rate`);
+    for (const { key, name } of LOOKED_UP) {
+      if (key === "description" || key === "unit") continue;
+      const at = rates.cell(fieldOf.get(name) ?? "", rateRow).address;
+      fill(s, table.cell(key, index + 1), key === "price" ? `IF(ISNUMBER(${at}),ROUND(${at},4),"")` : at);
+    }
+    fill(s, table.cell("need", index + 1), whenFilled(`MAX(0,${bare(line.quantity)})`, line.needs));
+    const name = bare(line.quantity);
+    const origin = table.cell("origin", index + 1);
+    const cell = cellOf(s, origin);
+    cell.value = job.names.has(name) ? `${line.sheet}: ${name}` : line.sheet;
+    cell.link = job.names.has(name) ? name : `${line.sheet}!A1`;
+    s.fitHeight(origin.top, cell.value, s.charactersAcross(origin.left, 1));
+  });
+}
