@@ -12,12 +12,21 @@ export function optional<T>(argument: Argument<T>, fallback: string, value?: unk
     ...argument,
     optional: true,
     fallback,
-    read(raw, label, system) {
+    read(passed, label, system) {
+      // A blank cell can come as a range of one cell.
+      const raw = argument.hostType === "any" ? cellOf(passed) : passed;
       if (!argument.blank(raw)) return argument.read(raw, label, system);
       if (value === undefined) return undefined;
       return argument.read(valueIn(value, system), label, system);
     },
   };
+}
+
+/** The cell of a range of one; anything else as it is. */
+function cellOf(raw: unknown): unknown {
+  if (!Array.isArray(raw) || raw.length !== 1) return raw;
+  const row: unknown = raw[0];
+  return Array.isArray(row) && row.length === 1 ? (row[0] as unknown) : raw;
 }
 
 function valueIn(value: unknown, system: UnitSystem): unknown {

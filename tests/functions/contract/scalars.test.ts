@@ -84,7 +84,7 @@ describe("an optional argument", () => {
   const lap = optional(size, "6 in | 150 mm", { US: 6, SI: 150 });
   it("reads every kind of blank as its default, in the system's own round number", () => {
     // An invocation object stands where a host with an older signature passes one.
-    for (const blank of [undefined, null, "", 0, { address: "A1" }]) {
+    for (const blank of [undefined, null, "", 0, [[null]], [[""]], [[0]], { address: "A1" }]) {
       expect(lap.read(blank, "lap", "US")).toBeCloseTo(0.1524, 12);
       expect(lap.read(blank, "lap", "SI")).toBeCloseTo(0.15, 12);
     }
