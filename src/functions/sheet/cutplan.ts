@@ -65,7 +65,7 @@ export const CUTPLAN = declare({
         { at: [6, 1], is: 420 },
         { at: [7, 1], is: 10 },
         { at: [9, 1], is: 378 },
-        { at: [11, 1], is: "least cost, proven" },
+        { at: [11, 1], is: "proven least cost" },
       ],
       within: 1e-9,
       from:
@@ -118,7 +118,7 @@ function totals(plan: Plan, rolls: readonly RollRow[], system: UnitSystem): Tabl
     row("Waste share", area > 0 ? waste / area : 0),
     row("Cost", cost),
     row("Lower bound", lowerBound),
-    row("Plan", proven ? "least cost, proven" : "best found"),
+    row("Plan", proven ? "proven least cost" : "best found"),
     row("Seam length", { measure: "length", inside: seamLength }, inLength),
     row("Seam tape", { measure: "length", inside: tapeFor(seamLength) }, inLength),
   ];

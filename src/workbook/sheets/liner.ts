@@ -12,7 +12,7 @@ export const liner = defineSheet({
   name: "Liner",
   order: 6,
   build(s, job) {
-    s.widths([30, 12, 11, 11, 11, 13, 12, 12]);
+    s.widths([29, 16, 10, 11, 11, 12, 11, 12]);
     s.title(
       "Liner",
       "Pieces follow from drops and basin; add skirts, type in the rolls you can buy, and read what to cut.",
@@ -27,7 +27,6 @@ export const liner = defineSheet({
     carrying(s);
     s.pageBreak();
     cutPlan(s);
-    s.pageBreak();
     buying(s, job);
     checks(s, job);
   },

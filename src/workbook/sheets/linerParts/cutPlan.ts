@@ -1,7 +1,7 @@
 import type { SheetLayout } from "../../layout";
 
-/** Cuts of eight pieces and their parts, lengths to buy, and the eight totals. */
-const ROWS = 42;
+/** Three cuts of each of eight pieces, lengths to buy of each roll, and the eight totals. */
+const ROWS = 36;
 
 /** The plan itself, as the function gives it; the crew cuts by it. */
 export function cutPlan(s: SheetLayout): void {

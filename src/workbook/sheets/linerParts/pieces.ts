@@ -56,6 +56,7 @@ export function cuts(s: SheetLayout): void {
   const columns = [{ kind: "length" }, { kind: "length" }, { kind: "area" }, { kind: "weight" }] as const;
   const cut = (name: string, label: string, formula: string, needs: readonly string[]): void => {
     s.put(s.row + 1, 1, { value: label, style: "label" });
+    s.fitHeight(s.row, "Weight as\n45 mil\nEPDM (lb)", 20);
     s.spill({ name, header: "function", rows: 1, at: 2, columns, formula, needs });
   };
   cut(
@@ -113,7 +114,7 @@ export function pieces(s: SheetLayout): void {
         title: "Count",
         kind: "count",
         formula: '=IF(ISNUMBER([length]),1,"")',
-        input: { min: 1, max: 6, message: "How many of this piece." },
+        input: { min: 1, max: 3, message: "How many of this piece." },
       },
       {
         key: "weight",

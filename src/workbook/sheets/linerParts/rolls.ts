@@ -6,13 +6,12 @@ export const ROLLS = 4;
 
 /** The rolls that can be bought, and how pieces may lie on them. */
 export function rolls(s: SheetLayout, job: Job): void {
-  s.pageBreak();
   s.section("Rolls you can buy");
   s.note(
     "One row for each width. Prices are for a length or an area cut off the roll, or for a full roll of the longest length.",
   );
   const bought = (column: number): string =>
-    `=IF(COUNT(INDEX(CutPlan,1,3))=0,"",SUMIFS(INDEX(CutPlan,0,${column}),INDEX(CutPlan,0,1),"Length to buy",INDEX(CutPlan,0,2),[#]))`;
+    `=IF(MIN(COUNT([width]),COUNT(INDEX(CutPlan,1,3)))=0,"",SUMIFS(INDEX(CutPlan,0,${column}),INDEX(CutPlan,0,1),"Length to buy",INDEX(CutPlan,0,2),[#]))`;
   const table = s.table({
     rows: ROLLS,
     columns: [
@@ -44,14 +43,14 @@ export function rolls(s: SheetLayout, job: Job): void {
     ],
     demo: {
       US: [
-        [10, 11.4, "length", 100],
         [15, 14.6, "length", 100],
         [20, 1.02, "area", 100],
+        [20, 930, "roll", 50],
       ],
       SI: [
-        [3.1, 35.5, "length", 30],
         [4.3, 42, "length", 30],
         [6.2, 10.4, "area", 30],
+        [6.2, 1340, "roll", 25],
       ],
     },
   });
