@@ -1,0 +1,106 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { basin } from "../../../src/workbook/sheets/basin";
+import { liner } from "../../../src/workbook/sheets/liner";
+import { pump } from "../../../src/workbook/sheets/pump";
+import { site } from "../../../src/workbook/sheets/site";
+import { stone } from "../../../src/workbook/sheets/stone";
+import { water } from "../../../src/workbook/sheets/water";
+import { Tried, type Typed } from "./tried";
+
+const SHEETS = [site, water, pump, basin, liner, stone];
+const demo = (system: "US" | "SI", typed: Typed = {}): Promise<Tried> => Tried.of(SHEETS, system, "demo", typed);
+
+describe("the Liner sheet", () => {
+  let us: Tried;
+  let si: Tried;
+  beforeAll(async () => {
+    us = await demo("US");
+    si = await demo("SI");
+  });
+
+  it("shows no error in either system, nor in the blank workbook", async () => {
+    for (const one of [us, si, await Tried.of(SHEETS, "US", "blank"), await Tried.of(SHEETS, "SI", "blank")])
+      expect(one.errors("Liner")).toEqual([]);
+  });
+
+  it("sizes stream and basin by hand", () => {
+    // 2.75 + 9.5 + 4 × 0.25 + 2 = 15.25, up to 15.5 ft; 3.25 + 2 × 0.9 + 2 = 7.05, up to 7.5 ft
+    expect([us.number("LinerPieces", 1, 2), us.number("LinerPieces", 1, 3)]).toEqual([15.5, 7.5]);
+    // 9 + 2 × 2.25 + 2 = 15.5 ft; 6.5 + 4.5 + 2 = 13 ft
+    expect(us.number("LinerPieces", 2, 2)).toBeCloseTo(15.5, 9);
+    expect(us.number("LinerPieces", 2, 3)).toBeCloseTo(13, 9);
+    // 0.95 + 3.4 + 5 × 0.08 + 0.6 = 5.35, up to 5.4 m; 1.1 + 0.6 + 0.6 = 2.3 m
+    expect(si.number("LinerPieces", 1, 2)).toBeCloseTo(5.4, 9);
+    expect(si.number("LinerPieces", 1, 3)).toBeCloseTo(2.3, 9);
+  });
+
+  it("buys no less than the pieces, at the prices of the rolls", () => {
+    // 15.5 × 7.5 + 15.5 × 13 + 6.5 × 4 + 2 × 4.5 × 2.5 = 366.25 ft²
+    expect(us.number("LinerBuyArea") * (1 - us.number("LinerWasteShare"))).toBeCloseTo(366.25, 4);
+    // The 15 ft roll is the cheapest by area: 14.60 / 15 a ft².
+    expect(us.number("LinerCost")).toBeGreaterThan((366.25 * 14.6) / 15);
+    const lengths = [1, 2, 3].map((row) => us.number("RollBuyLengths", row));
+    const [cut = 0, byArea = 0, full = 0] = lengths;
+    expect(us.number("LinerCost")).toBeCloseTo(cut * 14.6 + byArea * 20 * 1.02 + (full / 50) * 930, 1);
+    expect(us.number("LinerBuyLength")).toBeCloseTo(cut + byArea + full, 9);
+    expect(us.value("LinerPlanState")).toBe("proven least cost");
+  });
+
+  it("covers stream and basin with fabric by hand", () => {
+    // Two layers, 6 ft roll, 0.5 ft lap. Stream: across (15.5 − 0.5) / 5.5 = 2.7, 3 of 7.5 ft = 22.5; along
+    // (7.5 − 0.5) / 5.5 = 1.3, 2 of 15.5 ft = 31. Basin: across 3 of 13 ft = 39; along (13 − 0.5) / 5.5 = 2.3, 3 of 15.5.
+    expect(us.number("FabricBuyLength")).toBeCloseTo(2 * (22.5 + 39), 6);
+    expect(us.number("FabricBuyArea")).toBeCloseTo(6 * 123, 6);
+    // 738 ft² of 8 oz/yd²: 82 yd² × 0.5 lb
+    expect(us.number("FabricWeight")).toBeCloseTo(41, 6);
+  });
+
+  it("says what to carry", () => {
+    // 15.5 × 13 × 0.29 = 58.4 lb; 50 lb to a person
+    expect(us.number("HeaviestPiece")).toBeCloseTo(58.435, 2);
+    expect(us.number("LinerCarriers")).toBe(2);
+  });
+
+  it("follows the stream and the walls of the pit", async () => {
+    const sloped = await demo("US", { BasinSideSlope: 1, DropCount: 5 });
+    // 9 + 2 × 2.25 × √2 + 2 = 17.36, up to 17.5 ft
+    expect(sloped.number("LinerPieces", 2, 2)).toBeCloseTo(17.5, 9);
+    // one drop more is 0.25 ft of slack more: 15.5 ft
+    expect(sloped.number("LinerPieces", 1, 2)).toBeCloseTo(15.5, 9);
+    const deeper = await demo("US", { SlackPerDrop: 0.5 });
+    expect(deeper.number("LinerPieces", 1, 2)).toBeCloseTo(16.5, 9);
+  });
+
+  it("asks for a wider roll or a seam, and seams when that is allowed", async () => {
+    const rolls = [
+      [10, 9.4, "length", 100],
+      ["", "", "", ""],
+      ["", "", "", ""],
+    ];
+    const narrow = await demo("US", { LinerRolls: rolls });
+    expect(narrow.verdict("Liner", "Pieces wider")).toBe("FIX");
+    expect(narrow.value("PieceFits", 2)).toBe("needs a seam");
+    const seamed = await demo("US", { LinerRolls: rolls, SeamLap: 4 });
+    expect(seamed.verdict("Liner", "Pieces wider")).toBe("OK");
+    expect(seamed.errors("Liner")).toEqual([]);
+    // The basin is 15.5 by 13 ft; one seam across it, and a tenth more of tape.
+    expect(seamed.number("SeamTapeLength")).toBeCloseTo(1.1 * 13, 6);
+    expect(seamed.value("LinerPlanState")).toBe("best found");
+  });
+
+  it("looks at thickness, fabric and waste", async () => {
+    const thin = await demo("US", { LinerThickness: 30, FabricUnder: 0, FabricOver: 0 });
+    expect(thin.verdict("Liner", "Thickness")).toBe("LOOK");
+    expect(thin.verdict("Liner", "Fabric under")).toBe("LOOK");
+    expect(thin.number("FabricBuyArea")).toBe(0);
+    expect(us.verdict("Liner", "Waste")).toBe("OK");
+    const wide = await demo("US", {
+      LinerRolls: [
+        [40, 40, "length", 100],
+        ["", "", "", ""],
+        ["", "", "", ""],
+      ],
+    });
+    expect(wide.verdict("Liner", "Waste")).toBe("LOOK");
+  });
+});
