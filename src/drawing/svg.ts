@@ -15,14 +15,16 @@ export type Attributes = Readonly<Record<string, string | number>>;
 
 /** Text as it may stand in SVG, whatever a user typed. */
 export function escapeText(text: string): string {
-  return text
-    .replace(/&/g, "&amp;")
-    .replace(/</g, "&lt;")
-    .replace(/>/g, "&gt;")
-    .replace(/"/g, "&quot;")
-    .replace(/'/g, "&apos;")
-    // eslint-disable-next-line no-control-regex -- XML cannot hold these characters
-    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g, "");
+  return (
+    text
+      .replace(/&/g, "&amp;")
+      .replace(/</g, "&lt;")
+      .replace(/>/g, "&gt;")
+      .replace(/"/g, "&quot;")
+      .replace(/'/g, "&apos;")
+      // eslint-disable-next-line no-control-regex -- XML cannot hold these characters
+      .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g, "")
+  );
 }
 
 /** An element; numbers are written with two decimals at most, and never as NaN. */
