@@ -44,16 +44,21 @@ describe("recalculation in Node", () => {
     expect((await recalculate(foreign)).results.get("Try!B1")).toBe("#NAME?");
   });
 
-  it("rounds halves as Excel does", async () => {
-    const { results } = await resultsOf(
-      "ROUND(1.005,2)",
-      "ROUND(-2.5,0)",
-      "ROUND(0.285,2)",
-      "ROUND(1234.5,-2)",
-      'ROUND("x",1)',
-    );
-    // Excel: 1.01, -3, 0.29, 1200, #VALUE!.
-    expect([1, 2, 3, 4, 5].map((row) => results.get(`Try!B${row}`))).toEqual([1.01, -3, 0.29, 1200, "#VALUE!"]);
+  it("rounds as Excel does", async () => {
+    const rounding: [formula: string, excel: number | string][] = [
+      ["ROUND(1.005,2)", 1.01],
+      ["ROUND(-2.5,0)", -3],
+      ["ROUND(0.285,2)", 0.29],
+      ["ROUND(1234.5,-2)", 1200],
+      ['ROUND("x",1)', "#VALUE!"],
+      ["ROUNDUP(1136.9,2)", 1136.9],
+      ["ROUNDUP(1136.901,2)", 1136.91],
+      ["ROUNDUP(-0.21,1)", -0.3],
+      ["ROUNDDOWN(0.29*100,0)", 29],
+      ["ROUNDDOWN(-1.99,1)", -1.9],
+    ];
+    const { results } = await resultsOf(...rounding.map(([formula]) => formula));
+    expect(rounding.map((_, index) => results.get(`Try!B${index + 1}`))).toEqual(rounding.map(([, excel]) => excel));
   });
 
   it("settles spills that feed one another, and refuses a circle", async () => {

@@ -38,7 +38,9 @@ export function registerFunctions(workbook: Workbook, catalogue: readonly Declar
       maxArity: 1 + parameters.length,
     });
   }
-  workbook.registerFunction("ROUND", roundAsExcelDoes, { minArity: 2, maxArity: 2 });
+  for (const [name, toWhole] of ROUNDING) {
+    workbook.registerFunction(name, (given) => rounded(given as Scalar[], toWhole), { minArity: 2, maxArity: 2 });
+  }
   return reasons;
 }
 
@@ -60,14 +62,19 @@ function scalar(value: Cell): Scalar {
   return { kind, value };
 }
 
-/** The library rounds the binary value (1.005 → 1.00); Excel rounds the 15 digits it shows (1.005 → 1.01). */
-function roundAsExcelDoes(given: unknown[]): unknown {
-  const args = given as Scalar[];
+/** The library rounds the binary value (1.005 → 1.00, 1136.9 up → 1136.91); Excel rounds the 15 digits it shows. */
+const ROUNDING: readonly (readonly [name: string, toWhole: (size: number) => number])[] = [
+  ["ROUND", Math.round],
+  ["ROUNDUP", Math.ceil],
+  ["ROUNDDOWN", Math.floor],
+];
+
+function rounded(args: readonly Scalar[], toWhole: (size: number) => number): Scalar {
   const error = args.find(({ kind }) => kind === KIND.error);
   if (error) return error;
   const [value = NaN, digits = NaN] = args.map((one) => Number(one.value ?? 0));
   if (Number.isNaN(value + digits)) return { kind: KIND.error, code: "#VALUE!" };
   const scale = 10 ** Math.trunc(digits);
   const shown = Number((Math.abs(value) * scale).toPrecision(15));
-  return { kind: KIND.number, value: (Math.sign(value) * Math.round(shown)) / scale };
+  return { kind: KIND.number, value: (Math.sign(value) * toWhole(shown)) / scale };
 }

@@ -1,0 +1,129 @@
+import { assemble } from "../../src/workbook/assemble";
+import { cellAddress } from "../../src/workbook/layout/address";
+import { cellAt, type CellValue, type WorkbookModel } from "../../src/workbook/model";
+import { sheets } from "../../src/workbook/sheets";
+
+type System = "US" | "SI";
+
+/** Types values into the cells of a defined name, as a person would: unlocked cells only; undefined leaves a cell, "" empties it. */
+export function typeInto(
+  model: WorkbookModel,
+  name: string,
+  rows: readonly (readonly (CellValue | undefined)[])[],
+): void {
+  const named = model.names.find((one) => one.name === name);
+  const sheet = model.sheets.find((one) => one.name === named?.sheet);
+  if (!named || !sheet) throw new Error(`there is no name ${name}`);
+  rows.forEach((row, down) =>
+    row.forEach((value, across) => {
+      if (value === undefined) return;
+      const at = { row: named.area.top + down, column: named.area.left + across };
+      const cell = cellAt(sheet, at.row, at.column);
+      const where = `${name}: ${sheet.name}!${cellAddress(at.row, at.column)}`;
+      if (!cell?.style.unlocked || at.row > named.area.bottom) throw new Error(`${where} is no cell to type into`);
+      delete cell.formula;
+      if (value === "") delete cell.value;
+      else cell.value = value;
+    }),
+  );
+}
+
+function repeat<T>(count: number, row: (index: number) => T): T[] {
+  return Array.from({ length: count }, (_, index) => row(index));
+}
+
+export const OWN_LINES = 40;
+export const PAPERS = 300;
+
+/** As large a job as the workbook has room for: 12 drops, 6 pools, 3 lips, 4 beds, 6 pumps, 40 lines of one's own, 300 papers of each kind. */
+export function biggestJob(system: System): WorkbookModel {
+  const model = assemble(sheets, system, "demo");
+  const us = system === "US";
+  const type = (name: string, rows: readonly (readonly (CellValue | undefined)[])[]): void =>
+    typeInto(model, name, rows);
+  type("Fall", [[us ? 14 : 4.2]]);
+  type("Run", [[us ? 61 : 18.5]]);
+  type("DropCount", [[12]]);
+  type(
+    "LipTable",
+    us
+      ? [
+          [26, 0],
+          [14, 0.25],
+          [9, 0.4],
+        ]
+      : [
+          [650, 0],
+          [380, 6],
+          [240, 9],
+        ],
+  );
+  type(
+    "PoolTable",
+    repeat(6, (index) => (us ? [6 + index, 30 + index] : [0.6 + index / 10, 800 + 20 * index])),
+  );
+  type(
+    "BedTable",
+    repeat(4, (index) =>
+      us ? [12, 3.25, 3 + index, "cascade over stones"] : [3.6, 1.1, 3 + index, "cascade over stones"],
+    ),
+  );
+  type(
+    "PumpTable",
+    repeat(6, (index) => {
+      const scale = (us ? 1 : 3.785) * (1 + index / 4);
+      const head = (us ? 1 : 0.3048) * (1 + index / 8);
+      return [
+        `Trial pump ${index + 1} (invented)`,
+        400 + 90 * index,
+        300 + 80 * index,
+        24 * head,
+        ...[
+          [2000, 21],
+          [4000, 16],
+          [6000, 8.5],
+          [7000, 3],
+        ].flatMap(([flow = 0, lift = 0]) => [Math.round(flow * scale), lift * head]),
+        "",
+        "",
+      ];
+    }),
+  );
+  type("ChosenPump", [["Trial pump 6 (invented)"]]);
+  type(
+    "OwnLines",
+    repeat(OWN_LINES, (index) => [`Own line ${index + 1}`, "", "each", 2, "", "", "", undefined, 10]),
+  );
+  const item = (index: number): CellValue => `ITEM${(index % 60) + 1}`;
+  type(
+    "OrderLines",
+    repeat(60, (index) => ["TRY-1", item(index), 10, "each", 4]),
+  );
+  // Each item comes in five parts of two, and is invoiced in five parts of two.
+  type(
+    "TicketLines",
+    repeat(PAPERS, (index) => ["TRY-1", item(index), 2, "each", `T${index + 1}`, 46200]),
+  );
+  type(
+    "InvoiceLines",
+    repeat(PAPERS, (index) => ["TRY-1", item(index), 2, "each", 4, `I${index + 1}`, 46210]),
+  );
+  return model;
+}
+
+/** The smallest job: one drop, one pool, one lip, one bed. */
+export function smallestJob(system: System): WorkbookModel {
+  const model = assemble(sheets, system, "demo");
+  const us = system === "US";
+  const none = (count: number, width: number): ""[][] => repeat(count, () => repeat(width, () => "" as const));
+  typeInto(model, "Fall", [[us ? 0.8 : 0.25]]);
+  typeInto(model, "Run", [[us ? 2.4 : 0.7]]);
+  typeInto(model, "DropCount", [[1]]);
+  typeInto(model, "LipTable", [us ? [15, 0] : [380, 0], ["", ""], ["", ""]]);
+  typeInto(model, "PoolTable", [us ? [2.2, 15] : [0.2, 380], ...none(5, 2)]);
+  typeInto(model, "BedTable", [
+    us ? [2, 2, 2, "cascade over stones"] : [0.6, 0.6, 2, "cascade over stones"],
+    ...none(3, 4),
+  ]);
+  return model;
+}
