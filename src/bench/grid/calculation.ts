@@ -10,7 +10,7 @@ const MOST_PASSES = 6;
  */
 export class Calculation {
   private lastSpills = "";
-  private passes = 0;
+  private settling: Promise<void> | undefined;
 
   constructor(
     private readonly api: FUniver,
@@ -20,7 +20,7 @@ export class Calculation {
 
   /** The engine can be listened to only once it has had a workbook. */
   listen(): void {
-    this.api.getFormula().calculationResultApplied(() => this.applied());
+    this.api.getFormula().calculationResultApplied(() => void this.settle());
   }
 
   again(): Promise<void> {
@@ -30,19 +30,28 @@ export class Calculation {
 
   /** Resolves when the results of everything written so far are there. */
   async settled(): Promise<void> {
-    do await this.api.getFormula().onCalculationResultApplied();
-    while (this.passes > 0);
+    await this.api.getFormula().onCalculationResultApplied();
+    await this.settle();
   }
 
-  private applied(): void {
-    const spills = this.model.spills();
-    if (spills !== this.lastSpills && this.passes < MOST_PASSES) {
-      this.passes += 1;
+  /** Calculates on until the spills stand still; whoever asks meanwhile waits for the same end. */
+  private settle(): Promise<void> {
+    this.settling ??= this.passes().finally(() => {
+      this.settling = undefined;
+      this.finished();
+    });
+    return this.settling;
+  }
+
+  private async passes(): Promise<void> {
+    for (let pass = 0; pass < MOST_PASSES; pass++) {
+      // The engine drops a calculation asked for while it still reports the last one.
+      await new Promise((resolve) => setTimeout(resolve));
+      const spills = this.model.spills();
+      if (spills === this.lastSpills) return;
       this.lastSpills = spills;
       this.api.getFormula().executeCalculation();
-      return;
+      await this.api.getFormula().onCalculationResultApplied();
     }
-    this.passes = 0;
-    this.finished();
   }
 }
