@@ -85,6 +85,7 @@ export function pumpHead(curve: PumpCurve, flow: number, speed = 1): number {
   return headOnLine(curve, Math.min(flow / speed, lastFlow(curve))) * speed * speed;
 }
 
+/** Refuses a speed, as a share of the curve's own, that the affinity laws do not reach. */
 export function checkSpeed(speed: number): void {
   if (speed >= SPEED_RANGE.min && speed <= SPEED_RANGE.max) return;
   throw invalid(`speed must be ${SPEED_RANGE.min} to ${SPEED_RANGE.max} of the curve's; got ${plain(speed)}`);

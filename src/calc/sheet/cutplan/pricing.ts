@@ -21,6 +21,7 @@ export interface Pricing {
   real(front: Front): number;
 }
 
+/** What the search asks of the rolls on offer, worked out once. */
 export function makePricing(offers: readonly Offer[]): Pricing {
   return {
     widest: TOO_WIDE * Math.max(...offers.map((o) => o.width)),

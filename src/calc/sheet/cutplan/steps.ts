@@ -4,10 +4,12 @@
  */
 const PER_METRE = 1e9;
 
+/** Metres as whole steps; endless stays endless. */
 export function toSteps(metres: number): number {
   return metres === Infinity ? Infinity : Math.round(metres * PER_METRE);
 }
 
+/** Steps as metres. */
 export function toMetres(steps: number): number {
   return steps / PER_METRE;
 }
