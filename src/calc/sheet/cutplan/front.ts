@@ -15,7 +15,7 @@ export interface BoxLimit {
   readonly area: number;
 }
 
-/** A front without boxes, with room for as many as are named; it grows. */
+/** A front without boxes, with room for as many as are named. */
 export function emptyFront(room = 4): Front {
   return { across: new Float64Array(room), along: new Float64Array(room), count: 0 };
 }
