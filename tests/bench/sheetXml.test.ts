@@ -29,6 +29,12 @@ describe("patching a sheet", () => {
     expect(patchSheetXml(before, patches({ "0,0": { value: 1 / 3 }, "0,1": { value: "a & b" } }))).toBe(before);
   });
 
+  it("knows a text that it shares with others", () => {
+    const before = sheet('<row r="1"><c r="A1" t="s"><v>1</v></c><c r="B1" t="s"><v>0</v></c></row>');
+    expect(patchSheetXml(before, patches({ "0,0": { value: "b" }, "0,1": { value: "a" } }), ["a", "b"])).toBe(before);
+    expect(patchSheetXml(before, patches({ "0,0": { value: "a" } }), ["a", "b"])).toContain('t="inlineStr"');
+  });
+
   it("stores a result by its kind", () => {
     const before = sheet(
       '<row r="1"><c r="A1" s="2"><f>X</f><v>1</v></c><c r="B1" t="str"><f>Y</f><v>a</v></c><c r="C1"><f>Z</f><v>1</v></c></row>',

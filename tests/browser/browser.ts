@@ -35,8 +35,11 @@ export interface Site {
   close(): Promise<void>;
 }
 
-export async function startSite(folder = process.env.RILLWRIGHT_SITE ?? BUILT): Promise<Site> {
-  const { server, address } = await serve(folder, 0);
+/** The folder of the site under test. */
+export const SITE_FOLDER = process.env.RILLWRIGHT_SITE ?? BUILT;
+
+export async function startSite(): Promise<Site> {
+  const { server, address } = await serve(SITE_FOLDER, 0);
   const browser = await chromium.launch({ executablePath: found, args: QUIET });
   return {
     address,

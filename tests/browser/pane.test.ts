@@ -1,3 +1,4 @@
+import { readFile } from "node:fs/promises";
 import axe from "axe-core";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -9,7 +10,7 @@ import { faultsOf } from "./axe";
 const OFFICE = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
 /** The width of the narrowest pane a host gives. */
 const NARROW = { width: 320, height: 700 };
-const TABS = ["Start", "Job", "Functions", "Drawings", "Help"];
+const TABS = ["Start", "Job", "Functions", "Drawings", "Lists", "Help"];
 
 declare const workbook: FakeWorkbook;
 
@@ -163,6 +164,43 @@ describeInBrowser("the pane", () => {
     await page.evaluate(() => workbook.addSheet("Old", { A1: { value: "#NAME?", formula: "=RILL.FTIN(2)" } }));
     await page.getByRole("button", { name: "Repair formulas" }).click();
     await said(page).filter({ hasText: "1 of 1 formulas were entered again" }).waitFor();
+    await context.close();
+  });
+
+  it("leads to pages that are there", async () => {
+    const { context, page } = await openPane();
+    await showTab(page, "Help");
+    const links = await page
+      .locator(".pane a")
+      .evaluateAll((all) => all.map((link) => (link as HTMLAnchorElement).href));
+    expect(links.length).toBeGreaterThan(3);
+    for (const link of links) expect((await fetch(link)).status, link).toBe(200);
+    await context.close();
+  });
+
+  it("saves the orders and takes a price list in, showing what would change first", async () => {
+    const { context, page } = await openPane();
+    await showTab(page, "Lists");
+    const save = async (button: string): Promise<string> => {
+      const [download] = await Promise.all([
+        page.waitForEvent("download"),
+        page.getByRole("button", { name: button }).click(),
+      ]);
+      return readFile(await download.path(), "utf8");
+    };
+    expect(await save("Save orders as CSV")).toMatch(/^\uFEFFOrder,Supplier,Wanted,Code,/);
+    const [heading = "", first = ""] = (await save("Save price list as CSV")).split("\r\n");
+    const [code = "", description = ""] = first.split(",");
+    const place = await page.evaluate(() => workbook.names.get("RateCosts")?.split(":")[0] ?? "");
+    const before = await page.evaluate((cell) => workbook.cell(cell)?.value, place);
+    const file = `${heading.replace("\uFEFF", "").split(",").slice(0, 2).join(",")},Cost\r\n${code},${description},123.45\r\nNEW-1,A new item,6.5\r\n`;
+    await page.setInputFiles("#price-file", { name: "supplier.csv", mimeType: "text/csv", buffer: Buffer.from(file) });
+    await page.locator("h3", { hasText: "What the file would change" }).waitFor();
+    expect(await faultsOf(page)).toEqual([]);
+    expect(await page.evaluate((cell) => workbook.cell(cell)?.value, place)).toBe(before);
+    await page.getByRole("button", { name: "Take the marked prices over" }).click();
+    await said(page).filter({ hasText: "cells of the price list were changed" }).waitFor();
+    expect(await page.evaluate((cell) => workbook.cell(cell)?.value, place)).toBe(123.45);
     await context.close();
   });
 

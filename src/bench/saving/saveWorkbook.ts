@@ -32,6 +32,7 @@ export interface SavedWork {
 }
 
 const WORKBOOK = "xl/workbook.xml";
+const SHARED_TEXTS = "xl/sharedStrings.xml";
 
 /**
  * The opened file with the edits and the results written into it. Only cells that changed are rewritten;
@@ -41,6 +42,7 @@ export function saveWorkbook(original: Uint8Array, work: SavedWork): Uint8Array 
   const file = new Package(original);
   const parts = sheetParts(file);
   const formulas = new Map(work.results.map((result) => [`${result.sheet}!${result.row},${result.column}`, result]));
+  const texts = sharedTexts(file.text(SHARED_TEXTS));
   let formulasChanged = false;
 
   for (const [sheet, part] of parts) {
@@ -67,7 +69,7 @@ export function saveWorkbook(original: Uint8Array, work: SavedWork): Uint8Array 
       if (!isFormula) put(row, column, { value: content, formula: null });
       else put(row, column, editedFormula(file, content, formulas.get(`${sheet}!${row},${column}`)));
     }
-    if (patches.size > 0) file.setText(part, patchSheetXml(xml, patches));
+    if (patches.size > 0) file.setText(part, patchSheetXml(xml, patches, texts));
   }
   // The calculation order is optional and wrong once a formula came or went; the next program builds it again.
   if (formulasChanged) file.removeWithMentions("xl/calcChain.xml", WORKBOOK);
@@ -85,6 +87,14 @@ export function sheetParts(file: Package): Map<string, string> {
     if (name !== undefined && target !== undefined) parts.set(unescapeXml(name), target);
   }
   return parts;
+}
+
+/** The texts that cells share, by their number; what stands above a text as its reading is no part of it. */
+function sharedTexts(xml: string): string[] {
+  return [...xml.matchAll(/<(?:\w+:)?si>([\s\S]*?)<\/(?:\w+:)?si>/g)].map(([, item = ""]) => {
+    const runs = item.replace(/<(\w+:)?rPh\b[\s\S]*?<\/\1rPh>/g, "").matchAll(/<(?:\w+:)?t(?:\s[^>]*)?>([^<]*)</g);
+    return [...runs].map(([, text = ""]) => unescapeXml(text)).join("");
+  });
 }
 
 type Put = (row: number, column: number, patch: CellPatch) => void;

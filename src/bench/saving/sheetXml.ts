@@ -19,25 +19,25 @@ const ERROR_CODE = /^#(N\/A|NAME\?|REF!|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!)$
 /** Two engines may differ in the last digits; a difference this small is no change of the stored result. */
 const SAME = 1e-12;
 
-/** Rewrites the patched cells of a sheet's XML and leaves every other character as it is. */
-export function patchSheetXml(xml: string, patches: SheetPatches): string {
+/** Rewrites the patched cells of a sheet's XML and leaves every other character as it is; `texts` are the shared ones. */
+export function patchSheetXml(xml: string, patches: SheetPatches, texts: readonly string[] = []): string {
   const start = new RegExp(`<(\\w+:)?sheetData\\b${ATTRIBUTES}(/>|>)`).exec(xml);
   if (!start) throw new Error("the sheet has no data part");
   const prefix = start[1] ?? "";
   const opened = start.index + start[0].length;
   if (start[3] === "/>") {
     const open = `<${prefix}sheetData${start[2] ?? ""}>`;
-    return `${xml.slice(0, start.index)}${open}${patchRows("", prefix, patches)}</${prefix}sheetData>${xml.slice(opened)}`;
+    return `${xml.slice(0, start.index)}${open}${patchRows("", prefix, patches, texts)}</${prefix}sheetData>${xml.slice(opened)}`;
   }
   const closed = xml.indexOf(`</${prefix}sheetData`, opened);
-  return xml.slice(0, opened) + patchRows(xml.slice(opened, closed), prefix, patches) + xml.slice(closed);
+  return xml.slice(0, opened) + patchRows(xml.slice(opened, closed), prefix, patches, texts) + xml.slice(closed);
 }
 
-function patchRows(rows: string, prefix: string, patches: SheetPatches): string {
+function patchRows(rows: string, prefix: string, patches: SheetPatches, texts: readonly string[]): string {
   const pending = [...patches.keys()].sort((a, b) => a - b);
   const pattern = new RegExp(`<${prefix}row\\b${ATTRIBUTES}(?:/>|>([\\s\\S]*?)</${prefix}row>)`, "g");
   const newRow = (row: number): string => {
-    const cells = patchCells("", row, prefix, patches.get(row) ?? new Map()).text;
+    const cells = patchCells("", row, prefix, patches.get(row) ?? new Map(), texts).text;
     return cells === "" ? "" : `<${prefix}row r="${row + 1}">${cells}</${prefix}row>`;
   };
   let text = "";
@@ -55,7 +55,7 @@ function patchRows(rows: string, prefix: string, patches: SheetPatches): string 
       continue;
     }
     pending.shift();
-    const cells = patchCells(match[2] ?? "", row, prefix, patches.get(row) ?? new Map());
+    const cells = patchCells(match[2] ?? "", row, prefix, patches.get(row) ?? new Map(), texts);
     // A row's span is only a hint, and a wrong one is worse than none.
     const kept = cells.grown ? attributes.replace(/\s*\bspans="[^"]*"/, "") : attributes;
     text += `<${prefix}row${kept}>${cells.text}</${prefix}row>`;
@@ -70,6 +70,7 @@ function patchCells(
   row: number,
   prefix: string,
   patches: ReadonlyMap<number, CellPatch>,
+  texts: readonly string[],
 ): { text: string; grown: boolean } {
   const pending = [...patches.keys()].sort((a, b) => a - b);
   const pattern = new RegExp(`<${prefix}c\\b${ATTRIBUTES}(?:/>|>([\\s\\S]*?)</${prefix}c>)`, "g");
@@ -95,7 +96,7 @@ function patchCells(
     const patch = pending[0] === column ? patches.get(column) : undefined;
     if (patch) pending.shift();
     text +=
-      patch && !holds(attributes, match[2] ?? "", prefix, patch)
+      patch && !holds(attributes, match[2] ?? "", prefix, patch, texts)
         ? writeCell(attributes, match[2] ?? "", prefix, patch, true)
         : match[0];
   }
@@ -105,19 +106,19 @@ function patchCells(
 }
 
 /** Whether a cell already stores what the patch would write. */
-function holds(attributes: string, inner: string, prefix: string, patch: CellPatch): boolean {
+function holds(attributes: string, inner: string, prefix: string, patch: CellPatch, texts: readonly string[]): boolean {
   if (patch.formula !== undefined) return false;
   const stored = new RegExp(`<${prefix}v>([^<]*)</${prefix}v>`).exec(inner)?.[1];
   const ref = /\bref="([^"]*)"/.exec(new RegExp(`<${prefix}f\\b([^>]*)>`).exec(inner)?.[1] ?? "")?.[1];
   if (patch.spill && ref !== patch.spill.ref) return false;
   const type = /\bt="([^"]*)"/.exec(attributes)?.[1] ?? "n";
-  if (typeof patch.value === "boolean") return type === "b" && stored === (patch.value ? "1" : "0");
-  if (typeof patch.value === "string") {
-    if (patch.value === "") return stored === undefined && !inner.includes(`<${prefix}is>`);
-    return (type === "str" || type === "e") && stored !== undefined && unescapeXml(stored) === patch.value;
-  }
-  if (type !== "n" || stored === undefined) return false;
-  return Math.abs(Number(stored) - patch.value) <= SAME * Math.abs(patch.value);
+  const { value } = patch;
+  if (value === "" && stored === undefined) return !inner.includes(`<${prefix}is>`);
+  if (stored === undefined) return false;
+  if (typeof value === "boolean") return type === "b" && stored === (value ? "1" : "0");
+  if (typeof value === "number") return type === "n" && Math.abs(Number(stored) - value) <= SAME * Math.abs(value);
+  if (type === "s") return texts[Number(stored)] === value;
+  return (type === "str" || type === "e") && unescapeXml(stored) === value;
 }
 
 /** The cell's XML under the patch; "" when nothing is left that a file must hold. */
