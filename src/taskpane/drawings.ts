@@ -1,7 +1,9 @@
 import { readUnitSystem, type UnitSystem } from "../calc/quantity/unitSystem";
 import { Problem } from "../calc/problem";
 import { curvesDrawing } from "../drawing/curves";
+import { cutPlanDrawing } from "../drawing/cutPlan";
 import { planDrawing } from "../drawing/plan";
+import { readCutPlan } from "../drawing/readCutPlan";
 import { sectionDrawing } from "../drawing/section";
 import { findDeclaration } from "../functions/catalogue";
 import type { Grid, Place } from "../host/port";
@@ -76,6 +78,16 @@ export const DRAWINGS: readonly JobDrawing[] = [
         bedWidth: read.number("BedWidth"),
         basinLength: read.number("BasinLength"),
         basinWidth: read.number("BasinWidth"),
+      }),
+  },
+  {
+    title: "Cut plan",
+    places: ["Units", "FeatureName", "CutPlan"],
+    draw: (read) =>
+      cutPlanDrawing({
+        system: read.system,
+        name: read.text("FeatureName"),
+        ...readCutPlan(read.grid("CutPlan")),
       }),
   },
   {
