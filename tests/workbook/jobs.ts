@@ -35,7 +35,7 @@ function repeat<T>(count: number, row: (index: number) => T): T[] {
 export const OWN_LINES = 40;
 export const PAPERS = 300;
 
-/** As large a job as the workbook has room for: 12 drops, 6 pools, 3 lips, 4 beds, 6 pumps, 40 lines of one's own, 300 papers of each kind. */
+/** As large a job as the workbook has room for: 12 drops, 6 pools, 3 lips, 4 beds, 8 liner pieces, 6 pumps, 40 lines of one's own, 300 papers of each kind. */
 export function biggestJob(system: System): WorkbookModel {
   const model = assemble(sheets, system, "demo");
   const us = system === "US";
@@ -90,6 +90,9 @@ export function biggestJob(system: System): WorkbookModel {
     }),
   );
   type("ChosenPump", [["Trial pump 6 (invented)"]]);
+  // The first two pieces follow from stream and basin.
+  const skirts = repeat(6, (index) => [`Skirt ${index + 1}`, us ? 5 + index : 1.5 + 0.3 * index, us ? 4 : 1.2, 1]);
+  type("LinerPieces", [[undefined], [undefined], ...skirts]);
   type(
     "OwnLines",
     repeat(OWN_LINES, (index) => [`Own line ${index + 1}`, "", "each", 2, "", "", "", undefined, 10]),

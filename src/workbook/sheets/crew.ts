@@ -100,7 +100,8 @@ function levels(s: SheetLayout, top: number): void {
   heading(s, top, 1, RIGHT - 2, "Levels");
   s.row = top + 1;
   s.spill({
-    formula: `=FILTER(SetoutShort,INDEX(SetoutShort,0,1)<>"","")`,
+    // A blank level stays blank; passed on as it is it would read 0.
+    formula: `=FILTER(IF(SetoutShort="","",SetoutShort),INDEX(SetoutShort,0,1)<>"","")`,
     rows: LEVEL_ROWS,
     header: "ours",
     columns: [
