@@ -24,8 +24,8 @@ export function checkRequest({ pieces, rolls, seamLap }: PlanRequest): void {
     requireRange(`cuts ${index + 1}: width`, width, SHEET_RANGE.side.min, SHEET_RANGE.side.max, "m");
   });
   const priced = rolls.some((roll) => roll.price > 0);
-  rolls.forEach(({ width, longest, price, per }, index) => {
-    const roll = `rolls row ${index + 1}`;
+  rolls.forEach(({ width, longest, price, per, row }, index) => {
+    const roll = `rolls row ${row ?? index + 1}`;
     requireRange(`${roll}: width`, width, PLAN_RANGE.rollWidth.min, PLAN_RANGE.rollWidth.max, "m");
     requireRange(`${roll}: price`, price, PLAN_RANGE.price.min, PLAN_RANGE.price.max);
     if (longest !== Infinity) {

@@ -18,6 +18,8 @@ export interface Roll {
   readonly per: PriceBasis;
   /** Longest length sold in one piece, m; the length of a full roll when the price is for the roll. Infinity: no limit. */
   readonly longest: number;
+  /** Number the caller's sentences know it by; its place in the list if left out. */
+  readonly row?: number;
 }
 
 export interface PlanRequest {

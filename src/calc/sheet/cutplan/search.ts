@@ -19,8 +19,8 @@ export interface Effort {
 }
 
 export const USUAL_EFFORT: Effort = {
-  work: 10_000_000,
-  workPerPiece: 150_000,
+  work: 8_000_000,
+  workPerPiece: 100_000,
   boldness: { start: 0.3, end: 0.02 },
   swaps: 0.8,
   start: 1,
