@@ -1,5 +1,5 @@
 import { defineSheet, type SheetLayout } from "../layout";
-import { orderBook } from "./money/orderBook";
+import { orderBook, UNKNOWN_ITEM } from "./money/orderBook";
 import { MOST_SUPPLIERS, ORDER_LINES, purchaseOrder, supplierTable } from "./money/purchaseOrders";
 
 /** Purchase orders by supplier from the takeoff, and the book of what was really ordered. */
@@ -13,7 +13,7 @@ export const orders = defineSheet({
       "Orders",
       "Number and date the orders, print a page for each supplier, then enter what was ordered in the book.",
     );
-    s.print({ landscape: true, titleRows: [1, 2] });
+    s.print({ landscape: true });
     const suppliers = supplierTable(s, job);
     orderBook(s);
     for (let number = 1; number <= MOST_SUPPLIERS; number++) purchaseOrder(s, suppliers, number);
@@ -22,6 +22,7 @@ export const orders = defineSheet({
 });
 
 function checks(s: SheetLayout): void {
+  const unknown = `COUNTIF(OrderDescriptions,"${UNKNOWN_ITEM}")`;
   const lines = Array.from({ length: MOST_SUPPLIERS }, (_, index) => `COUNTIF(TakeoffSupplierNumbers,${index + 1})`);
   s.check({
     label: "Lines on the longest order",
@@ -43,9 +44,9 @@ function checks(s: SheetLayout): void {
   });
   s.check({
     label: "Items ordered that the takeoff does not know",
-    value: '=SUMPRODUCT((OrderItems<>"")*(COUNTIF(TakeoffCodes,OrderItems)=0))',
+    value: `=${unknown}`,
     limit: 0,
-    ok: 'SUMPRODUCT((OrderItems<>"")*(COUNTIF(TakeoffCodes,OrderItems)=0))=0',
+    ok: `${unknown}=0`,
     cure: "Mend the code in the order book, or add the item to your own lines of Takeoff.",
     fix: "OrderItems",
     kind: "count",

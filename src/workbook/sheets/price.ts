@@ -11,22 +11,19 @@ export const price = defineSheet({
   order: 13,
   turn: 1,
   build(s, job) {
-    s.widths([36, 12, 13, 13, 13, 13, 13, 13, 13]);
+    s.widths([36, 20, 13, 13, 13, 13, 13, 13]);
     s.title(
       "Price",
       "Set markups, overhead and tax; price, margin and profit a day follow at once, for three options.",
     );
     s.print({ landscape: true, titleRows: [1, 2] });
     settings(s, job);
+    chosen(s);
     options(s, job);
-    s.pageBreak();
     s.section("From cost to price");
     const table = priceTable(s, labourCosts(job));
-    const rows = results(s, table);
-    chosen(s, table, rows);
-    s.pageBreak();
+    results(s, table);
     odds(s);
-    s.pageBreak();
     quoteTerms(s, job);
     checks(s);
   },

@@ -1,7 +1,7 @@
 import { defineSheet, type SheetLayout } from "../layout";
 import { OPTIONS } from "./money/priceTable";
 import { list, QUOTE_CAUTIONS, QUOTE_COLUMNS, scope, sentence } from "./money/quoteText";
-import { STAGE_ROWS, TERM_ROWS } from "./money/quoteTerms";
+import { EXCLUSION_ROWS, STAGE_ROWS } from "./money/quoteTerms";
 
 /**
  * The offer as the client gets it, on one or two pages.
@@ -14,7 +14,7 @@ export const quote = defineSheet({
   build(s, job) {
     s.widths([20, 16, 15, 14, 14, 14]);
     s.purpose = "Print this for the client; its terms are set on Price.";
-    s.print({ pagesHigh: 2 });
+    s.print({});
     heading(s);
     block(s, "What you get");
     scope(s, job);
@@ -24,7 +24,7 @@ export const quote = defineSheet({
     payments(s);
     s.pageBreak();
     block(s, "Not part of the price");
-    list(s, "ExclusionLines", TERM_ROWS);
+    list(s, "ExclusionLines", EXCLUSION_ROWS);
     block(s, "Please know");
     QUOTE_CAUTIONS.forEach((text) => sentence(s, `="•  ${text}"`, text));
     block(s, "Agreed");
@@ -49,7 +49,7 @@ function heading(s: SheetLayout): void {
     [
       "Work",
       '=JobName&""',
-      "Price holds until",
+      "Valid until",
       '=IF(COUNT(QuoteDate,ValidDays)<2,"",TEXT(QuoteDate+ValidDays,"yyyy-mm-dd"))',
     ],
   ];
@@ -75,11 +75,9 @@ function prices(s: SheetLayout): void {
     ["Option", 1, 1],
     ["What it is", 2, 3],
     ["", 5, 1],
-    ["Price with tax", 6, 1],
   ];
-  for (const [title, column, across] of titles) {
-    s.put(s.row, column, { value: title, style: column === 6 ? "head" : "headText", across });
-  }
+  for (const [title, column, across] of titles) s.put(s.row, column, { value: title, style: "headText", across });
+  s.put(s.row, 6, { formula: '="With tax ("&Currency&")"', style: "head" });
   s.row++;
   OPTIONS.forEach((letter, index) => {
     // The prices of the options stand two columns apart on Price.

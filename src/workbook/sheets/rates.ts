@@ -26,23 +26,14 @@ export const rates = defineSheet({
 });
 
 function checks(s: SheetLayout): void {
-  const unpriced = 'COUNTIF(RateCodes,"?*")-COUNTIFS(RateCodes,"?*",RateCosts,">=0")';
+  const twice = 'SUM(MAP(RateCodes,LAMBDA(code,IF(code="",0,IF(COUNTIF(RateCodes,code)>1,1,0)))))';
   s.check({
     label: "Codes that stand twice",
-    value: '=SUMPRODUCT((RateCodes<>"")*(COUNTIF(RateCodes,RateCodes)>1))',
+    value: `=${twice}`,
     limit: 0,
-    ok: 'SUMPRODUCT((RateCodes<>"")*(COUNTIF(RateCodes,RateCodes)>1))=0',
+    ok: `${twice}=0`,
     cure: "Give each item of the price list a code of its own; only the first of two is found.",
     fix: "RateCodes",
-    kind: "count",
-  });
-  s.check({
-    label: "Items without a cost",
-    value: `=${unpriced}`,
-    limit: 0,
-    ok: `${unpriced}=0`,
-    cure: "Fill in the cost of every item that has a code.",
-    fix: "RateCosts",
     kind: "count",
   });
   s.check({

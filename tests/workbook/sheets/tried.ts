@@ -71,6 +71,22 @@ export class Tried {
     );
   }
 
+  /** Every number and every text that a sheet shows, from top to bottom. */
+  numbers(sheetName: string): number[] {
+    return this.shown(sheetName).filter((value) => typeof value === "number");
+  }
+
+  texts(sheetName: string): string[] {
+    return this.shown(sheetName).filter((value) => typeof value === "string");
+  }
+
+  private shown(sheetName: string): CellValue[] {
+    const rows = [...this.sheet(sheetName).rows].sort(([a], [b]) => a - b);
+    return rows.flatMap(([, cells]) =>
+      [...cells.values()].flatMap(({ value, result }) => [result ?? value ?? ""].flat(2)),
+    );
+  }
+
   /** Cells of a sheet that show an error. */
   errors(sheetName: string): string[] {
     return [...this.sheet(sheetName).rows].flatMap(([row, cells]) =>

@@ -18,7 +18,7 @@ export function labour(s: SheetLayout, job: Job): void {
     ],
     usual: {
       US: [
-        ["Social security and Medicare, employer's part", 0.0765],
+        ["Social security, Medicare (employer)", 0.0765],
         ["Unemployment insurance", 0.024],
         ["Workers' compensation insurance", 0.088],
         ["Liability insurance", 0.031],

@@ -3,6 +3,8 @@ import { fillDown } from "./cells";
 import { ORDER_BOOK } from "./demoPapers";
 import { UNIT_COST_FORMAT } from "./takeoffColumns";
 
+/** What stands beside an item that the takeoff does not have. */
+export const UNKNOWN_ITEM = "not on Takeoff";
 /** Rows of the order book. */
 const BOOK_ROWS = 60;
 
@@ -20,6 +22,7 @@ export function orderBook(s: SheetLayout): void {
         key: "what",
         title: "What",
         kind: "text",
+        name: "OrderDescriptions",
       },
       { key: "order", title: "Order no.", kind: "text", input: { max: 20, message: "Number of the purchase order." } },
       {
@@ -69,7 +72,11 @@ export function orderBook(s: SheetLayout): void {
     demo: ORDER_BOOK,
     totals: { label: "All orders", keys: ["amount"], names: { amount: "OrderedAmount" } },
   });
-  fillDown(s, table.column("what"), '=IF(OrderItems="","",XLOOKUP(OrderItems,TakeoffCodes,TakeoffDescriptions,""))');
+  fillDown(
+    s,
+    table.column("what"),
+    `=MAP(OrderItems,LAMBDA(item,IF(item="","",XLOOKUP(item,TakeoffCodes,TakeoffDescriptions,"${UNKNOWN_ITEM}"))))`,
+  );
   const first = table.column("order");
   s.define("OrderLines", first.top, first.left, first.bottom, table.column("density").left);
 }

@@ -80,10 +80,10 @@ export function lookUp(s: SheetLayout, own: TableRef): void {
     if (key !== "code" && !found) continue;
     s.put(headRow, index + 1, { value: TITLES[key] ?? "", style: "headText" });
     const { format, align } = cellOf(s, from).style;
-    for (let row = 0; row < OWN_ROWS; row++) s.put(top + row, index + 1, { style: "result", look: { format, align } });
+    for (let row = 0; row < OWN_ROWS; row++) s.put(top + row, index + 1, { style: "plain", look: { format, align } });
     const column = new Ref(s.name, top, index + 1, top + OWN_ROWS - 1, index + 1);
-    const looked = found ? `XLOOKUP(${codes.address},RateCodes,${found.name},${found.otherwise})` : codes.address;
-    fillDown(s, column, `=IF(${codes.address}="","",${looked})`);
+    const looked = found ? `XLOOKUP(code,RateCodes,${found.name},${found.otherwise})` : "code";
+    fillDown(s, column, `=MAP(${codes.address},LAMBDA(code,IF(code="","",${looked})))`);
     if (!found) continue;
     for (let row = 1; row <= OWN_ROWS; row++) {
       const typed = cellOf(s, own.cell(key, row));

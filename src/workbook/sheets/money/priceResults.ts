@@ -1,15 +1,9 @@
 import { TAX_BASES } from "../../../calc/money/priceBuildUp";
 import type { SheetLayout, TableRef } from "../../layout";
-import { cellAddress } from "../../layout/address";
 import { optionRow, OPTIONS, type OptionCells } from "./priceTable";
 
-/** Where the results of the options stand: the row of the price before tax. */
-export interface Rows {
-  readonly before: number;
-}
-
 /** Price, tax and margins of the three options. */
-export function results(s: SheetLayout, table: TableRef): Rows {
+export function results(s: SheetLayout, table: TableRef): void {
   const before = s.row + 1;
   const price = (o: OptionCells): string => o.at(before);
   optionRow(s, table, {
@@ -51,11 +45,13 @@ export function results(s: SheetLayout, table: TableRef): Rows {
   optionRow(s, table, {
     label: "Profit for a crew day",
     kind: "money",
+    name: "OptionDayProfits",
     formula: (o) => `IF(COUNT(CrewDays)=0,"",IF(CrewDays>0,ROUND((${price(o)}-${o.totalCost})/CrewDays,2),""))`,
   });
   optionRow(s, table, {
     label: "Smallest markup on every line that keeps the margin",
     kind: "share",
+    name: "SmallestMarkups",
     formula: (o) => `ROUNDUP(ROUND(MAX(0,${o.jobCost}/((1-WantedMargin)*${o.totalCost})-1),9),3)`,
   });
   optionRow(s, table, {
@@ -63,7 +59,6 @@ export function results(s: SheetLayout, table: TableRef): Rows {
     kind: "money",
     formula: (o) => `ROUNDUP(ROUND(${o.jobCost}/(1-WantedMargin),6),2)`,
   });
-  return { before };
 }
 
 function taxBase(o: OptionCells, price: string): string {
@@ -74,46 +69,40 @@ function taxBase(o: OptionCells, price: string): string {
 }
 
 /** The option that is quoted, under the names the other sheets read. */
-export function chosen(s: SheetLayout, table: TableRef, { before }: Rows): void {
+export function chosen(s: SheetLayout): void {
   s.section("The option that is quoted");
-  const at = 'MATCH(ChosenOption,{"A","B","C"},0)';
-  const pick = (cell: (column: number) => string): string =>
-    `CHOOSE(${at},${OPTIONS.map((letter) => cell(table.column(`price${letter}`).left)).join(",")})`;
-  const below = (offset: number): string => pick((column) => cellAddress(before + offset, column));
-  const cost = (row: number): string => pick((column) => cellAddress(table.body.top + row, column - 1));
-  const money = (name: string, label: string, formula: string, strong = false, note?: string): void => {
-    s.result({
-      name,
-      label,
-      kind: "money",
-      formula: `=IF(SUM(OptionPrices)=0,"",ROUND(${formula},2))`,
-      strong,
-      ...(note ? { note } : {}),
-    });
+  const number = 'MATCH(ChosenOption,{"A","B","C"},0)';
+  // The prices of the options stand in every second column.
+  const priced = (name: string): string => `INDEX(${name},1,2*${number}-1)`;
+  const costed = (formula: (costs: string) => string): string =>
+    `CHOOSE(${number},${OPTIONS.map((letter) => formula(`Costs${letter}`)).join(",")})`;
+  const add = (
+    name: string,
+    label: string,
+    formula: string,
+    rest: Partial<Parameters<typeof s.result>[0]> = {},
+  ): void => {
+    s.result({ name, label, kind: "money", formula: `=IF(SUM(OptionPrices)=0,"",${formula})`, ...rest });
   };
-  money("MaterialCost", "Material cost", cost(0));
-  money(
-    "TotalCost",
-    "Total cost",
-    pick((column) => cellAddress(table.body.bottom + 1, column - 1)),
-    true,
-    "Direct cost, overhead and contingency.",
+  add(
+    "MaterialCost",
+    "Material cost",
+    costed((costs) => `INDEX(${costs},1)`),
   );
-  money("PriceBeforeTax", "Price before tax", below(0), true);
-  money("TaxAmount", "Tax", below(1));
-  money("PriceTotal", "Price with tax", below(2), true);
-  s.result({
-    name: "GrossMargin",
-    label: "Gross margin",
-    kind: "share",
-    formula: `=IF(SUM(OptionPrices)=0,"",${below(3)})`,
-    strong: true,
+  add("TotalCost", "Total cost", `ROUND(${costed((costs) => `SUM(${costs})`)},2)`, {
+    note: "Direct cost, overhead and contingency.",
   });
+  add("PriceBeforeTax", "Price before tax", priced("OptionPrices"), { strong: true });
+  add("TaxAmount", "Tax", priced("OptionTaxes"));
+  add("PriceTotal", "Price with tax", priced("OptionTotals"), { strong: true });
+  add("GrossMargin", "Gross margin", priced("OptionMargins"), { kind: "share", strong: true });
+  add("CrewDayProfit", "Profit for a crew day", priced("OptionDayProfits"), { strong: true });
   s.result({
     name: "MarkupWanted",
-    label: "Markup on cost that equals the wanted margin",
+    label: "Markup that equals the margin",
     kind: "share",
     formula: "=RILL.MARKUPFOR(WantedMargin)",
     needs: ["WantedMargin"],
+    note: "On the job's own cost.",
   });
 }

@@ -16,7 +16,7 @@ export const KIND_LABELS: Readonly<Record<CostKind, string>> = {
 };
 
 /** Usual markups on cost; ours, to be replaced. */
-const MARKUPS: readonly number[] = [0.28, 0.42, 0.25, 0.12, 0.15, 0.1, 0.1, 0.1];
+const MARKUPS: readonly number[] = [0.32, 0.42, 0.25, 0.15, 0.15, 0.1, 0.12, 0.1];
 const KINDS = COST_KINDS.length;
 
 /** Costs and prices of the three options, line by line, with the markups between. */

@@ -44,6 +44,7 @@ export function supplierTable(s: SheetLayout, job: Job): TableRef {
         key: "remark",
         title: "Remark for the supplier",
         kind: "text",
+        across: 3,
         input: { message: "Access, unloading, whom to call." },
       },
     ],

@@ -1,7 +1,11 @@
 import type { Job, SheetLayout } from "../../layout";
 
 export const STAGE_ROWS = 6;
-export const TERM_ROWS = 6;
+export const SCOPE_ROWS = 4;
+export const EXCLUSION_ROWS = 6;
+
+/** What fits on one line of the quote. */
+const LONGEST_TERM = 100;
 
 /** What the quote says beside the price: dates, scope, exclusions and payment stages. */
 export function quoteTerms(s: SheetLayout, job: Job): void {
@@ -32,23 +36,25 @@ export function quoteTerms(s: SheetLayout, job: Job): void {
     message: "Days the price holds.",
   });
   s.skip();
-  const terms = (name: string, title: string, usual: readonly string[], message: string): void => {
+  const terms = (name: string, rows: number, title: string, usual: readonly string[], message: string): void => {
     s.table({
       name,
-      rows: TERM_ROWS,
-      columns: [{ key: "text", title, kind: "text", across: s.lastColumn, input: { max: 200, message } }],
+      rows,
+      columns: [{ key: "text", title, kind: "text", across: s.lastColumn, input: { max: LONGEST_TERM, message } }],
       usual: usual.map((text) => [text]),
     });
     s.skip();
   };
   terms(
     "ScopeLines",
+    SCOPE_ROWS,
     "Also part of the work, in plain words",
     SCOPE,
     "One sentence; it stands in the scope of the quote.",
   );
   terms(
     "ExclusionLines",
+    EXCLUSION_ROWS,
     "Not part of the price",
     EXCLUSIONS,
     "One sentence; it stands among the exclusions of the quote.",

@@ -1,5 +1,5 @@
 import type { Job, SheetLayout } from "../../layout";
-import { TERM_ROWS } from "./quoteTerms";
+import { SCOPE_ROWS } from "./quoteTerms";
 
 /** Columns of the quote's page. */
 export const QUOTE_COLUMNS = 6;
@@ -13,8 +13,8 @@ export const QUOTE_CAUTIONS = [
   "In frost, follow the winter notes we hand over with the feature.",
 ];
 
-/** A sentence across the page; `longest` is a text as long as it gets, for the height of the row. */
-export function sentence(s: SheetLayout, formula: string, longest: string): void {
+/** A sentence across the page; `longest` is a text as long as it gets, where that is more than a line. */
+export function sentence(s: SheetLayout, formula: string, longest = ""): void {
   s.fitHeight(s.row, longest, s.charactersAcross(1, QUOTE_COLUMNS));
   s.put(s.row, 1, { formula, style: "plain", look: { wrap: true, vertical: "top" }, across: QUOTE_COLUMNS });
   s.row++;
@@ -23,7 +23,7 @@ export function sentence(s: SheetLayout, formula: string, longest: string): void
 /** The user's sentences, one to a row; rows that are not used stay low. */
 export function list(s: SheetLayout, name: string, rows: number): void {
   for (let row = 1; row <= rows; row++) {
-    sentence(s, `=IF(INDEX(${name},${row},1)="","","•  "&INDEX(${name},${row},1))`, "");
+    sentence(s, `=IF(INDEX(${name},${row},1)="","","•  "&INDEX(${name},${row},1))`);
   }
 }
 
@@ -35,7 +35,7 @@ export function scope(s: SheetLayout, job: Job): void {
   const shown = (needs: string, count: number, text: string): string =>
     `=IF(COUNT(${needs})<${count},"","•  "&${text})`;
   const about = (name: string, step: number): string => `TEXT(ROUND(${name}/${step},0)*${step},"#,##0")`;
-  const sentences: readonly (readonly [formula: string, longest: string])[] = [
+  const sentences: readonly (readonly [formula: string, longest?: string])[] = [
     [
       shown(
         "Run,Fall,DropCount,BedWidth",
@@ -50,7 +50,6 @@ export function scope(s: SheetLayout, job: Job): void {
         3,
         `"A basin under gravel at its foot, "&TEXT(BasinLength,"0.0")&" by "&TEXT(BasinWidth,"0.0")&" ${length}, that holds about "&${about("BasinHold", 10)}&" ${water}: no open pond."`,
       ),
-      "•  A basin under gravel at its foot, 19.0 by 16.5 ft, that holds about 1,000 gallons: no open pond.",
     ],
     [
       shown(
@@ -58,7 +57,6 @@ export function scope(s: SheetLayout, job: Job): void {
         1,
         '"A watertight liner with protective fabric under the whole stream and basin, hidden by stone and gravel."',
       ),
-      "•  A watertight liner with protective fabric under the whole stream and basin, hidden by stone and gravel.",
     ],
     [
       shown(
@@ -66,7 +64,6 @@ export function scope(s: SheetLayout, job: Job): void {
         3,
         `"About "&TEXT(BoulderTons,"0.0")&" ${load} of boulders, "&LipStoneCount&" lip stones set level by hand, and gravel for bed and basin."`,
       ),
-      "•  About 12.5 tons of boulders, 14 lip stones set level by hand, and gravel for bed and basin.",
     ],
     [
       shown(
@@ -74,9 +71,8 @@ export function scope(s: SheetLayout, job: Job): void {
         1,
         `"A pump and buried pipe that bring about "&${about("DesignFlow", job.pick({ US: 50, SI: 100 }))}&" ${water} an hour to the top; the water runs round and round."`,
       ),
-      "•  A pump and buried pipe that bring about 10,000 gallons an hour to the top; the water runs round and round.",
     ],
   ];
   sentences.forEach(([formula, longest]) => sentence(s, formula, longest));
-  list(s, "ScopeLines", TERM_ROWS);
+  list(s, "ScopeLines", SCOPE_ROWS);
 }

@@ -73,7 +73,7 @@ const TO_ORDER = "IF(ISNUMBER([order]),[order]>0,FALSE)";
 
 /** What the order book holds of each line's code, in the line's unit; fills a whole column. */
 export function orderedFormula(codes: string, units: string): string {
-  return `=IF(${codes}="","",SUMIFS(OrderQuantities,OrderItems,${codes},OrderUnits,${units}))`;
+  return `=MAP(${codes},${units},LAMBDA(code,unit,IF(code="","",SUMIFS(OrderQuantities,OrderItems,code,OrderUnits,unit))))`;
 }
 
 /** The columns that work alike in both tables; both count suppliers on from the heading of the first. */
@@ -111,7 +111,7 @@ export function workedOut(
       kind: "text",
       formula:
         `=IF(${TO_ORDER},IF(IF(ISNUMBER([cost]),[cost]=0,TRUE),"no cost",IF(${known},` +
-        'IF(AND(ISNUMBER([ordered]),OrderedAmount<>0),IF([ordered]<[order],"ordered short",""),""),"no cost kind")),"")',
+        'IF(ISNUMBER([ordered]),IF(AND([ordered]>0,[ordered]<[order]),"ordered short",""),""),"no cost kind")),"")',
     },
     number: {
       key: "number",

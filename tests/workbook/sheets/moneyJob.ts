@@ -1,0 +1,81 @@
+import { defineSheet, type SheetDefinition } from "../../../src/workbook/layout";
+import { orders } from "../../../src/workbook/sheets/orders";
+import { price } from "../../../src/workbook/sheets/price";
+import { quote } from "../../../src/workbook/sheets/quote";
+import { rates } from "../../../src/workbook/sheets/rates";
+import { receipts } from "../../../src/workbook/sheets/receipts";
+import { reconcile } from "../../../src/workbook/sheets/reconcile";
+import { takeoff } from "../../../src/workbook/sheets/takeoff";
+
+/** Code, need, price, pack, waste, minimum: lines that round, meet packs exactly, have minimums, and need nothing. */
+export const LINES = [
+  { code: "ROUND", need: 7, price: 1.115, pack: 1, waste: 0, minimum: 0, supplier: "North" },
+  { code: "PACKS", need: 23.2, price: 4, pack: 5, waste: 0, minimum: 0, supplier: "South" },
+  { code: "WASTE", need: 100, price: 0.99, pack: 10, waste: 0.1, minimum: 0, supplier: "North" },
+  { code: "LEAST", need: 3, price: 57.5, pack: 0.5, waste: 0, minimum: 8, supplier: "South" },
+  { code: "NOTHING", need: 0, price: 12, pack: 1, waste: 0.2, minimum: 5, supplier: "East" },
+  { code: "TENTHS", need: 0.3, price: 33.35, pack: 0.1, waste: 0, minimum: 0, supplier: "North" },
+  { code: "TRUCK", need: 2, price: 115, pack: 1, waste: 0, minimum: 0, supplier: "Haulier" },
+] as const;
+
+const TEXTS = ["CompanyName", "CompanyPhone", "Estimator", "ClientName", "SiteAddress", "JobName", "FeatureName"];
+const NUMBERS = {
+  VisitDate: 46154,
+  Run: 9.5,
+  Fall: 2.75,
+  DropCount: 4,
+  BedWidth: 3.25,
+  BasinLength: 9,
+  BasinWidth: 6.5,
+  BasinHold: 612,
+  BoulderTons: 1.9,
+  LipStoneCount: 4,
+  GravelTons: 1.4,
+  DesignFlow: 3120,
+  LabourHours: 62,
+  LabourCost: 2480.35,
+  MachineCost: 641.2,
+  WorkingDays: 2.4,
+};
+
+/** The job as the money sheets see it, without the sheets that work it out. */
+const facts = defineSheet({
+  name: "Site",
+  order: 2,
+  build(s, job) {
+    s.result({ name: "Units", label: "Units", kind: "text", formula: `="${job.system}"` });
+    s.result({ name: "Currency", label: "Currency", kind: "text", formula: '="$"' });
+    for (const name of TEXTS) s.result({ name, label: name, kind: "text", formula: `="The ${name}"` });
+    for (const [name, value] of Object.entries(NUMBERS)) {
+      s.result({ name, label: name, kind: "number", formula: `=${value}` });
+    }
+    LINES.forEach(({ code, need, price: cost, pack, waste, minimum, supplier }) => {
+      const line = {
+        code,
+        description: `About ${code}`,
+        unit: code === "TRUCK" ? "load" : "each",
+        category: "Stone",
+      } as const;
+      s.takeoff({ ...line, quantity: `=${need}` });
+      s.rate({ ...line, supplier, price: cost, pack, waste, minimum });
+    });
+  },
+});
+
+export const MONEY_SHEETS: readonly SheetDefinition[] = [
+  facts,
+  rates,
+  takeoff,
+  price,
+  quote,
+  orders,
+  receipts,
+  reconcile,
+];
+
+/** An empty order book, for tests that fill their own. */
+export const NO_PAPERS = {
+  OrderLines: Array.from({ length: 60 }, () => Array.from({ length: 7 }, () => "")),
+  TicketLines: Array.from({ length: 300 }, () => Array.from({ length: 6 }, () => "")),
+  InvoiceLines: Array.from({ length: 300 }, () => Array.from({ length: 7 }, () => "")),
+};
