@@ -1,4 +1,5 @@
-import { beforeEach, describe, expect, it } from "vitest";
+import { strToU8, unzipSync, zipSync } from "fflate";
+import { beforeEach, describe, expect, it, vi } from "vitest";
 import { createExcelHost } from "../../src/host/excel/excelHost";
 import { HostRefusal, type Host } from "../../src/host/port";
 import { installFakeExcel } from "./fakeExcel";
@@ -99,6 +100,19 @@ describe("templates", () => {
     expect(report).toMatchObject({ mended: ["Fall"], broken: [] });
     expect(book.names.get("Fall")).toBe("Site!$B$4");
     expect(report.said).toContain("3 sheets");
+  });
+
+  it("go into Excel on the web without their charts", async () => {
+    (Office.context as { platform: unknown }).platform = Office.PlatformType.OfficeOnline;
+    book.sheets.splice(0);
+    book.names.clear();
+    const bytes = zipSync({ ...unzipSync(await smallTemplate()), "xl/charts/chart1.xml": strToU8("<c:chart/>") });
+    const insert = vi.spyOn(book, "insert");
+    const report = await host.takeTemplate({ file: "job.xlsx", bytes }, "insert");
+    expect(report.said).toContain("takes no charts along");
+    const parts = Object.keys(unzipSync(insert.mock.calls[0]?.[0] ?? new Uint8Array()));
+    expect(parts).toContain("xl/workbook.xml");
+    expect(parts).not.toContain("xl/charts/chart1.xml");
   });
 
   it("are not inserted beside a sheet or name of the same name", async () => {

@@ -1,15 +1,20 @@
 import { base64 } from "../base64";
 import { HostRefusal, type Template, type TemplateReport, type TemplateWay } from "../port";
 import { templateContents, type TemplateContents } from "../templateNames";
+import { withoutCharts } from "../withoutCharts";
 import { inExcel } from "./run";
 
-/** Where a whole workbook can be inserted: Excel on the web drops charts and refuses notes. */
+/** Excel on the web refuses to insert sheets with charts. */
+const takesCharts = (): boolean => Office.context.platform !== Office.PlatformType.OfficeOnline;
+
+/** How this Excel can take a template; on a tablet it cannot insert the sheets of a file. */
 export function waysToTakeTemplates(): TemplateWay[] {
   const { requirements, platform } = Office.context;
   const ways: TemplateWay[] = ["download"];
   if (requirements.isSetSupported("ExcelApi", "1.8")) ways.push("open");
-  const desktop = platform === Office.PlatformType.PC || platform === Office.PlatformType.Mac;
-  if (desktop && requirements.isSetSupported("ExcelApi", "1.13")) ways.push("insert");
+  const { PC, Mac, OfficeOnline } = Office.PlatformType;
+  if ([PC, Mac, OfficeOnline].includes(platform) && requirements.isSetSupported("ExcelApi", "1.13"))
+    ways.push("insert");
   return ways;
 }
 
@@ -25,16 +30,18 @@ export async function takeTemplateInExcel(template: Template, way: TemplateWay):
 }
 
 /** Inserts the template's sheets behind the workbook's own, then checks every name and rebuilds the broken ones. */
-function insertTemplate({ bytes, file }: Template): Promise<TemplateReport> {
+function insertTemplate({ bytes, file: name }: Template): Promise<TemplateReport> {
   const contents = templateContents(bytes);
-  return inExcel(`insert ${file}`, async (context) => {
+  return inExcel(`insert ${name}`, async (context) => {
     await refuseClash(context, contents);
-    context.workbook.insertWorksheetsFromBase64(base64(bytes), { positionType: Excel.WorksheetPositionType.end });
+    const file = takesCharts() ? bytes : withoutCharts(bytes);
+    context.workbook.insertWorksheetsFromBase64(base64(file), { positionType: Excel.WorksheetPositionType.end });
     await context.sync();
     const mended = await rebuildNames(context, contents);
     const broken = (await brokenNames(context, contents)).map(({ name }) => name);
     const said =
       `The job's ${contents.sheets.length} sheets are in this workbook.` +
+      (takesCharts() ? "" : " Excel on the web takes no charts along; the pane draws them.") +
       (mended.length > 0 ? ` ${mended.length} names were rebuilt.` : "") +
       (broken.length > 0 ? ` These names could not be rebuilt: ${broken.join(", ")}. Download the file instead.` : "");
     return { said, mended, broken };

@@ -143,6 +143,7 @@ function chart({ title, description, xTitle, yTitle, series, area }: ChartModel)
     axisTitleFontFamily: "Arial",
     labelFontSize: 8,
     labelFontFamily: "Arial",
+    minorTickMark: "none" as const,
   };
   return {
     type: "scatter",

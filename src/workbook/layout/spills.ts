@@ -9,7 +9,7 @@ export interface SpillColumn {
   readonly title?: string;
   readonly kind: Kind;
   readonly format?: string;
-  /** Text of the last column may run on over the blank cells beside it instead of wrapping. */
+  /** False where text may run on over the blank cells beside it; true where a column of numbers also holds texts. */
   readonly wrap?: boolean;
 }
 
@@ -55,7 +55,7 @@ export function addSpill(page: Page, spec: SpillSpec): SpillRef {
     for (let row = headRow + 1; row <= bottom; row++) {
       page.put(row, column, {
         style: isText ? "resultText" : "result",
-        look: { format, ...room, ...(shape.wrap === false ? { wrap: false } : {}) },
+        look: { format, ...room, ...(shape.wrap === undefined ? {} : { wrap: shape.wrap }) },
       });
     }
   }

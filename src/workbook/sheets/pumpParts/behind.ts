@@ -19,7 +19,7 @@ export function behind(s: SheetLayout): void {
     rows: 6,
     needs: [...ROUTE_NEEDS, "PumpRow"],
     formula: "=RILL.DUTY(ChosenCurve,StaticLift,RouteTable,PumpCount,PumpSpeed,DesignFlow,FrictionMethod,Units)",
-    columns: [{ kind: "text" }, { kind: "number", format: "#,##0.00" }, { kind: "text" }],
+    columns: [{ kind: "text" }, { kind: "number", format: "#,##0.00", wrap: true }, { kind: "text" }],
   });
   s.skip();
   s.fitHeight(s.row, "Flow\ndelivered\n(gph)", 20);
@@ -32,7 +32,7 @@ export function behind(s: SheetLayout): void {
       "=RILL.PUMPRANK(PumpTable,DesignFlow,StaticLift,RouteTable,RunHours,RunDays,Tariff,OwnYears,FrictionMethod,Units)",
     columns: [
       { kind: "count" },
-      { kind: "text", wrap: false },
+      { kind: "text" },
       { kind: "flow" },
       { kind: "head" },
       { kind: "money" },

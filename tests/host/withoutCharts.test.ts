@@ -2,7 +2,7 @@ import { unzipSync } from "fflate";
 import { expect, it } from "vitest";
 import { assemble } from "../../src/workbook/assemble";
 import { calculate } from "../../src/workbook/build";
-import { withoutCharts } from "../../src/workbook/file/withoutCharts";
+import { withoutCharts } from "../../src/host/withoutCharts";
 import { defineSheet } from "../../src/workbook/layout";
 import { writeWorkbook } from "../../src/workbook/write";
 import { validate } from "../bench/validate";
