@@ -50,6 +50,7 @@ export default async (env, { mode }) => {
       new CopyPlugin({
         patterns: [
           { from: "manifest/icons/*.png", to: "icons/[name][ext]" },
+          { from: "src/help/pictures/*.png", to: "help/pictures/[name][ext]" },
           { from: "templates/*.xlsx", to: "templates/[name][ext]" },
         ],
       }),

@@ -3,7 +3,7 @@ export class Html {
   constructor(readonly text: string) {}
 }
 
-type Piece = Html | string | number | false | undefined | readonly Piece[];
+type Piece = Html | string | number | boolean | undefined | readonly Piece[];
 
 /** Markup with everything between the braces escaped, unless it is markup itself. */
 export function html(parts: TemplateStringsArray, ...pieces: readonly Piece[]): Html {
@@ -11,7 +11,7 @@ export function html(parts: TemplateStringsArray, ...pieces: readonly Piece[]): 
 }
 
 function render(piece: Piece): string {
-  if (piece === false || piece === undefined) return "";
+  if (typeof piece === "boolean" || piece === undefined) return "";
   if (piece instanceof Html) return piece.text;
   if (typeof piece === "string" || typeof piece === "number") return escapeHtml(String(piece));
   return piece.map(render).join("");

@@ -42,7 +42,7 @@ export function limitsPage(catalogue: readonly Declaration[]): Page {
           moves friction by up to 10 %.
         </li>
         <li>
-          Pump curves are joined by straight or smooth pieces between your points, never drawn on past the last one.
+          Pump curves are joined between your points and never drawn on past the last one.
         </li>
         <li>
           Evaporation excludes splash, drift and wicking, which are usually larger. Watch the level in the first week.

@@ -1,6 +1,6 @@
 import type { Declaration } from "../functions/contract/declaration";
 import { functionPage } from "./functionPage";
-import { guidePage } from "./guide";
+import { guidePage, type DemoJob } from "./guide";
 import { indexPage } from "./indexPage";
 import { landingPage } from "./landing";
 import { documentOf } from "./layout";
@@ -8,12 +8,12 @@ import { limitsPage } from "./limitsPage";
 import { privacyPage, supportPage, termsPage } from "./smallPrint";
 
 /** Every static page of the site, as path and document. */
-export function helpPages(catalogue: readonly Declaration[], version: string): Map<string, string> {
+export function helpPages(catalogue: readonly Declaration[], version: string, job: DemoJob): Map<string, string> {
   const pages = [
     landingPage(),
     indexPage(catalogue),
     ...catalogue.map(functionPage),
-    guidePage(),
+    guidePage(job),
     limitsPage(catalogue),
     supportPage(version),
     privacyPage(),

@@ -4,6 +4,7 @@ import type { Compilation, Compiler, Module } from "webpack";
 import { catalogue } from "../functions/catalogue";
 import { helpPages } from "../help/pages";
 import { atBase } from "./address";
+import { demoJob } from "./demoJob";
 import { acceptErrorCells } from "./functionsJson";
 import { licenceText, packageFolder } from "./licences";
 import { sizeReport } from "./sizes";
@@ -28,10 +29,11 @@ export class SitePlugin {
         if (compilation.getAsset(name)) compilation.updateAsset(name, source);
         else compilation.emitAsset(name, source);
       };
-      compilation.hooks.processAssets.tap({ name: "SitePlugin", stage: Stage.PROCESS_ASSETS_STAGE_ADDITIONS }, () => {
+      const additions = { name: "SitePlugin", stage: Stage.PROCESS_ASSETS_STAGE_ADDITIONS };
+      compilation.hooks.processAssets.tapPromise(additions, async () => {
         const generated = textOf(compilation, "functions.json");
         if (generated !== undefined) emit("functions.json", atBase(acceptErrorCells(generated), this.base));
-        for (const [name, text] of this.files()) emit(name, text);
+        for (const [name, text] of await this.files()) emit(name, text);
       });
       compilation.hooks.processAssets.tap({ name: "SitePlugin", stage: Stage.PROCESS_ASSETS_STAGE_REPORT }, () => {
         emit("licences.txt", licenceText(packages, this.read("LICENSE").toString()));
@@ -41,7 +43,7 @@ export class SitePlugin {
     });
   }
 
-  private files(): Map<string, string | Uint8Array> {
+  private async files(): Promise<Map<string, string | Uint8Array>> {
     const { version } = JSON.parse(this.read("package.json").toString()) as { version: string };
     const unified = atBase(this.read("manifest/manifest.json").toString(), this.base);
     const icons = {
@@ -49,7 +51,7 @@ export class SitePlugin {
       "outline.png": this.read("manifest/icons/outline.png"),
     };
     return new Map<string, string | Uint8Array>([
-      ...helpPages(catalogue, version),
+      ...helpPages(catalogue, version, await demoJob(this.top)),
       ["manifest.xml", atBase(this.read("manifest/manifest.xml").toString(), this.base)],
       ["manifest.json", unified],
       ["rillwright-unified.zip", unifiedPackage(unified, icons)],

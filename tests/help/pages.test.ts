@@ -1,3 +1,4 @@
+import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { catalogue } from "../../src/functions/catalogue";
 import { HELP_BASE } from "../../src/functions/contract/wrapperSource";
@@ -5,13 +6,15 @@ import { escapeHtml } from "../../src/help/html";
 import { functionPath } from "../../src/help/functionPage";
 import { helpPages } from "../../src/help/pages";
 import { WORKING_ADDRESS } from "../../src/site/address";
+import { demoJob } from "../../src/site/demoJob";
 
-const pages = helpPages(catalogue, "1.2.3");
+const pages = helpPages(catalogue, "1.2.3", await demoJob(path.join(import.meta.dirname, "../..")));
 /** Files that the build adds beside the pages. */
 const BUILT = [
   /^icons\/icon-\d+\.png$/,
   /^templates\/rillwright-(us|si)-(blank|demo)\.xlsx$/,
   /^help\.(css|js)$/,
+  /^help\/pictures\/(site|pump|price|reconcile)\.png$/,
   /^(manifest\.xml|rillwright-unified\.zip|licences\.txt|bench\.html)$/,
 ];
 

@@ -33,6 +33,7 @@ describe("the built site", () => {
       ].map((p) => `${p}.html`),
       ...["functions.js", "functions.json", "taskpane.js", "bench.js", "sw.js", "manifest.xml", "manifest.json"],
       ...["rillwright-unified.zip", "licences.txt", "sizes.txt"],
+      ...["site", "pump", "price", "reconcile"].map((name) => `help/pictures/${name}.png`),
       ...["us-blank", "us-demo", "si-blank", "si-demo"].map((name) => `templates/rillwright-${name}.xlsx`),
       ...[16, 20, 24, 32, 40, 48, 64, 80, 128].map((size) => `icons/icon-${size}.png`),
       ...catalogue.map((d) => functionPath(d.name)),
