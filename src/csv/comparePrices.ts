@@ -43,18 +43,3 @@ export function previewPrices(present: readonly PriceItem[], file: readonly Pric
   }
   return { added, changed, same, kept: [...before.values()] };
 }
-
-/** The present list with the new and changed items that the user accepts, by code; the order of the list stays. */
-export function mergePrices(
-  present: readonly PriceItem[],
-  preview: PricePreview,
-  accepts: (code: string) => boolean = () => true,
-): PriceItem[] {
-  const changed = new Map(
-    preview.changed.filter(({ code }) => accepts(code)).map(({ code, item }) => [code.toLowerCase(), item]),
-  );
-  return [
-    ...present.map((item) => changed.get(item.code.toLowerCase()) ?? item),
-    ...preview.added.filter(({ code }) => accepts(code)),
-  ];
-}

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { COST_KINDS } from "../../src/calc/money/priceBuildUp";
-import { mergePrices, previewPrices } from "../../src/csv/comparePrices";
+import { previewPrices } from "../../src/csv/comparePrices";
 import { priceListCsv } from "../../src/csv/priceListCsv";
 import { USUAL, type PriceItem } from "../../src/csv/priceItem";
 import { readPriceList } from "../../src/csv/readPriceList";
@@ -191,13 +191,6 @@ describe("taking a price list over", () => {
     ]);
     expect(preview.same.map(({ code }) => code)).toEqual(["B"]);
     expect(preview.kept.map(({ code }) => code)).toEqual(["C"]);
-  });
-
-  it("changes only what is accepted, and takes nothing away", () => {
-    const codes = (list: readonly PriceItem[]): string[] => list.map(({ code, cost }) => `${code} ${cost}`);
-    expect(codes(mergePrices(present, preview, () => false))).toEqual(["A 1", "B 2", "C 3"]);
-    expect(codes(mergePrices(present, preview))).toEqual(["a 1.2", "B 2", "C 3", "D 4"]);
-    expect(codes(mergePrices(present, preview, (code) => code === "D"))).toEqual(["A 1", "B 2", "C 3", "D 4"]);
   });
 
   it("compares 20,000 rows without delay", () => {

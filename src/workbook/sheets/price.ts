@@ -24,6 +24,7 @@ export const price = defineSheet({
     const table = priceTable(s, labourCosts(job));
     results(s, table);
     odds(s);
+    s.pageBreak();
     quoteTerms(s, job);
     checks(s);
   },

@@ -157,8 +157,8 @@ function comparePrices(
       .map((price) => lineCents(line.quantity, price))
       .reduce((best, each) => (Math.abs(each - line.cents) < Math.abs(best - line.cents) ? each : best), Infinity);
     const fair = Number.isFinite(nearest) ? nearest : line.cents;
-    // A price turned into another unit is itself rounded to the cent.
-    const allowance = line.quantity === line.written ? 0 : Math.abs(line.written) / 2;
+    // A price turned into another unit is itself rounded to the cent, and so are both amounts.
+    const allowance = line.quantity === line.written ? 0 : Math.abs(line.written) / 2 + 1;
     if (Math.abs(line.cents - fair) <= allowance) {
       agreed += line.cents;
       continue;

@@ -10,7 +10,7 @@ export interface Counted {
   readonly date?: number;
 }
 
-export interface DeliveryTally {
+interface DeliveryTally {
   readonly total: number;
   readonly counted: readonly Counted[];
 }

@@ -126,7 +126,7 @@ export interface OptionCells {
   at(row: number): string;
 }
 
-export function optionCells(table: TableRef, letter: string): OptionCells {
+function optionCells(table: TableRef, letter: string): OptionCells {
   const cost = table.column(`cost${letter}`);
   const price = table.column(`price${letter}`);
   const address = (row: number, column: number): string => cellAddress(row, column);

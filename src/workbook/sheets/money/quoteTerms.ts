@@ -59,6 +59,7 @@ export function quoteTerms(s: SheetLayout, job: Job): void {
     EXCLUSIONS,
     "One sentence; it stands among the exclusions of the quote.",
   );
+  const top = s.row;
   s.table({
     name: "StageTable",
     rows: STAGE_ROWS,
@@ -85,9 +86,10 @@ export function quoteTerms(s: SheetLayout, job: Job): void {
       ["Handed over and explained", 0.1],
     ],
   });
-  s.skip();
+  s.row = top;
   const stages = s.spill({
     name: "PaymentStages",
+    at: 4,
     header: "function",
     rows: STAGE_ROWS,
     formula: "=RILL.STAGES(PriceTotal,StageShares)",
