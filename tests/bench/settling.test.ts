@@ -5,7 +5,9 @@ import { GridModel, UNIT } from "../../src/bench/grid/model";
 import { Reasons } from "../../src/bench/grid/reasons";
 import { rillFunctions } from "../../src/bench/grid/rillFunctions";
 import { safeSort } from "../../src/bench/grid/safeSort";
+import { orderBySpills } from "../../src/bench/grid/spillOrder";
 import { openWorkbook } from "../../src/bench/reading/openWorkbook";
+import { storedSpills } from "../../src/bench/reading/cellSets";
 import { toGrid } from "../../src/bench/reading/toGrid";
 import { assemble } from "../../src/workbook/assemble";
 import { calculate } from "../../src/workbook/build";
@@ -42,6 +44,7 @@ it("follows an edit through spills that keep their size: a thicker sheet of wate
   const { UniverSheetsNodeCorePreset } = load(
     "@univerjs/preset-sheets-node-core",
   ) as typeof import("@univerjs/preset-sheets-node-core");
+  orderBySpills();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: {} },
@@ -59,8 +62,10 @@ it("follows an edit through spills that keep their size: a thicker sheet of wate
   }
   const api = FUniver.newAPI(univer);
   const grid = new GridModel(univer, api);
-  const calculation = new Calculation(api, grid, () => undefined);
-  const workbook = api.createWorkbook({ ...toGrid(await openWorkbook("demo.xlsx", file)), id: UNIT });
+  const calculation = new Calculation(univer, api, grid, () => undefined);
+  const read = await openWorkbook("demo.xlsx", file);
+  calculation.begin(storedSpills(read.workbook));
+  const workbook = api.createWorkbook({ ...toGrid(read), id: UNIT });
   calculation.listen();
   const NAMES = ["DrainBack", "StaticLift", "DesignHead", "DeliveredFlow"];
   const agrees = (expected: Recalculated): void => {
@@ -73,7 +78,7 @@ it("follows an edit through spills that keep their size: a thicker sheet of wate
       expect(shown, name).toBeCloseTo(expected.named(name)?.[0]?.[0] as number, 6);
     }
   };
-  await calculation.settled();
+  await calculation.opened();
   agrees(opened);
   workbook
     .getSheetByName(sheetName)

@@ -7,7 +7,9 @@ import type { Grid, NamedCells, Selected, Template } from "../../host/port";
 import { contentOf } from "../reading/contents";
 import type { OpenedWorkbook } from "../reading/openWorkbook";
 import { picturesOf, sizeOf } from "../reading/pictures";
-import { sheetId, toGrid } from "../reading/toGrid";
+import { storedSpills } from "../reading/cellSets";
+import { sheetId } from "../reading/sheetId";
+import { toGrid } from "../reading/toGrid";
 import type { Picture } from "../saving/pictures";
 import { Calculation } from "./calculation";
 import { asCell } from "./content";
@@ -58,7 +60,7 @@ export class EmbeddedGrid implements BenchGrid {
     this.univer = univer;
     this.api = api;
     this.model = new GridModel(univer, api);
-    this.calculation = new Calculation(api, this.model, () => this.changed());
+    this.calculation = new Calculation(univer, api, this.model, () => this.changed());
     this.pictures = new PictureLayer(api);
     guard({
       api,
@@ -104,9 +106,10 @@ export class EmbeddedGrid implements BenchGrid {
     this.resized = false;
     this.locks = new Locks(opened.workbook);
     this.signposts = new Signposts(opened.workbook);
+    this.calculation.begin(storedSpills(opened.workbook));
     this.api.createWorkbook(data);
     if (first) this.calculation.listen();
-    await this.calculation.settled();
+    await this.calculation.opened();
     this.pictures.clear();
     for (const picture of picturesOf(opened.workbook)) await this.pictures.show(picture, true);
     for (const picture of pictures) await this.pictures.show(picture);

@@ -1,10 +1,11 @@
-import type { ICellData, Nullable, Univer, Workbook, Worksheet } from "@univerjs/core";
+import type { ICellData, IRange, Nullable, Univer, Workbook, Worksheet } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { Area } from "../../host/address";
 import { namedCells } from "../../host/places";
 import type { CellValue, Grid, NamedCells } from "../../host/port";
 import { shownValue, type Content } from "./content";
+import { spillKey } from "./spillOrder";
 
 /** What a formula cell came to, for saving: one cell, or the rows of a spill. */
 export interface Result {
@@ -13,6 +14,12 @@ export interface Result {
   readonly column: number;
   readonly formula: string;
   readonly values: Grid;
+}
+
+/** A formula's result that spills over its neighbours. */
+export interface Spill {
+  readonly sheetId: string;
+  readonly range: IRange;
 }
 
 /** The id of the one workbook the grid holds. */
@@ -90,10 +97,17 @@ export class GridModel {
     return results;
   }
 
-  /** A text that changes whenever a spill covers other cells, or leaves other values in them, than before. */
-  spills(): string {
-    const { formulas } = this;
-    return JSON.stringify([formulas.getArrayFormulaRange()[UNIT], formulas.getArrayFormulaCellData()[UNIT]]);
+  /** Where formulas spill over their neighbours, by the formula's cell. */
+  spills(): Map<string, Spill> {
+    const spills = new Map<string, Spill>();
+    for (const [sheetId, rows] of Object.entries(this.formulas.getArrayFormulaRange()[UNIT] ?? {})) {
+      for (const [row, anchors] of Object.entries(rows ?? {})) {
+        for (const [column, range] of Object.entries(anchors ?? {}) as [string, IRange][]) {
+          spills.set(spillKey(sheetId, Number(row), Number(column)), { sheetId, range });
+        }
+      }
+    }
+    return spills;
   }
 
   private get book(): Workbook {

@@ -16,6 +16,7 @@ import { defaultTheme } from "@univerjs/themes";
 import type { Reasons } from "./reasons";
 import { rillDescriptions, rillFunctions } from "./rillFunctions";
 import { safeSort } from "./safeSort";
+import { orderBySpills } from "./spillOrder";
 
 /** The bench's own colour in place of the spreadsheet's, from the palest to the darkest. */
 const ACCENT = {
@@ -33,6 +34,7 @@ const ACCENT = {
 
 /** The embedded spreadsheet, bare: our functions in its engine, its own toolbar and menus off. */
 export function startUniver(container: HTMLElement, reasons: Reasons): { univer: Univer; api: FUniver } {
+  orderBySpills();
   const univer = new Univer({
     theme: { ...defaultTheme, primary: ACCENT },
     locale: LocaleType.EN_US,

@@ -1,5 +1,8 @@
-import type { Sheet } from "hucre";
+import type { IRange } from "@univerjs/core";
+import type { Sheet, Workbook } from "hucre";
 import { parseArea } from "../../host/address";
+import { spillKey } from "../grid/spillOrder";
+import { sheetId } from "./sheetId";
 
 /** Cells that hold the stored spill of a dynamic formula; the engine fills them again. */
 export function spilledCells(sheet: Sheet): Set<string> {
@@ -9,6 +12,20 @@ export function spilledCells(sheet: Sheet): Set<string> {
     for (const key of cellsOf(cell.formulaRef, sheet.name)) if (key !== anchor) keys.add(key);
   }
   return keys;
+}
+
+/** Where the file's formulas spill, by sheet id and the formula's cell. */
+export function storedSpills({ sheets }: Workbook): Map<string, { sheetId: string; range: IRange }> {
+  const spills = new Map<string, { sheetId: string; range: IRange }>();
+  sheets.forEach((sheet, index) => {
+    for (const { formulaType, formulaRef } of sheet.cells?.values() ?? []) {
+      const area = formulaType === "array" && formulaRef?.includes(":") ? parseArea(formulaRef, sheet.name) : undefined;
+      if (!area) continue;
+      const range = { startRow: area.top, startColumn: area.left, endRow: area.bottom, endColumn: area.right };
+      spills.set(spillKey(sheetId(index), area.top, area.left), { sheetId: sheetId(index), range });
+    }
+  });
+  return spills;
 }
 
 /** Cells that offer a list; the arrow takes room that wrapped text would miss. */

@@ -6,6 +6,7 @@ import { coveredCells, listCells, spilledCells } from "./cellSets";
 import { conditionalRules } from "./conditional";
 import { formulaOf, plainValue } from "./contents";
 import { fromFile } from "../../workbook/formulaText";
+import { sheetId } from "./sheetId";
 import { COLUMN_WIDTH, fittingZoom, ROW_HEIGHT, rowHeights } from "./sizes";
 import { StyleTable } from "./styles";
 import { validationRules } from "./validations";
@@ -17,11 +18,6 @@ const SPARE_ROWS = 20;
 const SPARE_COLUMNS = 4;
 const LEAST_ROWS = 40;
 const LEAST_COLUMNS = 12;
-
-/** The grid's id of the sheet at `index`. */
-export function sheetId(index: number): string {
-  return `sheet${index + 1}`;
-}
 
 /** What the grid shows of an opened workbook; `room` pixels across, sheets are shown small enough to fit. */
 export function toGrid({ workbook, fileName }: OpenedWorkbook, room = Infinity): IWorkbookData {
@@ -138,7 +134,8 @@ function shownCell(cell: Cell | undefined, plain: CellValue, dates1904: boolean)
         ? { v: value, t: NUMBER }
         : typeof value === "boolean"
           ? { v: value ? 1 : 0, t: BOOLEAN }
-          : { v: value, t: TEXT };
+          : // The grid looks at every cell it knows as text for numbers and days in disguise, at each drawing.
+            { v: value, ...(/\d/.test(value) ? { t: TEXT } : {}) };
   const formula = formulaOf(cell);
   if (formula) shown.f = formula;
   if (cell?.formulaSharedIndex !== undefined) shown.si = `shared${cell.formulaSharedIndex}`;
