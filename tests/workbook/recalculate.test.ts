@@ -1,3 +1,4 @@
+import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { assemble } from "../../src/workbook/assemble";
 import { calculate } from "../../src/workbook/build";
@@ -42,6 +43,29 @@ describe("recalculation in Node", () => {
     expect((await recalculate(wrong)).results.get("Try!B1")).toBe(4);
     const foreign = changeSheets(wrong, (xml) => xml.replace("<f>2+2</f>", "<f>NOSUCHFUNCTION(1)</f>"));
     expect((await recalculate(foreign)).results.get("Try!B1")).toBe("#NAME?");
+  });
+
+  it("reads formulas that Excel has folded into one another", async () => {
+    const model = sheetOf((s) => {
+      for (const value of [3, 4, 5]) s.put(s.row++, 1, { value });
+      s.row = 1;
+      for (let row = 1; row <= 3; row++) s.put(s.row++, 2, { formula: `RILL.QTY(A${row}&" ft","in")` });
+    });
+    const folded = changeSheets(await writeWorkbook(model), (xml) =>
+      xml
+        .replace(
+          /<c r="B1"([^>]*?) cm="1">.*?<\/c>/,
+          '<c r="B1"$1><f t="shared" ref="B1:B3" si="0">_xldudf_RILL_QTY(A1&amp;" ft","in")</f><v>0</v></c>',
+        )
+        .replace(/<c r="B([23])"([^>]*?) cm="1">.*?<\/c>/g, '<c r="B$1"$2><f t="shared" si="0"/><v>0</v></c>'),
+    );
+    const xml = strFromU8(unzipSync(folded)["xl/worksheets/sheet1.xml"] ?? new Uint8Array());
+    expect(xml.match(/si="0"/g)).toHaveLength(3);
+    const { results } = await recalculate(folded);
+    // 3, 4 and 5 ft in inches.
+    expect([1, 2, 3].map((row) => results.get(`Try!B${row}`))).toEqual(
+      [36, 48, 60].map((inches) => expect.closeTo(inches, 9) as unknown),
+    );
   });
 
   it("rounds as Excel does", async () => {

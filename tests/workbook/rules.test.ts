@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { assemble } from "../../src/workbook/assemble";
+import { GLANCE } from "../../src/workbook/glance";
 import { cellAddress } from "../../src/workbook/layout/address";
 import { COLOR } from "../../src/workbook/layout/style";
 import type { Area, CellModel, SheetModel } from "../../src/workbook/model";
@@ -21,6 +22,12 @@ function* cellsOf(sheet: SheetModel): Generator<[string, number, number, CellMod
 function covers(area: Area, row: number, column: number): boolean {
   return row >= area.top && row <= area.bottom && column >= area.left && column <= area.right;
 }
+
+/** The sheets in the order a job runs. */
+const SHEETS =
+  "Start Site Water Pump Basin Liner Stone Ground Levels Rates Takeoff Labour Price Quote Orders Receipts Reconcile Crew".split(
+    " ",
+  );
 
 describe("the workbook's own rules", () => {
   it("keeps chains of our functions to 3 cells and their number to about 60", () => {
@@ -85,11 +92,30 @@ describe("the workbook's own rules", () => {
     }
   });
 
+  it("names what the summary, the pane and other sheets read", () => {
+    const wanted = GLANCE.map(({ name }) => name);
+    for (const { file, model } of built) {
+      const names = model.names.map(({ name }) => name);
+      expect(names, file).toEqual(expect.arrayContaining([...wanted, "Units", "Currency", "JobName", "Checks"]));
+      expect(model.sheets.map(({ name }) => name)).toEqual(expect.arrayContaining(SHEETS));
+    }
+  });
+
+  it("lets the demo pass every check that says FIX", () => {
+    for (const { file, calculated } of built.filter(({ model }) => model.filled === "demo")) {
+      const open = (calculated.named("Checks") ?? []).filter(([, , , , verdict]) => verdict === "FIX");
+      expect(
+        open.map(([label]) => label),
+        file,
+      ).toEqual([]);
+    }
+  });
+
   it("lists every check on Start with a place to fix it that exists", () => {
     for (const { model, calculated } of built) {
       const names = new Set(model.names.map(({ name }) => name));
       const checks = calculated.named("Checks") ?? [];
-      expect(checks.length).toBeGreaterThanOrEqual(3);
+      expect(checks.length).toBeGreaterThanOrEqual(20);
       for (const [label, , , , verdict, where, cure] of checks) {
         expect(["OK", "FIX", "LOOK", "to fill"], `${String(label)}: ${String(verdict)}`).toContain(verdict);
         expect(String(cure).length).toBeGreaterThan(10);

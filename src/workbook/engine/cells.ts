@@ -66,14 +66,13 @@ export function clearSpilledCells(workbook: Workbook): void {
 
 /** Drops stored results, so that none is taken for a calculated one, and rewrites each formula. */
 export function forgetResults(workbook: Workbook, rewrite: (formula: string, key: string) => string): void {
-  for (const [sheet, cell] of cellsOf(workbook)) {
-    if (!isFormula(cell)) continue;
-    const array = arrayOf(cell);
-    const formula = rewrite(cell.formula ?? "", keyOf(sheet, cell));
-    cell.value = {
-      formula,
-      ...(array ? { ref: array.ref, shareType: "array", isDynamicArray: true } : {}),
-    } as Cell["value"];
+  const formulas = cellsOf(workbook)
+    .filter(([, cell]) => isFormula(cell))
+    // All are read before any is changed: a shared formula is read off another cell's.
+    .map(([sheet, cell]) => ({ cell, text: rewrite(cell.formula ?? "", keyOf(sheet, cell)), array: arrayOf(cell) }));
+  for (const { cell, text, array } of formulas) {
+    const spills = array ? { ref: array.ref, shareType: "array", isDynamicArray: true } : {};
+    cell.value = { formula: text, ...spills } as Cell["value"];
   }
 }
 
