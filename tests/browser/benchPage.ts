@@ -37,6 +37,14 @@ export class BenchPage {
     await this.page.keyboard.press("Enter");
   }
 
+  /** Types texts into neighbouring cells: Tab leads from one to the next, Enter ends the row. */
+  async typeRow(texts: readonly string[]): Promise<void> {
+    for (const [index, text] of texts.entries()) {
+      await this.page.keyboard.type(text);
+      await this.page.keyboard.press(index < texts.length - 1 ? "Tab" : "Enter");
+    }
+  }
+
   async showTab(name: string): Promise<void> {
     await this.page.getByRole("tab", { name, exact: true }).click();
   }

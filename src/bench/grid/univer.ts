@@ -58,7 +58,8 @@ export function startUniver(container: HTMLElement, reasons: Reasons): { univer:
       },
     }),
     UniverSheetsDrawingPreset(),
-    UniverSheetsDataValidationPreset({ showEditOnDropdown: false }),
+    // A search field in the list would take the keys of whoever types into the cell.
+    UniverSheetsDataValidationPreset({ showEditOnDropdown: false, showSearchOnDropdown: false }),
     UniverSheetsConditionalFormattingPreset(),
   ];
   for (const { plugins } of presets) {

@@ -1,0 +1,92 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { saveWorkbook, type SavedEdit } from "../../src/bench/saving/saveWorkbook";
+import { parseArea, areaName } from "../../src/host/address";
+import { recalculate, type Recalculated } from "../../src/workbook/recalculate";
+import { BenchPage } from "./benchPage";
+import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";
+
+const BLANK = path.join(SITE_FOLDER, "templates/rillwright-us-blank.xlsx");
+
+/** A job of our own, as an estimator would type it: the name of the cells, then rows of what goes into them. */
+const TYPED: readonly (readonly [name: string, rows: readonly (readonly (string | number)[])[]])[] = [
+  ["Fall", [[1.8]]],
+  ["Run", [[7.25]]],
+  ["DropCount", [[3]]],
+  ["BedWidth", [[2.5]]],
+  ["BankHeight", [[0.75]]],
+  ["GradeLevel", [[98.6]]],
+  ["SheetWanted", [[0.6]]],
+  ["LipTable", [[21, 0]]],
+  ["BasinLength", [[7]]],
+  ["BasinWidth", [[5]]],
+  ["BasinWaterDepth", [[2]]],
+  ["BasinParts", [["modules", 5, 4, 1.5]]],
+  ["RouteTable", [[2, 18, "Sch 40 PVC"]]],
+  ["PumpTable", [["Own pump", 340, 180, 10, 900, 9.1, 1800, 7.2, 2700, 4]]],
+  ["RunHours", [[14]]],
+  ["RunDays", [[220]]],
+  ["Tariff", [[0.18]]],
+  ["ChosenPump", [["Own pump"]]],
+  ["LinerRolls", [[15, 1.1, "area", 80]]],
+];
+
+describeInBrowser("a first job", () => {
+  let site: Site;
+  let blank: Recalculated;
+
+  beforeAll(async () => {
+    blank = await recalculate(readFileSync(BLANK));
+    site = await startSite();
+  });
+  afterAll(() => site?.close());
+
+  it("typed into the blank workbook comes to the price of the headless estimate", async () => {
+    const edits = TYPED.flatMap(([name, rows]) => cellsOf(blank, name, rows));
+    const expected = await recalculate(saveWorkbook(readFileSync(BLANK), { edits, results: [], pictures: [] }));
+    const price = expected.named("PriceTotal")?.[0]?.[0];
+    expect(price).toBeGreaterThan(1000);
+
+    const { context, page } = await site.open();
+    const bench = new BenchPage(page, site.address);
+    await bench.open();
+    await page.getByLabel("Blank, for a job of yours").check();
+    await page.getByRole("button", { name: "Open here" }).click();
+    await page.locator("#file-name", { hasText: "rillwright-us-blank.xlsx" }).waitFor();
+    for (const [name, rows] of TYPED) {
+      for (const [index, cells] of rows.entries()) {
+        const [first] = cellsOf(blank, name, rows);
+        if (!first) continue;
+        const { sheet, row, column } = first;
+        await bench.goTo(areaName({ sheet, top: row + index, left: column, bottom: row + index, right: column }));
+        await bench.typeRow(cells.map(String));
+      }
+    }
+    const saved = await recalculate(await bench.save());
+    for (const name of [
+      "DesignFlow",
+      "DesignHead",
+      "PumpName",
+      "BasinHold",
+      "LinerBuyArea",
+      "TotalCost",
+      "PriceTotal",
+    ]) {
+      expect(saved.named(name), name).toEqual(expected.named(name));
+    }
+    await bench.showTab("Job");
+    const shown = Number((await bench.glance("PriceTotal")).replace(/[^\d.]/g, ""));
+    expect(shown).toBeCloseTo(price as number, 2);
+    await context.close();
+  }, 180_000);
+});
+
+/** The edits that put rows into the cells of a name, from its first cell on. */
+function cellsOf(workbook: Recalculated, name: string, rows: readonly (readonly (string | number)[])[]): SavedEdit[] {
+  const area = parseArea(workbook.names.get(name) ?? "");
+  if (!area) throw new Error(`the blank workbook has no ${name}`);
+  return rows.flatMap((cells, down) =>
+    cells.map((content, across) => ({ sheet: area.sheet, row: area.top + down, column: area.left + across, content })),
+  );
+}
