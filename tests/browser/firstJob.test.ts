@@ -61,6 +61,8 @@ describeInBrowser("a first job", () => {
         const { sheet, row, column } = first;
         await bench.goTo(areaName({ sheet, top: row + index, left: column, bottom: row + index, right: column }));
         await bench.typeRow(cells.map(String));
+        // A person looks up between rows; lists that hang on what was typed are filled by then.
+        await page.waitForTimeout(600);
       }
     }
     const saved = await recalculate(await bench.save());
