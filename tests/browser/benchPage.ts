@@ -1,6 +1,10 @@
 import { readFile } from "node:fs/promises";
 import type { Page } from "playwright-core";
 
+/** The pace of a quick typist: milliseconds between keys, and between cells. */
+const KEY_MS = 25;
+const CELL_MS = 250;
+
 /** Drives the bench as a person does: keyboard, pointer and files. */
 export class BenchPage {
   constructor(
@@ -40,8 +44,10 @@ export class BenchPage {
   /** Types texts into neighbouring cells: Tab leads from one to the next, Enter ends the row. */
   async typeRow(texts: readonly string[]): Promise<void> {
     for (const [index, text] of texts.entries()) {
-      await this.page.keyboard.type(text);
+      await this.page.keyboard.type(text, { delay: KEY_MS });
       await this.page.keyboard.press(index < texts.length - 1 ? "Tab" : "Enter");
+      // Between cells a person's hand rests longer than between letters.
+      await this.page.waitForTimeout(CELL_MS);
     }
   }
 

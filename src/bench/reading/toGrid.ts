@@ -1,5 +1,5 @@
-import type { ICellData, IWorkbookData, IWorksheetData } from "@univerjs/core";
-import type { Cell, CellStyle, CellValue, Sheet } from "hucre";
+import type { ICellData, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/core";
+import type { Cell, CellValue, Sheet } from "hucre";
 import { parseArea } from "../../host/address";
 import type { OpenedWorkbook } from "./openWorkbook";
 import { coveredCells, listCells, spilledCells } from "./cellSets";
@@ -14,6 +14,8 @@ import { validationRules } from "./validations";
 const TEXT = 1;
 const NUMBER = 2;
 const BOOLEAN = 3;
+/** How a cell with a list shows its text; left to itself, the list wraps it. */
+const ONE_LINE: IStyleData = { tb: 2 };
 const SPARE_ROWS = 20;
 const SPARE_COLUMNS = 4;
 const LEAST_ROWS = 40;
@@ -76,7 +78,7 @@ function sheetData(
   const put = (row: number, column: number, cell: Cell | undefined, plain: CellValue): void => {
     const key = `${row},${column}`;
     const content = spilled.has(key) || covered.has(key) ? {} : shownCell(cell, plain, dates1904);
-    const style = styles.idOf(listed.has(key) ? oneLine(cell?.style) : cell?.style);
+    const style = styles.idOf(cell?.style, listed.has(key) ? ONE_LINE : undefined);
     if (style !== undefined) content.s = style;
     if (Object.keys(content).length === 0) return;
     (cellData[row] ??= {})[column] = content;
@@ -140,8 +142,4 @@ function shownCell(cell: Cell | undefined, plain: CellValue, dates1904: boolean)
   if (formula) shown.f = formula;
   if (cell?.formulaSharedIndex !== undefined) shown.si = `shared${cell.formulaSharedIndex}`;
   return shown;
-}
-
-function oneLine(style: CellStyle | undefined): CellStyle | undefined {
-  return style && { ...style, alignment: { ...style.alignment, wrapText: false } };
 }
