@@ -2,7 +2,8 @@ import type { Area, CellModel, CellValue, NameModel, SheetModel, Style } from ".
 import { Ref, cellAddress } from "./address";
 import { formatOf, type Kind } from "./formats";
 import type { Job } from "./job";
-import { FONT_SIZE, STYLE, type StyleName } from "./style";
+import { DEFAULT_HEIGHT, FONT_SIZE, STYLE, type StyleName } from "./style";
+import { columnRoom, heightOfLines, linesOf } from "./textRoom";
 
 /** What a cell is given: a style by name with changes, and a value or formula. */
 export interface CellSpec {
@@ -95,18 +96,22 @@ export class Page {
     return this.sheet.widths.slice(column - 1, column - 1 + across).reduce((sum, width) => sum + width, 0);
   }
 
-  /** Makes a row as high as its wrapped text needs. */
-  fitHeight(row: number, text: string, characters: number, size = FONT_SIZE): void {
-    // Arial's average character is a little narrower than the digit a column's width counts in.
-    const perLine = Math.max(4, (characters * FONT_SIZE * 1.12) / size);
-    const lines = text.split("\n").reduce((sum, part) => sum + wrappedLines(part, perLine), 0);
-    const height = Math.ceil(lines * size * 1.32 + 4);
-    if (height > (this.sheet.heights.get(row) ?? 15)) this.sheet.heights.set(row, height);
+  /** Makes a row as high as a text needs that wraps within columns of so many characters. */
+  fitHeight(row: number, text: string, characters: number, size = FONT_SIZE, bold = false): void {
+    const height = heightOfLines(linesOf(text, columnRoom(characters), size, bold), size);
+    if (height > (this.sheet.heights.get(row) ?? DEFAULT_HEIGHT)) this.sheet.heights.set(row, height);
+  }
+
+  /** Makes a row as high as so many lines need. */
+  roomFor(row: number, lines: number): void {
+    const height = lines > 1 ? heightOfLines(lines) : DEFAULT_HEIGHT;
+    if (height > (this.sheet.heights.get(row) ?? DEFAULT_HEIGHT)) this.sheet.heights.set(row, height);
   }
 
   /** A text that wraps across several columns in one row. */
   textAcross(row: number, column: number, across: number, text: string, style: StyleName): Ref {
-    this.fitHeight(row, text, this.charactersAcross(column, across), (STYLE[style] as Style).size);
+    const { size, bold } = STYLE[style] as Style;
+    this.fitHeight(row, text, this.charactersAcross(column, across), size, bold);
     return this.put(row, column, { value: text, style, across });
   }
 
@@ -115,22 +120,4 @@ export class Page {
       for (let column = area.left; column <= area.right; column++) this.put(row, column, { style, look });
     }
   }
-}
-
-/** Lines a text takes when it is broken between words. */
-function wrappedLines(text: string, perLine: number): number {
-  let lines = 1;
-  let used = 0;
-  for (const word of text.split(" ")) {
-    if (used > 0 && used + 1 + word.length > perLine) {
-      lines++;
-      used = 0;
-    }
-    used += (used > 0 ? 1 : 0) + word.length;
-    if (used > perLine) {
-      lines += Math.floor(used / perLine);
-      used %= perLine;
-    }
-  }
-  return lines;
 }

@@ -1,11 +1,11 @@
 import type { SheetModel } from "../model";
+import { DEFAULT_HEIGHT } from "./style";
 
 /** Inches of US Letter and A4, of which the smaller counts in either direction: every sheet prints well on both. */
 const PAPER = { short: 8.27, long: 11 } as const;
 /** Margins on both sides together, inches. */
 export const MARGINS = { left: 0.6, right: 0.6, top: 0.7, bottom: 0.7, header: 0.35, footer: 0.35 } as const;
 
-const DEFAULT_HEIGHT = 15;
 /** Rows grow a little where the host fits them to wrapped text, so that a page is not planned to its last line. */
 const SPARE = 0.93;
 /** No larger than life, and no smaller than a person reads. */

@@ -25,6 +25,10 @@ export interface SpillSpec {
   readonly header: "function" | "ours";
   readonly needs?: readonly string[];
   readonly at?: number;
+  /** Lines of text each row has room for, or row by row; 1 if left out. */
+  readonly lines?: number | readonly number[];
+  /** Lines of the header row; 2 if left out. */
+  readonly headerLines?: number;
 }
 
 /** A spilled table as laid out. `cell(row, column)` counts rows without the header and reads as formula text. */
@@ -60,7 +64,11 @@ export function addSpill(page: Page, spec: SpillSpec): SpillRef {
     }
   }
   // Headers come with units, which take a second line in narrow columns.
-  page.fitHeight(headRow, "Two\nlines", 20);
+  page.roomFor(headRow, spec.headerLines ?? 2);
+  const { lines = 1 } = spec;
+  for (let row = headRow + 1; row <= bottom; row++) {
+    page.roomFor(row, typeof lines === "number" ? lines : (lines[row - headRow - 1] ?? 1));
+  }
 
   const anchorCell = page.sheet.rows.get(anchorRow)?.get(left);
   if (!anchorCell) throw new Error(`${page.name}: a spilled table needs at least one column`);

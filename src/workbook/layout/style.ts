@@ -3,6 +3,8 @@ import type { Style } from "../model";
 /** The face every cell is set in; named outright, since themes do not travel between workbooks. */
 export const FONT = "Arial";
 export const FONT_SIZE = 10;
+/** Height of a row of one line, in points. */
+export const DEFAULT_HEIGHT = 15;
 
 /** Few colours, far enough apart in lightness to be told apart in grey. */
 export const COLOR = {

@@ -5,6 +5,7 @@ import { formatOf, unitOf, type Kind } from "./formats";
 import { validationFor, type InputSpec } from "./forms";
 import type { Both } from "./job";
 import type { Page } from "./page";
+import { FONT_SIZE } from "./style";
 
 /** One column of a table: an input column, or one with a formula, or fixed texts. */
 export interface ColumnSpec {
@@ -142,7 +143,7 @@ export function head(
   const style = column.kind === "text" ? "headText" : "head";
   const across = column.across ?? 1;
   const text = unit && !unit.startsWith("=") ? `${column.title} (${unit})` : column.title;
-  page.fitHeight(row, unit.startsWith("=") ? `${text} ($)` : text, page.charactersAcross(at, across) * 0.9);
+  page.fitHeight(row, unit.startsWith("=") ? `${text} ($)` : text, page.charactersAcross(at, across), FONT_SIZE, true);
   const look = besideNumbers(column.kind === "text" && at > 1);
   if (unit.startsWith("="))
     page.put(row, at, { formula: `="${column.title} ("&${bare(unit)}&")"`, style, look, across });

@@ -12,7 +12,7 @@ export const basin = defineSheet({
   name: "Basin",
   order: 5,
   build(s, job) {
-    s.widths([33, 12, 11, 12, 12, 12, 28]);
+    s.widths([33, 12, 11, 12, 12, 12, 34]);
     s.title(
       "Basin",
       "Lay out the pit and what stands in it; see whether it holds what the stream gives back, and for how many days.",

@@ -9,7 +9,7 @@ export const levels = defineSheet({
   name: "Levels",
   order: 9,
   build(s, job) {
-    s.widths([27, 11, 12, 14, 16, 11, 11, 27]);
+    s.widths([27, 11, 12, 14, 16, 11, 11, 40]);
     s.title("Levels", "Try layouts of the drops, then set out every point by rod reading or from a string.");
     s.print({ titleRows: [1, 2] });
     steps(s);
@@ -68,6 +68,7 @@ function setting(s: SheetLayout, rows: number): void {
     name: "SetoutTable",
     formula: "=RILL.SETOUT(BenchmarkLevel,Backsight,SetoutPoints,SetoutReadings,GradeTolerance,Units)",
     rows,
+    lines: 2,
     header: "function",
     columns: [
       { kind: "text" },

@@ -8,7 +8,7 @@ export const orders = defineSheet({
   order: 15,
   turn: 1,
   build(s, job) {
-    s.widths([36, 14, 14, 11, 11, 13, 26, 17, 12, 13]);
+    s.widths([36, 14, 14, 11, 11, 13, 30, 17, 12, 13]);
     s.title(
       "Orders",
       "Number and date the orders, print a page for each supplier, then enter what was ordered in the book.",

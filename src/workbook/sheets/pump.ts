@@ -12,7 +12,7 @@ export const pump = defineSheet({
   name: "Pump",
   order: 4,
   build(s, job) {
-    s.widths([30, 13, 11, 13, ...Array.from({ length: 10 }, () => 9)]);
+    s.widths([30, 13, 11, 13, ...Array.from({ length: 10 }, () => 10.5)]);
     s.print({ landscape: true });
     s.title("Pump", "Lay out the pipe, type in the pumps you could buy from their makers' curves, then choose one.");
     s.caution(

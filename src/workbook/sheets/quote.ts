@@ -33,7 +33,7 @@ export const quote = defineSheet({
 });
 
 function heading(s: SheetLayout): void {
-  s.put(s.row, 1, { formula: '=CompanyName&""', style: "title", across: 4 });
+  s.put(s.row, 1, { formula: '=CompanyName&""', style: "title", look: { size: 14 }, across: 4 });
   s.put(s.row, 5, { value: "Quote", style: "title", look: { align: "right" }, across: 2 });
   s.sheet.heights.set(s.row, 28);
   s.put(s.row + 1, 1, {

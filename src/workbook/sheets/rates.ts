@@ -11,7 +11,7 @@ export const rates = defineSheet({
   order: 10,
   turn: 1,
   build(s, job) {
-    s.widths([34, 13, 9, 12, 10, 11, 10, 27, 13, 10, 12]);
+    s.widths([34, 13, 9, 12, 10, 11, 10, 30, 13, 10, 12]);
     s.title("Rates", "Put your own wages and prices in place of the invented ones; Takeoff and Price follow.");
     s.print({ landscape: true, titleRows: [1, 2] });
     s.note(

@@ -34,7 +34,7 @@ export const start = defineSheet({
   order: 1,
   turn: 2,
   build(s, job) {
-    s.widths([34, 12, 8, 15, 9, 28, 62]);
+    s.widths([34, 14, 8, 15, 9, 28, 62]);
     s.title("Estimate of a recirculating stream", "Begin on Site; return here to see what still needs attention.");
     s.print({ landscape: true });
 

@@ -12,7 +12,7 @@ export const takeoff = defineSheet({
   order: 11,
   turn: 1,
   build(s, job) {
-    s.widths([30, 14, 6, 9, 9, 10, 6, 10, 10, 12, 12, 26, 9, 20, 10, 13, 9]);
+    s.widths([34, 14, 6, 9, 9, 10, 6, 10, 10, 12, 12, 29, 9, 20, 10, 13, 9]);
     s.title("Takeoff", "Read what the job needs and what to buy; add your own lines below.");
     s.note(
       "To order = need with waste, at least the minimum, rounded up to whole packs. Prices and packs come from Rates.",

@@ -313,5 +313,5 @@ describe("Rates", () => {
 });
 
 it("has the user's own lines where the columns' names say", () => {
-  expect(tried.value("TakeoffDescriptions", ownRow(1))).toBe("Electrician: outlet with GFCI at the pump");
+  expect(tried.value("TakeoffDescriptions", ownRow(1))).toBe("Electrician: GFCI outlet at the pump");
 });

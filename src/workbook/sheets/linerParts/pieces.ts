@@ -56,8 +56,8 @@ export function cuts(s: SheetLayout): void {
   const columns = [{ kind: "length" }, { kind: "length" }, { kind: "area" }, { kind: "weight" }] as const;
   const cut = (name: string, label: string, formula: string, needs: readonly string[]): void => {
     s.put(s.row + 1, 1, { value: label, style: "label" });
-    s.fitHeight(s.row, "Weight as\n45 mil\nEPDM (lb)", 20);
-    s.spill({ name, header: "function", rows: 1, at: 2, columns, formula, needs });
+    s.fitHeight(s.row + 1, label, s.charactersAcross(1, 1));
+    s.spill({ name, header: "function", headerLines: 3, rows: 1, at: 2, columns, formula, needs });
   };
   cut(
     "StreamCut",

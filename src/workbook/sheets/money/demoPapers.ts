@@ -147,7 +147,7 @@ export const INVOICES: Papers = {
 export const OWN_LINES: Papers = {
   US: [
     [
-      "Electrician: outlet with GFCI at the pump",
+      "Electrician: GFCI outlet at the pump",
       "ELECTRIC",
       "job",
       1,
@@ -178,7 +178,7 @@ export const OWN_LINES: Papers = {
   ],
   SI: [
     [
-      "Electrician: socket with residual-current device",
+      "Electrician: socket with RCD",
       "ELECTRIC",
       "job",
       1,

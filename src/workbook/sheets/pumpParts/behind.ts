@@ -17,16 +17,19 @@ export function behind(s: SheetLayout): void {
     name: "DutyPoint",
     header: "function",
     rows: 6,
+    // The last two rows are sentences in a narrow column.
+    lines: [1, 1, 1, 1, 2, 4],
     needs: [...ROUTE_NEEDS, "PumpRow"],
     formula: "=RILL.DUTY(ChosenCurve,StaticLift,RouteTable,PumpCount,PumpSpeed,DesignFlow,FrictionMethod,Units)",
     columns: [{ kind: "text" }, { kind: "number", format: "#,##0.00", wrap: true }, { kind: "text" }],
   });
   s.skip();
-  s.fitHeight(s.row, "Flow\ndelivered\n(gph)", 20);
   s.spill({
     name: "PumpRanking",
     header: "function",
     rows: PUMP_ROWS,
+    lines: 3,
+    headerLines: 3,
     needs: [...ROUTE_NEEDS, "PumpShutOffs"],
     formula:
       "=RILL.PUMPRANK(PumpTable,DesignFlow,StaticLift,RouteTable,RunHours,RunDays,Tariff,OwnYears,FrictionMethod,Units)",
@@ -40,7 +43,7 @@ export function behind(s: SheetLayout): void {
       { kind: "text", wrap: false },
     ],
   });
-  s.skip();
+  s.section("Points of the two curves");
   const curves = s.spill({
     header: "function",
     rows: CURVE_POINTS,

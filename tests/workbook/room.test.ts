@@ -1,0 +1,73 @@
+import { describe, expect, it } from "vitest";
+import { assemble } from "../../src/workbook/assemble";
+import { calculate, TEMPLATES } from "../../src/workbook/build";
+import { cellAddress } from "../../src/workbook/layout/address";
+import { DEFAULT_HEIGHT, FONT_SIZE } from "../../src/workbook/layout/style";
+import { columnRoom, heightOfLines, linesOf, textWidth } from "../../src/workbook/layout/textRoom";
+import { cellAt, type SheetModel, type WorkbookModel } from "../../src/workbook/model";
+import { sheets } from "../../src/workbook/sheets";
+import { biggestJob } from "./jobs";
+
+/** Points a level of indent takes. */
+const INDENT = 7;
+
+/** What each cell of a sheet shows as text, spilled cells included. */
+function textsOf(sheet: SheetModel): Map<string, { row: number; column: number; text: string }> {
+  const texts = new Map<string, { row: number; column: number; text: string }>();
+  for (const [row, cells] of sheet.rows) {
+    for (const [column, { value, formula, result }] of cells) {
+      const table = formula === undefined ? [[value]] : Array.isArray(result) ? result : [[result]];
+      table.forEach((line, down) =>
+        line.forEach((one, across) => {
+          if (typeof one !== "string" || one === "") return;
+          const at = { row: row + down, column: column + across, text: one };
+          texts.set(`${at.row},${at.column}`, at);
+        }),
+      );
+    }
+  }
+  return texts;
+}
+
+/** Texts that would be cut off or run into their neighbours. */
+function cutOff(sheet: SheetModel): string[] {
+  const texts = textsOf(sheet);
+  const filled = (row: number, column: number): boolean => {
+    const cell = cellAt(sheet, row, column);
+    return texts.has(`${row},${column}`) || cell?.value !== undefined || cell?.formula !== undefined;
+  };
+  return [...texts.values()].flatMap(({ row, column, text }) => {
+    const style = cellAt(sheet, row, column)?.style ?? {};
+    const { size = FONT_SIZE, bold = false, wrap = false, align = "left" } = style;
+    const merge = sheet.merges.find((area) => area.top === row && area.left === column);
+    let right = merge?.right ?? column;
+    // Text that does not wrap runs on over empty cells.
+    if (!wrap && !merge && align === "left") while (right < sheet.widths.length && !filled(row, right + 1)) right++;
+    const characters = sheet.widths.slice(column - 1, right).reduce((sum, width) => sum + width, 0);
+    const room = columnRoom(characters) - INDENT * (style.indent ?? 0);
+    const where = `${sheet.name}!${cellAddress(row, column)} "${text.slice(0, 60)}"`;
+    if (!wrap) return textWidth(text, size, bold) > room * 1.05 ? [`${where} is too wide`] : [];
+    const height = sheet.heights.get(row) ?? DEFAULT_HEIGHT;
+    const lines = linesOf(text, room * 1.03, size, bold);
+    return lines > 1 && heightOfLines(lines, size) > height + 4 ? [`${where} needs ${lines} lines`] : [];
+  });
+}
+
+async function check(model: WorkbookModel): Promise<void> {
+  await calculate(model);
+  expect(model.sheets.flatMap(cutOff)).toEqual([]);
+}
+
+describe("every text has the room it needs", () => {
+  it.each(TEMPLATES)("in $file", ({ system, filled }) => check(assemble(sheets, system, filled)));
+  it.each(["US", "SI"] as const)("in the biggest job, %s", (system) => check(biggestJob(system)));
+});
+
+it("measures text as it is set in Arial", () => {
+  // Ten digits of 556 thousandths at 10 points are 55.6 points; the measure adds 3 % for drawing on a grid.
+  expect(textWidth("0123456789")).toBeCloseTo(57.27, 2);
+  // 13 characters of column are 13 × 7 × 72 / 96 = 68.25 points: room for eleven digits, not for twelve.
+  expect([linesOf("0".repeat(11), columnRoom(13)), linesOf("0".repeat(12), columnRoom(13))]).toEqual([1, 2]);
+  expect(linesOf("over two lines", columnRoom(9))).toBe(2);
+  expect(linesOf("one\ntwo", columnRoom(50))).toBe(2);
+});
