@@ -20,7 +20,7 @@ import { GridModel, UNIT, type Result } from "./model";
 import { PictureLayer } from "./pictureLayer";
 import { Reasons } from "./reasons";
 import { Signposts } from "./signposts";
-import { startUniver } from "./univer";
+import { keepWhatIsTyped, startUniver } from "./univer";
 
 const SELECTS = new Set(["sheet.operation.set-selections", "sheet.operation.set-worksheet-active"]);
 const ERROR_CODE = /^#(N\/A|NAME\?|REF!|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!)$/;
@@ -108,7 +108,10 @@ export class EmbeddedGrid implements BenchGrid {
     this.signposts = new Signposts(opened.workbook);
     this.calculation.begin(storedSpills(opened.workbook));
     this.api.createWorkbook(data);
-    if (first) this.calculation.listen();
+    if (first) {
+      this.calculation.listen();
+      keepWhatIsTyped(this.univer);
+    }
     await this.calculation.opened();
     this.pictures.clear();
     for (const picture of picturesOf(opened.workbook)) await this.pictures.show(picture, true);

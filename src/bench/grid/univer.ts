@@ -2,7 +2,7 @@ import { LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
 import formatLocale from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
-import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import { IEditorBridgeService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import coreLocale from "@univerjs/preset-sheets-core/locales/en-US";
 import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
 import validationLocale from "@univerjs/preset-sheets-data-validation/locales/en-US";
@@ -69,4 +69,13 @@ export function startUniver(container: HTMLElement, reasons: Reasons): { univer:
     }
   }
   return { univer, api: FUniver.newAPI(univer) };
+}
+
+/** Results that arrive while a person types reset the cell's editor, and letters are lost; they can wait for its end. */
+export function keepWhatIsTyped(univer: Univer): void {
+  const editor = univer.__getInjector().get(IEditorBridgeService);
+  const refresh = editor.refreshEditCellState.bind(editor);
+  editor.refreshEditCellState = () => {
+    if (!editor.isVisible().visible) refresh();
+  };
 }
