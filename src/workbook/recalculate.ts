@@ -2,16 +2,9 @@ import { Workbook } from "@cj-tech-master/excelts";
 import { installChartSupport } from "@cj-tech-master/excelts/chart";
 import { installFormulaEngine } from "@cj-tech-master/excelts/formula";
 import { catalogue } from "../functions/catalogue";
-import {
-  clearSpilledCells,
-  filledCells,
-  forgetResults,
-  positionsIn,
-  resultsOf,
-  shownIn,
-  type Calculated,
-} from "./engine/cells";
-import { registerFunctions } from "./engine/functions";
+import { enterFormula, filledCells, positionsIn, resultOf, shownIn, takeFormulas } from "./engine/cells";
+import type { Calculated, FormulaCell, Size } from "./engine/cells";
+import { PLACEHOLDER, registerFunctions, registerPlaceholder } from "./engine/functions";
 import { fromFile } from "./formulaText";
 import type { CellValue } from "./model";
 
@@ -19,7 +12,7 @@ installFormulaEngine();
 // Without it the library refuses to open a file with a chart.
 installChartSupport();
 
-/** Passes after which results that still change count as circular. Each spill that feeds another takes one pass. */
+/** Passes after which sizes that still change count as circular; each spill that feeds another can take one. */
 const MOST_PASSES = 12;
 
 /** The outcome of a recalculation. */
@@ -38,11 +31,12 @@ export interface Recalculated {
 /** Opens an .xlsx and calculates every formula afresh. The one module that knows the calculating library of Node. */
 export async function recalculate(bytes: Uint8Array): Promise<Recalculated> {
   const workbook = await open(bytes);
-  clearSpilledCells(workbook);
+  const formulas = takeFormulas(workbook);
+  const filled = new Set([...filledCells(workbook), ...formulas.map(({ key }) => key)]);
   const reasons = registerFunctions(workbook, catalogue);
-  forgetResults(workbook, (formula, key) => withCaller(fromFile(formula), key));
-  const filled = filledCells(workbook);
-  const results = settle(workbook, filled, () => reasons.clear());
+  placeSpills(workbook, formulas);
+  for (const one of formulas) enterFormula(one, withCaller(fromFile(one.formula), one.key));
+  const results = settle(workbook, formulas, filled, () => reasons.clear());
   const names = new Map(workbook.definedNames.model.map(({ name, ranges }) => [name, ranges[0] ?? ""]));
   return {
     sheets: workbook.worksheets.map(({ name }) => name),
@@ -70,21 +64,38 @@ async function open(bytes: Uint8Array): Promise<Workbook> {
   }
 }
 
+/** Lets the library see, before anything is calculated, which cells the spills of the saved file filled. */
+function placeSpills(workbook: Workbook, formulas: readonly FormulaCell[]): void {
+  const spills = formulas.filter(({ spill }) => spill && spill.rows * spill.columns > 1);
+  registerPlaceholder(workbook, new Map(spills.map(({ key, spill }) => [key, spill as Size])));
+  for (const one of spills) enterFormula(one, `${PLACEHOLDER}("${one.key}")`);
+  workbook.calculateFormulas();
+}
+
 /**
- * Calculates until what the spills leave in other cells no longer changes: the library shows it to their readers one pass
- * later.
+ * Calculates until no spill changes its size. The library puts formulas in order by the cells the spills filled in the pass
+ * before, so that only a pass in which every spill keeps its size has read them all in the right order.
  */
-function settle(workbook: Workbook, filled: ReadonlySet<string>, beforePass: () => void): Map<string, Calculated> {
-  let before = "[]";
+function settle(
+  workbook: Workbook,
+  formulas: readonly FormulaCell[],
+  filled: ReadonlySet<string>,
+  beforePass: () => void,
+): Map<string, Calculated> {
+  let before = JSON.stringify(formulas.map(({ spill }) => spill && [spill.rows, spill.columns]));
   for (let pass = 0; pass < MOST_PASSES; pass++) {
     beforePass();
     workbook.calculateFormulas();
-    const results = resultsOf(workbook, filled);
-    const spilled = JSON.stringify([...results].filter(([, result]) => Array.isArray(result)));
-    if (spilled === before) return results;
-    before = spilled;
+    const results = new Map(formulas.map((one) => [one.key, resultOf(one, filled)]));
+    const now = JSON.stringify(formulas.map(({ key, spill }) => spill && sizeOf(results.get(key))));
+    if (now === before) return results;
+    before = now;
   }
   throw new Error("the workbook does not settle: a formula depends on itself");
+}
+
+function sizeOf(result: Calculated | undefined): [rows: number, columns: number] {
+  return Array.isArray(result) ? [result.length, result[0]?.length ?? 1] : [1, 1];
 }
 
 /** Hands every call of our functions the address it is made from, so that a reason can be kept for the cell. */

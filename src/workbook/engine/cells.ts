@@ -55,25 +55,43 @@ export function positionsIn(address: string): Corner[][] {
   );
 }
 
-/** Empties what earlier spills left in the file; the library would take it for typed values that block the spill. */
-export function clearSpilledCells(workbook: Workbook): void {
-  for (const [sheet, cell] of cellsOf(workbook)) {
-    const ref = arrayOf(cell)?.ref;
-    if (!ref?.includes(":")) continue;
-    for (const { row, column } of positionsIn(ref).flat().slice(1)) sheet.getCell(row, column).value = null;
-  }
+/** A formula of the file: where it stands, what it says, and the cells it filled when the file was saved. */
+export interface FormulaCell {
+  readonly key: string;
+  readonly sheet: Worksheet;
+  readonly cell: Cell;
+  readonly formula: string;
+  /** Set where the formula may spill. */
+  readonly spill?: Size;
 }
 
-/** Drops stored results, so that none is taken for a calculated one, and rewrites each formula. */
-export function forgetResults(workbook: Workbook, rewrite: (formula: string, key: string) => string): void {
+export interface Size {
+  readonly rows: number;
+  readonly columns: number;
+}
+
+/** Takes every formula out of the workbook, with its stored results and what it had spilled into other cells. */
+export function takeFormulas(workbook: Workbook): FormulaCell[] {
   const formulas = cellsOf(workbook)
     .filter(([, cell]) => isFormula(cell))
-    // All are read before any is changed: a shared formula is read off another cell's.
-    .map(([sheet, cell]) => ({ cell, text: rewrite(cell.formula ?? "", keyOf(sheet, cell)), array: arrayOf(cell) }));
-  for (const { cell, text, array } of formulas) {
-    const spills = array ? { ref: array.ref, shareType: "array", isDynamicArray: true } : {};
-    cell.value = { formula: text, ...spills } as Cell["value"];
+    // All are read before any is taken out: a shared formula is read off another cell's.
+    .map(([sheet, cell]): FormulaCell => {
+      const ref = arrayOf(cell)?.ref;
+      const area = ref === undefined ? [] : positionsIn(ref);
+      const spill = ref === undefined ? {} : { spill: { rows: area.length, columns: area[0]?.length ?? 1 } };
+      return { key: keyOf(sheet, cell), sheet, cell, formula: cell.formula ?? "", ...spill };
+    });
+  for (const { cell, sheet } of formulas) {
+    const ref = arrayOf(cell)?.ref ?? cell.address;
+    for (const { row, column } of positionsIn(ref).flat()) sheet.getCell(row, column).value = null;
   }
+  return formulas;
+}
+
+/** Puts a formula into its cell. */
+export function enterFormula({ cell, spill }: FormulaCell, formula: string): void {
+  const dynamic = spill ? { ref: cell.address, shareType: "array", isDynamicArray: true } : {};
+  cell.value = { formula, ...dynamic } as Cell["value"];
 }
 
 /** Addresses of every cell that holds something. */
@@ -81,13 +99,9 @@ export function filledCells(workbook: Workbook): Set<string> {
   return new Set(cellsOf(workbook).map(([sheet, cell]) => keyOf(sheet, cell)));
 }
 
-/** Reads the results after a calculation; `filled` are the cells that held something before it. */
-export function resultsOf(workbook: Workbook, filled: ReadonlySet<string>): Map<string, Calculated> {
-  const results = new Map<string, Calculated>();
-  for (const [sheet, cell] of cellsOf(workbook)) {
-    if (isFormula(cell)) results.set(keyOf(sheet, cell), arrayOf(cell) ? spilled(sheet, cell, filled) : shownIn(cell));
-  }
-  return results;
+/** What a formula gives after a calculation; `filled` are the cells that held something before it. */
+export function resultOf({ sheet, cell, spill }: FormulaCell, filled: ReadonlySet<string>): Calculated {
+  return spill ? spilled(sheet, cell, filled) : shownIn(cell);
 }
 
 /** What a cell holds or shows; errors as their text. */

@@ -2,9 +2,13 @@ import type { Workbook } from "@cj-tech-master/excelts";
 import { Problem } from "../../calc/problem";
 import type { Declaration } from "../../functions/contract/declaration";
 import type { Cell, Value } from "../../functions/contract/result";
+import type { Size } from "./cells";
 
 /** The kinds of the calculating library's values; its own enumeration exists for the compiler only. */
 const KIND = { blank: 0, number: 1, text: 2, flag: 3, error: 4, table: 5 } as const;
+
+/** The name of the placeholder; no worksheet function has it. */
+export const PLACEHOLDER = "RILL.PLACEHOLDER";
 
 interface Scalar {
   readonly kind: number;
@@ -42,6 +46,18 @@ export function registerFunctions(workbook: Workbook, catalogue: readonly Declar
     workbook.registerFunction(name, (given) => rounded(given as Scalar[], toWhole), { minArity: 2, maxArity: 2 });
   }
   return reasons;
+}
+
+/**
+ * A function that fills as many cells as a formula filled before, by the address of the formula: with it the library learns
+ * which cells hang on which formula before it puts the formulas in order.
+ */
+export function registerPlaceholder(workbook: Workbook, sizes: ReadonlyMap<string, Size>): void {
+  const place = ([caller]: unknown[]): unknown => {
+    const { rows, columns } = sizes.get(String((caller as Scalar).value)) ?? { rows: 1, columns: 1 };
+    return fromValue(Array.from({ length: rows }, () => Array.from({ length: columns }, () => 0)));
+  };
+  workbook.registerFunction(PLACEHOLDER, place, { minArity: 1, maxArity: 1 });
 }
 
 /** What the function contract expects for a value of the library: rows for ranges, {error} for error cells. */
