@@ -1,9 +1,13 @@
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
+import { assemble } from "../../src/workbook/assemble";
 import { calculate } from "../../src/workbook/build";
+import { cellAddress } from "../../src/workbook/layout/address";
 import type { CellValue } from "../../src/workbook/model";
 import { recalculate, type Recalculated } from "../../src/workbook/recalculate";
+import { sheets } from "../../src/workbook/sheets";
 import { writeWorkbook } from "../../src/workbook/write";
-import { biggestJob, OWN_LINES, smallestJob } from "./jobs";
+import { biggestJob, OWN_LINES, smallestJob, typeInto } from "./jobs";
 
 function numbers(cells: readonly (readonly CellValue[])[] | undefined): number[] {
   return (cells ?? []).flat().filter((value): value is number => typeof value === "number");
@@ -64,4 +68,25 @@ describe.each(["US", "SI"] as const)("a job in %s", (system) => {
     expect(total(calculated.named("DesignFlow"))).toBeGreaterThan(0);
     expect(total(calculated.named("PriceTotal"))).toBeGreaterThan(0);
   });
+});
+
+it("a finished file that is edited comes to what a workbook built with the edit comes to, spills of another size included", async () => {
+  const built = assemble(sheets, "US", "demo");
+  await calculate(built);
+  const parts = unzipSync(await writeWorkbook(built));
+  const where = built.names.find(({ name }) => name === "DropCount");
+  const site = `xl/worksheets/sheet${built.sheets.findIndex(({ name }) => name === where?.sheet) + 1}.xml`;
+  const before = strFromU8(parts[site] ?? new Uint8Array());
+  const cell = `r="${cellAddress(where?.area.top ?? 0, where?.area.left ?? 0)}"`;
+  const after = before.replace(
+    new RegExp(`(<c ${cell}[^>]*><v>)4(</v>)`),
+    (_, open: string, close: string) => `${open}7${close}`,
+  );
+  expect(after).not.toBe(before);
+  const edited = await recalculate(zipSync({ ...parts, [site]: strToU8(after) }));
+
+  const typed = assemble(sheets, "US", "demo");
+  typeInto(typed, "DropCount", [[7]]);
+  const fresh = await calculate(typed);
+  expect([...edited.results]).toEqual([...fresh.results]);
 });
