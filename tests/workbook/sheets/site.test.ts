@@ -1,0 +1,30 @@
+import { describe, expect, it } from "vitest";
+import { site } from "../../../src/workbook/sheets/site";
+import { start } from "../../../src/workbook/sheets/start";
+import { Tried, type Typed } from "./tried";
+
+const demo = (system: "US" | "SI", typed: Typed): Promise<Tried> => Tried.of([start, site], system, "demo", typed);
+
+describe("Site", () => {
+  it("calls a feature steeper than 1 in 1 a wall", async () => {
+    expect((await demo("US", { Fall: 4, Run: 3.9 })).verdict("Site", "Slope")).toBe("LOOK");
+    expect((await demo("US", {})).verdict("Site", "Slope")).toBe("OK");
+  });
+
+  it("asks for more drops where one would be tall", async () => {
+    // 2.75 ft in one drop is more than 2 ft; 0.95 m in one is more than 0.6 m, in two 0.475 m.
+    expect((await demo("US", { DropCount: 1 })).verdict("Site", "Fall of one drop")).toBe("LOOK");
+    expect((await demo("SI", { DropCount: 1 })).verdict("Site", "Fall of one drop")).toBe("LOOK");
+    expect((await demo("SI", { DropCount: 2 })).verdict("Site", "Fall of one drop")).toBe("OK");
+  });
+
+  it("counts the inputs that are still blank, and Start adds them up", async () => {
+    const without = await demo("US", { Fall: "", ClientName: "" });
+    expect(without.verdict("Site", "Inputs still blank")).toBe("FIX");
+    expect(without.verdict("Site", "Slope")).toBe("to fill");
+    // Two checks need the fall; the blank inputs are one more to fix.
+    expect([without.number("ChecksToFix"), without.number("ChecksToFill"), without.number("ChecksOk")]).toEqual([
+      1, 2, 0,
+    ]);
+  });
+});
