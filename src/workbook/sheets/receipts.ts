@@ -44,7 +44,6 @@ export const receipts = defineSheet({
       key: "quantity",
       title: "Quantity",
       kind: "number" as const,
-      format: "#,##0.##",
       input: { ...QUANTITY, message },
     });
     s.table({

@@ -41,7 +41,7 @@ export const reconcile = defineSheet({
         { kind: "text" },
         { kind: "text" },
         { kind: "text" },
-        ...Array.from({ length: 4 }, () => ({ kind: "number", format: "#,##0.##" }) as const),
+        ...Array.from({ length: 4 }, () => ({ kind: "number", format: "#,##0.00" }) as const),
         ...Array.from({ length: 5 }, () => ({ kind: "money" }) as const),
         { kind: "text" },
         { kind: "text" },

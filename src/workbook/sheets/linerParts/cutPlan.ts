@@ -18,7 +18,7 @@ export function cutPlan(s: SheetLayout): void {
     formula: "=RILL.CUTPLAN(LinerPieces,LinerRolls,LinerTurn,SeamLap,Units)",
     columns: [
       { kind: "text" },
-      { kind: "number", format: "#,##0.##" },
+      { kind: "number" },
       { kind: "length" },
       { kind: "length" },
       { kind: "length" },

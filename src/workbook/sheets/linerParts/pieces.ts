@@ -41,7 +41,6 @@ export function allowances(s: SheetLayout): void {
     label: "Liner thickness",
     kind: "number",
     unit: { US: "mil", SI: "mm" },
-    format: "0.##",
     usual: { US: 45, SI: 1.15 },
     min: { US: 10, SI: 0.25 },
     max: { US: 120, SI: 3 },

@@ -36,7 +36,6 @@ export function orderBook(s: SheetLayout): void {
         key: "quantity",
         title: "Quantity",
         kind: "number",
-        format: "#,##0.##",
         name: "OrderQuantities",
         input: { min: -1_000_000, max: 1_000_000, message: "Quantity ordered; below zero cuts an earlier line." },
       },

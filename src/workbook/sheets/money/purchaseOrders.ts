@@ -93,7 +93,7 @@ export function purchaseOrder(s: SheetLayout, suppliers: TableRef, number: numbe
       { title: "What", kind: "text" },
       { title: "Code", kind: "text" },
       { title: "Unit", kind: "text" },
-      { title: "Quantity", kind: "number", format: "#,##0.##" },
+      { title: "Quantity", kind: "number" },
       { title: "Price", kind: "money", format: UNIT_COST_FORMAT },
       { title: "Amount", kind: "money" },
     ],

@@ -88,7 +88,6 @@ export function workedOut(
       key: "order",
       title: "To order",
       kind: "number",
-      format: "#,##0.##",
       formula:
         "=IF(ISNUMBER([need]),IF([need]>0,ROUND(MAX(1,ROUNDUP(ROUND(MAX([need]*(1+[waste]),[minimum])" +
         '/IF([pack]>0,[pack],1)-0.000001,9),0))*IF([pack]>0,[pack],1),6),0),"")',
@@ -103,7 +102,6 @@ export function workedOut(
       key: "ordered",
       title: "Ordered so far",
       kind: "number",
-      format: "#,##0.##",
     },
     look: {
       key: "look",

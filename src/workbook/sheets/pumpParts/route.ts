@@ -67,7 +67,7 @@ export function route(s: SheetLayout, job: Job): void {
         title: "Size",
         kind: "size",
         name: "RouteSizes",
-        format: job.pick({ US: "0.##", SI: "0" }),
+        format: job.pick({ US: "General", SI: "0" }),
         input: {
           min: job.pick({ US: 0.5, SI: 12 }),
           max: job.pick({ US: 24, SI: 630 }),
