@@ -25,6 +25,15 @@ export function missing(sentence: string): Problem {
   return new Problem("missing", sentence);
 }
 
+/** What `work` gives; a problem in it is told as that of `part`, as in "run 2: flow must fit the bed". */
+export function ofPart<T>(part: string, work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    throw error instanceof Problem ? new Problem(error.kind, `${part}: ${error.message}`) : error;
+  }
+}
+
 /** Throws unless `value` is a finite number; guards every public calculation against silent NaN. */
 export function requireFinite(name: string, value: number): number {
   if (!Number.isFinite(value)) throw invalid(`${name} must be a finite number`);

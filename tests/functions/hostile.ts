@@ -123,11 +123,60 @@ function firstColumn(like: unknown): unknown[] {
   return rows.length > 0 ? rows.map((row) => row[0]) : [1];
 }
 
-/** Calls of a function: mostly sensible, sometimes with one argument hostile, sometimes with all of them. */
-export function calls(declaration: Declaration): fc.Arbitrary<unknown[]> {
+/** How much a number of an example may change and still be sensible; half the numbers stay as they are. */
+const nudge = fc.oneof(fc.constant(1), fc.double({ min: 0.8, max: 1.25, noNaN: true }));
+
+/** A value much like an example's: numbers moved a little, by one factor for a whole column, so that what rises still rises. */
+export function alike(argument: Argument<unknown>, like: unknown): fc.Arbitrary<unknown> {
+  const columns = [...Object.values(argument.columns ?? {}), ...Object.values(argument.repeated ?? {})];
+  const fixed = Object.keys(argument.columns ?? {}).length;
+  const columnAt = (at: number): number =>
+    at < fixed ? at : fixed + ((at - fixed) % Math.max(1, columns.length - fixed));
+  const moved = (of: Argument<unknown>, value: unknown, by: number): unknown => {
+    // A size is one that is sold, and shares add up to one.
+    const stays = of.measure === "size" || /^share\b/.test(of.rule("US"));
+    if (typeof value !== "number" || stays) return value;
+    return of.rule("US").includes("whole") ? Math.round(value * by) : value * by;
+  };
+  if (!Array.isArray(like)) return nudge.map((by) => moved(argument, like, by));
+  return fc
+    .array(nudge, { minLength: Math.max(1, columns.length), maxLength: Math.max(1, columns.length) })
+    .map((factors) =>
+      (like as unknown[][]).map((row) =>
+        row.map((value, at) => moved(columns[columnAt(at)] ?? argument, value, factors[columnAt(at)] ?? 1)),
+      ),
+    );
+}
+
+/** A call, and where something strange was put into what was sensible before: the place of the argument. */
+export interface Call {
+  readonly args: readonly unknown[];
+  readonly spoilt?: { readonly at: number; readonly before: readonly unknown[] };
+}
+
+/** Puts something strange into one argument: in place of all of it, or of one cell of a range. */
+function spoil(args: readonly unknown[]): fc.Arbitrary<Call> {
+  return fc.nat({ max: args.length - 1 }).chain((at) => {
+    const own = args[at];
+    const replaced = (value: unknown): Call => ({
+      args: args.map((kept, index) => (index === at ? value : kept)),
+      spoilt: { at, before: args },
+    });
+    if (!Array.isArray(own)) return anything.map(replaced);
+    const rows = own as unknown[][];
+    const place = fc.tuple(fc.nat({ max: rows.length - 1 }), fc.nat({ max: (rows[0]?.length ?? 1) - 1 }), cells);
+    const oneCell = place.map(([y, x, cell]) =>
+      replaced(rows.map((row, r) => row.map((kept, c) => (r === y && c === x ? cell : kept)))),
+    );
+    return fc.oneof({ weight: 3, arbitrary: oneCell }, { weight: 2, arbitrary: anything.map(replaced) });
+  });
+}
+
+/** Calls of a function: mostly sensible, often with one argument strange, sometimes with all of them. */
+export function calls(declaration: Declaration): fc.Arbitrary<Call> {
   const entries = Object.entries(declaration.args);
   const example = fc.constantFrom(...declaration.examples.map((e) => e.args));
-  const sensible = fc
+  const fitted = fc
     .tuple(example, fc.constantFrom<UnitSystem>("US", "SI"))
     .chain(([like, system]) =>
       fc.tuple(
@@ -136,15 +185,16 @@ export function calls(declaration: Declaration): fc.Arbitrary<unknown[]> {
         ),
       ),
     );
-  const nearExample = example.map((args) => entries.map((_, index) => args[index] ?? null));
-  const spoilt = fc
-    .tuple(fc.oneof(nearExample, sensible), fc.nat({ max: entries.length - 1 }), anything)
-    .map(([args, index, value]) => args.map((own: unknown, at: number) => (at === index ? value : own)));
+  const near = example.chain((like) =>
+    fc.tuple(...entries.map(([, argument], index) => alike(argument, like[index] ?? null))),
+  );
   const wild = fc.tuple(...entries.map(() => anything));
+  const plain = (args: fc.Arbitrary<unknown[]>): fc.Arbitrary<Call> => args.map((all) => ({ args: all }));
   return fc.oneof(
-    { weight: 5, arbitrary: sensible as fc.Arbitrary<unknown[]> },
-    { weight: 5, arbitrary: spoilt },
-    { weight: 1, arbitrary: wild as fc.Arbitrary<unknown[]> },
-    { weight: 1, arbitrary: fc.tuple(nearExample, anything).map(([args, more]) => [...args, more, INVOCATION]) },
+    { weight: 3, arbitrary: plain(fitted) },
+    { weight: 4, arbitrary: plain(near) },
+    { weight: 5, arbitrary: near.chain(spoil) },
+    { weight: 1, arbitrary: plain(wild) },
+    { weight: 1, arbitrary: plain(fc.tuple(near, anything).map(([args, more]) => [...args, more, INVOCATION])) },
   );
 }

@@ -1,6 +1,6 @@
 import type { Pipe } from "../pipe/bore";
 import { boreArea } from "../pipe/friction";
-import { invalid, requireRange } from "../problem";
+import { invalid, ofPart, requireRange } from "../problem";
 import { bedDoubt, normalFlow } from "../water/bed";
 import { lipDepth, lipDoubt } from "../water/lip";
 
@@ -80,13 +80,13 @@ export function drainBack(flow: number, feature: Feature): DrainPart[] {
   return [
     ...pools.map((pool, index): DrainPart => {
       requireRange(`area of pool ${index + 1}`, pool.area, area.min, area.max, "m²");
-      const depth = lipDepth(flow, pool.lipWidth);
+      const depth = ofPart(`pool ${index + 1}`, () => lipDepth(flow, pool.lipWidth));
       const remark = lipDoubt(pool.lipWidth, depth);
       return { kind: "pool", index, volume: depth * pool.area, depth, speed: undefined, remark };
     }),
     ...reaches.map((reach, index): DrainPart => {
       requireRange(`length of run ${index + 1}`, reach.length, length.min, length.max, "m");
-      const even = normalFlow(flow, { ...reach, sideSlope: 0 });
+      const even = ofPart(`run ${index + 1}`, () => normalFlow(flow, { ...reach, sideSlope: 0 }));
       const volume = even.area * reach.length;
       return { kind: "bed", index, volume, depth: even.depth, speed: even.speed, remark: bedDoubt(even) };
     }),
