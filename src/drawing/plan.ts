@@ -1,8 +1,9 @@
 import type { UnitSystem } from "../calc/quantity/unitSystem";
 import { invalid } from "../calc/problem";
+import { poolShapes, type Pool } from "./planPools";
 import { dimension, drawing, element, FAINT, figure, INK, label, line, STONE, WATER } from "./svg";
 
-/** What the plan shows; every length in the default unit of the system (ft or m). */
+/** What the plan shows; every length in the default unit of the system (ft or m), areas in its square. */
 export interface PlanFacts {
   readonly system: UnitSystem;
   readonly name: string;
@@ -10,85 +11,99 @@ export interface PlanFacts {
   readonly bedWidth: number;
   readonly basinLength: number;
   readonly basinWidth: number;
+  /** From the top: the spillway box first, then the pool behind the lip of each next drop. */
+  readonly pools: readonly Pool[];
 }
 
 const WIDTH = 360;
 const LEFT = 34;
 const RIGHT = 30;
 const TOP = 40;
+/** Room for the numbers of the drops between the widest part and the stations. */
+const MARGIN = 14;
 
-/** The feature from above: spillway box, bed with a lip at every drop and its station, and the basin's outline. */
+/** The feature from above: spillway box, bed with a lip at every drop and its station, pools, and the basin's outline. */
 export function planDrawing(facts: PlanFacts): string {
-  const { treads, bedWidth, basinLength, basinWidth } = facts;
+  const { treads, bedWidth, basinLength, basinWidth, pools } = facts;
   for (const value of [...treads, bedWidth, basinLength, basinWidth]) {
     if (!(value > 0 && Number.isFinite(value))) throw invalid("the plan needs treads, a bed and a basin above 0");
   }
   if (treads.length === 0) throw invalid("the plan needs at least one tread");
   const unit = facts.system === "US" ? "ft" : "m";
   const run = treads.reduce((total, tread) => total + tread, 0);
-  const box = 0.08 * (run + basinLength);
+  // The box is as long as its water needs at the width of the bed; where its water is not known, it is a sign only.
+  const boxWater = pools[0] ? pools[0].area / bedWidth : 0;
+  const box = boxWater > 0 && boxWater < run ? boxWater : 0.08 * (run + basinLength);
   const scale = (WIDTH - LEFT - RIGHT) / (box + run + basinLength);
-  const widest = Math.max(bedWidth, basinWidth) * scale;
+  const lips = treads.map((_, index) => treads.slice(0, index).reduce((total, tread) => total + tread, 0));
+  const shapes = poolShapes(pools, lips);
+  const widest = Math.max(bedWidth, basinWidth, ...shapes.map(({ width }) => width)) * scale;
   const middle = TOP + widest / 2;
-  const x = (along: number): number => LEFT + along * scale;
+  const x = (along: number): number => LEFT + (box + along) * scale;
   const half = (bedWidth * scale) / 2;
   const basinHalf = (basinWidth * scale) / 2;
+  const tip = Math.max(x(0) + 16, Math.min(x(0) + 40, x(treads[0] ?? 0) - 6));
+  const outline = { fill: "none", stroke: INK, "stroke-width": 1.5 };
   const parts: string[] = [
+    element("rect", { x: x(-box), y: middle - half, width: box * scale, height: 2 * half, ...outline }),
+    element("rect", { x: x(0), y: middle - half, width: run * scale, height: 2 * half, fill: "none", stroke: STONE }),
     element("rect", {
-      x: x(0),
-      y: middle - half,
-      width: box * scale,
-      height: 2 * half,
-      fill: "none",
-      stroke: INK,
-      "stroke-width": 1.5,
-    }),
-    element("rect", { x: x(box), y: middle - half, width: run * scale, height: 2 * half, fill: "none", stroke: STONE }),
-    element("rect", {
-      x: x(box + run),
+      x: x(run),
       y: middle - basinHalf,
       width: basinLength * scale,
       height: 2 * basinHalf,
-      fill: "none",
-      stroke: INK,
-      "stroke-width": 1.5,
+      ...outline,
       "stroke-dasharray": "6 3",
     }),
-    line(x(box + run), middle - half, x(box + run), middle + half, { stroke: WATER, "stroke-width": 2 }),
-    label(x(box + run) + 6, middle - 2, "basin, buried", { "font-size": 10 }),
+    ...shapes.map(({ start, length, width }) =>
+      element("ellipse", {
+        cx: x(start + length / 2),
+        cy: middle,
+        rx: (length / 2) * scale,
+        ry: (width / 2) * scale,
+        fill: WATER,
+        "fill-opacity": 0.16,
+        stroke: WATER,
+        "stroke-width": 1.2,
+      }),
+    ),
+    line(x(run), middle - half, x(run), middle + half, { stroke: WATER, "stroke-width": 2 }),
+    label(x(run) + 6, middle - 2, "basin, buried", { "font-size": 10 }),
     // An arrow of the flow, so that the drawing is read the right way round on site.
-    line(x(box) + 8, middle, x(box) + 34, middle, { stroke: WATER, "stroke-width": 1.5 }),
-    element("path", { d: `M${Math.round(x(box) + 40)} ${Math.round(middle)}l-8 -4v8z`, fill: WATER }),
+    line(x(0) + 6, middle, tip - 6, middle, { stroke: WATER, "stroke-width": 1.5 }),
+    element("path", { d: `M${Math.round(tip)} ${Math.round(middle)}l-8 -4v8z`, fill: WATER }),
   ];
-  let station = 0;
+  const top = middle - widest / 2;
+  const base = middle + widest / 2;
   let lastLabel = -Infinity;
-  const base = middle + Math.max(half, basinHalf);
-  treads.forEach((tread, index) => {
-    const at = x(box + station);
-    parts.push(line(at, middle - half, at, middle + half, { stroke: WATER, "stroke-width": 2 }));
-    if (at - lastLabel >= 30) {
-      parts.push(line(at, middle + half, at, base + 6, { stroke: FAINT, "stroke-dasharray": "2 3" }));
-      parts.push(label(at, base + 17, figure(station), { "text-anchor": "middle", "font-size": 10 }));
-      parts.push(label(at + 4, middle - half - 4, String(index + 1), { "font-size": 10, fill: FAINT }));
-      lastLabel = at;
-    }
-    station += tread;
+  lips.forEach((station, index) => {
+    const at = x(station);
+    // A lip as wide as its pool says, and as the bed where nothing is said.
+    const lip = Math.min(half, ((pools[index]?.lip || Infinity) * scale) / 2);
+    parts.push(line(at, middle - lip, at, middle + lip, { stroke: WATER, "stroke-width": 3 }));
+    if (at - lastLabel < 30) return;
+    lastLabel = at;
+    parts.push(line(at, top - 4, at, base + 6, { stroke: FAINT, "stroke-dasharray": "2 3" }));
+    parts.push(label(at, base + 17, figure(station), { "text-anchor": "middle", "font-size": 10 }));
+    parts.push(label(at + 4, top - 1, String(index + 1), { "font-size": 10, fill: FAINT }));
   });
+  const notes = [
+    `Stations from the top lip in ${unit}; numbers above are drops.`,
+    pools.length > 0 ? "Pools behind their lips, water surface to scale, shape free." : "",
+    pools.length > treads.length ? `Not drawn: ${pools.length - treads.length} more pools than lips.` : "",
+  ].filter(Boolean);
   parts.push(
-    dimension(x(box), 18, x(box + run), 18, `run ${figure(run)} ${unit}`),
+    dimension(x(0), 18, x(run), 18, `run ${figure(run)} ${unit}`),
     dimension(18, middle - half, 18, middle + half, `${figure(bedWidth)} ${unit}`),
     dimension(WIDTH - 6, middle - basinHalf, WIDTH - 6, middle + basinHalf, `${figure(basinWidth)} ${unit}`),
-    label(8, base + 32, `Stations from the top lip in ${unit}; numbers above the bed are drops.`, {
-      fill: FAINT,
-      "font-size": 10,
-    }),
+    ...notes.map((note, index) => label(8, base + 20 + MARGIN * (index + 1), note, { fill: FAINT, "font-size": 10 })),
   );
   return drawing(
     WIDTH,
-    base + 40,
+    base + 28 + MARGIN * notes.length,
     `Plan of ${facts.name}`,
-    `A bed ${figure(bedWidth)} ${unit} wide and ${figure(run)} ${unit} long with ${treads.length} drops, ` +
-      `ending in a basin of ${figure(basinLength)} by ${figure(basinWidth)} ${unit}.`,
+    `A bed ${figure(bedWidth)} ${unit} wide and ${figure(run)} ${unit} long with ${treads.length} drops and ` +
+      `${shapes.length} pools below the spillway box, ending in a basin of ${figure(basinLength)} by ${figure(basinWidth)} ${unit}.`,
     parts.join(""),
   );
 }

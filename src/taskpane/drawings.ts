@@ -47,7 +47,14 @@ export class Reading {
   get system(): UnitSystem {
     return readUnitSystem(this.text("Units"));
   }
+
+  /** A size of the workbook (inches or millimetres) as a length of the drawing (feet or metres). */
+  length(size: number): number {
+    return size / SIZES_PER_LENGTH[this.system];
+  }
 }
+
+const SIZES_PER_LENGTH: Readonly<Record<UnitSystem, number>> = { US: 12, SI: 1000 };
 
 const CURVE_POINTS = 25;
 
@@ -63,13 +70,13 @@ export const DRAWINGS: readonly JobDrawing[] = [
         treads: read.column("Treads"),
         basinLength: read.number("BasinLength"),
         basinDepth: read.number("BasinWaterDepth"),
-        rimBelowGrade: read.number("RimBelowGrade"),
+        rimBelowGrade: read.length(read.number("RimBelowGrade")),
         levelDrop: read.number("LevelDrop"),
       }),
   },
   {
     title: "Plan",
-    places: ["Units", "FeatureName", "Treads", "BedWidth", "BasinLength", "BasinWidth"],
+    places: ["Units", "FeatureName", "Treads", "BedWidth", "BasinLength", "BasinWidth", "PoolTable"],
     draw: (read) =>
       planDrawing({
         system: read.system,
@@ -78,6 +85,10 @@ export const DRAWINGS: readonly JobDrawing[] = [
         bedWidth: read.number("BedWidth"),
         basinLength: read.number("BasinLength"),
         basinWidth: read.number("BasinWidth"),
+        pools: read
+          .grid("PoolTable")
+          .map(([area, lip]) => ({ area: Number(area), lip: read.length(Number(lip)) }))
+          .filter(({ area }) => area > 0),
       }),
   },
   {

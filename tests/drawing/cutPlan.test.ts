@@ -163,7 +163,9 @@ describe("the other drawings", () => {
     const name = `A<&>"'`;
     const size = { drops: [0.2, 0.3], treads: [1, 1.2], basinLength: 2.9, basinDepth: 0.75 };
     expectSound(sectionDrawing({ system: "SI", name, ...size, rimBelowGrade: 0.08, levelDrop: 0.2 }));
-    expectSound(planDrawing({ system: "SI", name, treads: [1, 1.2], bedWidth: 1, basinLength: 2.9, basinWidth: 2 }));
+    expectSound(
+      planDrawing({ system: "SI", name, treads: [1, 1.2], bedWidth: 1, basinLength: 2.9, basinWidth: 2, pools: [] }),
+    );
     const points = [0, 1000, 2000].map((flow) => ({ flow, pumpHead: 8 - flow / 500, systemHead: 1 + flow / 900 }));
     expectSound(curvesDrawing({ system: "SI", pump: name, points }));
   });

@@ -7,6 +7,7 @@ import { escapeText, niceStep } from "../../src/drawing/svg";
 
 const size = fc.double({ min: 0.01, max: 500, noNaN: true });
 const sizes = fc.array(size, { minLength: 1, maxLength: 12 });
+const pools = fc.array(fc.record({ area: size, lip: fc.oneof(fc.constant(0), size) }), { maxLength: 8 });
 
 function expectSound(svg: string): void {
   expect(svg).not.toMatch(/NaN|Infinity|undefined|null/);
@@ -23,7 +24,7 @@ function expectSound(svg: string): void {
 describe("the drawings", () => {
   it("are sound for every feature that can be built", () => {
     fc.assert(
-      fc.property(sizes, size, size, size, fc.string(), (treads, width, length, depth, name) => {
+      fc.property(sizes, size, size, size, fc.string(), pools, (treads, width, length, depth, name, pools) => {
         const drops = treads.map((tread) => tread / 3);
         const facts = { system: "US" as const, name, treads };
         expectSound(
@@ -36,7 +37,7 @@ describe("the drawings", () => {
             levelDrop: 0.5,
           }),
         );
-        expectSound(planDrawing({ ...facts, bedWidth: width, basinLength: length, basinWidth: width }));
+        expectSound(planDrawing({ ...facts, bedWidth: width, basinLength: length, basinWidth: width, pools }));
       }),
     );
   });
@@ -73,7 +74,7 @@ describe("the drawings", () => {
   it("refuse what cannot be drawn, with a sentence", () => {
     expect(() => curvesDrawing({ system: "US", pump: "", points: [] })).toThrow("at least two points");
     expect(() =>
-      planDrawing({ system: "US", name: "", treads: [], bedWidth: 1, basinLength: 1, basinWidth: 1 }),
+      planDrawing({ system: "US", name: "", treads: [], bedWidth: 1, basinLength: 1, basinWidth: 1, pools: [] }),
     ).toThrow("at least one tread");
   });
 
