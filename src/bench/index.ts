@@ -12,7 +12,7 @@ import { dropZone } from "./page/dropZone";
 import { resizablePane } from "./page/divider";
 import { welcome } from "./page/welcome";
 import { workOffline } from "./page/offline";
-import { FileRefusal } from "./reading/refusal";
+import { FileRefusal, refuseSize } from "../workbook/file/refusal";
 
 const WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 const FIRST_TEMPLATE = "rillwright-us-demo.xlsx";
@@ -39,8 +39,8 @@ function start(): void {
     try {
       await job.open(fileName, bytes);
     } catch (error) {
-      if (!(error instanceof FileRefusal)) throw error;
-      refusal(error.message);
+      const why = error instanceof Error ? error.message : String(error);
+      refusal(error instanceof FileRefusal ? why : `${fileName} cannot be shown here: ${why}`);
     }
   }
 
@@ -55,8 +55,18 @@ function start(): void {
     await openBytes(fileName, bytes);
   }
 
-  const openFile = async (file: File): Promise<void> =>
-    openCarefully(file.name, new Uint8Array(await file.arrayBuffer()));
+  const openFile = async (file: File): Promise<void> => {
+    let bytes: Uint8Array;
+    try {
+      refuseSize(file.name, file.size);
+      bytes = new Uint8Array(await file.arrayBuffer());
+    } catch (error) {
+      // The browser gives no reason: a folder was dropped, or the file is gone or locked by another program.
+      const gone = `${file.name} cannot be read; if it is a folder, open the workbook in it.`;
+      return refusal(error instanceof FileRefusal ? error.message : gone);
+    }
+    return openCarefully(file.name, bytes);
+  };
 
   async function save(): Promise<void> {
     download(job.fileName, (await job.file()) as BlobPart, WORKBOOK);

@@ -1,5 +1,6 @@
-import { readFile } from "node:fs/promises";
+import { readFile, stat } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
+import { damaged, FileRefusal, refuseSize, refuseUnreadable } from "../workbook/file/refusal";
 import { recalculate, UnreadableWorkbook, type Recalculated } from "../workbook/recalculate";
 import { summarize, summaryText } from "../workbook/summary";
 
@@ -7,32 +8,40 @@ const USAGE = "Usage: npm run estimate -- FILE.xlsx [--json]";
 
 /** Recalculates a workbook and gives what to print: the text for people, or JSON; throws a sentence for the user. */
 export async function estimate(args: readonly string[]): Promise<string> {
+  const unknown = args.find((argument) => argument.startsWith("-") && argument !== "--json");
+  if (unknown !== undefined) throw new Error(`There is no option ${unknown}. ${USAGE}`);
   const [file, ...more] = args.filter((argument) => argument !== "--json");
   if (file === undefined || more.length > 0) throw new Error(USAGE);
-  const unknown = file.startsWith("-") ? file : undefined;
-  if (unknown) throw new Error(`There is no option ${unknown}. ${USAGE}`);
   const summary = summarize(await open(file));
   if (!summary) throw new Error(`${file} is not a Rillwright estimate: it has no cell named Units that says US or SI.`);
   return args.includes("--json") ? JSON.stringify({ file, ...summary }, null, 2) : summaryText(summary);
 }
 
 async function open(file: string): Promise<Recalculated> {
-  let bytes: Uint8Array;
-  try {
-    bytes = await readFile(file);
-  } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    if (code === "ENOENT") throw new Error(`There is no file ${file}.`);
-    if (code === "EISDIR") throw new Error(`${file} is a folder, not a workbook.`);
-    throw new Error(`${file} cannot be read (${code ?? String(error)}).`);
-  }
+  const bytes = await read(file);
+  refuseUnreadable(file, bytes);
   try {
     return await recalculate(bytes);
   } catch (error) {
-    if (error instanceof UnreadableWorkbook) {
-      throw new Error(`${file} is damaged, or not an .xlsx workbook (${error.message}).`);
-    }
-    throw error;
+    if (error instanceof UnreadableWorkbook) throw damaged(file);
+    throw new Error(`${file} cannot be calculated: ${error instanceof Error ? error.message : String(error)}.`);
+  }
+}
+
+async function read(file: string): Promise<Uint8Array> {
+  try {
+    const facts = await stat(file);
+    if (facts.isDirectory()) throw new FileRefusal(`${file} is a folder, not a workbook.`);
+    // A device or a pipe may never end.
+    if (!facts.isFile()) throw new FileRefusal(`${file} is not a file.`);
+    refuseSize(file, facts.size);
+    return await readFile(file);
+  } catch (error) {
+    if (error instanceof FileRefusal) throw error;
+    const { code } = error as NodeJS.ErrnoException;
+    throw new FileRefusal(
+      code === "ENOENT" ? `There is no file ${file}.` : `${file} cannot be read (${code ?? String(error)}).`,
+    );
   }
 }
 

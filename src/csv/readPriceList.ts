@@ -5,6 +5,7 @@ import { decodeText, type Encoding } from "./decode";
 import { unguardText } from "./formulaGuard";
 import { COLUMNS, fieldOf, readKind, USUAL, type Field, type PriceItem } from "./priceItem";
 import { readRecords, type RawRecord } from "./readRecords";
+import { refuseFile } from "./refuseFile";
 
 /** A row that was left out, and why, as the end of a sentence that begins with its number. */
 export interface RefusedRow {
@@ -36,9 +37,10 @@ const DEAREST = 1e9;
 /**
  * Reads a price list from a CSV file. A row that can't be read is named and left out; the rest comes in.
  *
- * @throws Problem when the file has no row of headings with a code and a cost
+ * @throws Problem when the file is no text, or has no row of headings with a code and a cost
  */
 export function readPriceList(file: Uint8Array | string): PriceListFile {
+  if (typeof file !== "string") refuseFile(file);
   const { text, encoding } =
     typeof file === "string" ? { text: file.replace(/^\uFEFF/, ""), encoding: "UTF-8" as const } : decodeText(file);
   const { delimiter, heading } = findHeadings(text);

@@ -1,3 +1,4 @@
+import { spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -9,6 +10,7 @@ import { GLANCE } from "../../src/workbook/glance";
 import { defineSheet } from "../../src/workbook/layout";
 import type { Summary } from "../../src/workbook/summary";
 import { writeWorkbook } from "../../src/workbook/write";
+import { badFiles } from "../badFiles";
 
 const folder = mkdtempSync(path.join(tmpdir(), "rillwright-"));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -51,13 +53,8 @@ describe("the estimate command", () => {
     ["an unknown option", () => ["--csv"], /There is no option --csv/],
     ["a file that is not there", () => [path.join(folder, "none.xlsx")], /There is no file/],
     ["a folder", () => [folder], /is a folder/],
-    ["a text file", () => [kept("text.xlsx", new TextEncoder().encode("Fall;2.75"))], /damaged, or not an \.xlsx/],
-    [
-      "a file cut short",
-      async () => [kept("cut.xlsx", (await buildWorkbook("US", "blank")).slice(0, 5000))],
-      /damaged/,
-    ],
-    ["an empty file", () => [kept("empty.xlsx", new Uint8Array())], /damaged/],
+    ["an option before a file", () => ["--metric", demo], /There is no option --metric/],
+    ["a device", () => ["/dev/zero"], /is not a file/],
     [
       "somebody else's workbook",
       async () => {
@@ -69,4 +66,28 @@ describe("the estimate command", () => {
   ])("refuses %s in a sentence", async (_, args, sentence) => {
     await expect(estimate(await args())).rejects.toThrow(sentence);
   });
+
+  it.each(badFiles)("refuses $what in a sentence", async ({ bytes, asWorkbook }) => {
+    const file = kept("bad.xlsx", await bytes());
+    await expect(estimate([file])).rejects.toThrow(`${file} ${asWorkbook}`);
+  });
+
+  it("says it on the error output, and ends with 1", () => {
+    const { status, stdout, stderr } = command([path.join(folder, "none.xlsx")]);
+    expect({ status, stdout }).toEqual({ status: 1, stdout: "" });
+    expect(stderr).toMatch(/^There is no file [^\n]+none\.xlsx\.\n$/);
+  });
+
+  it("prints nothing but JSON with --json, and ends with 0", () => {
+    const { status, stdout, stderr } = command([demo, "--json"]);
+    expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+    expect((JSON.parse(stdout) as Summary).units).toBe("US");
+  });
 });
+
+/** Runs the command as a person does, in a process of its own. */
+function command(args: readonly string[]): { status: number | null; stdout: string; stderr: string } {
+  const top = path.join(import.meta.dirname, "../..");
+  const program = [path.join(top, "node_modules/tsx/dist/cli.mjs"), path.join(top, "src/cli/estimate.ts")];
+  return spawnSync(process.execPath, [...program, ...args], { encoding: "utf8", cwd: top });
+}

@@ -7,6 +7,8 @@ import type { Declaration } from "../../src/functions/contract/declaration";
 import { calls, type Call } from "./hostile";
 
 const RUNS = Number(process.env.HARDENING_RUNS ?? 2000);
+/** The same calls in every run, so that a change is what makes it fail; another seed explores. */
+const SEED = Number(process.env.HARDENING_SEED ?? 2);
 const ONLY = process.env.HARDENING_ONLY?.split(",");
 /** The longest a cell may take; plans and reconciliations weigh many rows and may take longer. */
 const LIMIT_MS = 200;
@@ -51,7 +53,7 @@ function misleading(declaration: Declaration, sentence: string, { spoilt }: Call
     return `unreadable: "${sentence}"`;
   const wrong = spoilt && entries[spoilt.at];
   // Units change what every other number means: then another argument may be the one out of range.
-  if (!wrong || wrong[0] === "units" || names(sentence, wrong) || !answers(declaration, spoilt.before))
+  if (!wrong || wrong[0].startsWith("unit") || names(sentence, wrong) || !answers(declaration, spoilt.before))
     return undefined;
   return `names another argument than ${wrong[0]}, the only strange one: "${sentence}"`;
 }
@@ -112,7 +114,7 @@ describe.each(catalogue.filter((d) => ONLY === undefined || ONLY.includes(d.name
           if (wrong !== undefined) throw new Error(wrong);
           if (refusal === undefined) answered++;
         }),
-        { numRuns: RUNS },
+        { numRuns: RUNS, seed: SEED },
       );
       // A test whose calls are mostly refused at the first argument would prove little.
       expect(answered).toBeGreaterThan(RUNS / 4);
