@@ -64,12 +64,12 @@ export function table<C extends Arguments, R extends Arguments = Record<never, n
       const result: Row<C, R>[] = [];
       rows.forEach((cells, index) => {
         if (isEmptyRow(cells)) return;
-        const last = cells.reduce<number>((most, cell, at) => (isBlank(cell) ? most : at + 1), 0);
         if (cells.length < needed) {
           throw invalid(`${label} needs ${needed} columns (${listed}); got ${cells.length}`);
         }
-        if (repeated.length === 0 && last > fixed.length) {
-          throw invalid(`${label} takes ${fixed.length} columns (${listed}); row ${index + 1} has ${last}`);
+        const filled = repeated.length > 0 ? 0 : filledWidth(cells);
+        if (filled > fixed.length) {
+          throw invalid(`${label} takes ${fixed.length} columns (${listed}); row ${index + 1} has ${filled}`);
         }
         result.push(readRow(cells, index + 1, label, system));
       });
@@ -123,6 +123,13 @@ function asRows(raw: unknown, label: string, mostRows: number): readonly (readon
     }
   });
   return rows as (readonly unknown[])[];
+}
+
+/** Columns up to the last that is not blank. */
+function filledWidth(cells: readonly unknown[]): number {
+  let width = cells.length;
+  while (width > 0 && isBlank(cells[width - 1])) width--;
+  return width;
 }
 
 /** Blank cells can arrive as 0 from some hosts, so a row of nothing but blanks and zeros is a blank row. */
