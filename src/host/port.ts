@@ -60,6 +60,8 @@ export interface Theme {
 export interface Task {
   readonly signal: AbortSignal;
   progress(done: number, total: number): void;
+  /** Lets the pane draw, and throws when the user stopped the task meanwhile. */
+  pause(): Promise<void>;
 }
 
 /** Why a host refused, in a sentence the user can act on. */
@@ -94,7 +96,7 @@ export interface Host {
   selected(): Promise<Selected>;
   /** Writes a formula into the selected cell; gives its address. */
   insertFormula(formula: string): Promise<string>;
-  takeTemplate(template: Template, way: TemplateWay): Promise<TemplateReport>;
+  takeTemplate(template: Template, way: TemplateWay, task: Task): Promise<TemplateReport>;
   /** Places a PNG on the sheet in view, at the selected cell; says where. */
   placePicture(png: Uint8Array, title: string): Promise<string>;
   /** Formulas that lost their binding to the functions; how many were entered again. */

@@ -38,8 +38,13 @@ describeInBrowser("the bench's looks", () => {
     await page.locator("#divider").focus();
     await page.keyboard.press("ArrowLeft");
     expect(await width()).toBeGreaterThan(before);
-    await page.keyboard.press("End");
+    await page.keyboard.press("Home");
     expect(await width()).toBe(320);
+    await page.keyboard.press("End");
+    expect(await width()).toBe(720);
+    await page.reload();
+    await page.locator("body[data-ready]").waitFor();
+    expect(await width()).toBe(720);
     await context.close();
   });
 

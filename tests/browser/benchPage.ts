@@ -52,7 +52,7 @@ export class BenchPage {
   }
 
   async showTab(name: string): Promise<void> {
-    await this.page.getByRole("tab", { name, exact: true }).click();
+    await this.page.locator("#pane").getByRole("tab", { name, exact: true }).click();
   }
 
   /** A number of the job as the pane shows it. */
@@ -60,8 +60,8 @@ export class BenchPage {
     return this.page.locator(`[data-name=${name}]`).innerText();
   }
 
-  /** Milliseconds from a key press until a number of the job shows another value. */
-  async timeUntilChanged(name: string, key: string): Promise<number> {
+  /** Starts to watch a number of the job; `shownAfter` then gives the milliseconds from the next key to its change. */
+  async watch(name: string): Promise<void> {
     await this.page.evaluate((glance) => {
       delete document.body.dataset.shownAfter;
       const list = document.querySelector(".glance");
@@ -76,7 +76,9 @@ export class BenchPage {
       });
       if (list) watch.observe(list, { childList: true, subtree: true });
     }, name);
-    await this.page.keyboard.press(key);
+  }
+
+  async shownAfter(): Promise<number> {
     await this.page.locator("body[data-shown-after]").waitFor();
     return Number(await this.page.locator("body").getAttribute("data-shown-after"));
   }
@@ -85,6 +87,28 @@ export class BenchPage {
   async save(): Promise<Uint8Array> {
     const [download] = await Promise.all([this.page.waitForEvent("download"), this.page.click("#save")]);
     return new Uint8Array(await readFile(await download.path()));
+  }
+
+  /** Drags things over the page and lets them go: files, or text such as a link. */
+  async drop(things: {
+    readonly files?: readonly { name: string; bytes: Uint8Array }[];
+    readonly text?: string;
+  }): Promise<void> {
+    const files = (things.files ?? []).map(({ name, bytes }) => ({
+      name,
+      text: Buffer.from(bytes).toString("base64"),
+    }));
+    const carried = await this.page.evaluateHandle(
+      ({ dropped, text }) => {
+        const data = new DataTransfer();
+        for (const { name, text: content } of dropped)
+          data.items.add(new File([Uint8Array.from(atob(content), (letter) => letter.charCodeAt(0))], name));
+        if (text !== undefined) data.setData("text/uri-list", text);
+        return data;
+      },
+      { dropped: files, text: things.text },
+    );
+    for (const type of ["dragover", "drop"]) await this.page.dispatchEvent("#sheet", type, { dataTransfer: carried });
   }
 
   /** Opens a file of the person's own. */

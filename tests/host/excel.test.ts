@@ -8,7 +8,7 @@ import { smallTemplate } from "./smallTemplate";
 
 let book: FakeWorkbook;
 let host: Host;
-const task = { signal: new AbortController().signal, progress: () => undefined };
+const task = { signal: new AbortController().signal, progress: () => undefined, pause: () => Promise.resolve() };
 
 beforeEach(() => {
   book = new FakeWorkbook();
@@ -88,7 +88,7 @@ describe("the selection", () => {
 describe("templates", () => {
   it("open in a new workbook", async () => {
     const bytes = await smallTemplate();
-    expect((await host.takeTemplate({ file: "job.xlsx", bytes }, "open")).said).toContain("new Excel window");
+    expect((await host.takeTemplate({ file: "job.xlsx", bytes }, "open", task)).said).toContain("new Excel window");
     expect(book.opened).toHaveLength(1);
   });
 
@@ -96,10 +96,19 @@ describe("templates", () => {
     book.breaksNames = ["Fall"];
     book.names.delete("StaticLift");
     book.sheets.splice(0, 1);
-    const report = await host.takeTemplate({ file: "job.xlsx", bytes: await smallTemplate() }, "insert");
+    const report = await host.takeTemplate({ file: "job.xlsx", bytes: await smallTemplate() }, "insert", task);
     expect(report).toMatchObject({ mended: ["Fall"], broken: [] });
     expect(book.names.get("Fall")).toBe("Site!$B$4");
     expect(report.said).toContain("3 sheets");
+  });
+
+  it("have the formulas that came without their functions entered again", async () => {
+    book.sheets.splice(0, 1);
+    book.names.delete("StaticLift");
+    book.bringsUnbound = true;
+    const report = await host.takeTemplate({ file: "job.xlsx", bytes: await smallTemplate() }, "insert", task);
+    expect(report.said).toContain("3 of 3 formulas were entered again");
+    expect(book.cell("Pump!A1")?.formula).toBe("=RILL.FTIN(2)");
   });
 
   it("go into Excel on the web without their charts", async () => {
@@ -108,7 +117,7 @@ describe("templates", () => {
     book.names.clear();
     const bytes = zipSync({ ...unzipSync(await smallTemplate()), "xl/charts/chart1.xml": strToU8("<c:chart/>") });
     const insert = vi.spyOn(book, "insert");
-    const report = await host.takeTemplate({ file: "job.xlsx", bytes }, "insert");
+    const report = await host.takeTemplate({ file: "job.xlsx", bytes }, "insert", task);
     expect(report.said).toContain("takes no charts along");
     const parts = Object.keys(unzipSync(insert.mock.calls[0]?.[0] ?? new Uint8Array()));
     expect(parts).toContain("xl/workbook.xml");
@@ -117,8 +126,53 @@ describe("templates", () => {
 
   it("are not inserted beside a sheet or name of the same name", async () => {
     const bytes = await smallTemplate();
-    await expect(host.takeTemplate({ file: "job.xlsx", bytes }, "insert")).rejects.toThrow("already has a sheet Pump");
+    await expect(host.takeTemplate({ file: "job.xlsx", bytes }, "insert", task)).rejects.toThrow(
+      "already has a sheet Pump",
+    );
     expect(book.sheets).toHaveLength(2);
+  });
+});
+
+describe("a host that refuses", () => {
+  it.each([
+    ["InvalidOperationInCellEditMode", "press Enter or Esc"],
+    ["InvalidSelection", "Select one block of cells"],
+    ["AccessDenied", "protected or read-only"],
+    ["ApiNotFound", "update Excel"],
+    ["ItemNotFound", "not in this workbook"],
+  ])("is explained: %s", async (code, cure) => {
+    book.refuses = code;
+    const asked = [
+      () => host.selected(),
+      () => host.insertFormula("=RILL.FTIN(2)"),
+      () => host.write([{ place: "Wanted", values: [[1], [2]] }]),
+      () => host.select("StaticLift"),
+      () => host.read(["StaticLift"]),
+      () => host.placePicture(new Uint8Array([1]), "Plan"),
+      () => host.repairFormulas(task),
+      () => host.recalculate(),
+    ];
+    for (const ask of asked) {
+      const refusal = await ask().then(
+        () => undefined,
+        (error: unknown) => error,
+      );
+      expect(refusal).toBeInstanceOf(HostRefusal);
+      expect((refusal as HostRefusal).message).toMatch(/^Could not .*\. /);
+      expect((refusal as HostRefusal).message).toContain(cure);
+    }
+    book.refuses = undefined;
+    expect(book.cell("Pump!B3")?.value).toBe(7);
+    expect(book.cell("Own!A1")).toBeUndefined();
+  });
+
+  it("finds names again on a sheet that the user renamed", async () => {
+    // Excel keeps names on their cells when a sheet is renamed.
+    Object.assign(book.requireSheet("Pump"), { name: "Pump of the job" });
+    book.names.set("StaticLift", "'Pump of the job'!$B$2");
+    expect(await host.read(["StaticLift"])).toEqual([[[4.75]]]);
+    await host.select("StaticLift");
+    expect(book.selection.sheet).toBe("Pump of the job");
   });
 });
 

@@ -15,6 +15,7 @@ class FakeContext {
 
   sync = (): Promise<void> => {
     this.book.syncs += 1;
+    if (this.book.refuses !== undefined) return Promise.reject(excelError(this.book.refuses));
     try {
       for (const act of this.queue.splice(0)) act();
       return Promise.resolve();

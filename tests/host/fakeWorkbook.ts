@@ -32,6 +32,10 @@ export class FakeWorkbook {
   syncs = 0;
   /** Names that an insertion leaves broken, as hosts do now and then. */
   breaksNames: readonly string[] = [];
+  /** Whether inserted formulas come without their functions, as where these were not ready yet. */
+  bringsUnbound = false;
+  /** The code with which every request fails, until it is taken away. */
+  refuses: string | undefined;
   readonly changeListeners = new Set<() => Promise<void>>();
   readonly selectionListeners = new Set<() => Promise<void>>();
 
@@ -65,7 +69,8 @@ export class FakeWorkbook {
   /** What the host does with a file whose sheets are inserted. */
   insert(bytes: Uint8Array): void {
     const contents = templateContents(bytes);
-    for (const sheet of contents.sheets) this.addSheet(sheet);
+    const unbound = { A1: { value: "#NAME?", formula: "=_xldudf_RILL_FTIN(2)" } };
+    for (const sheet of contents.sheets) this.addSheet(sheet, this.bringsUnbound ? { ...unbound } : {});
     for (const [name, reference] of contents.names) {
       this.names.set(name, this.breaksNames.includes(name) ? "#REF!" : reference);
     }

@@ -2,9 +2,16 @@ import type { FUniver } from "@univerjs/core/facade";
 import { base64 } from "../../host/base64";
 import type { Picture } from "../saving/pictures";
 
+/** Where a picture of the file lay when it was opened. */
+interface Lying {
+  readonly sheet: string;
+  readonly lies: string;
+}
+
 /** Pictures over the cells: those the file brought, and those a person placed, moved, resized or took away since. */
 export class PictureLayer {
   private readonly placed = new Map<string, Picture>();
+  private readonly ofFile = new Map<string, Lying>();
 
   constructor(private readonly api: FUniver) {}
 
@@ -23,15 +30,24 @@ export class PictureLayer {
       .buildAsync();
     worksheet.insertImages([image]);
     if (!ofTheFile) this.placed.set(image.drawingId, picture);
+    else
+      this.ofFile.set(image.drawingId, { sheet: picture.sheet, lies: await this.lies(picture.sheet, image.drawingId) });
   }
 
   /** Starts anew with another workbook. */
   clear(): void {
     this.placed.clear();
+    this.ofFile.clear();
   }
 
   get any(): boolean {
     return this.placed.size > 0;
+  }
+
+  /** Whether a picture of the file is not as it was; saving leaves it as it is in the file. */
+  async fileTouched(): Promise<boolean> {
+    for (const [id, { sheet, lies }] of this.ofFile) if ((await this.lies(sheet, id)) !== lies) return true;
+    return false;
   }
 
   /** The placed pictures, where and as large as they are now. */
@@ -51,5 +67,14 @@ export class PictureLayer {
       });
     }
     return pictures;
+  }
+
+  /** Where a picture lies, to compare with later. */
+  private async lies(sheet: string, id: string): Promise<string> {
+    const image = this.api.getActiveWorkbook()?.getSheetByName(sheet)?.getImageById(id);
+    if (!image) return "nowhere";
+    const { sheetTransform, transform } = await image.toBuilder().buildAsync();
+    const { row, column } = sheetTransform.from;
+    return [row, column, transform?.width, transform?.height].map((value) => Math.round(value ?? 0)).join(" ");
   }
 }

@@ -1,5 +1,6 @@
 import type { Edit } from "../grid/edits";
 import type { Picture } from "../saving/pictures";
+import { heldSlots, takeSlot } from "./slots";
 
 /** A job as it was left: the file it was opened from and everything changed since. */
 export interface Draft {
@@ -14,7 +15,48 @@ export interface Draft {
 
 const DATABASE = "rillwright";
 const STORE = "drafts";
-const KEY = "current";
+
+/** Whether a draft holds work that is in no file of the user's. */
+export function holdsWork({ saved, edits, pictures }: Draft): boolean {
+  return !saved && (edits.length > 0 || pictures.length > 0);
+}
+
+/** Keeps this page's job in the browser's storage, apart from the jobs of other open pages. */
+export class DraftKeeper {
+  private slot: string | undefined;
+
+  /** Takes this page's place, and gives the job that was kept there last, if any. */
+  async begin(): Promise<Draft | undefined> {
+    const kept = await allDrafts();
+    const newest = [...kept].sort(([, a], [, b]) => b.at - a.at).map(([slot]) => slot);
+    this.slot = await takeSlot(newest);
+    return kept.get(this.slot);
+  }
+
+  /** Jobs with unsaved work that no open page shows. */
+  async waiting(): Promise<Draft[]> {
+    const [kept, held] = await Promise.all([allDrafts(), heldSlots()]);
+    return [...kept]
+      .filter(([slot, draft]) => slot !== this.slot && !held.has(slot) && holdsWork(draft))
+      .map(([, draft]) => draft);
+  }
+
+  /** Keeps the job in place of the one this page kept before. */
+  async keep(draft: Draft): Promise<void> {
+    await inStore("readwrite", (store) => store.put(draft, this.slot));
+  }
+
+  async forget(): Promise<void> {
+    const { slot } = this;
+    if (slot !== undefined) await inStore("readwrite", (store) => store.delete(slot));
+  }
+}
+
+async function allDrafts(): Promise<Map<string, Draft>> {
+  const keys = await inStore("readonly", (store) => store.getAllKeys());
+  const drafts = await inStore("readonly", (store) => store.getAll() as IDBRequest<Draft[]>);
+  return new Map(drafts.map((draft, index) => [String(keys[index]), draft]));
+}
 
 function open(): Promise<IDBDatabase> {
   return new Promise((resolve, reject) => {
@@ -22,6 +64,7 @@ function open(): Promise<IDBDatabase> {
     request.onupgradeneeded = () => request.result.createObjectStore(STORE);
     request.onsuccess = () => resolve(request.result);
     request.onerror = () => reject(request.error ?? new Error("the browser's storage did not open"));
+    request.onblocked = () => reject(new Error("the browser's storage is held by another page"));
   });
 }
 
@@ -38,18 +81,4 @@ async function inStore<T>(mode: IDBTransactionMode, act: (store: IDBObjectStore)
   } finally {
     database.close();
   }
-}
-
-/** Keeps the job in the browser's storage, in place of the one kept before. */
-export async function keepDraft(draft: Draft): Promise<void> {
-  await inStore("readwrite", (store) => store.put(draft, KEY));
-}
-
-/** The job kept last, if any. */
-export async function keptDraft(): Promise<Draft | undefined> {
-  return (await inStore("readonly", (store) => store.get(KEY) as IDBRequest<Draft | undefined>)) ?? undefined;
-}
-
-export async function forgetDraft(): Promise<void> {
-  await inStore("readwrite", (store) => store.delete(KEY));
 }

@@ -1,22 +1,28 @@
 import type { EmbeddedGrid } from "../grid/grid";
-import { forgetDraft, keepDraft, keptDraft, type Draft } from "../keeping/draft";
+import { DraftKeeper, type Draft } from "../keeping/draft";
 import { openWorkbook } from "../reading/openWorkbook";
 import { saveWorkbook } from "../saving/saveWorkbook";
+import type { Say } from "./busy";
 
 const KEEP_AFTER = 400;
+/** Steps that opening a workbook tells of. */
+export const OPENING_PARTS = 4;
+/** Steps that saving one tells of. */
+export const SAVING_PARTS = 3;
 
 /** The job on the bench: the open file, what was changed, and where it is kept. */
 export class Job {
   private saved = true;
   private timer: ReturnType<typeof setTimeout> | undefined;
   private opening = false;
+  private readonly keeper = new DraftKeeper();
 
   constructor(
     private readonly grid: EmbeddedGrid,
     /** Told whenever the job was kept, or, with a sentence, that it could not be. */
     private readonly kept: (problem?: string) => void,
   ) {
-    grid.onChange(() => this.schedule());
+    grid.changes.add(() => this.schedule());
   }
 
   /** Whether there is work that is in no file of the user's. */
@@ -28,35 +34,59 @@ export class Job {
     return this.grid.opened?.fileName ?? "";
   }
 
-  async open(fileName: string, bytes: Uint8Array): Promise<void> {
+  async open(fileName: string, bytes: Uint8Array, say: Say): Promise<void> {
+    await say(`Reading ${fileName}`, 0);
     const opened = await openWorkbook(fileName, bytes);
-    await this.show(() => this.grid.show(opened));
+    const before = this.grid.opened && {
+      opened: this.grid.opened,
+      edits: this.grid.editList(),
+      pictures: await this.grid.pictureList(),
+    };
+    try {
+      await this.show(() => this.grid.show({ opened }, say));
+    } catch (error) {
+      // Stopped, or too much for the grid, when the workbook before was already put away.
+      if (before && this.grid.opened !== before.opened) await this.show(() => this.grid.show(before));
+      throw error;
+    }
     this.saved = true;
     await this.keep();
   }
 
   /** Opens what was kept last; undefined when nothing was, or when it cannot be opened any more. */
-  async restore(): Promise<Draft | undefined> {
-    const draft = await keptDraft().catch(() => undefined);
+  async restore(say: Say): Promise<Draft | undefined> {
+    const draft = await this.keeper.begin().catch(() => undefined);
     if (!draft) return undefined;
     try {
+      await say(`Bringing ${draft.fileName} back`, 0);
       const opened = await openWorkbook(draft.fileName, draft.bytes);
-      await this.show(() => this.grid.show(opened, draft.edits, draft.pictures));
+      await this.show(() => this.grid.show({ opened, edits: draft.edits, pictures: draft.pictures }, say));
       this.saved = draft.saved;
       this.kept();
       return draft;
     } catch {
-      await forgetDraft();
+      await this.keeper.forget();
       return undefined;
     }
   }
 
+  /** The newest job with unsaved work that no open page shows. */
+  async waiting(): Promise<Draft | undefined> {
+    const drafts = await this.keeper.waiting().catch(() => []);
+    return drafts.sort((a, b) => b.at - a.at)[0];
+  }
+
   /** The workbook as it stands, as a file. */
-  async file(): Promise<Uint8Array> {
+  async file(say: Say): Promise<Uint8Array> {
     const { opened } = this.grid;
     if (!opened) throw new Error("no workbook is open");
+    await say("Collecting the results", 0);
     const pictures = await this.grid.pictureList();
-    return saveWorkbook(opened.bytes, { edits: this.grid.editList(), results: this.grid.results(), pictures });
+    const work = { edits: this.grid.editList(), results: this.grid.model.results(), pictures };
+    await say(`Writing ${opened.fileName}`, 1);
+    const bytes = saveWorkbook(opened.bytes, work);
+    await say("Handing it over", 2);
+    return bytes;
   }
 
   markSaved(): void {
@@ -71,7 +101,7 @@ export class Job {
     const { opened } = this.grid;
     if (!opened || this.opening) return;
     try {
-      await keepDraft({
+      await this.keeper.keep({
         fileName: opened.fileName,
         bytes: opened.bytes,
         edits: this.grid.editList(),

@@ -1,13 +1,14 @@
+import { keepSetting, setting } from "../keeping/settings";
 import { notice } from "./notices";
 
 const SEEN = "rillwright.welcomed";
 
-/** The hint of the first visit; closing it is enough never to see it again. */
+/** The hint of the first visit; it is never shown a second time. */
 export function welcome(): void {
-  if (localStorage.getItem(SEEN)) return;
-  localStorage.setItem(SEEN, "1");
+  if (setting(SEEN)) return;
+  keepSetting(SEEN, "1");
   notice(
-    "This is a demo job. Type into the tinted cells: everything else follows. Nothing leaves this machine. " +
-      "When it is yours, choose Save .xlsx; to begin your own, use Start a job in the pane.",
+    "This is a demo job. Type into the tinted cells and everything else follows; nothing leaves this machine. " +
+      "For a job of your own, choose Blank in the pane and Open here.",
   );
 }

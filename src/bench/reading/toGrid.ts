@@ -9,6 +9,7 @@ import { fromFile } from "../../workbook/formulaText";
 import { sheetId } from "./sheetId";
 import { COLUMN_WIDTH, fittingZoom, ROW_HEIGHT, rowHeights } from "./sizes";
 import { StyleTable } from "./styles";
+import type { Unworkable } from "./unworkable";
 import { validationRules } from "./validations";
 
 const TEXT = 1;
@@ -21,13 +22,20 @@ const SPARE_COLUMNS = 4;
 const LEAST_ROWS = 40;
 const LEAST_COLUMNS = 12;
 
-/** What the grid shows of an opened workbook; `room` pixels across, sheets are shown small enough to fit. */
-export function toGrid({ workbook, fileName }: OpenedWorkbook, room = Infinity): IWorkbookData {
+/**
+ * What the grid shows of an opened workbook; `room` pixels across, sheets are shown small enough to fit.
+ * Formulas that are `unworkable` here are shown by their stored results.
+ */
+export function toGrid(
+  { workbook, fileName }: OpenedWorkbook,
+  room = Infinity,
+  unworkable: Unworkable = new Map(),
+): IWorkbookData {
   const styles = new StyleTable(workbook.themeColors);
   const dates1904 = workbook.dateSystem === "1904";
   const sheets = workbook.sheets.map((sheet, index) => ({
     zoomRatio: fittingZoom(sheet, room),
-    ...sheetData(sheet, sheetId(index), styles, dates1904),
+    ...sheetData(sheet, sheetId(index), styles, dates1904, unworkable.get(sheet.name)),
   }));
   const names = (workbook.namedRanges ?? []).filter((entry) => !entry.name.startsWith("_xl"));
   const byId = <T>(rules: (sheet: Sheet) => T): Record<string, T> =>
@@ -68,6 +76,7 @@ function sheetData(
   id: string,
   styles: StyleTable,
   dates1904: boolean,
+  unworkable?: ReadonlySet<string>,
 ): Partial<IWorksheetData> & { id: string } {
   const cellData: Record<number, Record<number, ICellData>> = {};
   let rows = 0;
@@ -77,7 +86,8 @@ function sheetData(
   const listed = listCells(sheet);
   const put = (row: number, column: number, cell: Cell | undefined, plain: CellValue): void => {
     const key = `${row},${column}`;
-    const content = spilled.has(key) || covered.has(key) ? {} : shownCell(cell, plain, dates1904);
+    const content =
+      spilled.has(key) || covered.has(key) ? {} : shownCell(cell, plain, dates1904, !unworkable?.has(key));
     const style = styles.idOf(cell?.style, listed.has(key) ? ONE_LINE : undefined);
     if (style !== undefined) content.s = style;
     if (Object.keys(content).length === 0) return;
@@ -127,7 +137,7 @@ function sheetData(
 }
 
 /** Value or formula of a cell; the stored result of a formula is shown until the first calculation. */
-function shownCell(cell: Cell | undefined, plain: CellValue, dates1904: boolean): ICellData {
+function shownCell(cell: Cell | undefined, plain: CellValue, dates1904: boolean, workable: boolean): ICellData {
   const value = plainValue(cell?.formulaResult ?? cell?.value ?? plain, dates1904);
   const shown: ICellData =
     value === ""
@@ -138,6 +148,7 @@ function shownCell(cell: Cell | undefined, plain: CellValue, dates1904: boolean)
           ? { v: value ? 1 : 0, t: BOOLEAN }
           : // The grid looks at every cell it knows as text for numbers and days in disguise, at each drawing.
             { v: value, ...(/\d/.test(value) ? { t: TEXT } : {}) };
+  if (!workable) return shown;
   const formula = formulaOf(cell);
   if (formula) shown.f = formula;
   if (cell?.formulaSharedIndex !== undefined) shown.si = `shared${cell.formulaSharedIndex}`;

@@ -19,6 +19,8 @@ export interface BenchGrid {
   /** Puts a picture at the selected cell; gives the sheet it is on. */
   placePicture(png: Uint8Array, title: string): Promise<string>;
   recalculate(): Promise<void>;
+  setting(key: string): string | undefined;
+  keepSetting(key: string, value: string): void;
   dark(): boolean;
   onChange(listener: () => void): () => void;
   onSelect(listener: () => void): () => void;

@@ -69,11 +69,8 @@ export function createBenchHost(grid: BenchGrid): Host {
     // The bench binds every formula when it opens a file, so there is nothing to enter again.
     repairFormulas: () => Promise.resolve({ found: 0, repaired: 0, left: [] }),
     recalculate: () => grid.recalculate(),
-    setting: (key) => Promise.resolve(localStorage.getItem(SETTING + key) ?? undefined),
-    keepSetting(key, value) {
-      localStorage.setItem(SETTING + key, value);
-      return Promise.resolve();
-    },
+    setting: (key) => Promise.resolve(grid.setting(SETTING + key)),
+    keepSetting: (key, value) => Promise.resolve(grid.keepSetting(SETTING + key, value)),
     theme: () => ({ dark: grid.dark() }),
     onChange: (listener) => grid.onChange(listener),
     onSelect: (listener) => grid.onSelect(listener),

@@ -17,6 +17,11 @@ export async function repairWorkbook(task: Task): Promise<Repairs> {
     await context.sync();
     return worksheets.items.map((sheet) => sheet.name);
   });
+  return repairSheets(sheets, task);
+}
+
+/** The same for some sheets. */
+export async function repairSheets(sheets: readonly string[], task: Task): Promise<Repairs> {
   const total = { found: 0, repaired: 0, left: [] as string[] };
   for (const [index, sheet] of sheets.entries()) {
     if (task.signal.aborted) break;

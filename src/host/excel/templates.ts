@@ -1,7 +1,8 @@
 import { base64 } from "../base64";
-import { HostRefusal, type Template, type TemplateReport, type TemplateWay } from "../port";
+import { HostRefusal, type Task, type Template, type TemplateReport, type TemplateWay } from "../port";
 import { templateContents, type TemplateContents } from "../templateNames";
 import { withoutCharts } from "../withoutCharts";
+import { repairSheets } from "./repairs";
 import { inExcel } from "./run";
 
 /** Excel on the web refuses to insert sheets with charts. */
@@ -18,8 +19,8 @@ export function waysToTakeTemplates(): TemplateWay[] {
   return ways;
 }
 
-export async function takeTemplateInExcel(template: Template, way: TemplateWay): Promise<TemplateReport> {
-  if (way === "insert") return insertTemplate(template);
+export async function takeTemplateInExcel(template: Template, way: TemplateWay, task: Task): Promise<TemplateReport> {
+  if (way === "insert") return insertTemplate(template, task);
   if (way === "download") throw new HostRefusal("Use the download link, then open the file in Excel.");
   try {
     await Excel.createWorkbook(base64(template.bytes));
@@ -29,10 +30,14 @@ export async function takeTemplateInExcel(template: Template, way: TemplateWay):
   return { said: "The job is open in a new Excel window.", mended: [], broken: [] };
 }
 
-/** Inserts the template's sheets behind the workbook's own, then checks every name and rebuilds the broken ones. */
-function insertTemplate({ bytes, file: name }: Template): Promise<TemplateReport> {
+/**
+ * Inserts the template's sheets behind the workbook's own, then checks every name and rebuilds the broken ones, and
+ * checks every formula and enters again those that came without their function. The insertion cannot be stopped half
+ * way; the checking of formulas can.
+ */
+async function insertTemplate({ bytes, file: name }: Template, task: Task): Promise<TemplateReport> {
   const contents = templateContents(bytes);
-  return inExcel(`insert ${name}`, async (context) => {
+  const report = await inExcel(`insert ${name}`, async (context) => {
     await refuseClash(context, contents);
     const file = takesCharts() ? bytes : withoutCharts(bytes);
     context.workbook.insertWorksheetsFromBase64(base64(file), { positionType: Excel.WorksheetPositionType.end });
@@ -46,6 +51,10 @@ function insertTemplate({ bytes, file: name }: Template): Promise<TemplateReport
       (broken.length > 0 ? ` These names could not be rebuilt: ${broken.join(", ")}. Download the file instead.` : "");
     return { said, mended, broken };
   });
+  const { found, repaired, left } = await repairSheets(contents.sheets, task);
+  const unbound = found === 0 ? "" : ` ${repaired} of ${found} formulas were entered again.`;
+  const rest = left.length > 0 ? " Press Repair formulas under Help for the others." : "";
+  return { ...report, said: report.said + unbound + rest };
 }
 
 async function refuseClash(context: Excel.RequestContext, contents: TemplateContents): Promise<void> {

@@ -1,8 +1,6 @@
 import { HostRefusal, type Host, type Task } from "../../host/port";
 import { button, make } from "./elements";
 
-const SHOW_PROGRESS_AFTER = 500;
-
 /** What every view works with: the host, a line to say what was done, and long tasks with progress and a way out. */
 export class Desk {
   /** The line at the foot of the pane. */
@@ -35,28 +33,41 @@ export class Desk {
     );
   }
 
-  /** A task that may take long: progress and a Cancel button appear after half a second. */
+  /**
+   * A task that may take long: progress and a Cancel button come into sight after half a second. They are there from the
+   * start, and an animation shows them, because a timer would wait for work that leaves the page no time.
+   */
   async long<T>(label: string, act: (task: Task) => Promise<T>): Promise<T> {
     const stop = new AbortController();
     const bar = make("progress", { "aria-label": label });
     const cancel = button("Cancel", () => stop.abort());
-    const timer = setTimeout(() => {
-      this.progress.replaceChildren(make("span", {}, `${label}…`), bar, cancel);
-      this.progress.hidden = false;
-    }, SHOW_PROGRESS_AFTER);
+    this.progress.replaceChildren(make("span", {}, `${label}…`), bar, cancel);
+    this.progress.hidden = false;
     try {
+      await drawn();
       return await act({
         signal: stop.signal,
         progress(done, total) {
           bar.max = total;
           bar.value = done;
         },
+        async pause() {
+          await drawn();
+          stop.signal.throwIfAborted();
+        },
       });
+    } catch (error) {
+      if (stop.signal.aborted) throw new HostRefusal(`${label} was stopped.`);
+      throw error;
     } finally {
-      clearTimeout(timer);
       this.progress.hidden = true;
     }
   }
+}
+
+/** Gives the page time to draw and to take a click. */
+function drawn(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 20));
 }
 
 /** One page of the pane. */

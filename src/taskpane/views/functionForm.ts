@@ -101,13 +101,14 @@ export function functionForm(desk: Desk, declaration: Declaration): HTMLElement 
   };
   let replacing = "";
 
-  void desk.host.names().then((found) => {
-    names = found;
+  desk.attempt(async () => {
+    names = await desk.host.names();
     const units = inputs.get("units");
     if (units && names.some(({ name }) => name === UNITS_CELL)) units.value = UNITS_CELL;
     show();
+    place.textContent = `Goes into the selected cell, now ${(await desk.host.selected()).address}.`;
+    return undefined;
   });
-  void desk.host.selected().then(({ address }) => (place.textContent = `Goes into the selected cell, now ${address}.`));
 
   return make(
     "form",

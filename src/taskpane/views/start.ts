@@ -29,10 +29,10 @@ export function startView(desk: Desk): View {
   point();
 
   const take = (way: TemplateWay) => async (): Promise<string> => {
-    const report = await desk.long(`Fetching ${file()}`, async ({ signal }) => {
-      const answer = await fetch(`templates/${file()}`, { signal });
+    const report = await desk.long(`Fetching ${file()}`, async (task) => {
+      const answer = await fetch(`templates/${file()}`, { signal: task.signal });
       if (!answer.ok) throw new Error(`${file()} could not be fetched; check the connection and try again.`);
-      return desk.host.takeTemplate({ file: file(), bytes: new Uint8Array(await answer.arrayBuffer()) }, way);
+      return desk.host.takeTemplate({ file: file(), bytes: new Uint8Array(await answer.arrayBuffer()) }, way, task);
     });
     return report.said;
   };

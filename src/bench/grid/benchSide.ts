@@ -1,0 +1,48 @@
+import { IUndoRedoService } from "@univerjs/core";
+import type { BenchGrid } from "../../host/bench/benchGrid";
+import { keepSetting, setting } from "../keeping/settings";
+import { sizeOf } from "../reading/pictures";
+import { asCell } from "./content";
+import type { EmbeddedGrid } from "./grid";
+import { UNIT } from "./model";
+import { rangeOf } from "./rangeOf";
+
+/** What the pane asks of the embedded spreadsheet through its host. */
+export function benchSide(grid: EmbeddedGrid): BenchGrid {
+  const { univer, api, model, selection } = grid;
+  return {
+    names: () => model.names(),
+    hasSheet: (sheet) => model.hasSheet(sheet),
+    values: (area) => model.values(area),
+    shown: (area) => model.shown(area),
+    locked: (area) => grid.locks.isLocked(area),
+    async write(changes) {
+      const oneStep = univer.__getInjector().get(IUndoRedoService).__tempBatchingUndoRedo(UNIT);
+      try {
+        for (const { area, values } of changes) {
+          const range = api.getActiveWorkbook()?.getSheetByName(area.sheet)?.getRange(rangeOf(area));
+          range?.setValues(values.map((row) => row.map(asCell)));
+        }
+      } finally {
+        oneStep.dispose();
+      }
+      await grid.calculation.settled();
+    },
+    select: (area) => selection.goTo(area),
+    selected: () => selection.read(),
+    open: (template) => grid.page.open(template),
+    async placePicture(png, title) {
+      const { sheet, top: row, left: column } = selection.area() ?? { sheet: "", top: 0, left: 0 };
+      const { width, height } = await sizeOf(png);
+      await grid.pictures.show({ sheet, row, column, title, png, width, height });
+      grid.changes.tell();
+      return sheet;
+    },
+    recalculate: () => grid.calculation.again(),
+    setting,
+    keepSetting,
+    dark: () => matchMedia("(prefers-color-scheme: dark)").matches,
+    onChange: (listener) => grid.changes.add(listener),
+    onSelect: (listener) => selection.moved.add(listener),
+  };
+}

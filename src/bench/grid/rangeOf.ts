@@ -1,0 +1,11 @@
+import type { Area } from "../../host/address";
+
+/** An area as the embedded spreadsheet takes it. */
+export function rangeOf({ top, left, bottom, right }: Area): {
+  startRow: number;
+  startColumn: number;
+  endRow: number;
+  endColumn: number;
+} {
+  return { startRow: top, startColumn: left, endRow: bottom, endColumn: right };
+}

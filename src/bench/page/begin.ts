@@ -1,0 +1,39 @@
+import { busy } from "./busy";
+import type { Files } from "./files";
+import { OPENING_PARTS, type Job } from "./job";
+import { notice } from "./notices";
+
+const FIRST_TEMPLATE = "rillwright-us-demo.xlsx";
+
+/** Opens what this page kept last, or the demo job; says what came back, and what else is kept. */
+export async function beginJob(job: Job, files: Files): Promise<void> {
+  const draft = await busy(OPENING_PARTS, (say) => job.restore(say), false);
+  if (!draft) await openDemo(files);
+  else if (draft.edits.length > 0 || draft.pictures.length > 0) {
+    notice(`Your changes to ${draft.fileName} of ${asTime(draft.at)} are back.`, [
+      { label: "Drop them", act: () => void files.openBytes(draft.fileName, draft.bytes) },
+    ]);
+  }
+  const other = await job.waiting();
+  if (!other) return;
+  notice(`Another job with unsaved changes is kept here: ${other.fileName} of ${asTime(other.at)}.`, [
+    // A new page takes the job that waits longest unseen: this one.
+    { label: "Open it in a new tab", act: () => void window.open(location.href, "_blank", "noopener") },
+  ]);
+}
+
+async function openDemo(files: Files): Promise<void> {
+  try {
+    const answer = await fetch(`templates/${FIRST_TEMPLATE}`);
+    if (!answer.ok) throw new Error(`the server answered ${answer.status}`);
+    await files.openBytes(FIRST_TEMPLATE, new Uint8Array(await answer.arrayBuffer()));
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    notice(`The demo job could not be fetched (${why}). Check the connection and load the page again.`);
+    throw error;
+  }
+}
+
+function asTime(at: number): string {
+  return new Date(at).toLocaleString([], { dateStyle: "medium", timeStyle: "short" });
+}

@@ -1,0 +1,92 @@
+import { download } from "../../taskpane/download";
+import { FileRefusal, refuseSize } from "../../workbook/file/refusal";
+import type { EmbeddedGrid } from "../grid/grid";
+import { listed, unseenParts } from "../reading/unseen";
+import { busy, Stopped } from "./busy";
+import { OPENING_PARTS, SAVING_PARTS, type Job } from "./job";
+import { ask, notice, refusal } from "./notices";
+
+const WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+const SAVED_SECONDS = 6;
+
+/** Opening and saving as a person asks for them: with care for what would be lost, progress, and a way to stop. */
+export class Files {
+  constructor(
+    private readonly grid: EmbeddedGrid,
+    private readonly job: Job,
+  ) {}
+
+  /** Opens a file a person picked or dropped. */
+  async openFile(file: File): Promise<void> {
+    let bytes: Uint8Array;
+    try {
+      refuseSize(file.name, file.size);
+      bytes = new Uint8Array(await file.arrayBuffer());
+    } catch (error) {
+      // The browser gives no reason: a folder was dropped, or the file is gone or locked by another program.
+      const gone = `${file.name} cannot be read; if it is a folder, open the workbook in it.`;
+      return refusal(error instanceof FileRefusal ? error.message : gone);
+    }
+    await this.openCarefully(file.name, bytes);
+  }
+
+  /** Opens after asking what becomes of changes that are in no file yet. */
+  async openCarefully(fileName: string, bytes: Uint8Array): Promise<void> {
+    if (this.job.unsaved) {
+      const answers = ["Save it, then open", "Open without saving", "Cancel"];
+      const answer = await ask(`${this.job.fileName} has changes that are in no file of yours yet.`, answers);
+      if (answer < 0 || answer === 2) return;
+      if (answer === 0 && !(await this.save())) return;
+    }
+    await this.openBytes(fileName, bytes);
+  }
+
+  /** Opens, and says what is wrong or unseen. */
+  async openBytes(fileName: string, bytes: Uint8Array): Promise<void> {
+    const first = this.grid.opened === undefined;
+    try {
+      await busy(OPENING_PARTS, (say) => this.job.open(fileName, bytes, say), !first);
+    } catch (error) {
+      if (error instanceof Stopped) return refusal(`${fileName} was not opened; ${this.job.fileName} is as it was.`);
+      const why = error instanceof Error ? error.message : String(error);
+      return refusal(error instanceof FileRefusal ? why : `${fileName} cannot be shown here: ${why}`);
+    }
+    this.sayUnseen();
+  }
+
+  /** Saves to the downloads; false when it was not. */
+  async save(): Promise<boolean> {
+    const { job } = this;
+    try {
+      const lost = await this.grid.notSaved();
+      if (lost.length > 0) {
+        const question = `The saved file will not hold ${listed(lost)}. Everything else is kept.`;
+        if ((await ask(question, ["Save without them", "Cancel"])) !== 0) return false;
+      }
+      const bytes = await busy(SAVING_PARTS, (say) => job.file(say));
+      download(job.fileName, bytes as BlobPart, WORKBOOK);
+    } catch (error) {
+      const why = error instanceof Stopped ? "you stopped it" : error instanceof Error ? error.message : String(error);
+      refusal(`${job.fileName} was not saved: ${why}. Your work is still here.`);
+      return false;
+    }
+    job.markSaved();
+    notice(`${job.fileName} was saved to your downloads.`, [], SAVED_SECONDS);
+    return true;
+  }
+
+  /** What a file of a person's own holds that the bench keeps and does not show. */
+  private sayUnseen(): void {
+    const { opened } = this.grid;
+    if (!opened || this.grid.model.names().some(({ name }) => name === "Checks")) return;
+    const unseen = unseenParts(opened.bytes);
+    const unknown = this.grid.unworkableCount;
+    const sentences = [
+      unseen.length > 0 ? `Kept in the file, but not shown here: ${listed(unseen)}.` : "",
+      unknown > 0
+        ? `${unknown} formulas use what the bench cannot work out; they show their results from the file, and changes do not reach them.`
+        : "",
+    ].filter(Boolean);
+    if (sentences.length > 0) notice(sentences.join(" "));
+  }
+}

@@ -1,0 +1,29 @@
+import type { EmbeddedGrid } from "../grid/grid";
+import { element } from "./element";
+import type { Files } from "./files";
+
+/** The few commands of the bench, and their keys. */
+export function toolbar(grid: EmbeddedGrid, files: Files): void {
+  const picker = element<HTMLInputElement>("file");
+  element("open").addEventListener("click", () => picker.click());
+  picker.addEventListener("change", () => {
+    const file = picker.files?.[0];
+    picker.value = "";
+    if (file) void files.openFile(file);
+  });
+  element("save").addEventListener("click", () => void files.save());
+  element("undo").addEventListener("click", () => grid.undo());
+  element("redo").addEventListener("click", () => grid.redo());
+  document.addEventListener("keydown", (event) => {
+    if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "s") {
+      event.preventDefault();
+      void files.save();
+    }
+  });
+  const toggle = element("toggle-pane");
+  toggle.addEventListener("click", () => {
+    const hidden = document.body.classList.toggle("pane-hidden");
+    toggle.setAttribute("aria-expanded", String(!hidden));
+    toggle.textContent = hidden ? "Show pane" : "Hide pane";
+  });
+}

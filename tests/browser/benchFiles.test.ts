@@ -1,0 +1,168 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { strToU8, unzipSync, zipSync } from "fflate";
+import { readXlsx, writeXlsx } from "hucre/xlsx";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { smallTemplate } from "../host/smallTemplate";
+import { BenchPage } from "./benchPage";
+import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";
+
+const DEMO = path.join(SITE_FOLDER, "templates/rillwright-us-demo.xlsx");
+/** As many cells as take a moment to read, lay out and write. */
+const LARGE_ROWS = 9000;
+
+describeInBrowser("files on the bench", () => {
+  let site: Site;
+  let bench: BenchPage;
+  let faults: string[];
+  const notice = (text: string) => bench.page.locator(".notice", { hasText: text });
+  const openFileName = () => bench.page.locator("#file-name").innerText();
+
+  beforeAll(async () => {
+    site = await startSite();
+    const opened = await site.open();
+    ({ faults } = opened);
+    bench = new BenchPage(opened.page, site.address);
+    await bench.open();
+  });
+  afterAll(() => site?.close());
+
+  it("opens a workbook that is dropped on the page", async () => {
+    await bench.drop({ files: [{ name: "own.xlsx", bytes: await smallTemplate() }] });
+    await bench.page.locator("#file-name", { hasText: "own.xlsx" }).waitFor();
+    expect(await bench.page.locator("#drop").isVisible()).toBe(false);
+  });
+
+  it.each<[string, Parameters<BenchPage["drop"]>[0], string]>([
+    [
+      "a picture",
+      { files: [{ name: "site.png", bytes: new Uint8Array([0x89, 0x50, 0x4e, 0x47]) }] },
+      "is not an .xlsx workbook",
+    ],
+    ["a link", { text: "https://example.org/own.xlsx" }, "Only a workbook file can be dropped here"],
+    [
+      "two files",
+      { files: ["a.xlsx", "b.xlsx"].map((name) => ({ name, bytes: strToU8("PK") })) },
+      "drop one workbook at a time",
+    ],
+    ["an empty file", { files: [{ name: "none.xlsx", bytes: new Uint8Array() }] }, "none.xlsx is empty"],
+  ])("says what is wrong with %s, and keeps what is open", async (_, things, sentence) => {
+    await bench.drop(things);
+    await notice(sentence).waitFor();
+    expect(await openFileName()).toBe("own.xlsx");
+    expect(new URL(bench.page.url()).pathname).toBe("/bench.html");
+  });
+
+  it("says how far the opening of a large workbook is, and lets it be stopped", async () => {
+    const rows = Array.from({ length: LARGE_ROWS }, (_, r) => Array.from({ length: 14 }, (_, c) => r * c));
+    const bytes = await writeXlsx({ sheets: [{ name: "Large", rows }] });
+    const cover = bench.page.locator("#busy");
+    await bench.openFile("large.xlsx", bytes);
+    await cover.getByRole("button", { name: "Cancel" }).click();
+    await notice("large.xlsx was not opened; own.xlsx is as it was").waitFor();
+    expect(await cover.isVisible()).toBe(false);
+    expect(await openFileName()).toBe("own.xlsx");
+    await bench.goTo("Site!B4");
+
+    await bench.openFile("large.xlsx", bytes);
+    await cover.locator("p", { hasText: "Working out the formulas" }).waitFor();
+    expect(Number(await cover.locator("progress").getAttribute("max"))).toBeGreaterThan(1);
+    await bench.page.locator("#file-name", { hasText: "large.xlsx" }).waitFor();
+    await bench.page.click("#save");
+    await cover.getByRole("button", { name: "Cancel" }).click();
+    await notice("large.xlsx was not saved").waitFor();
+  });
+
+  it("says before saving what the file will not hold", async () => {
+    await bench.openFile("own.xlsx", await smallTemplate());
+    await bench.page.locator("#file-name", { hasText: "own.xlsx" }).waitFor();
+    // Dragging the border between two columns makes the first wider.
+    const sheet = await bench.page.locator("#sheet canvas").first().boundingBox();
+    if (!sheet) throw new Error("the sheet is not in sight");
+    const edge = await columnEdge(bench, sheet);
+    await bench.page.mouse.move(edge, sheet.y + 10);
+    await bench.page.mouse.down();
+    await bench.page.mouse.move(edge + 60, sheet.y + 10, { steps: 4 });
+    await bench.page.mouse.up();
+    await bench.page.click("#save");
+    const dialog = bench.page.getByRole("dialog");
+    await dialog.getByText("will not hold widths and heights changed here").waitFor();
+    await bench.page.keyboard.press("Escape");
+    await dialog.waitFor({ state: "hidden" });
+    const [download] = await Promise.all([
+      bench.page.waitForEvent("download"),
+      bench.page.click("#save").then(() => dialog.getByRole("button", { name: "Save without them" }).click()),
+    ]);
+    expect(download.suggestedFilename()).toBe("own.xlsx");
+  });
+
+  it("tells what it keeps without showing, keeps it, and leaves results it cannot work out", async () => {
+    const own = unzipSync(
+      await writeXlsx({
+        sheets: [
+          {
+            name: "Own",
+            rows: [],
+            cells: new Map([
+              ["0,0", { value: 1 }],
+              ["1,0", { value: 42, formula: 'GETPIVOTDATA("Cost",B9)', formulaResult: 42 }],
+              ["2,0", { value: 43, formula: "A1+A2", formulaResult: 43 }],
+            ]),
+          },
+        ],
+      }),
+    );
+    const chart = strToU8("<c:chart/>");
+    const bytes = zipSync({ ...own, "xl/charts/chart1.xml": chart, "xl/comments1.xml": strToU8("<comments/>") });
+    await bench.openFile("theirs.xlsx", bytes);
+    await notice("Kept in the file, but not shown here: 1 chart and 1 sheet with notes.").waitFor();
+    await notice("1 formulas use what the bench cannot work out").waitFor();
+    await bench.goTo("Own!A1");
+    await bench.type("8");
+    await bench.page.locator("#kept", { hasText: "kept in this browser" }).waitFor();
+    const saved = await bench.save();
+    expect(unzipSync(saved)["xl/charts/chart1.xml"]).toEqual(chart);
+    const cells = (await readXlsx(saved, { readStyles: true })).sheets[0]?.cells;
+    expect(cells?.get("1,0")).toMatchObject({ formula: 'GETPIVOTDATA("Cost",B9)', formulaResult: 42 });
+    // 8 typed into A1 and the 42 of the file.
+    expect(cells?.get("2,0")).toMatchObject({ formula: "A1+A2", formulaResult: 50 });
+  });
+
+  it("keeps charts, rules and names of a job of ours when it saves", async () => {
+    const before = readFileSync(DEMO);
+    await bench.openFile("demo.xlsx", before);
+    await bench.page.locator("#file-name", { hasText: "demo.xlsx" }).waitFor();
+    await bench.goTo("Site!B17");
+    await bench.type("2.6");
+    await bench.page.locator("#kept", { hasText: "kept in this browser" }).waitFor();
+    const [was, now] = [unzipSync(before), unzipSync(await bench.save())];
+    for (const name of Object.keys(was)) {
+      if (/^xl\/(charts|drawings|styles|theme|workbook\.xml)|_rels/.test(name))
+        expect(now[name], name).toEqual(was[name]);
+    }
+    const rules = (parts: Record<string, Uint8Array>): string[] =>
+      Object.entries(parts)
+        .filter(([name]) => /^xl\/worksheets\/sheet\d+\.xml$/.test(name))
+        .flatMap(
+          ([, part]) =>
+            new TextDecoder().decode(part).match(/<(conditionalFormatting|dataValidations)\b.*?<\/\1>/gs) ?? [],
+        );
+    expect(rules(was).length).toBeGreaterThan(10);
+    expect(rules(now)).toEqual(rules(was));
+    expect(faults).toEqual([]);
+  });
+});
+
+/** Where the right edge of the first column lies: the page knows it from the sheet's own settings. */
+async function columnEdge(bench: BenchPage, sheet: { x: number; y: number }): Promise<number> {
+  await bench.goTo("Notes!A1");
+  // The pointer turns into a resizing one over an edge; that is how a person finds it.
+  for (let x = sheet.x + 40; x < sheet.x + 500; x += 1) {
+    await bench.page.mouse.move(x, sheet.y + 10);
+    const cursor = await bench.page.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>("#sheet canvas")].map((canvas) => canvas.style.cursor).join(" "),
+    );
+    if (/resize/.test(cursor)) return x + 1;
+  }
+  throw new Error("no edge of a column was found");
+}
