@@ -60,7 +60,7 @@ export interface Validation {
 export interface Conditional {
   readonly area: Area;
   readonly formula: string;
-  readonly style: Pick<Style, "bold" | "italic" | "color" | "fill">;
+  readonly style: Pick<Style, "bold" | "italic" | "color" | "fill" | "lines" | "lineColor" | "format">;
 }
 
 export interface ChartSeries {
@@ -91,7 +91,10 @@ export interface PrintSetup {
   readonly pagesHigh: number;
   /** Rows after which a new page begins. */
   readonly breaks: readonly number[];
-  readonly footer: string;
+  /** The last row that is printed, where tables that only formulas read stand below it. */
+  readonly lastRow?: number;
+  /** Set where the page has a letterhead of its own. */
+  readonly plain?: boolean;
 }
 
 export interface SheetModel {
@@ -106,7 +109,14 @@ export interface SheetModel {
   readonly conditionals: Conditional[];
   readonly charts: ChartModel[];
   readonly freeze: { rows: number; columns: number };
+  /** Neither shown among the tabs nor printed. */
+  readonly hidden?: boolean;
   print: PrintSetup;
+  /**
+   * A row of a table that ends the sheet and may grow. From it on, rows that hold nothing have no cells in the
+   * file: the columns carry the look of this row's cells, so that blank rows neither print nor fill the file.
+   */
+  openFrom?: number;
 }
 
 /** A defined name and the area it stands for. */

@@ -28,5 +28,5 @@ export async function writeWorkbook(model: WorkbookModel, options: FileOptions =
       .map(({ name, sheet, area }) => ({ name, range: `${sheet}!${areaAddress(area, true)}` })),
     sheets: model.sheets.map((sheet) => writerSheet(charts ? sheet : { ...sheet, charts: [] }, model.names, paper)),
   });
-  return finishPackage(bytes, { valuesOnly: form === "values" });
+  return finishPackage(bytes, { valuesOnly: form === "values", sheets: model.sheets });
 }

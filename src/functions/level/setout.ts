@@ -119,7 +119,7 @@ function cells(point: SetOutPoint, system: UnitSystem): TableCell[] {
   const side = fromString > 0 ? "up" : "down";
   const string = onTape(Math.abs(fromString), system);
   const move = high === undefined || todo === "on grade" ? todo : `${todo} ${onTape(Math.abs(high), system)}`;
-  const hidden = `above the line of sight by ${onTape(-rod, system)}: set up higher, or measure from the string`;
+  const hidden = `above the line of sight by ${onTape(-rod, system)}: set up higher, or use the string`;
   return [
     name,
     level,

@@ -1,5 +1,8 @@
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
 
+import type { SheetModel } from "../model";
+import { openColumns } from "./openRows";
+
 /** Every entry of the package carries this time, so that the same workbook gives the same bytes anywhere. */
 const ENTRY_TIME = "1980-01-01T00:00:00";
 
@@ -12,13 +15,15 @@ const ERROR = /^#(?:N\/A|NAME\?|REF!|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!)$/;
 export interface Finish {
   /** Leave out the formulas of array cells and keep their values, for readers without our functions. */
   readonly valuesOnly: boolean;
+  /** The sheets in the order of their tabs; those that end with a growing table get columns with a look. */
+  readonly sheets: readonly Pick<SheetModel, "openFrom" | "heights">[];
 }
 
 /**
  * Mends what the writing library leaves otherwise than Excel writes it: the calculation flags, the type of error cells,
  * the order within fonts, straight lines in charts, the application's name; and packs the parts in a fixed order and time.
  */
-export function finishPackage(bytes: Uint8Array, { valuesOnly }: Finish): Uint8Array {
+export function finishPackage(bytes: Uint8Array, { valuesOnly, sheets }: Finish): Uint8Array {
   const parts = unzipSync(bytes);
   const change = (name: string, edit: (xml: string) => string): void => {
     const part = parts[name];
@@ -44,6 +49,7 @@ export function finishPackage(bytes: Uint8Array, { valuesOnly }: Finish): Uint8A
       ),
     );
   }
+  sheets.forEach((sheet, index) => change(`xl/worksheets/sheet${index + 1}.xml`, (xml) => openColumns(xml, sheet)));
   return zip(parts);
 }
 

@@ -2,18 +2,27 @@ import type { Cell, DataValidation, MergeRange, SheetChart, WriteSheet } from "h
 import { isDynamic, toFile } from "../formulaText";
 import { areaAddress } from "../layout/address";
 import type { CellModel, CellValue, ChartModel, NameModel, SheetModel, Validation } from "../model";
-import { lastRowOf, MARGINS, pageScale } from "../layout/paging";
+import { lastPrintedRow, MARGINS, pageScale } from "../layout/paging";
+import { rowsInFile } from "./openRows";
 import { differentialStyle, writerStyle } from "./styles";
 
 /** Everything of one sheet as the writing library takes it. */
 export function writerSheet(sheet: SheetModel, names: readonly NameModel[], paper: "letter" | "a4"): WriteSheet {
   const { print, freeze } = sheet;
+  const isOpen = sheet.openFrom !== undefined;
+  const spilled = spilledValues(sheet);
+  const holds = (row: number, column: number, { value, formula }: CellModel): boolean =>
+    formula !== undefined || (spilled.get(`${row},${column}`) ?? value ?? "") !== "";
+  const rows = rowsInFile(sheet, holds);
   return {
     name: sheet.name,
+    ...(sheet.hidden ? { hidden: true } : {}),
     rows: [],
-    cells: cellsOf(sheet, names),
+    cells: cellsOf(rows, spilled, names),
     columns: sheet.widths.map((width) => ({ width })),
-    rowDefs: new Map([...sheet.heights].map(([row, height]) => [row - 1, { height }])),
+    rowDefs: new Map(
+      [...sheet.heights].filter(([row]) => !isOpen || rows.has(row)).map(([row, height]) => [row - 1, { height }]),
+    ),
     merges: sheet.merges.map(({ top, left, bottom, right }): MergeRange => ({
       startRow: top - 1,
       startCol: left - 1,
@@ -40,12 +49,21 @@ export function writerSheet(sheet: SheetModel, names: readonly NameModel[], pape
         : { scale: pageScale(sheet) }),
       horizontalCentered: true,
       margins: MARGINS,
-      printArea: areaAddress({ top: 1, left: 1, bottom: lastRowOf(sheet), right: sheet.widths.length }, true),
+      // Without a print area a sheet prints down to its last cell, however far a table has grown.
+      ...(isOpen || sheet.hidden
+        ? {}
+        : {
+            printArea: areaAddress(
+              { top: 1, left: 1, bottom: lastPrintedRow(sheet), right: sheet.widths.length },
+              true,
+            ),
+          }),
       ...(print.titleRows ? { printTitlesRow: `$${print.titleRows[0]}:$${print.titleRows[1]}` } : {}),
     },
     headerFooter: {
-      oddHeader: "",
-      oddFooter: `&L&"Arial,Regular"&8${print.footer || sheet.name}&R&"Arial,Regular"&8Page &P of &N`,
+      // The file's name is the job's; the client's and the crew's pages head themselves.
+      oddHeader: print.plain ? "" : `&L&"Arial,Regular"&8&F&R&"Arial,Regular"&8${sheet.name}`,
+      oddFooter: `&L&"Arial,Regular"&8${sheet.name}&R&"Arial,Regular"&8Page &P of &N`,
     },
     // The library counts rows from 0 here.
     rowBreaks: print.breaks.map((row) => row - 1),
@@ -53,11 +71,14 @@ export function writerSheet(sheet: SheetModel, names: readonly NameModel[], pape
   };
 }
 
-function cellsOf(sheet: SheetModel, names: readonly NameModel[]): Map<string, Partial<Cell>> {
+function cellsOf(
+  rows: ReadonlyMap<number, ReadonlyMap<number, CellModel>>,
+  spilled: ReadonlyMap<string, CellValue>,
+  names: readonly NameModel[],
+): Map<string, Partial<Cell>> {
   const cells = new Map<string, Partial<Cell>>();
-  const spilled = spilledValues(sheet);
-  for (const row of [...sheet.rows.keys()].sort((a, b) => a - b)) {
-    for (const [column, cell] of [...(sheet.rows.get(row) ?? [])].sort(([a], [b]) => a - b)) {
+  for (const row of [...rows.keys()].sort((a, b) => a - b)) {
+    for (const [column, cell] of [...(rows.get(row) ?? [])].sort(([a], [b]) => a - b)) {
       const value = spilled.get(`${row},${column}`);
       cells.set(`${row - 1},${column - 1}`, {
         ...(value === undefined ? content(cell, row, column) : { value }),

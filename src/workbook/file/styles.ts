@@ -1,6 +1,6 @@
 import type { BorderStyle, CellStyle } from "hucre";
 import { FONT, FONT_SIZE } from "../layout/style";
-import type { Side, Style } from "../model";
+import type { Conditional, Side, Style } from "../model";
 
 const SIDES: readonly Side[] = ["left", "right", "top", "bottom"];
 
@@ -28,7 +28,7 @@ export function writerStyle(style: Style): CellStyle {
 }
 
 /** What a conditional format changes. */
-export function differentialStyle(style: Pick<Style, "bold" | "italic" | "color" | "fill">): CellStyle {
+export function differentialStyle(style: Conditional["style"]): CellStyle {
   return {
     font: {
       ...(style.bold ? { bold: true } : {}),
@@ -36,6 +36,8 @@ export function differentialStyle(style: Pick<Style, "bold" | "italic" | "color"
       ...(style.color ? { color: { rgb: style.color } } : {}),
     },
     ...(style.fill ? { fill: solid(style.fill) } : {}),
+    ...(style.lines ? { border: borders(style) } : {}),
+    ...(style.format ? { numFmt: style.format } : {}),
   };
 }
 
@@ -44,7 +46,7 @@ function solid(rgb: string): NonNullable<CellStyle["fill"]> {
   return { type: "pattern", pattern: "solid", fgColor: { rgb }, bgColor: { rgb } };
 }
 
-function borders(style: Style): BorderStyle {
+function borders(style: Pick<Style, "lines" | "lineColor">): BorderStyle {
   const border: BorderStyle = {};
   for (const side of SIDES) {
     const line = style.lines?.[side];

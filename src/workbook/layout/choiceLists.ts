@@ -5,7 +5,7 @@ import { Page } from "./page";
 /** Characters of choices that a file can hold inside a validation. */
 const LONGEST = 250;
 
-/** Moves choices that a validation cannot hold itself to a sheet of lists, which it adds only when there are any. */
+/** Moves choices that a validation cannot hold itself to a hidden sheet of lists, which it adds only when there are any. */
 export function choiceLists(
   job: Job,
   sheets: readonly SheetModel[],
@@ -23,7 +23,7 @@ export function choiceLists(
       validations[index] = { ...validation, choices: `=${name}` };
     });
   }
-  return known.size === 0 ? undefined : { sheet: page.sheet, names: page.names };
+  return known.size === 0 ? undefined : { sheet: { ...page.sheet, hidden: true }, names: page.names };
 }
 
 function tooLong({ choices }: Validation): boolean {

@@ -88,7 +88,7 @@ export function addResult(page: Page, spec: ResultSpec): Ref {
     style: spec.strong ? "strong" : spec.kind === "text" ? "resultText" : "result",
     look: { format: spec.format ?? (spec.kind === "text" ? "General" : formatOf(spec.kind, page.job.system)) },
     ...(spec.name ? { name: spec.name } : {}),
-    ...(spec.kind === "text" ? { across: 3 } : {}),
+    ...(spec.kind === "text" ? { across: Math.min(3, page.lastColumn - 1) } : {}),
   });
   if (spec.kind !== "text") unit(page, row, spec.kind, spec.unit);
   remark(page, row, spec.kind === "text" ? 5 : 4, spec.note);

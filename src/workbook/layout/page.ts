@@ -44,13 +44,16 @@ export class Page {
       conditionals: [],
       charts: [],
       freeze: { rows: 0, columns: 0 },
-      print: { landscape: false, pagesHigh: 0, breaks: [], footer: "" },
+      print: { landscape: false, pagesHigh: 0, breaks: [] },
     };
   }
 
+  /** Set while something is to stand beside what is laid out. */
+  protected blockEnd: number | undefined;
+
   /** The last column notes and headings reach to. */
   get lastColumn(): number {
-    return this.sheet.widths.length;
+    return this.blockEnd ?? this.sheet.widths.length;
   }
 
   /** Writes one cell; `row` and `column` are counted from 1. Gives a reference that reads as formula text. */
@@ -89,6 +92,13 @@ export class Page {
     this.job.names.add(name);
     this.names.push({ name, sheet: this.name, area: { top, left, bottom, right } });
     return new Ref(this.name, top, left, bottom, right, name);
+  }
+
+  /** A table that ends the sheet begins its rows here; tables side by side begin at the same row. */
+  openFrom(row: number): void {
+    if ((this.sheet.openFrom ?? row) !== row)
+      throw new Error(`${this.name}: two tables that may grow begin at different rows`);
+    this.sheet.openFrom = row;
   }
 
   /** Characters that fit on one line of some columns at the usual size. */

@@ -4,10 +4,10 @@ import { DEFAULT_HEIGHT } from "./style";
 /** Inches of US Letter and A4, of which the smaller counts in either direction: every sheet prints well on both. */
 const PAPER = { short: 8.27, long: 11 } as const;
 /** Margins on both sides together, inches. */
-export const MARGINS = { left: 0.6, right: 0.6, top: 0.7, bottom: 0.7, header: 0.35, footer: 0.35 } as const;
+export const MARGINS = { left: 0.5, right: 0.5, top: 0.65, bottom: 0.6, header: 0.35, footer: 0.3 } as const;
 
 /** Rows grow a little where the host fits them to wrapped text, so that a page is not planned to its last line. */
-const SPARE = 0.93;
+const SPARE = 0.96;
 /** No larger than life, and no smaller than a person reads. */
 const SCALES = { least: 40, most: 100 } as const;
 
@@ -18,6 +18,11 @@ function heightOf(sheet: SheetModel, row: number): number {
 
 export function lastRowOf(sheet: SheetModel): number {
   return Math.max(1, ...sheet.rows.keys(), ...sheet.charts.map(({ area }) => area.bottom));
+}
+
+/** The last row on paper: tables that only formulas and charts read may stand below it. */
+export function lastPrintedRow(sheet: SheetModel): number {
+  return sheet.print.lastRow ?? lastRowOf(sheet);
 }
 
 /** Percent at which the sheet's columns fit the width of a page. */
@@ -37,8 +42,8 @@ export function pageBreaks(sheet: SheetModel, sectionRows: readonly number[]): n
   if (sheet.print.pagesHigh > 0) return [];
   const paper = sheet.print.landscape ? PAPER.short : PAPER.long;
   const room = ((paper - MARGINS.top - MARGINS.bottom) * 72 * SPARE * 100) / pageScale(sheet);
-  const last = lastRowOf(sheet);
-  const starts = sectionRows.filter((row) => row > 1);
+  const last = lastPrintedRow(sheet);
+  const starts = sectionRows.filter((row) => row > 1 && row <= last);
   const breaks = [...wanted];
   let used = 0;
   for (let row = 1; row <= last; row++) {

@@ -24,6 +24,8 @@ export interface ChartSpec {
   }[];
   /** Rows of the sheet it covers. */
   readonly rows?: number;
+  /** The sheet column it begins at; 1 if left out. */
+  readonly at?: number;
 }
 
 export interface PrintSpec {
@@ -32,15 +34,21 @@ export interface PrintSpec {
   readonly pagesHigh?: number;
   /** Rows repeated at the top of every page. */
   readonly titleRows?: readonly [number, number];
+  /** The page has a letterhead of its own: no running head. */
+  readonly plain?: boolean;
 }
 
 /** Darkest first, each told apart in grey; series also differ in dash and marker. */
 const SERIES_COLORS = ["2B4A52", "B0752A", "7A8F96", "5A1F14"];
 
+/** Height of the row between sections, in points. */
+const GAP = 9;
+
 /** What a sheet's `build` is given. Helpers write at `s.row` and move it down. */
 export class SheetLayout extends Page {
   private readonly ownChecks: CheckSpec[] = [];
   private readonly sectionRows: number[] = [];
+  private checked = false;
 
   constructor(name: string, job: Job) {
     super(name, job);
@@ -57,17 +65,25 @@ export class SheetLayout extends Page {
     this.put(this.row, 1, { value: text, style: "title", across: this.lastColumn });
     this.sheet.heights.set(this.row, 26);
     this.textAcross(this.row + 1, 1, this.lastColumn, subtitle, "subtitle");
+    this.sheet.heights.set(this.row + 2, GAP);
     this.row += 3;
     if (this.sheet.freeze.rows === 0) this.sheet.freeze.rows = 2;
   }
 
   /** A heading over a group of rows. */
   section(text: string): void {
-    if (this.row > 4) this.row++;
+    if (this.row > 4) this.sheet.heights.set(this.row++, GAP);
     this.sectionRows.push(this.row);
     this.put(this.row, 1, { value: text, style: "section", across: this.lastColumn });
     this.sheet.heights.set(this.row, 19);
     this.row++;
+  }
+
+  /** Lays out within the sheet's first columns, so that something else may stand beside it. */
+  within(columns: number, build: () => void): void {
+    this.blockEnd = columns;
+    build();
+    this.blockEnd = undefined;
   }
 
   /** A remark in plain text. */
@@ -136,7 +152,7 @@ export class SheetLayout extends Page {
         y: y.address,
         color: SERIES_COLORS[index % SERIES_COLORS.length] ?? "1F2A2E",
       })),
-      area: { top: this.row, left: 1, bottom: this.row + rows - 1, right: this.lastColumn },
+      area: { top: this.row, left: spec.at ?? 1, bottom: this.row + rows - 1, right: this.lastColumn },
     });
     this.row += rows;
   }
@@ -147,6 +163,7 @@ export class SheetLayout extends Page {
       landscape: spec.landscape ?? false,
       pagesHigh: spec.pagesHigh ?? 0,
       ...(spec.titleRows ? { titleRows: spec.titleRows } : {}),
+      ...(spec.plain ? { plain: true } : {}),
     };
   }
 
@@ -160,13 +177,23 @@ export class SheetLayout extends Page {
     this.sheet.print = { ...this.sheet.print, breaks: [...this.sheet.print.breaks, this.row - 1] };
   }
 
-  /** Lays out the checks, the one for blank inputs among them, and plans the pages. The builder of the workbook calls it. */
-  finish(): void {
+  /** What follows is for formulas and charts to read: it stands on the sheet and is not printed. */
+  notPrinted(): void {
+    this.sheet.print = { ...this.sheet.print, lastRow: this.row - 1 };
+  }
+
+  /** Lays out the checks here, the one for blank inputs among them; a sheet that ends with a growing table calls it before. */
+  checksHere(): void {
+    this.checked = true;
     const checks = [...this.blankInputs(), ...this.ownChecks];
-    if (checks.length > 0) {
-      this.section(`Checks of ${this.name}`);
-      addChecks(this, checks);
-    }
+    if (checks.length === 0) return;
+    this.section(`Checks of ${this.name}`);
+    addChecks(this, checks);
+  }
+
+  /** Lays out the checks where that is still to do, and plans the pages. The builder of the workbook calls it. */
+  finish(): void {
+    if (!this.checked) this.checksHere();
     this.sheet.print = { ...this.sheet.print, breaks: pageBreaks(this.sheet, this.sectionRows) };
   }
 

@@ -1,5 +1,5 @@
 import { Ref } from "./address";
-import { whenFilled } from "./conditions";
+import { hideBlankRows, whenFilled } from "./conditions";
 import { formatOf, type Kind } from "./formats";
 import type { Page } from "./page";
 import { besideNumbers, head } from "./tables";
@@ -29,6 +29,8 @@ export interface SpillSpec {
   readonly lines?: number | readonly number[];
   /** Lines of the header row; 2 if left out. */
   readonly headerLines?: number;
+  /** It ends the sheet; rows it does not fill have no cells in the file. */
+  readonly open?: boolean;
 }
 
 /** A spilled table as laid out. `cell(row, column)` counts rows without the header and reads as formula text. */
@@ -74,6 +76,8 @@ export function addSpill(page: Page, spec: SpillSpec): SpillRef {
   if (!anchorCell) throw new Error(`${page.name}: a spilled table needs at least one column`);
   anchorCell.formula = formula;
   anchorCell.spill = { rows: fromFunction ? spec.rows + 1 : spec.rows, columns: spec.columns.length };
+  if (!spec.open) hideBlankRows(page, { top: headRow + 1, left, bottom, right });
+  if (spec.open) page.openFrom(headRow + 1);
   page.row = bottom + 1;
 
   const body = spec.name

@@ -1,6 +1,6 @@
 import type { CellValue, Style } from "../model";
 import { Ref, areaAddress, cellAddress } from "./address";
-import { bare } from "./conditions";
+import { bare, hideBlankRows } from "./conditions";
 import { formatOf, unitOf, type Kind } from "./formats";
 import { validationFor, type InputSpec } from "./forms";
 import type { Both } from "./job";
@@ -47,6 +47,15 @@ export interface TableSpec {
     readonly keys: readonly string[];
     readonly names?: Readonly<Record<string, string>>;
   };
+  /**
+   * The table ends the sheet and may grow to so many rows: names and rules reach there, and rows that hold nothing
+   * have no cells in the file.
+   */
+  readonly open?: {
+    readonly rows: number;
+    /** The row whose look the columns carry, counted from 1; the first if left out. */
+    readonly from?: number;
+  };
   /** The first row must be filled before the job can be estimated. */
   readonly required?: boolean;
 }
@@ -71,6 +80,8 @@ export function addTable(page: Page, spec: TableSpec): TableRef {
   const headRow = page.row;
   const top = headRow + 1;
   const bottom = headRow + spec.rows;
+  // What names and rules cover; the same but for a table that may grow.
+  const end = headRow + Math.max(spec.rows, spec.open?.rows ?? 0);
   const rows =
     spec.usual !== undefined
       ? page.job.pick(spec.usual)
@@ -86,21 +97,25 @@ export function addTable(page: Page, spec: TableSpec): TableRef {
     const index = column.input ? inputIndex++ : -1;
     for (let row = top; row <= bottom; row++) {
       const given = index >= 0 ? rows[row - top]?.[index] : column.fixed?.[row - top];
-      bodyCell(page, row, at, column, given, (text) => fillIn(text, row, top, bottom, places, page.name));
+      bodyCell(page, row, at, column, given, (text) => fillIn(text, row, top, end, places, page.name));
     }
     if (column.input) {
-      const area = { top, left: at, bottom, right: at };
+      const area = { top, left: at, bottom: end, right: at };
       page.sheet.validations.push(
         validationFor(page, area, { label: column.title, kind: column.kind, unit: column.unit, ...column.input }),
       );
     }
-    if (column.name) page.define(column.name, top, at, bottom, at);
+    if (column.name) page.define(column.name, top, at, end, at);
   }
+  const [name] = spec.columns;
+  if (spec.open === undefined && name && !name.input && !name.fixed) {
+    const inputs = spec.columns.filter(({ input }) => input).map(({ key }) => placeOf(places, key, page.name));
+    hideBlankRows(page, { top, left, bottom, right }, (column) => inputs.includes(column));
+  }
+  if (spec.open) page.openFrom(headRow + (spec.open.from ?? 1));
   page.row = bottom + 1;
   if (spec.totals) totals(page, spec, places, top, bottom);
-  const body = spec.name
-    ? page.define(spec.name, top, left, bottom, right)
-    : new Ref(page.name, top, left, bottom, right);
+  const body = spec.name ? page.define(spec.name, top, left, end, right) : new Ref(page.name, top, left, end, right);
   const firstInput = spec.columns.find((column) => column.input && column.kind !== "text");
   if (spec.required && firstInput) {
     const at = placeOf(places, firstInput.key, page.name);
@@ -111,7 +126,7 @@ export function addTable(page: Page, spec: TableSpec): TableRef {
     body,
     column: (key) => {
       const at = placeOf(places, key, page.name);
-      return new Ref(page.name, top, at, bottom, at, nameOf(key));
+      return new Ref(page.name, top, at, end, at, nameOf(key));
     },
     cell: (key, row) => {
       const at = placeOf(places, key, page.name);

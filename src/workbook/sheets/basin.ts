@@ -12,18 +12,16 @@ export const basin = defineSheet({
   name: "Basin",
   order: 5,
   build(s, job) {
-    s.widths([33, 12, 11, 12, 12, 12, 34]);
+    s.widths([31, 12, 11, 12, 12, 12, 32]);
     s.title(
       "Basin",
       "Lay out the pit and what stands in it; see whether it holds what the stream gives back, and for how many days.",
     );
     pit(s);
     contents(s, job);
-    s.pageBreak();
     drainBack(s);
     levels(s, job);
     losses(s);
-    s.pageBreak();
     verdict(s);
     basinChecks(s, job);
   },

@@ -10,7 +10,6 @@ export const ground = defineSheet({
   name: "Ground",
   order: 8,
   build(s, job) {
-    s.print({ titleRows: [1, 2] });
     s.title("Ground", "Add room to work and the pipe trench; spoil, berm and truckloads follow.");
     s.caution(DIGGING_CAUTION);
     pit(s);

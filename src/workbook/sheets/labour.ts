@@ -8,7 +8,7 @@ export const labour = defineSheet({
   name: "Labour",
   order: 12,
   build(s, job) {
-    s.widths([34, 12, 8, 11, 12, 10, 10, 13, 13]);
+    s.widths([33, 12, 8, 11, 12, 10, 10, 13, 13]);
     s.print({ pagesHigh: 1 });
     s.title("Labour", "Put in your own production rates; hours, days and cost follow.");
     rates(s);

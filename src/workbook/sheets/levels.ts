@@ -9,13 +9,13 @@ export const levels = defineSheet({
   name: "Levels",
   order: 9,
   build(s, job) {
-    s.widths([27, 11, 12, 14, 16, 11, 11, 40]);
+    s.widths([26, 9, 9, 11, 16, 8, 8, 35]);
     s.title("Levels", "Try layouts of the drops, then set out every point by rod reading or from a string.");
-    s.print({ titleRows: [1, 2] });
     steps(s);
     const rows = points(s, job);
-    setting(s, rows);
     checks(s, job);
+    s.checksHere();
+    setting(s, rows);
   },
 });
 
@@ -62,13 +62,15 @@ function steps(s: SheetLayout): void {
 function setting(s: SheetLayout, rows: number): void {
   s.section("Rod readings and string measures");
   s.note(
-    "With an instrument: move the point until the rod shows its reading. Without one: pull a string level from the bench mark, with a water level or line level, and measure up or down from it.",
+    "Move the point until the rod shows its reading; or measure up or down from a string pulled level from the bench mark.",
   );
+  s.caution("Read the bench mark again at the end: a moved tripod spoils every level since the last good reading.");
   const { body } = s.spill({
     name: "SetoutTable",
     formula: "=RILL.SETOUT(BenchmarkLevel,Backsight,SetoutPoints,SetoutReadings,GradeTolerance,Units)",
     rows,
     lines: 2,
+    headerLines: 3,
     header: "function",
     columns: [
       { kind: "text" },
@@ -84,5 +86,4 @@ function setting(s: SheetLayout, rows: number): void {
   });
   // What the crew's page lists: all but the readings taken.
   s.define("SetoutShort", body.top, body.left, body.bottom, body.left + 4);
-  s.caution("Read the bench mark again at the end: a moved tripod spoils every level since the last good reading.");
 }

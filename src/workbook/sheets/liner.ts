@@ -17,7 +17,6 @@ export const liner = defineSheet({
       "Liner",
       "Pieces follow from drops and basin; add skirts, type in the rolls you can buy, and read what to cut.",
     );
-    s.print({ titleRows: [1, 2] });
     allowances(s);
     cuts(s);
     pieces(s);
@@ -25,9 +24,11 @@ export const liner = defineSheet({
     plan(s);
     fabric(s, job);
     carrying(s);
-    s.pageBreak();
-    cutPlan(s);
     buying(s, job);
     checks(s, job);
+    s.checksHere();
+    // Last, since its length differs most from job to job.
+    s.pageBreak();
+    cutPlan(s);
   },
 });

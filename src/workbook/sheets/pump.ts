@@ -4,15 +4,15 @@ import { checks } from "./pumpParts/checks";
 import { cost } from "./pumpParts/cost";
 import { buying } from "./pumpParts/buying";
 import { pumps, ranking } from "./pumpParts/pumps";
-import { fittingsHelper, route } from "./pumpParts/route";
-import { behind } from "./pumpParts/behind";
+import { route } from "./pumpParts/route";
+import { behind, CHART_COLUMN } from "./pumpParts/behind";
 
 /** The pipe route, the head it takes, the pumps on offer, and what the chosen one really delivers and costs. */
 export const pump = defineSheet({
   name: "Pump",
   order: 4,
   build(s, job) {
-    s.widths([30, 13, 11, 13, ...Array.from({ length: 10 }, () => 10.5)]);
+    s.widths([27, 13, 10, 14, 9, ...Array.from({ length: 10 }, () => 9.3)]);
     s.print({ landscape: true });
     s.title("Pump", "Lay out the pipe, type in the pumps you could buy from their makers' curves, then choose one.");
     s.caution(
@@ -21,15 +21,18 @@ export const pump = defineSheet({
     );
 
     route(s, job);
-    fittingsHelper(s);
     pumps(s, job);
     cost(s);
     ranking(s);
-    chosenPump(s);
-    duty(s);
-    behind(s);
-
+    const chartTop = s.row + 1;
+    s.within(CHART_COLUMN - 1, () => {
+      chosenPump(s);
+      duty(s);
+    });
+    const chartRows = s.row - chartTop;
     buying(s, job);
     checks(s, job);
+    s.checksHere();
+    behind(s, chartTop, chartRows);
   },
 });

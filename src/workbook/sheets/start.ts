@@ -34,18 +34,16 @@ export const start = defineSheet({
   order: 1,
   turn: 2,
   build(s, job) {
-    s.widths([34, 14, 8, 15, 9, 28, 62]);
+    s.widths([32, 16, 9, 15, 9, 26, 65]);
     s.title("Estimate of a recirculating stream", "Begin on Site; return here to see what still needs attention.");
     s.print({ landscape: true });
 
-    s.section("Where the job stands");
-    for (const [name, label, words] of STANDING) {
-      const count = words.map((word) => `COUNTIF(INDEX(Checks,0,${VERDICT_COLUMN}),"${word}")`).join("+");
-      s.result({ name, label, formula: count, kind: "count", unit: "checks" });
-    }
-    for (const { name, label, kind } of GLANCE) {
-      if (job.names.has(name)) s.result({ label, kind, formula: kind === "text" ? `=${name}&""` : `=${name}` });
-    }
+    const top = s.row;
+    standing(s, job);
+    const left = s.row;
+    s.row = top;
+    sheetList(s, job);
+    s.row = Math.max(s.row, left);
 
     s.section("How to use this workbook");
     STEPS.forEach((text, index) => s.note(`${index + 1}.  ${text}`));
@@ -58,21 +56,44 @@ export const start = defineSheet({
     s.section("Cautions");
     CAUTIONS.forEach((text) => s.caution(text));
 
-    s.section("Sheets");
-    for (const { name, purpose } of [...job.pages].sort((a, b) => a.order - b.order)) {
-      s.put(s.row, 1, { value: name, style: "link", link: `${name}!A1` });
-      s.textAcross(s.row, 2, s.lastColumn - 1, purpose, "remark");
-      s.row++;
-    }
-
+    s.pageBreak();
     s.section("Checks");
     checkList(s, job);
   },
 });
 
+/** The first column of the list of sheets, which stands right of the job's numbers. */
+const RIGHT = 4;
+
+/** The checks counted, and the job in a dozen numbers. */
+function standing(s: SheetLayout, job: Job): void {
+  s.within(RIGHT - 1, () => {
+    s.section("Where the job stands");
+    for (const [name, label, words] of STANDING) {
+      const count = words.map((word) => `COUNTIF(INDEX(Checks,0,${VERDICT_COLUMN}),"${word}")`).join("+");
+      s.result({ name, label, formula: count, kind: "count", unit: "checks" });
+    }
+    for (const { name, label, kind } of GLANCE) {
+      if (job.names.has(name)) s.result({ label, kind, formula: kind === "text" ? `=${name}&""` : `=${name}` });
+    }
+  });
+}
+
+function sheetList(s: SheetLayout, job: Job): void {
+  const across = s.lastColumn - RIGHT;
+  s.put(s.row, RIGHT, { value: "Sheets", style: "section", across: across + 1 });
+  s.row++;
+  for (const { name, purpose } of [...job.pages].sort((a, b) => a.order - b.order)) {
+    s.put(s.row, RIGHT, { value: name, style: "link", look: { indent: 1 }, link: `${name}!A1` });
+    s.textAcross(s.row, RIGHT + 1, across, purpose, "remark");
+    s.row++;
+  }
+}
+
 function checkList(s: SheetLayout, job: Job): void {
   const first = s.row + 1;
   const last = first + job.checks.length - 1;
+  s.print({ landscape: true, titleRows: [s.row, s.row] });
   const heads = ["Check", "Value", "Unit", "Limit", "Verdict", "Where to fix it", "What to do"];
   heads.forEach((title, index) => s.put(s.row, index + 1, { value: title, style: index === 1 ? "head" : "headText" }));
   s.row++;

@@ -12,9 +12,8 @@ export const stone = defineSheet({
   name: "Stone",
   order: 7,
   build(s, job) {
-    s.widths([33, 12, 10, 12, 12, 24, 9, 9]);
+    s.widths([33, 12, 10, 12, 11, 24, 10, 10]);
     s.title("Stone", "Say how thick faces and layers are; tons, counts and truckloads follow from drops and basin.");
-    s.print({ titleRows: [1, 2] });
     kinds(s);
     drops(s);
     banks(s);
@@ -22,8 +21,10 @@ export const stone = defineSheet({
     sizes(s);
     gravel(s);
     order(s, job);
-    densities(s, job);
     checks(s, job);
     contribute(s, job);
+    s.checksHere();
+    s.notPrinted();
+    densities(s, job);
   },
 });

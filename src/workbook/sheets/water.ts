@@ -4,24 +4,25 @@ import { checks } from "./waterParts/checks";
 import { drops } from "./waterParts/drops";
 import { lipsAndFlow } from "./waterParts/lips";
 import { pools } from "./waterParts/pools";
-import { layOutSection } from "./waterParts/section";
+import { layOutSection, roomForSection } from "./waterParts/section";
 
 /** Lips and their flow; drops, pools and beds; the section of the feature. */
 export const water = defineSheet({
   name: "Water",
   order: 3,
   build(s, job) {
-    s.widths([28, 12, 11, 12, 22, 11, 11, 13]);
+    s.widths([29, 12, 11, 12, 11, 12, 11, 11, 13]);
     s.title(
       "Water",
       "Choose the lips and the sheet of water you want and read the flow; then lay out drops, pools and beds.",
     );
     lipsAndFlow(s, job);
     const numbers = drops(s);
-    s.pageBreak();
     pools(s);
     beds(s, job);
-    layOutSection(s, job, numbers);
+    const chartRow = roomForSection(s);
     checks(s, job);
+    s.checksHere();
+    layOutSection(s, job, numbers, chartRow);
   },
 });

@@ -44,7 +44,7 @@ describe("SETOUT", () => {
     // By hand: HI = 51.2 m; a berm top at 51.5 m stands 300 mm above it and 1,500 mm above the string.
     const [berm] = body([50, 1.2, [["Berm top", 51.5]], "", "", "SI"]);
     expect(berm?.slice(2, 5)).toEqual(["", "", "up 1500 mm"]);
-    expect(berm?.[7]).toBe("above the line of sight by 300 mm: set up higher, or measure from the string");
+    expect(berm?.[7]).toBe("above the line of sight by 300 mm: set up higher, or use the string");
   });
 
   it("names the row and the cure when a cell is wrong", () => {

@@ -16,10 +16,10 @@ function rows(s: SheetLayout, count: number): void {
 }
 
 it("scales a sheet to the narrower paper, never above life size", () => {
-  // 100 characters are (100 × 7 + 5) / 96 = 7.34 in; A4 leaves 8.27 − 1.2 = 7.07 in; 97 % of 7.07 / 7.34.
-  expect(pageScale(laidOut((s) => s.widths([100])))).toBe(93);
+  // 100 characters are (100 × 7 + 5) / 96 = 7.34 in; A4 leaves 8.27 − 1 = 7.27 in; 97 % of 7.27 / 7.34.
+  expect(pageScale(laidOut((s) => s.widths([100])))).toBe(96);
   expect(pageScale(laidOut((s) => s.widths([20])))).toBe(100);
-  // Letter lies 11 in wide: 9.8 / 7.34.
+  // Letter lies 11 in wide: 10 / 7.34.
   const landscape = laidOut((s) => {
     s.widths([100]);
     s.print({ landscape: true });
@@ -28,7 +28,7 @@ it("scales a sheet to the narrower paper, never above life size", () => {
 });
 
 it("begins a page where a section would be cut, and not where it fits or no page could hold it", () => {
-  // A page holds (11 − 1.4) × 72 × 0.93 = 643 points, which is 42 rows of 15 with room for headings of 19.
+  // A page holds (11 − 1.25) × 72 × 0.96 = 674 points, which is 43 rows of 15 with room for headings of 19.
   const sheet = (second: number): SheetModel =>
     laidOut((s) => {
       s.widths([60]);

@@ -140,11 +140,11 @@ describe("the Pump sheet, demo", () => {
       for (const label of [
         "Lift",
         "Water speed",
-        "Can lift",
+        "Shut-off head above",
         "Works on",
         "Flow delivered",
         "Flow not",
-        "Curve typed",
+        "Curve in",
       ]) {
         expect(sheet.verdict(label), label).toBe("OK");
       }
@@ -157,16 +157,16 @@ describe("the Pump sheet catches", () => {
   it.each<[string, Changes, string, string]>([
     ["a top lip below the water", { TopLipLevel: 98 }, "Lift", "FIX"],
     ["a pipe too narrow", { RouteSizes: 1.5 }, "Water speed in the pipe", "LOOK"],
-    ["a pump without a price", { PumpPrices: "" }, "Pumps with a blank", "FIX"],
-    ["a pump that cannot lift", { ChosenPump: small, TopLipLevel: 107 }, "Can lift", "FIX"],
+    ["a pump without a price", { PumpPrices: "" }, "Pumps with blanks", "FIX"],
+    ["a pump that cannot lift", { ChosenPump: small, TopLipLevel: 107 }, "Shut-off head above", "FIX"],
     ["a pump too weak", { ChosenPump: small }, "Flow delivered", "FIX"],
     ["a pump far too strong", { ChosenPump: "Demo C, large (invented)" }, "Flow not far over", "LOOK"],
-    ["a dear choice", { ChosenPump: "Demo C, large (invented)" }, "Cheapest pump to own", "LOOK"],
-    ["no tariff", { Tariff: "" }, "Power and price of electricity", "FIX"],
+    ["a dear choice", { ChosenPump: "Demo C, large (invented)" }, "Cheapest pump that serves", "LOOK"],
+    ["no tariff", { Tariff: "" }, "Power and tariff", "FIX"],
     [
       "gpm typed as gph",
       { PumpTable: [["Demo A, middle (invented)", 418, 265, 11.4, 20, 10.5, 40, 8.4, 55, 5.5, 67, 2.6, 75, 0.6]] },
-      "Curve typed in gph",
+      "Curve in gph",
       "FIX",
     ],
     [

@@ -152,7 +152,10 @@ describe("the Crew page", () => {
     for (const text of ["Lip 4", "Basin", "by hand", "machine", "7'-9 1/4\""]) expect(shown, text).toContain(text);
     expect(shown).not.toContain("Lip 5");
     expect(shown.some((text) => text.includes("Dig the pit 2.67 ft below finished grade"))).toBe(true);
-    expect(shown.filter((text) => text.startsWith("CAUTION")).length).toBe(2);
+    // Buried lines and pits, weights, mains, open water.
+    expect(shown.filter((text) => text.startsWith("CAUTION")).length).toBe(4);
+    const lines = ["2 in Sch 40 PVC, 4.0 ft", "3 in, 31.0 ft", "3,469 gph at 4.8 ft", "6 strips of 7.50 ft"];
+    for (const text of lines) expect(shown, text).toContain(text);
   });
 
   it("leaves lines to write on while numbers are missing", async () => {

@@ -30,6 +30,11 @@ const given = defineSheet({
     number("FullLevel", { US: 99.15, SI: 49.745 });
     number("RunningLevel", { US: 98.95, SI: 49.69 });
     number("PipeTotalLength", { US: 35, SI: 11 });
+    number("PumpCount", { US: 1, SI: 1 });
+    number("DeliveredFlow", { US: 3469, SI: 11763 });
+    number("DutyHead", { US: 4.8, SI: 1.7 });
+    number("BasinHold", { US: 592, SI: 2548 });
+    s.input({ name: "PumpName", label: "Pump", kind: "text", demo: "Trial pump", message: "A name." });
     number("LinerBuyArea", { US: 400, SI: 40 });
     number("CrewHourRate", { US: 40, SI: 42 });
     number("MachineHourRate", { US: 50, SI: 48 });
@@ -43,6 +48,31 @@ const given = defineSheet({
         { key: "tread", title: "Tread", kind: "length", name: "Treads", formula: share("Run"), input: length },
       ],
     });
+    s.table({
+      name: "RouteTable",
+      rows: 4,
+      columns: [
+        { key: "size", title: "Size", kind: "size", input: length },
+        { key: "length", title: "Length", kind: "length", input: length },
+        { key: "type", title: "Type", kind: "text", input: { message: "A type." } },
+      ],
+      demo: [
+        [2, 4, "Sch 40 PVC"],
+        [3, 31, ""],
+      ],
+    });
+    for (const name of ["StreamFabric", "BasinFabric"]) {
+      s.table({
+        name,
+        rows: 1,
+        columns: [
+          { key: "run", title: "Run", kind: "text", input: { message: "A word." } },
+          { key: "strips", title: "Strips", kind: "count", input: length },
+          { key: "length", title: "Length", kind: "length", input: length },
+        ],
+        demo: [["across", 6, 7.5]],
+      });
+    }
     s.table({
       name: "BasinContents",
       rows: 2,

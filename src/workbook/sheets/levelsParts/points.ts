@@ -1,3 +1,4 @@
+import { hideBlankRows } from "../../layout/conditions";
 import { formatOf } from "../../layout/formats";
 import { validationFor } from "../../layout/forms";
 import { head } from "../../layout/tables";
@@ -64,8 +65,9 @@ export function points(s: SheetLayout, job: Job): number {
   s.row++;
   for (const [name, level, needs] of rows)
     row(s, { value: name }, `IF(MIN(${needs.map((n) => `COUNT(${n})`).join(",")})=0,"",${level.slice(1)})`);
-  for (let free = 0; free < FREE_POINTS; free++) freeRow(s);
   for (let drop = 1; drop <= MOST_DROPS; drop++) lipRow(s, drop);
+  hideBlankRows(s, { top: s.row - MOST_DROPS, left: 1, bottom: s.row - 1, right: 4 }, (column) => column === 3);
+  for (let free = 0; free < FREE_POINTS; free++) freeRow(s);
   const bottom = s.row - 1;
   s.define("SetoutPoints", top, 1, bottom, 2);
   s.define("SetoutReadings", top, 3, bottom, 3);

@@ -10,7 +10,7 @@ export function cutPlan(s: SheetLayout): void {
     "Along is measured from the free end of the roll, across from one edge; lengths bought of a roll lie end to end. " +
       "Length runs along the roll. Mark and check every cut with the tape before cutting.",
   );
-  s.spill({
+  const { body } = s.spill({
     name: "CutPlan",
     header: "function",
     rows: ROWS,
@@ -26,4 +26,14 @@ export function cutPlan(s: SheetLayout): void {
       { kind: "text" },
     ],
   });
+  // The column of the rolls also holds the plan's totals, each with a format of its own.
+  const first = `$A${body.top}`;
+  const shown = (labels: readonly string[], format: string): void => {
+    const area = { top: body.top, left: 2, bottom: body.bottom, right: 2 };
+    const formula = `=OR(${labels.map((label) => `${first}="${label}"`).join(",")})`;
+    s.sheet.conditionals.push({ area, formula, style: { format } });
+  };
+  shown(["Waste share"], "0.0%");
+  shown(["Cost", "Lower bound"], "#,##0.00");
+  shown(["Area to buy", "Waste"], "#,##0.0");
 }

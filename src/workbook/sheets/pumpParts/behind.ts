@@ -1,18 +1,19 @@
 import type { SheetLayout } from "../../layout";
+import { chosenCurve } from "./chosen";
 import { PUMP_ROWS } from "./demo";
 import { ROUTE_NEEDS } from "./route";
 
 const CURVE_POINTS = 15;
+/** The column at which the chart begins, beside the results of the chosen pump. */
+export const CHART_COLUMN = 8;
 
-/** The chart, and the tables of the functions that chart and results above are read from. */
-export function behind(s: SheetLayout): void {
-  s.section("Pump curve and system curve");
-  const chartRow = s.row;
-  const chartRows = 19;
-  s.skip(chartRows);
-
-  s.pageBreak();
+/** The tables of the functions that chart and results are read from, below what is printed; and the chart, beside the results. */
+export function behind(s: SheetLayout, chartTop: number, chartRows: number): void {
+  s.notPrinted();
   s.section("Tables of the functions, read by the cells above");
+  s.note("The curve of the chosen pump:");
+  chosenCurve(s);
+  s.skip();
   const duty = s.spill({
     name: "DutyPoint",
     header: "function",
@@ -52,16 +53,16 @@ export function behind(s: SheetLayout): void {
     columns: [{ kind: "flow" }, { kind: "head" }, { kind: "head" }],
   });
 
-  const end = s.row;
-  s.row = chartRow;
   const flows = curves.body.column(1);
   const { system } = s.job;
+  s.row = chartTop;
   s.chart({
     title: "Where pump and pipe meet",
     description:
       "Head of the chosen pump falling and head of the route rising with flow; they cross at the flow delivered.",
     xTitle: system === "US" ? "Flow (gph)" : "Flow (L/h)",
     yTitle: system === "US" ? "Head (ft)" : "Head (m)",
+    at: CHART_COLUMN,
     rows: chartRows,
     series: [
       { title: "Pump", x: flows, y: curves.body.column(2), line: true },
@@ -69,6 +70,4 @@ export function behind(s: SheetLayout): void {
       { title: "Flow delivered", x: duty.cell(1, 2), y: duty.cell(2, 2), markers: true, line: false },
     ],
   });
-  s.row = end;
-  s.pageBreak();
 }

@@ -27,17 +27,17 @@ export function checks(s: SheetLayout, job: Job): void {
     needs: ["PipeSpeed"],
   });
   s.check({
-    label: "Pumps with a blank price, power or shut-off head",
+    label: "Pumps with blanks in their row",
     value: '=SUMPRODUCT((PumpNames<>"")*((PumpPrices="")+(PumpPowers="")+(PumpShutOffs="")>0))',
     limit: 0,
     ok: 'SUMPRODUCT((PumpNames<>"")*((PumpPrices="")+(PumpPowers="")+(PumpShutOffs="")>0))=0',
-    cure: "Fill in the row, or clear it: pumps are compared only when every row is complete.",
+    cure: "A price, power or shut-off head is missing. Fill in the row, or clear it: pumps are compared only when every row is complete.",
     fix: "PumpTable",
     kind: "count",
     needs: ["PumpShutOffs"],
   });
   s.check({
-    label: "Can lift: shut-off head above the lift",
+    label: "Shut-off head above the lift",
     value: "=INDEX(ChosenHeads,1)*PumpSpeed^2",
     limit: "=StaticLift",
     ok: "INDEX(ChosenHeads,1)*PumpSpeed^2>StaticLift",
@@ -78,7 +78,7 @@ export function checks(s: SheetLayout, job: Job): void {
     needs: ["DeliveredFlow", "DesignFlow"],
   });
   s.check({
-    label: job.pick({ US: "Curve typed in gph, not gpm", SI: "Curve typed in L/h, not L/min or m³/h" }),
+    label: job.pick({ US: "Curve in gph, not gpm", SI: "Curve in L/h, not L/min" }),
     value: "=MAX(ChosenFlows)",
     limit: "=DesignFlow/20",
     ok: "MAX(ChosenFlows)>=DesignFlow/20",
@@ -91,7 +91,7 @@ export function checks(s: SheetLayout, job: Job): void {
     needs: ["PumpRow", "DesignFlow"],
   });
   s.check({
-    label: "Power and price of electricity filled in",
+    label: "Power and tariff filled in",
     value: "=COUNT(PumpWatts)+COUNT(Tariff)",
     limit: 2,
     ok: "COUNT(PumpWatts)+COUNT(Tariff)=2",
@@ -101,7 +101,7 @@ export function checks(s: SheetLayout, job: Job): void {
     needs: ["PumpRow"],
   });
   s.check({
-    label: "Cheapest pump to own that meets the flow",
+    label: "Cheapest pump that serves",
     value: "=PumpOwnCost",
     limit: "=INDEX(PumpRanking,1,6)",
     ok: "OR(ChosenPump=SuggestedPump,INDEX(PumpRanking,1,1)<>1)",

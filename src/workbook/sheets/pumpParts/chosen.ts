@@ -54,12 +54,14 @@ export function chosenPump(s: SheetLayout): void {
     kind: "power",
     needs: ["PumpRow", "PumpCount", "PumpSpeed"],
   });
-  s.note("Its curve, as DUTY takes it:");
+}
+
+/** The curve of the chosen pump, as DUTY takes it. */
+export function chosenCurve(s: SheetLayout): void {
   const pick = (column: string): string =>
     `IF(COUNT(PumpRow)=0,"",IF(INDEX(PumpTable,PumpRow,${column})="","",INDEX(PumpTable,PumpRow,${column})))`;
   s.table({
     name: "ChosenCurve",
-    at: 2,
     rows: CURVE_PAIRS + 1,
     columns: [
       {
@@ -76,7 +78,6 @@ export function chosenPump(s: SheetLayout): void {
 
 /** What the chosen pump really delivers, and costs. */
 export function duty(s: SheetLayout): void {
-  s.pageBreak();
   s.section("What it really delivers");
   const from = (row: number): string => `INDEX(DutyPoint,${row},2)`;
   s.result({

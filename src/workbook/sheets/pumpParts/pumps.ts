@@ -60,7 +60,6 @@ export function pumps(s: SheetLayout, job: Job): void {
 
 /** What each pump does on this route and costs to own, read from the function's table further down. */
 export function ranking(s: SheetLayout): void {
-  s.pageBreak();
   s.section("Which pump");
   s.note("One pump at full speed on this route. Those that meet the flow come first, the cheapest to own on top.");
   const from = (column: number): string =>
@@ -72,9 +71,9 @@ export function ranking(s: SheetLayout): void {
       { key: "rank", title: "Rank", kind: "count", formula: from(1) },
       { key: "flow", title: "Flow delivered", kind: "flow", formula: from(3) },
       { key: "head", title: "Head", kind: "head", formula: from(4) },
-      { key: "energy", title: "Energy per year", kind: "money", formula: from(5), across: 2 },
-      { key: "own", title: "Cost to own", kind: "money", formula: from(6), across: 2 },
-      { key: "verdict", title: "Verdict", kind: "text", formula: from(7), across: 6 },
+      { key: "energy", title: "Energy per year", kind: "money", formula: from(5) },
+      { key: "own", title: "Cost to own", kind: "money", formula: from(6) },
+      { key: "verdict", title: "Verdict", kind: "text", formula: from(7), across: 9 },
     ],
   });
   // Room for a verdict of two lines.

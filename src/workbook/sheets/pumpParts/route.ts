@@ -4,10 +4,14 @@ import { FRICTION_METHODS } from "../../../calc/pipe/route";
 import { PIPE_TYPES } from "../../../calc/tables/pipes";
 import { columnLetters } from "../../layout/address";
 import type { Job, SheetLayout } from "../../layout";
+import type { CellValue } from "../../model";
+import { numbered } from "../waterParts/parts";
 import { DEMO_FITTINGS, DEMO_ROUTE } from "./demo";
 
 /** Pipes of the route the sheet has room for. */
 export const ROUTE_ROWS = 4;
+/** The sheet column of the first fitting, right of the pipe and its K. */
+const FIRST_FITTING = 6;
 /** Rows TDHTABLE may give: the lift, friction and fittings of each pipe, the outlet and the total. */
 const PARTS_ROWS = 2 * ROUTE_ROWS + 3;
 
@@ -50,57 +54,10 @@ export function route(s: SheetLayout, job: Job): void {
     message: "Hazen-Williams is the trade's usual one; Darcy-Weisbach is the sounder one for small pipe and slow flow.",
   });
   s.note(
-    "Pipes in the order the water takes, from the pump to the outlet. One row is enough where the size stays the same.",
+    "Pipes in the order the water takes, from the pump to the outlet, and how many fittings are on each. One row is enough where the size " +
+      "stays the same. Do not count the outlet: its velocity head is added once.",
   );
-  const head = s.row;
-  s.put(head, 1, { value: "Pipe", style: "headText" });
-  for (let row = 1; row <= ROUTE_ROWS; row++) s.put(head + row, 1, { value: `Pipe ${row}`, style: "label" });
-  const sizedIn = job.pick({ US: "in", SI: "mm" });
-  s.table({
-    name: "RouteTable",
-    at: 2,
-    rows: ROUTE_ROWS,
-    required: true,
-    columns: [
-      {
-        key: "size",
-        title: "Size",
-        kind: "size",
-        name: "RouteSizes",
-        format: job.pick({ US: "General", SI: "0" }),
-        input: {
-          min: job.pick({ US: 0.5, SI: 12 }),
-          max: job.pick({ US: 24, SI: 630 }),
-          message: "Nominal size as sold; for the type Bore the inside diameter.",
-        },
-      },
-      {
-        key: "length",
-        title: "Length",
-        kind: "length",
-        name: "RouteLengths",
-        input: { min: 0, max: job.pick({ US: 2000, SI: 600 }), message: "Length of this pipe." },
-      },
-      {
-        key: "type",
-        title: "Pipe type",
-        kind: "text",
-        input: {
-          choices: [...PIPE_TYPES.filter((type) => type.sizedIn === sizedIn).map(({ name }) => name), BORE_TYPE],
-          message: `Blank means ${job.pick({ US: "Sch 40 PVC", SI: "PVC-U PN10" })}.`,
-        },
-      },
-      {
-        key: "k",
-        title: "Sum of K",
-        kind: "number",
-        format: "0.00",
-        formula: '=IF(COUNT([size])=0,"",INDEX(FittingSums,[#]))',
-        input: { min: 0, max: 1000, message: "Comes from the fittings below; type over it if you know better." },
-      },
-    ],
-    demo: { US: DEMO_ROUTE.US, SI: DEMO_ROUTE.SI },
-  });
+  pipes(s, job);
   s.result({
     name: "PipeTotalLength",
     label: "Pipe in all",
@@ -134,24 +91,51 @@ export function route(s: SheetLayout, job: Job): void {
   });
 }
 
-/** Counts of the usual fittings on each pipe, added up to the K of the route. */
-export function fittingsHelper(s: SheetLayout): void {
-  s.pageBreak();
-  s.section("Fittings on each pipe");
-  s.note(
-    "How many of each. Do not count the outlet: its velocity head is added once, by the route. " +
-      "K from the EPANET 2.2 User Manual, Table 3.3, and Crane; books differ by a third.",
-  );
+/** One row a pipe: what it is, and the usual fittings on it, whose K are added up beside it. */
+function pipes(s: SheetLayout, job: Job): void {
   const kRow = s.row + ROUTE_ROWS + 1;
-  const last = FITTING_COLUMNS.length;
-  s.table({
+  const sizedIn = job.pick({ US: "in", SI: "mm" });
+  const last = columnLetters(FIRST_FITTING + FITTING_COLUMNS.length - 1);
+  const table = s.table({
     rows: ROUTE_ROWS,
+    required: true,
     columns: [
+      { key: "pipe", title: "Pipe", kind: "text", fixed: numbered("Pipe", ROUTE_ROWS) },
       {
-        key: "pipe",
-        title: "Pipe",
+        key: "size",
+        title: "Size",
+        kind: "size",
+        name: "RouteSizes",
+        format: job.pick({ US: "General", SI: "0" }),
+        input: {
+          min: job.pick({ US: 0.5, SI: 12 }),
+          max: job.pick({ US: 24, SI: 630 }),
+          message: "Nominal size as sold; for the type Bore the inside diameter.",
+        },
+      },
+      {
+        key: "length",
+        title: "Length",
+        kind: "length",
+        name: "RouteLengths",
+        input: { min: 0, max: job.pick({ US: 2000, SI: 600 }), message: "Length of this pipe." },
+      },
+      {
+        key: "type",
+        title: "Pipe type",
         kind: "text",
-        fixed: Array.from({ length: ROUTE_ROWS }, (_, i) => `Pipe ${i + 1}`),
+        input: {
+          choices: [...PIPE_TYPES.filter((type) => type.sizedIn === sizedIn).map(({ name }) => name), BORE_TYPE],
+          message: `Blank means ${job.pick({ US: "Sch 40 PVC", SI: "PVC-U PN10" })}.`,
+        },
+      },
+      {
+        key: "k",
+        title: "Sum of K",
+        kind: "number",
+        format: "0.00",
+        formula: `=IF(COUNT([size])=0,"",SUMPRODUCT($${columnLetters(FIRST_FITTING)}$${kRow}:$${last}$${kRow},[f1]:[f${FITTING_COLUMNS.length}])+SUM([other]))`,
+        input: { min: 0, max: 1000, message: "Comes from the fittings beside it; type over it if you know better." },
       },
       ...FITTING_COLUMNS.map(([title], index) => ({
         key: `f${index + 1}`,
@@ -167,24 +151,28 @@ export function fittingsHelper(s: SheetLayout): void {
         format: "0.00",
         input: { min: 0, max: 1000, message: "K of anything else on this pipe, added up." },
       },
-      {
-        key: "sum",
-        title: "Sum of K",
-        kind: "number" as const,
-        format: "0.00",
-        name: "FittingSums",
-        formula: `=SUMPRODUCT($B$${kRow}:$${columnLetters(last + 1)}$${kRow},[f1]:[f${last}])+SUM([other])`,
-      },
     ],
-    demo: DEMO_FITTINGS,
+    demo: { US: demoRows("US"), SI: demoRows("SI") },
   });
-  s.put(s.row, 1, { value: "K of one", style: "label" });
+  const [sizes, sums] = [table.column("size"), table.column("k")];
+  s.define("RouteTable", sizes.top, sizes.left, sums.bottom, sums.left);
+  s.put(s.row, 1, { value: "K of one fitting", style: "label" });
+  s.put(s.row, 2, {
+    value: "EPANET 2.2 Manual, Table 3.3; Crane",
+    style: "remark",
+    across: FIRST_FITTING - 2,
+  });
   FITTING_COLUMNS.forEach(([, name], index) => {
-    s.put(s.row, index + 2, {
+    s.put(s.row, FIRST_FITTING + index, {
       value: Number(fittingK(findFitting(name), USUAL_BORE).toFixed(2)),
       style: "result",
       look: { format: "0.00" },
     });
   });
   s.row++;
+}
+
+/** Size, length, type, the sum of K that the formula gives, and the fittings. */
+function demoRows(system: "US" | "SI"): CellValue[][] {
+  return DEMO_ROUTE[system].map((pipe, index) => [...pipe, "", ...(DEMO_FITTINGS[index] ?? [])]);
 }

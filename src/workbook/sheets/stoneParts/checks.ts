@@ -16,7 +16,7 @@ export function checks(s: SheetLayout, job: Job): void {
     value: "=MAX(INDEX(StoneSizes,0,4))",
     limit: job.system === "US" ? "at most 1,500 lb" : "at most 700 kg",
     ok: `MAX(INDEX(StoneSizes,0,4))<=${job.pick({ US: 1500, SI: 700 })}`,
-    cure: "Check that the machine that reaches the feature lifts it at full reach, or choose smaller stones (common practice, no source).",
+    cure: "See that the machine lifts it at full reach, or choose smaller stones (common practice, no source).",
     fix: "StoneMix",
     kind: "weight",
     weight: "look",

@@ -65,7 +65,7 @@ export function drops(s: SheetLayout): void {
   const [heights, areas] = [table.column("height"), table.column("area")];
   s.result({
     name: "DropTons",
-    label: "Boulders of all drops, waste included",
+    label: "Boulders of drops, with waste",
     formula: `=RILL.BOULDERTONS(SUM(${areas})/SUM(${heights}),SUM(${heights}),DropReach,RockUsed,SolidShare,StoneWaste,Units)`,
     kind: "load",
     needs: [`${areas}`, "DropReach", "SolidShare"],
@@ -125,14 +125,14 @@ export function banks(s: SheetLayout): void {
   const [lengths, areas] = [table.column("length"), table.column("area")];
   s.result({
     name: "BankTons",
-    label: "Boulders of both banks, waste included",
+    label: "Boulders of banks, with waste",
     formula: `=RILL.BOULDERTONS(SUM(${lengths}),SUM(${areas})/SUM(${lengths}),BankReach,RockUsed,SolidShare,StoneWaste,Units)`,
     kind: "load",
     needs: [`${areas}`, "BankReach", "SolidShare"],
   });
   s.result({
     name: "BoulderTons",
-    label: "All boulders, waste included",
+    label: "All boulders, with waste",
     formula: "=DropTons+BankTons",
     kind: "load",
     needs: ["DropTons", "BankTons"],

@@ -25,7 +25,7 @@ export function gravel(s: SheetLayout): void {
   });
   s.result({
     name: "BedGravelTons",
-    label: "Gravel in the bed, waste included",
+    label: "Gravel in the bed, with waste",
     formula: "=RILL.GRAVELTONS(BedGravelArea,BedGravelDepth,GravelUsed,StoneWaste,Units)",
     kind: "load",
     needs: ["BedGravelArea", "BedGravelDepth"],
@@ -33,14 +33,14 @@ export function gravel(s: SheetLayout): void {
   depth("CoverDepth", "Depth of gravel over the basin", { US: 4, SI: 100 });
   s.result({
     name: "CoverTons",
-    label: "Gravel over the basin, waste included",
+    label: "Gravel over basin, with waste",
     formula: "=RILL.GRAVELTONS(BasinLength*BasinWidth,CoverDepth,GravelUsed,StoneWaste,Units)",
     kind: "load",
     needs: ["BasinLength", "BasinWidth", "CoverDepth"],
   });
   s.result({
     name: "GravelTons",
-    label: "Gravel, waste included",
+    label: "Gravel, with waste",
     formula: "=BedGravelTons+CoverTons",
     kind: "load",
     needs: ["BedGravelTons", "CoverTons"],
@@ -56,14 +56,14 @@ export function gravel(s: SheetLayout): void {
   });
   s.result({
     name: "BasinStoneVolume",
-    label: "Space around modules and pump well",
+    label: "Space around modules and wells",
     formula: '=INDEX(BasinContents,MATCH("Gravel",INDEX(BasinContents,0,1),0),2)',
     kind: "earth",
     needs: ["BasinContents"],
   });
   s.result({
     name: "BasinStoneTons",
-    label: "Stone around modules, waste included",
+    label: "Stone around them, with waste",
     formula: "=RILL.STONETONS(BasinStoneVolume,BasinStoneKind,StoneWaste,Units)",
     kind: "load",
     needs: ["BasinStoneVolume"],

@@ -85,7 +85,7 @@ export function order(s: SheetLayout, job: Job): void {
   });
   s.result({
     name: "StoneTruckloads",
-    label: "Truckloads, each stone on its own truck",
+    label: "Truckloads, each stone by itself",
     formula: `=${names
       .slice(0, 2)
       .map((name) => `ROUNDUP(ROUND(${name}/TruckPayload,6),0)`)

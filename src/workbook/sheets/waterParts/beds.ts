@@ -40,6 +40,7 @@ export function beds(s: SheetLayout, job: Job): void {
         key: "kind",
         title: "What it is made of",
         kind: "text",
+        across: 2,
         input: {
           choices: BED_KINDS.map(({ name }) => name),
           message: "How rough the bed is; blank is cobbles and boulders. Choose from the list.",
@@ -71,7 +72,7 @@ export function beds(s: SheetLayout, job: Job): void {
   });
   const [lengths, widths, kinds] = [table.column("length"), table.column("width"), table.column("kind")];
   const [depths, speeds] = [table.column("depth"), table.column("speed")];
-  s.define("BedTable", lengths.top, lengths.left, kinds.bottom, kinds.right);
+  s.define("BedTable", lengths.top, lengths.left, kinds.bottom, kinds.left);
   s.note(
     "Depth and speed are those of an even flow. Water no deeper than its stones stands 1.1 to 1.9 times as deep and runs that much " +
       "slower. Above a Froude number of 1 it shoots, and splashes where it slows.",

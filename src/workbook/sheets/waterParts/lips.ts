@@ -15,7 +15,10 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
     min: { US: 0.1, SI: 3 },
     max: { US: 12, SI: 300 },
     message: "Depth of still water above the lowest lip while the pump runs.",
-    note: "Common practice: ½ in (12 mm) trickles, 1 in (25 mm) falls as a sheet, 2 in (50 mm) roars.",
+    note: job.pick({
+      US: "Common practice: ½ in trickles, 1 in falls as a sheet, 2 in roars.",
+      SI: "Common practice: 12 mm trickles, 25 mm falls as a sheet, 50 mm roars.",
+    }),
   });
   s.input({
     name: "LipShape",
@@ -42,7 +45,7 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
       },
       {
         key: "level",
-        title: "Level above the lowest",
+        title: "Above the lowest",
         kind: "size",
         input: {
           min: 0,
@@ -72,7 +75,7 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
   const [widths, levels, flows] = [lips.column("width"), lips.column("level"), lips.column("flow")];
   s.define("LipTable", widths.top, widths.left, levels.bottom, levels.right);
   s.note(
-    "Trust these flows to 10 to 20 %: sheets of ½ to 2 in (12 to 50 mm) are thinner than any weir standard covers, and a stone " +
+    `Trust these flows to 10 to 20 %: sheets of ${job.pick({ US: "½ to 2 in", SI: "12 to 50 mm" })} are thinner than any weir standard covers, and a stone ` +
       "lip is never quite level. Plan a valve, and a pump with some flow to spare.",
   );
   s.result({
@@ -103,7 +106,6 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
     formula: '=IF(COUNT(FlowTyped)>0,FlowTyped,IF(COUNT(LipFlow)>0,LipFlow,""))',
     note: "The pump must deliver this; pipe, basin and drain-back are worked out for it.",
   });
-  s.skip();
   s.spill({
     name: "LipSplit",
     header: "function",

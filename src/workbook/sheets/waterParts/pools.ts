@@ -6,10 +6,7 @@ const POOLS = 6;
 /** Pools whose lip sheet comes back into the basin. */
 export function pools(s: SheetLayout): void {
   s.section("Pools above the basin");
-  s.note(
-    "What stands on a pool's lip comes back into the basin when the pump stops. The water in the spillway box is a pool too. " +
-      "Leave rows blank where there is none.",
-  );
+  s.note("What stands on a pool's lip comes back into the basin when the pump stops. The spillway box is a pool too.");
   const table = s.table({
     rows: POOLS,
     columns: [
@@ -32,7 +29,7 @@ export function pools(s: SheetLayout): void {
         },
       },
       { key: "sheet", title: "Sheet on its lip", kind: "size", formula: partOf("[pool]", 4) },
-      { key: "water", title: "Water that comes back", kind: "water", format: "#,##0.0", formula: partOf("[pool]", 2) },
+      { key: "water", title: "Comes back", kind: "water", format: "#,##0.0", formula: partOf("[pool]", 2) },
     ],
     demo: {
       US: [
@@ -50,7 +47,5 @@ export function pools(s: SheetLayout): void {
   const [areas, lips] = [table.column("area"), table.column("lip")];
   s.define("PoolTable", areas.top, areas.left, lips.bottom, lips.right);
   s.define("PoolAreas", areas.top, areas.left, areas.bottom, areas.right);
-  s.caution(
-    "Open water drowns small children, even where it is shallow. Keep pools shallow or filled with stone, or fence them as local rules ask.",
-  );
+  s.caution("Even shallow open water drowns small children: fill pools with stone, or fence them as local rules ask.");
 }

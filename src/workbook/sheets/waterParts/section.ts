@@ -1,25 +1,33 @@
 import { Ref, type Job, type SheetLayout } from "../../layout";
 import { DROPS } from "./drops";
 
-const CHART_ROWS = 20;
+const CHART_ROWS = 17;
 /** The back of the spillway box, the top lip, and two more for each drop. */
 const POINTS = 2 + 2 * DROPS;
+
+/** Leaves room for the drawing, which is made when the rest is laid out; gives its first row. */
+export function roomForSection(s: SheetLayout): number {
+  s.section("Section of the feature");
+  const top = s.row;
+  s.skip(CHART_ROWS);
+  return top;
+}
 
 /**
  * Draws the section of the feature: the stepped bed, the basin, and its full and running levels.
  * Behind the top lip the bed has two points for each drop; with fewer drops the last point repeats itself.
  *
+ * Its points stand below what is printed.
+ *
  * @param numbers the column of the drops' numbers, as formula text
  */
-export function layOutSection(s: SheetLayout, job: Job, numbers: string): void {
+export function layOutSection(s: SheetLayout, job: Job, numbers: string, chartTop: number): void {
   const unit = job.pick({ US: "ft", SI: "m" });
   const box = job.pick({ US: 1, SI: 0.3 });
-  s.pageBreak();
-  s.section("Section of the feature");
-  const chartTop = s.row;
-  s.row += CHART_ROWS + 1;
+  s.notPrinted();
+  s.section("Points of the section");
   s.note(
-    `Points of the drawing, worked out from drops, treads and Basin. The spillway box is drawn ${box} ${unit} long, and the basin ` +
+    `Worked out from drops, treads and Basin. The spillway box is drawn ${box} ${unit} long, and the basin ` +
       "with upright walls.",
   );
   const pointsTop = s.row;
@@ -48,7 +56,6 @@ export function layOutSection(s: SheetLayout, job: Job, numbers: string): void {
       },
     ],
   });
-  const bottom = s.row;
   s.row = pointsTop;
   const basin = s.table({
     at: 5,
@@ -58,6 +65,7 @@ export function layOutSection(s: SheetLayout, job: Job, numbers: string): void {
         key: "point",
         title: "Point of the basin",
         kind: "text",
+        across: 2,
         fixed: [
           "rim",
           "floor",
@@ -106,6 +114,4 @@ export function layOutSection(s: SheetLayout, job: Job, numbers: string): void {
       { title: "Running level", x: rows("x", 7, 8), y: rows("y", 7, 8), dashed: true },
     ],
   });
-  s.row = bottom;
-  s.pageBreak();
 }

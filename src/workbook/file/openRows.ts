@@ -1,0 +1,57 @@
+import { columnLetters } from "../layout/address";
+import { DEFAULT_HEIGHT, STYLE } from "../layout/style";
+import type { CellModel, SheetModel } from "../model";
+
+/**
+ * The rows that a file holds of a sheet which ends with a growing table. What stands above the table gets a cell in every
+ * column, since the columns carry the look of the table's rows; of the table itself only rows up to the last that holds
+ * something are written. Any other sheet is given back as it is.
+ */
+export function rowsInFile(
+  sheet: SheetModel,
+  holds: (row: number, column: number, cell: CellModel) => boolean,
+): ReadonlyMap<number, ReadonlyMap<number, CellModel>> {
+  const { openFrom } = sheet;
+  if (openFrom === undefined) return sheet.rows;
+  const rows = new Map<number, Map<number, CellModel>>();
+  for (let row = 1; row < openFrom; row++) {
+    const cells = new Map(sheet.rows.get(row));
+    sheet.widths.forEach((_, index) => {
+      if (!cells.has(index + 1)) cells.set(index + 1, { style: STYLE.plain });
+    });
+    rows.set(row, cells);
+  }
+  const last = lastHeld(sheet, openFrom, holds);
+  for (const [row, cells] of sheet.rows) if (row >= openFrom && row <= last) rows.set(row, cells);
+  return rows;
+}
+
+function lastHeld(
+  sheet: SheetModel,
+  openFrom: number,
+  holds: (row: number, column: number, cell: CellModel) => boolean,
+): number {
+  let last = openFrom;
+  for (const [row, cells] of sheet.rows) {
+    if (row > last && [...cells].some(([column, cell]) => holds(row, column, cell))) last = row;
+  }
+  return last;
+}
+
+/** Gives the columns of a sheet's XML the look of the cells in a row, and all further rows its height. */
+export function openColumns(xml: string, { openFrom, heights }: Pick<SheetModel, "openFrom" | "heights">): string {
+  if (openFrom === undefined) return xml;
+  const looks = new Map(
+    [...xml.matchAll(new RegExp(`<c r="([A-Z]+)${openFrom}"[^>]*? s="(\\d+)"`, "g"))].map(([, letters, look]) => [
+      letters,
+      look,
+    ]),
+  );
+  const height = heights.get(openFrom) ?? DEFAULT_HEIGHT;
+  return xml
+    .replace(/<sheetFormatPr defaultRowHeight="[^"]*"/, `<sheetFormatPr defaultRowHeight="${height}" customHeight="1"`)
+    .replace(/<col min="(\d+)"[^>]*?(?=\/>)/g, (col, column: string) => {
+      const look = looks.get(columnLetters(Number(column)));
+      return look === undefined ? col : `${col} style="${look}"`;
+    });
+}
