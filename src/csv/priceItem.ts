@@ -13,6 +13,8 @@ export interface PriceItem {
   readonly supplier: string;
   readonly taxable: boolean;
   readonly day: string;
+  /** What the supplier calls it, where that is not the code. */
+  readonly theirs: string;
 }
 
 export type Field = keyof PriceItem;
@@ -37,6 +39,11 @@ export const COLUMNS: readonly ColumnName[] = [
   { field: "supplier", heading: "Supplier", also: ["vendor", "merchant", "source"] },
   { field: "taxable", heading: "Taxable", also: ["tax", "sales tax"] },
   { field: "day", heading: "Date", also: ["day", "price date", "valid from", "as of"] },
+  {
+    field: "theirs",
+    heading: "Supplier's code",
+    also: ["supplier code", "supplier item", "supplier article", "supplier part no", "their code"],
+  },
 ];
 
 /** What stands in for a column that the file does not have. */
@@ -50,6 +57,7 @@ export const USUAL: Omit<PriceItem, "code" | "cost"> = {
   supplier: "",
   taxable: true,
   day: "",
+  theirs: "",
 };
 
 const KIND_WORDS: Readonly<Record<string, CostKind>> = {

@@ -17,6 +17,8 @@ export interface RefusedRow {
 export interface PriceListFile {
   readonly items: readonly PriceItem[];
   readonly refused: readonly RefusedRow[];
+  /** The columns that the file has; of an item that is known already, nothing else may change. */
+  readonly fields: readonly Field[];
   /** Headings that name no column of the price list. */
   readonly ignored: readonly string[];
   readonly encoding: Encoding;
@@ -67,7 +69,7 @@ export function readPriceList(file: Uint8Array | string): PriceListFile {
     if (problem !== undefined) refused.push({ row: record.row, problem });
     else if (typeof item !== "string") items.push(item);
   }
-  return { items, refused, ignored, encoding, delimiter, customs };
+  return { items, refused, fields: [...columns.keys()], ignored, encoding, delimiter, customs };
 }
 
 /** The row of headings and the delimiter that make the most of the price list's columns known. */
@@ -133,8 +135,11 @@ function readItem({ cells }: RawRecord, columns: ReadonlyMap<Field, number>, cus
     supplier: text("supplier"),
     taxable: read("taxable", readFlag, USUAL.taxable, "yes or no"),
     day: read("day", (cell) => readDay(cell, customs), USUAL.day, "a date such as 2031-05-28"),
+    theirs: text("theirs"),
   };
-  const long = (["description", "unit", "supplier"] as const).find((field) => item[field].length > LONGEST_TEXT);
+  const long = (["description", "unit", "supplier", "theirs"] as const).find(
+    (field) => item[field].length > LONGEST_TEXT,
+  );
   if (long) problems.push(`${long} has ${item[long].length} characters; a cell holds ${LONGEST_TEXT}`);
   return problems.length > 0 ? `(${code.slice(0, 40)}): ${problems.join("; ")}` : item;
 }

@@ -31,6 +31,7 @@ export function readPriceRows(rows: Grid): PriceRow[] {
       supplier: String(cell("supplier")),
       taxable: String(cell("taxable")).toLowerCase() !== "no",
       day: isoDay(cell("day")),
+      theirs: String(cell("theirs")),
     };
   });
 }
@@ -43,38 +44,63 @@ export interface PriceChanges {
   readonly crowded: readonly PriceItem[];
 }
 
-export function comparePriceRows(rows: readonly PriceRow[], file: readonly PriceItem[]): PriceChanges {
+export function comparePriceRows(
+  rows: readonly PriceRow[],
+  file: readonly PriceItem[],
+  fields?: readonly Field[],
+): PriceChanges {
   const preview = previewPrices(
     rows.filter((row): row is PriceItem => row !== undefined),
     file,
+    fields,
   );
   const free = rows.filter((row) => row === undefined).length;
   return { preview, fitting: preview.added.slice(0, free), crowded: preview.added.slice(free) };
 }
 
-/** The cells to write: only the fields that change, and whole rows for new items. `list` is where the price list stands. */
+/** Cells that one change may hold; a host takes a whole price list in parts. */
+const MOST_CELLS = 24_000;
+
+/**
+ * What to write: of known items only the fields that change, and new items as whole rows, neighbours together.
+ * `list` is where the price list stands.
+ */
 export function priceWrites(
   rows: readonly PriceRow[],
   { preview, fitting }: PriceChanges,
   list: Area,
   accepts: (code: string) => boolean,
 ): Change[] {
-  const changed = new Map(
-    preview.changed.filter(({ code }) => accepts(code)).map((entry) => [entry.code.toLowerCase(), entry]),
-  );
+  const changed = new Map(preview.changed.map((entry) => [entry.code.toLowerCase(), entry]));
   const added = fitting.filter(({ code }) => accepts(code));
-  return rows.flatMap((row, index): Change[] => {
-    const fields = row
-      ? changed.get(row.code.toLowerCase())?.changes.map(({ field }) => field)
-      : RATE_COLUMNS.map(({ field }) => field);
-    const item = row ? changed.get(row.code.toLowerCase())?.item : added.shift();
-    if (!item || !fields) return [];
-    return fields.map((field) => {
-      const column = list.left + RATE_COLUMNS.findIndex((entry) => entry.field === field);
-      const at = { sheet: list.sheet, top: list.top + index, bottom: list.top + index, left: column, right: column };
-      return { place: areaName(at), values: [[cellOf(item, field)]] };
-    });
+  const writes: Change[] = [];
+  const write = (index: number, column: number, values: CellValue[][]): void => {
+    const [top, left] = [list.top + index, list.left + column];
+    const right = left + (values[0]?.length ?? 1) - 1;
+    writes.push({ place: areaName({ sheet: list.sheet, top, left, bottom: top + values.length - 1, right }), values });
+  };
+  let taken = 0;
+  let block: CellValue[][] = [];
+  const flush = (before: number): void => {
+    if (block.length > 0) write(before - block.length, 0, block);
+    block = [];
+  };
+  rows.forEach((row, index) => {
+    const next = row ? undefined : added[taken++];
+    if (!next || block.length * RATE_COLUMNS.length >= MOST_CELLS) flush(index);
+    if (next) block.push(RATE_COLUMNS.map(({ field }) => cellOf(next, field)));
+    const entry = row && changed.get(row.code.toLowerCase());
+    if (!entry || !accepts(entry.code)) return;
+    for (const { field } of entry.changes) {
+      write(
+        index,
+        RATE_COLUMNS.findIndex((column) => column.field === field),
+        [[cellOf(entry.item, field)]],
+      );
+    }
   });
+  flush(rows.length);
+  return writes;
 }
 
 function cellOf(item: PriceItem, field: Field): CellValue {

@@ -13,6 +13,7 @@ export const RATE_COLUMNS: readonly { readonly field: Field; readonly name: stri
   { field: "kind", name: "RateKinds" },
   { field: "taxable", name: "RateTaxables" },
   { field: "day", name: "RateDays" },
+  { field: "theirs", name: "RateTheirCodes" },
 ];
 
 /** The defined name of the whole price list, headings not included. */

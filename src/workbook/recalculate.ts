@@ -5,12 +5,16 @@ import { catalogue } from "../functions/catalogue";
 import { enterFormula, filledCells, positionsIn, resultOf, shownIn, takeFormulas } from "./engine/cells";
 import type { Calculated, FormulaCell, Size } from "./engine/cells";
 import { PLACEHOLDER, registerFunctions, registerPlaceholder } from "./engine/functions";
+import { namesInFile, shortenNames } from "./engine/shortenNames";
 import { fromFile } from "./formulaText";
 import type { CellValue } from "./model";
 
 installFormulaEngine();
 // Without it the library refuses to open a file with a chart.
 installChartSupport();
+
+/** Parts of a sheet that no result hangs on. Columns with a look would have the library copy it into every cell. */
+const LOOKS = ["cols", "dataValidations", "conditionalFormatting", "pageSetup", "headerFooter", "rowBreaks"];
 
 /** Passes after which sizes that still change count as circular; each spill that feeds another can take one. */
 const MOST_PASSES = 12;
@@ -31,13 +35,13 @@ export interface Recalculated {
 /** Opens an .xlsx and calculates every formula afresh. The one module that knows the calculating library of Node. */
 export async function recalculate(bytes: Uint8Array): Promise<Recalculated> {
   const workbook = await open(bytes);
+  const names = namesInFile(bytes);
   const formulas = takeFormulas(workbook);
   const filled = new Set([...filledCells(workbook), ...formulas.map(({ key }) => key)]);
   const reasons = registerFunctions(workbook, catalogue);
   placeSpills(workbook, formulas);
   for (const one of formulas) enterFormula(one, withCaller(fromFile(one.formula), one.key));
   const results = settle(workbook, formulas, filled, () => reasons.clear());
-  const names = new Map(workbook.definedNames.model.map(({ name, ranges }) => [name, ranges[0] ?? ""]));
   return {
     sheets: workbook.worksheets.map(({ name }) => name),
     results,
@@ -57,7 +61,7 @@ export class UnreadableWorkbook extends Error {}
 async function open(bytes: Uint8Array): Promise<Workbook> {
   const workbook = new Workbook();
   try {
-    await workbook.xlsx.load(bytes);
+    await workbook.xlsx.load(shortenNames(bytes), { ignoreNodes: LOOKS });
     return workbook;
   } catch (error) {
     throw new UnreadableWorkbook(error instanceof Error ? error.message : String(error));

@@ -37,6 +37,7 @@ describe("readPriceList", () => {
         supplier: "Quarry",
         taxable: false,
         day: "2031-05-28",
+        theirs: "",
       },
     ]);
   });
@@ -153,6 +154,7 @@ describe("a price list written and read back", () => {
       supplier: text,
       taxable: fc.boolean(),
       day: fc.constantFrom("", "2031-05-28", "2030-12-01"),
+      theirs: text,
     }),
     { maxLength: 12, selector: ({ code }) => code.toLowerCase() },
   );

@@ -72,6 +72,7 @@ describe("a price list from a file", () => {
     supplier: "Pit",
     taxable: true,
     day: "2026-01-01",
+    theirs: "",
     ...more,
   });
   const row = (from: PriceItem | undefined) =>
@@ -87,9 +88,9 @@ describe("a price list from a file", () => {
             : from[field],
     );
   const rows = readPriceRows([row(item("A")), row(item("B", { taxable: false })), row(undefined)]);
-  const list = { sheet: "Rates", top: 9, left: 0, bottom: 11, right: 10 };
+  const list = { sheet: "Rates", top: 9, left: 0, bottom: 11, right: 11 };
   const column = (field: string): string =>
-    "ABCDEFGHIJK".charAt(RATE_COLUMNS.findIndex((entry) => entry.field === field));
+    "ABCDEFGHIJKL".charAt(RATE_COLUMNS.findIndex((entry) => entry.field === field));
 
   it("reads the rows of the sheet as items", () => {
     expect(rows).toEqual([item("A"), item("B", { taxable: false }), undefined]);
@@ -104,12 +105,50 @@ describe("a price list from a file", () => {
     ]);
     expect(changes.crowded.map(({ code }) => code)).toEqual(["D"]);
     const writes = priceWrites(rows, changes, list, () => true);
-    const byPlace = new Map(writes.map(({ place, values }) => [place, values[0]?.[0]]));
-    expect(byPlace.get(`Rates!${column("cost")}10`)).toBe(12);
-    expect([...byPlace.keys()].filter((place) => place.endsWith("11"))).toEqual([]);
-    expect(byPlace.get(`Rates!${column("code")}12`)).toBe("C");
-    expect(byPlace.get(`Rates!${column("day")}12`)).toBe(46_024);
-    expect(byPlace.get(`Rates!${column("taxable")}12`)).toBe("yes");
+    const at = (field: string): number => RATE_COLUMNS.findIndex((entry) => entry.field === field);
+    expect(writes.map(({ place }) => place)).toEqual([`Rates!${column("cost")}10`, "Rates!A12:L12"]);
+    expect(writes[0]?.values).toEqual([[12]]);
+    const added = writes[1]?.values[0] ?? [];
+    expect([added[at("code")], added[at("day")], added[at("taxable")]]).toEqual(["C", 46_024, "yes"]);
+  });
+
+  it("changes nothing that the file has no column for, and blanks no text", () => {
+    const known = readPriceRows([row(item("A", { description: "Pump, as we call it" }))]);
+    const { preview } = comparePriceRows(
+      known,
+      [item("A", { cost: 12, supplier: "", pack: 5 })],
+      ["code", "cost", "supplier"],
+    );
+    expect(preview.changed).toEqual([
+      {
+        code: "A",
+        changes: [{ field: "cost", from: 10, to: 12 }],
+        item: item("A", { cost: 12, supplier: "", pack: 5 }),
+      },
+    ]);
+  });
+
+  it("finds an item by what the supplier calls it, and keeps our code", () => {
+    const known = readPriceRows([row(item("GRAVEL", { theirs: "40-118" }))]);
+    const { preview } = comparePriceRows(known, [item("40-118", { cost: 12 })], ["code", "cost"]);
+    expect(preview.changed.map(({ code, changes }) => [code, changes])).toEqual([
+      ["GRAVEL", [{ field: "cost", from: 10, to: 12 }]],
+    ]);
+    expect(preview.added).toEqual([]);
+  });
+
+  it("takes 20,000 lines in a few blocks, each in its row", () => {
+    const free = readPriceRows([row(item("A")), ...Array.from({ length: 20_050 }, () => row(undefined))]);
+    const file = Array.from({ length: 20_000 }, (_, index) => item(`N${index}`));
+    const changes = comparePriceRows(free, file);
+    const writes = priceWrites(free, changes, { ...list, top: 99, bottom: 20_149 }, () => true);
+    expect(writes.length).toBeLessThan(20);
+    const cells = writes.flatMap(({ values }) => values);
+    expect(cells.length).toBe(20_000);
+    expect(writes[0]?.place).toMatch(/^Rates!A101:L/);
+    expect(writes[writes.length - 1]?.place).toMatch(/:L20100$/);
+    const code = RATE_COLUMNS.findIndex(({ field }) => field === "code");
+    expect([cells[0]?.[code], cells[19_999]?.[code]]).toEqual(["N0", "N19999"]);
   });
 
   it("leaves out what the user does not accept", () => {

@@ -1,7 +1,8 @@
 import { assemble } from "../../src/workbook/assemble";
 import { cellAddress } from "../../src/workbook/layout/address";
-import { cellAt, type CellValue, type WorkbookModel } from "../../src/workbook/model";
+import type { CellValue, WorkbookModel } from "../../src/workbook/model";
 import { sheets } from "../../src/workbook/sheets";
+import { cellToType } from "./typing";
 
 type System = "US" | "SI";
 
@@ -18,7 +19,7 @@ export function typeInto(
     row.forEach((value, across) => {
       if (value === undefined) return;
       const at = { row: named.area.top + down, column: named.area.left + across };
-      const cell = cellAt(sheet, at.row, at.column);
+      const cell = cellToType(sheet, at.row, at.column);
       const where = `${name}: ${sheet.name}!${cellAddress(at.row, at.column)}`;
       if (!cell?.style.unlocked || at.row > named.area.bottom) throw new Error(`${where} is no cell to type into`);
       delete cell.formula;

@@ -21,7 +21,7 @@ export function priceImport(desk: Desk): HTMLElement {
       if (!grid) throw new Error("This workbook has no price list; start a job to get one.");
       return [readPriceList(bytes), readPriceRows(grid)] as const;
     });
-    const changes = comparePriceRows(rows, read.items);
+    const changes = comparePriceRows(rows, read.items, read.fields);
     preview.replaceChildren(...describe(desk, read, rows, changes, () => preview.replaceChildren()));
     return `${file.name} was read; nothing is changed yet.`;
   }
@@ -69,7 +69,8 @@ function describe(
     await desk.host.write(free);
     close();
     const left = guarded > 0 ? ` ${guarded} protected cells stay as they are.` : "";
-    return `${free.length} cells of the price list were changed.${left}`;
+    const cells = free.reduce((sum, { values }) => sum + values.length * (values[0]?.length ?? 0), 0);
+    return `${cells.toLocaleString("en")} cells of the price list were changed.${left}`;
   };
 
   const facts = [

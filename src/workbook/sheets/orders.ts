@@ -1,8 +1,9 @@
 import { defineSheet, type SheetLayout } from "../layout";
+import { fillDown } from "./money/cells";
 import { orderBook, UNKNOWN_ITEM } from "./money/orderBook";
 import { MOST_SUPPLIERS, ORDER_LINES, purchaseOrder, supplierTable } from "./money/purchaseOrders";
 
-/** Purchase orders by supplier from the takeoff, and the book of what was really ordered. */
+/** Purchase orders by supplier, and the book of what was really ordered. */
 export const orders = defineSheet({
   name: "Orders",
   order: 15,
@@ -11,24 +12,42 @@ export const orders = defineSheet({
     s.widths([36, 14, 14, 11, 11, 13, 30, 17, 12, 13]);
     s.title(
       "Orders",
-      "Number and date the orders, print a page for each supplier, then enter what was ordered in the book.",
+      "Number the orders, pick a supplier and print his order, then enter what was ordered in the book at the end.",
     );
     s.print({ landscape: true });
     const suppliers = supplierTable(s, job);
-    orderBook(s);
-    for (let number = 1; number <= MOST_SUPPLIERS; number++) purchaseOrder(s, suppliers, number);
+    const total = totals(s);
     checks(s);
+    s.checksHere();
+    purchaseOrder(s, suppliers, job);
+    s.pageBreak();
+    orderBook(s);
+    total();
   },
 });
 
+/** What the book comes to, above the book, which ends the sheet; gives what fills it in once the book is laid out. */
+function totals(s: SheetLayout): () => void {
+  s.section("The order book at a glance");
+  const rows = s.result({ name: "OrderBookRows", label: "Rows of the book in use", kind: "count", formula: "=1" });
+  s.result({
+    name: "OrderedAmount",
+    label: "All orders",
+    kind: "money",
+    formula: "=SUM(OrderAmounts)",
+    strong: true,
+  });
+  return () =>
+    fillDown(s, rows, 'MAX(1,MAP(OrderItems,SEQUENCE(ROWS(OrderItems)),LAMBDA(item,row,IF(item="",0,row))))');
+}
+
 function checks(s: SheetLayout): void {
   const unknown = `COUNTIF(OrderDescriptions,"${UNKNOWN_ITEM}")`;
-  const lines = Array.from({ length: MOST_SUPPLIERS }, (_, index) => `COUNTIF(TakeoffSupplierNumbers,${index + 1})`);
   s.check({
-    label: "Lines on the longest order",
-    value: `=MAX(${lines.join(",")})`,
+    label: "Lines of the order that is shown",
+    value: '=MAX(PrintedFromBook,COUNTIFS(TakeoffSupplierNumbers,PrintedNumber,TakeoffOpen,">0"))',
     limit: ORDER_LINES,
-    ok: `MAX(${lines.join(",")})<=${ORDER_LINES}`,
+    ok: `MAX(PrintedFromBook,COUNTIFS(TakeoffSupplierNumbers,PrintedNumber,TakeoffOpen,">0"))<=${ORDER_LINES}`,
     cure: "A printed order is too short for its lines: split the supplier's name on Rates, or order the rest from Takeoff.",
     fix: "SupplierTable",
     kind: "count",

@@ -11,41 +11,50 @@ export const rates = defineSheet({
   order: 10,
   turn: 1,
   build(s, job) {
-    s.widths([34, 13, 9, 12, 10, 11, 10, 30, 13, 10, 12]);
+    s.widths([34, 13, 9, 12, 10, 11, 10, 30, 13, 10, 12, 16]);
     s.title("Rates", "Put your own wages and prices in place of the invented ones; Takeoff and Price follow.");
-    s.print({ landscape: true, titleRows: [1, 2] });
     s.note(
       "Every wage, rate and price that comes with this workbook is invented. Keep the codes of items that Takeoff asks for.",
     );
     labour(s, job);
     machines(s);
+    checks(s);
+    s.checksHere();
     s.pageBreak();
     priceList(s, job);
-    checks(s);
   },
 });
 
 function checks(s: SheetLayout): void {
-  const twice = 'SUM(MAP(RateCodes,LAMBDA(code,IF(code="",0,IF(COUNTIF(RateCodes,code)>1,1,0)))))';
+  s.section("The price list at a glance");
+  s.result({ name: "RateCount", label: "Items", kind: "count", formula: "=COUNTA(RateCodes)" });
+  s.result({
+    name: "RateRepeats",
+    label: "Codes that stand twice",
+    kind: "count",
+    // One look through the list; counting each code in it would take a look for each.
+    formula: "=RateCount-ROWS(UNIQUE(TOCOL(RateCodes,1)))",
+  });
+  s.result({ name: "OldestRate", label: "Day of the oldest price", kind: "date", formula: "=MIN(RateDays)" });
   s.check({
     label: "Codes that stand twice",
-    value: `=${twice}`,
+    value: "=RateRepeats",
     limit: 0,
-    ok: `${twice}=0`,
+    ok: "RateRepeats=0",
     cure: "Give each item of the price list a code of its own; only the first of two is found.",
     fix: "RateCodes",
     kind: "count",
   });
   s.check({
     label: "Age of the oldest price at the visit",
-    value: "=MAX(0,VisitDate-MIN(RateDays))",
+    value: "=MAX(0,VisitDate-OldestRate)",
     limit: `at most ${FRESH_DAYS} days`,
-    ok: `VisitDate-MIN(RateDays)<=${FRESH_DAYS}`,
+    ok: `VisitDate-OldestRate<=${FRESH_DAYS}`,
     cure: "Ask the supplier for today's price, then change cost and date (common practice, no source).",
     fix: "RateDays",
     kind: "count",
     unit: "days",
     weight: "look",
-    needs: ["VisitDate", "RateDays"],
+    needs: ["VisitDate", "OldestRate"],
   });
 }

@@ -1,7 +1,9 @@
 import { defineSheet } from "../layout";
 import { INVOICES, TICKETS } from "./money/demoPapers";
 
-const ROWS = 300;
+/** Rows laid out, and rows the papers may grow to. */
+const ROWS = 20;
+const MOST_ROWS = 2000;
 const QUANTITY = { min: -1_000_000, max: 1_000_000 } as const;
 
 /** Delivery tickets and invoices, line by line as they come. */
@@ -49,6 +51,7 @@ export const receipts = defineSheet({
     s.table({
       name: "TicketLines",
       rows: ROWS,
+      open: { rows: MOST_ROWS },
       columns: [
         order,
         item,
@@ -69,6 +72,7 @@ export const receipts = defineSheet({
       name: "InvoiceLines",
       at: 8,
       rows: ROWS,
+      open: { rows: MOST_ROWS },
       columns: [
         order,
         item,

@@ -4,7 +4,9 @@ import { fill } from "./money/cells";
 import { defineSheet, type SheetLayout, type SpillRef } from "../layout";
 
 /** Lines and totals the sheet has room for. */
-const MOST_ROWS = 140;
+const MOST_ROWS = 400;
+/** Lines of text that a verdict takes at most, as a rule. */
+const VERDICT_LINES = 3;
 
 /** Orders, tickets and invoices side by side, with what to query and what is at stake. */
 export const reconcile = defineSheet({
@@ -12,12 +14,11 @@ export const reconcile = defineSheet({
   order: 17,
   turn: 1,
   build(s) {
-    s.widths([20, 22, 15, 9, 10, 10, 11, 10, 12, 12, 11, 12, 12, 9, 62]);
+    s.widths([18, 15, 14, 7, 9, 9, 11, 9, 9, 9, 10, 9, 9, 8, 40]);
     s.title(
       "Reconcile",
       "Read the verdicts before you pay: every order, ticket and invoice of Orders and Receipts is squared here.",
     );
-    s.print({ landscape: true, titleRows: [1, 2] });
     s.section("At a glance");
     s.input({
       name: "QuantityTolerance",
@@ -29,11 +30,16 @@ export const reconcile = defineSheet({
       message: "Share by which delivered and invoiced quantities may differ unremarked.",
     });
     const total = glance(s);
+    checks(s);
+    s.checksHere();
     s.section("Order by order");
+    s.print({ landscape: true, titleRows: [s.row, s.row] });
     const table = s.spill({
       name: "Reconciled",
       header: "function",
       rows: MOST_ROWS,
+      open: true,
+      lines: VERDICT_LINES,
       formula: "=RILL.RECONCILE(OrderLines,TicketLines,InvoiceLines,QuantityTolerance,Units)",
       needs: ["OrderQuantities"],
       columns: [
@@ -50,7 +56,6 @@ export const reconcile = defineSheet({
     total(table);
     s.define("ReconciledOrders", table.body.top, table.body.left, table.body.bottom, table.body.left);
     marks(s, table);
-    checks(s);
   },
 });
 
@@ -86,7 +91,6 @@ function glance(s: SheetLayout): (table: SpillRef) => void {
 
 function marks(s: SheetLayout, table: SpillRef): void {
   const { top, left, bottom, right } = table.body;
-  for (let row = top; row <= bottom; row++) s.sheet.heights.set(row, 27);
   s.sheet.conditionals.push(
     {
       area: { top, left, bottom, right },

@@ -12,7 +12,7 @@ export const takeoff = defineSheet({
   order: 11,
   turn: 1,
   build(s, job) {
-    s.widths([34, 14, 6, 9, 9, 10, 6, 10, 10, 12, 12, 29, 9, 20, 10, 13, 9]);
+    s.widths([34, 14, 6, 9, 8, 9, 6, 9, 10, 11, 12, 24, 9, 20, 9, 9, 13, 9]);
     s.title("Takeoff", "Read what the job needs and what to buy; add your own lines below.");
     s.note(
       "To order = need with waste, at least the minimum, rounded up to whole packs. Prices and packs come from Rates.",
@@ -44,10 +44,12 @@ export const takeoff = defineSheet({
       strong: true,
       note: "Without the crew's and machines' hours of Labour.",
     });
-    lookUp(s, own);
     s.print({ landscape: true, titleRows: [1, 2] });
     markUnused(s, lines, own);
     checks(s);
+    s.checksHere();
+    s.notPrinted();
+    lookUp(s, own);
   },
 });
 

@@ -8,6 +8,7 @@ import {
   type NameModel,
   type WorkbookModel,
 } from "../../../src/workbook/model";
+import { cellToType } from "../typing";
 
 /** What a test types: a value, or rows of values from the first cell of a name on; "" empties a cell. */
 export type Typed = Readonly<Record<string, CellValue | readonly (readonly CellValue[])[]>>;
@@ -103,7 +104,7 @@ export class Tried {
     const { sheet, area } = this.named(name);
     rows.forEach((row, down) =>
       row.forEach((value, across) => {
-        const cell = this.cell(sheet, area.top + down, area.left + across);
+        const cell = cellToType(this.sheet(sheet), area.top + down, area.left + across);
         if (!cell) throw new Error(`${name} is smaller than that`);
         delete cell.formula;
         if (value === "") delete cell.value;

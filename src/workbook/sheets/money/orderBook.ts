@@ -5,18 +5,21 @@ import { UNIT_COST_FORMAT } from "./takeoffColumns";
 
 /** What stands beside an item that the takeoff does not have. */
 export const UNKNOWN_ITEM = "not on Takeoff";
-/** Rows of the order book. */
-const BOOK_ROWS = 60;
+/** Rows laid out, and rows the book may grow to. */
+const BOOK_ROWS = 20;
+const MOST_ROWS = 600;
 
-/** What was really ordered; RILL.RECONCILE reads it. */
+/** What was really ordered; RILL.RECONCILE reads it. It ends the sheet. */
 export function orderBook(s: SheetLayout): void {
   s.section("Order book: what was really ordered");
   s.note(
-    "One row for each line of an order, as sent. A change is another row with the difference, below zero where less is wanted. " +
+    "One row for each line of an order, as sent: type them, or let the pane enter what is still to order. A change is another row with the difference, below zero where less is wanted. " +
       "Give stone a name or a density where it is ordered by weight and delivered by volume, or the other way.",
   );
   const table = s.table({
+    name: "OrderBook",
     rows: BOOK_ROWS,
+    open: { rows: MOST_ROWS },
     columns: [
       {
         key: "what",
@@ -24,7 +27,13 @@ export function orderBook(s: SheetLayout): void {
         kind: "text",
         name: "OrderDescriptions",
       },
-      { key: "order", title: "Order no.", kind: "text", input: { max: 20, message: "Number of the purchase order." } },
+      {
+        key: "order",
+        title: "Order no.",
+        kind: "text",
+        name: "OrderNumbers",
+        input: { max: 20, message: "Number of the purchase order." },
+      },
       {
         key: "item",
         title: "Item",
@@ -50,6 +59,7 @@ export function orderBook(s: SheetLayout): void {
         key: "price",
         title: "Price",
         kind: "money",
+        name: "OrderPrices",
         format: UNIT_COST_FORMAT,
         input: { min: 0, max: 1_000_000, message: "Price agreed for one unit, without tax." },
       },
@@ -64,17 +74,23 @@ export function orderBook(s: SheetLayout): void {
       {
         key: "amount",
         title: "Amount",
+        name: "OrderAmounts",
         kind: "money",
-        formula: `=IF(COUNT([quantity],[price])=2,ROUND([quantity]*[price],2),"")`,
       },
     ],
     demo: ORDER_BOOK,
-    totals: { label: "All orders", keys: ["amount"], names: { amount: "OrderedAmount" } },
   });
+  // As far down as the book is filled, so that its blank rows hold nothing and do not print.
+  const used = (column: string): string => `TAKE(${column},OrderBookRows)`;
   fillDown(
     s,
     table.column("what"),
-    `=MAP(OrderItems,LAMBDA(item,IF(item="","",XLOOKUP(item,TakeoffCodes,TakeoffDescriptions,"${UNKNOWN_ITEM}"))))`,
+    `=MAP(${used("OrderItems")},LAMBDA(item,IF(item="","",XLOOKUP(item,TakeoffCodes,TakeoffDescriptions,"${UNKNOWN_ITEM}"))))`,
+  );
+  fillDown(
+    s,
+    table.column("amount"),
+    `=MAP(${used("OrderQuantities")},${used("OrderPrices")},LAMBDA(quantity,price,IF(COUNT(quantity,price)=2,ROUND(quantity*price,2),"")))`,
   );
   const first = table.column("order");
   s.define("OrderLines", first.top, first.left, first.bottom, table.column("density").left);

@@ -10,7 +10,7 @@ export const OWN_ROWS = 40;
 
 /** The columns of the user's own lines; what is blank in one is looked up by its code. */
 export function ownColumns(head: number): ColumnSpec[] {
-  const { order, cost, ordered, look, number } = workedOut(head);
+  const { order, cost, ordered, open, look, number } = workedOut(head);
   const text = (key: string, title: string, max: number, message: string): ColumnSpec => ({
     key,
     title,
@@ -63,6 +63,7 @@ export function ownColumns(head: number): ColumnSpec[] {
     choice("taxable", "Taxable", ["yes", "no"], "Whether sales tax is owed on it."),
     { key: "origin", title: "Remark", kind: "text", input: { message: "Where the need comes from." } },
     ordered,
+    open,
     look,
     number,
   ];
@@ -82,8 +83,11 @@ export function lookUp(s: SheetLayout, own: TableRef): void {
     const { format, align } = cellOf(s, from).style;
     for (let row = 0; row < OWN_ROWS; row++) s.put(top + row, index + 1, { style: "plain", look: { format, align } });
     const column = new Ref(s.name, top, index + 1, top + OWN_ROWS - 1, index + 1);
-    const looked = found ? `XLOOKUP(code,RateCodes,${found.name},${found.otherwise})` : "code";
-    fillDown(s, column, `=MAP(${codes.address},LAMBDA(code,IF(code="","",${looked})))`);
+    // All codes at once: the price list may be long, and is then read once for each column.
+    const looked = found
+      ? `LET(found,XLOOKUP(${codes.address},RateCodes,${found.name},${found.otherwise}),IF(found="",${found.otherwise},found))`
+      : codes.address;
+    fillDown(s, column, `=IF(${codes.address}="","",${looked})`);
     if (!found) continue;
     for (let row = 1; row <= OWN_ROWS; row++) {
       const typed = cellOf(s, own.cell(key, row));

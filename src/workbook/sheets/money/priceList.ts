@@ -6,21 +6,25 @@ import { fill, lock } from "./cells";
 import { costKindOf } from "./costKinds";
 import { UNIT_COST_FORMAT } from "./takeoffColumns";
 
-/** Rows for the user's own items, below those the workbook comes with. */
-const OWN_ROWS = 60;
+/** Items the list takes, those that the workbook comes with included. */
+export const PRICE_ROWS = 20_100;
 /** Day of the invented prices: 1 April 2026. */
 const PRICE_DAY = 46113;
 
-/** What the sheets ask for, at invented prices, and rows for the user's own items. */
+/** What the sheets ask for, at invented prices, and below it as many of the user's own items as he likes; it ends the sheet. */
 export function priceList(s: SheetLayout, job: Job): void {
   s.section("Price list");
   s.note(
-    "The last rows are yours. A supplier's CSV file comes in through the pane, which shows what would change first.",
+    "Go on below the last row with items of your own, as many as 20,000; or let the pane read a supplier's CSV file, which shows " +
+      "what would change first. The first items are asked for by the other sheets, so that code and unit stay; " +
+      "what the supplier calls an item goes under Supplier's code, and a file with those codes finds it too.",
   );
   const lines = job.rateLines;
+  s.print({ landscape: true, titleRows: [s.row, s.row] });
   const table = s.table({
     name: RATE_TABLE,
-    rows: lines.length + OWN_ROWS,
+    rows: lines.length + 1,
+    open: { rows: PRICE_ROWS, from: lines.length + 1 },
     columns: [
       column("description", "Description", "text", { max: 200, message: "What it is." }),
       column("code", "Code", "text", { max: 100, message: "The code it is looked up by; each code once." }),
@@ -33,6 +37,7 @@ export function priceList(s: SheetLayout, job: Job): void {
       column("kind", "Cost kind", "text", { choices: COST_KINDS, message: "Which line of Price it counts under." }),
       column("taxable", "Taxable", "text", { choices: ["yes", "no"], message: "Whether sales tax is owed on it." }),
       column("day", "Price of", "date", { message: "Day the price was given." }),
+      column("theirs", "Supplier's code", "text", { max: 100, message: "What the supplier calls it, if anything." }),
     ],
     usual: lines.map((line) => rowOf(line, job)),
   });
@@ -73,5 +78,6 @@ function rowOf(line: RateLine, job: Job): CellValue[] {
     costKindOf(line),
     "yes",
     PRICE_DAY,
+    "",
   ];
 }

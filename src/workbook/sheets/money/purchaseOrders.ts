@@ -1,10 +1,11 @@
+import { whenFilled } from "../../layout/conditions";
 import type { Job, SheetLayout, TableRef } from "../../layout";
 import { UNIT_COST_FORMAT } from "./takeoffColumns";
 
-/** Suppliers a job can order from, each with a page of its own. */
+/** Suppliers a job can order from. */
 export const MOST_SUPPLIERS = 8;
 /** Lines of a purchase order. */
-export const ORDER_LINES = 16;
+export const ORDER_LINES = 24;
 
 /** The suppliers that the takeoff orders from, with what their orders need besides. */
 export function supplierTable(s: SheetLayout, job: Job): TableRef {
@@ -23,12 +24,6 @@ export function supplierTable(s: SheetLayout, job: Job): TableRef {
       { key: "order", title: "Order no.", kind: "text", input: { max: 20, message: "Number of the purchase order." } },
       { key: "wanted", title: "Wanted on", kind: "date", input: { message: "Day the goods are wanted on site." } },
       {
-        key: "lines",
-        title: "Lines",
-        kind: "count",
-        formula: `=IF([supplier]="","",COUNTIF(TakeoffSupplierNumbers,[#]))`,
-      },
-      {
         key: "loads",
         title: "Loads",
         kind: "count",
@@ -36,15 +31,21 @@ export function supplierTable(s: SheetLayout, job: Job): TableRef {
       },
       {
         key: "amount",
-        title: "Amount",
+        title: "Takeoff",
         kind: "money",
         formula: `=IF([supplier]="","",SUMIFS(TakeoffCosts,TakeoffSupplierNumbers,[#]))`,
+      },
+      {
+        key: "open",
+        title: "Lines to order",
+        kind: "count",
+        formula: `=IF([supplier]="","",COUNTIFS(TakeoffSupplierNumbers,[#],TakeoffOpen,">0"))`,
       },
       {
         key: "remark",
         title: "Remark for the supplier",
         kind: "text",
-        across: 3,
+        across: 4,
         input: { message: "Access, unloading, whom to call." },
       },
     ],
@@ -54,41 +55,90 @@ export function supplierTable(s: SheetLayout, job: Job): TableRef {
       index < 2 ? 2 : 1,
       index === 0 ? "Ring before you come; gate is 8 ft wide" : "",
     ]),
-    totals: { label: "All orders", keys: ["amount"] },
+    totals: { label: "All suppliers", keys: ["amount", "open"] },
   });
 }
 
-/** The page of one supplier. */
-export function purchaseOrder(s: SheetLayout, suppliers: TableRef, number: number): void {
+/**
+ * The order of the supplier that is picked: the lines of the order book under its number, or, while there are none, what
+ * the takeoff still asks of him.
+ */
+export function purchaseOrder(s: SheetLayout, suppliers: TableRef, job: Job): void {
+  s.section("The purchase order to print");
+  s.input({
+    name: "PrintedSupplier",
+    label: "Supplier",
+    kind: "text",
+    choices: "=OrderSuppliers",
+    message: "Whose order is shown below; blank shows the first supplier's.",
+    optional: true,
+  });
+  s.result({
+    name: "PrintedNumber",
+    label: "His place in the list above",
+    kind: "count",
+    formula: `=IF(PrintedSupplier="",1,IFERROR(MATCH(PrintedSupplier,OrderSuppliers,0),1))`,
+  });
+  s.result({ name: "PrintedName", label: "Order for", kind: "text", formula: `=${picked(suppliers, "supplier")}&""` });
+  s.result({
+    name: "PrintedOrderNumber",
+    label: "Order no.",
+    kind: "text",
+    formula: `=${picked(suppliers, "order")}&""`,
+  });
+  s.result({
+    name: "PrintedFromBook",
+    label: "Lines in the order book under that number",
+    kind: "count",
+    formula: '=IF(PrintedOrderNumber="",0,COUNTIF(OrderNumbers,PrintedOrderNumber))',
+    note: "The order shows these; while there are none, what Takeoff still asks of him.",
+  });
   s.pageBreak();
-  const at = (key: string): string => suppliers.cell(key, number).address.replace(`${s.name}!`, "");
-  const shown = (formula: string): string => `=IF(${at("supplier")}="","",${formula})`;
+  page(s, suppliers, job);
+}
+
+/** A cell of the supplier that is picked. */
+function picked(suppliers: TableRef, key: string): string {
+  return `INDEX(${suppliers.column(key).address.replace("Orders!", "")},PrintedNumber)`;
+}
+
+function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
+  const at = (key: string): string => picked(suppliers, key);
+  const shown = (formula: string): string => `=IF(PrintedName="","",${formula})`;
   s.put(s.row, 1, {
-    formula: `=IF(${at("supplier")}="","No supplier number ${number}","Purchase order "&${at("order")}&" to "&${at("supplier")})`,
-    style: "section",
+    formula: '=IF(PrintedName="","No supplier yet","Purchase order "&PrintedOrderNumber&" to "&PrintedName)',
+    style: "title",
+    look: { size: 14 },
     across: s.lastColumn,
   });
-  s.row++;
+  s.sheet.heights.set(s.row, 28);
+  s.row += 2;
   const facts: readonly (readonly [string, string])[] = [
     ["From", `CompanyName&", "&CompanyPhone`],
     ["Deliver to", `SiteAddress&" ("&JobName&")"`],
     [
       "Wanted on",
-      `IF(${at("wanted")}="","to be agreed",TEXT(${at("wanted")},"yyyy-mm-dd"))&IF(${at("loads")}="","",IF(${at("loads")}=1,", in one delivery",", in "&${at("loads")}&" deliveries"))`,
+      `IF(${at("wanted")}="","to be agreed",TEXT(${at("wanted")},"yyyy-mm-dd"))&IF(N(${at("loads")})=0,"",IF(${at("loads")}=1,", in one delivery",", in "&${at("loads")}&" deliveries"))`,
     ],
     ["Remark", `${at("remark")}&""`],
   ];
   for (const [label, formula] of facts) {
     s.put(s.row, 1, { value: label, style: "label" });
-    s.put(s.row, 2, { formula: shown(formula), style: "resultText", look: { wrap: false }, across: 6 });
+    s.put(s.row, 2, { formula: shown(formula), style: "resultText", look: { wrap: false }, across: s.lastColumn - 1 });
     s.row++;
   }
+  s.row++;
   const first = s.row + 1;
+  // What, code, unit, quantity, price and amount.
+  const booked = `CHOOSECOLS(FILTER(OrderBook,OrderNumbers=PrintedOrderNumber),1,3,5,4,6,10)`;
+  const open =
+    'FILTER(HSTACK(CHOOSECOLS(TakeoffLines,1,2,3),TakeoffOpen,TakeoffPrices,MAP(TakeoffOpen,TakeoffPrices,LAMBDA(open,price,IF(COUNT(open,price)=2,ROUND(open*price,2),"")))),' +
+    '(TakeoffSupplierNumbers=PrintedNumber)*(TakeoffOpen>0),"")';
   s.spill({
+    name: "PrintedOrder",
     header: "ours",
     rows: ORDER_LINES,
-    // What, code, unit, quantity, price and amount of the lines that this supplier delivers.
-    formula: shown(`CHOOSECOLS(FILTER(TakeoffLines,TakeoffSupplierNumbers=${number}),1,2,3,8,9,10)`),
+    formula: shown(`IF(PrintedFromBook>0,${booked},${open})`),
     columns: [
       { title: "What", kind: "text" },
       { title: "Code", kind: "text" },
@@ -100,9 +150,12 @@ export function purchaseOrder(s: SheetLayout, suppliers: TableRef, number: numbe
   });
   s.put(s.row, 1, { value: "Total without tax", style: "strong", look: { align: "left" }, across: 5 });
   s.put(s.row, 6, {
-    formula: `=SUM(F${first}:F${s.row - 1})`,
+    formula: whenFilled(`SUM(F${first}:F${s.row - 1})`, undefined),
     style: "strong",
     kind: "money",
+    name: "PrintedTotal",
   });
   s.row++;
+  if (job.system === "US") s.note("Please confirm price and day. Number this order on tickets and invoices.");
+  else s.note("Please confirm price and day. Put this order's number on delivery notes and invoices.");
 }

@@ -19,6 +19,7 @@ export const TAKEOFF_KEYS = [
   "taxable",
   "origin",
   "ordered",
+  "open",
   "look",
   "number",
 ] as const;
@@ -51,6 +52,7 @@ export const TAKEOFF_NAMES: Readonly<Partial<Record<Key, string>>> = {
   kind: "TakeoffKinds",
   supplier: "TakeoffSuppliers",
   taxable: "TakeoffTaxables",
+  open: "TakeoffOpen",
   look: "TakeoffLooks",
   number: "TakeoffSupplierNumbers",
 };
@@ -79,7 +81,7 @@ export function orderedFormula(codes: string, units: string): string {
 /** The columns that work alike in both tables; both count suppliers on from the heading of the first. */
 export function workedOut(
   head: number,
-): Readonly<Record<"order" | "cost" | "ordered" | "look" | "number", ColumnSpec>> {
+): Readonly<Record<"order" | "cost" | "ordered" | "open" | "look" | "number", ColumnSpec>> {
   const above = (key: Key): string => `$${columnLetters(TAKEOFF_KEYS.indexOf(key) + 1)}$${head}:[${key}:above]`;
   const [numbers, suppliers] = [above("number"), above("supplier")];
   const known = `OR(${COST_KINDS.map((kind) => `[kind]="${kind}"`).join(",")})`;
@@ -102,6 +104,12 @@ export function workedOut(
       key: "ordered",
       title: "Ordered so far",
       kind: "number",
+    },
+    open: {
+      key: "open",
+      title: "Still to order",
+      kind: "number",
+      formula: '=IF(COUNT([order])=0,"",MAX(0,ROUND([order]-N([ordered]),6)))',
     },
     look: {
       key: "look",

@@ -7,7 +7,7 @@ import { LOOKED_UP, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
 
 /** The columns of what the sheets ask for: texts, then numbers that `fillLines` puts in. */
 export function sheetColumns(lines: readonly PlacedTakeoffLine[], head: number): ColumnSpec[] {
-  const { order, cost, ordered, look, number } = workedOut(head);
+  const { order, cost, ordered, open, look, number } = workedOut(head);
   return [
     { key: "description", title: "What", kind: "text", fixed: lines.map(({ description }) => description) },
     { key: "code", title: "Code", kind: "text", fixed: lines.map(({ code }) => code) },
@@ -24,6 +24,7 @@ export function sheetColumns(lines: readonly PlacedTakeoffLine[], head: number):
     { key: "taxable", title: "Taxable", kind: "text" },
     { key: "origin", title: "From", kind: "text" },
     ordered,
+    open,
     look,
     number,
   ];
