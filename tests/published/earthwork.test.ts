@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { readSoil, soilOf, soilVolume } from "../../src/calc/ground/soil";
 import { SOILS } from "../../src/calc/tables/soils";
-import { STEEPEST_SLOPES } from "../../src/calc/tables/slopes";
+import { STEEPEST_SLOPES, STEEPEST_SLOPES_DIN } from "../../src/calc/tables/slopes";
 import { BERMVOLUME } from "../../src/functions/ground/bermvolume";
 import { PITVOLUME } from "../../src/functions/ground/pitvolume";
 import { SOILBALANCE } from "../../src/functions/ground/soilbalance";
@@ -113,5 +113,10 @@ describe("the steepest slopes", () => {
     const row = STEEPEST_SLOPES.find((slope) => slope.name.startsWith(name));
     expect(agrees(c, "hPerV", row?.slope ?? NaN)).toBe(true);
     expect(agrees(c, "angle", (Math.atan2(1, row?.slope ?? NaN) * 180) / Math.PI)).toBe(true);
+  });
+
+  // DIN 4124 gives angles to the level (from memory): 80° in rock, 60° in stiff soil, 45° in loose or soft soil.
+  it.each([80, 60, 45].map((angle, row) => [angle, row] as const))("of DIN 4124, %s°", (angle, row) => {
+    expect(STEEPEST_SLOPES_DIN[row]?.slope).toBeCloseTo(1 / Math.tan((angle * Math.PI) / 180), 2);
   });
 });

@@ -6,6 +6,6 @@ export function cutResult(about: string): Result<readonly (readonly TableCell[])
     { title: "Length", measure: "length" },
     { title: "Width", measure: "length" },
     { title: "Area", measure: "area" },
-    { title: "Weight as 45 mil EPDM", measure: "weight" },
+    { title: "Weight as usual EPDM", measure: "weight" },
   ]);
 }

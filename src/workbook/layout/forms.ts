@@ -25,9 +25,9 @@ export interface InputSpec {
   /** Names to choose from, or a formula such as "=PumpNames". */
   readonly choices?: Both<readonly string[]> | string;
   /** What to type, in a sentence; shown when the cell is selected and when it is refused. */
-  readonly message: string;
+  readonly message: Both<string>;
   /** A remark printed beside it. */
-  readonly note?: string;
+  readonly note?: Both<string>;
   /** May stay blank. */
   readonly optional?: boolean;
   readonly format?: string;
@@ -42,7 +42,7 @@ export interface ResultSpec {
   readonly unit?: Both<string>;
   /** Number cells or ranges without which the result stays blank. */
   readonly needs?: readonly string[];
-  readonly note?: string;
+  readonly note?: Both<string>;
   /** A result the sheet leads up to. */
   readonly strong?: boolean;
   readonly format?: string;
@@ -108,13 +108,13 @@ export function validationFor(
   const unitText = spec.unit !== undefined ? job.pick(spec.unit) : unitOf(spec.kind, job.system);
   const shownUnit = unitText.startsWith("=") ? "money" : unitText;
   const common = { area, title: spec.label.slice(0, 32) };
+  const message = cut(job.pick(spec.message));
   if (spec.choices !== undefined) {
     const choices = typeof spec.choices === "string" ? spec.choices : job.pick(spec.choices);
-    return { ...common, kind: "list", choices, message: cut(spec.message) };
+    return { ...common, kind: "list", choices, message };
   }
-  if (spec.kind === "text") return { ...common, kind: "text", max: max ?? 200, message: cut(spec.message) };
-  if (spec.kind === "date")
-    return { ...common, kind: "date", min: min ?? 36526, max: max ?? 73050, message: cut(spec.message) };
+  if (spec.kind === "text") return { ...common, kind: "text", max: max ?? 200, message };
+  if (spec.kind === "date") return { ...common, kind: "date", min: min ?? 36526, max: max ?? 73050, message };
   if (min === undefined || max === undefined)
     throw new Error(`${page.name}: the input "${spec.label}" needs min and max`);
   const factor = spec.kind === "share" ? 100 : 1;
@@ -124,7 +124,7 @@ export function validationFor(
     kind: spec.whole || spec.kind === "count" ? "whole" : "decimal",
     min,
     max,
-    message: cut(`${spec.message} In ${range}`.replace("In 0", "0").replace(/In (?=[\d-])/, "From ")),
+    message: cut(`${message} In ${range}`.replace("In 0", "0").replace(/In (?=[\d-])/, "From ")),
   };
 }
 
@@ -148,9 +148,9 @@ function unit(page: Page, row: number, kind: Kind, text?: Both<string>): void {
   page.put(row, 3, { ...(shown.startsWith("=") ? { formula: shown } : { value: shown }), style: "unit" });
 }
 
-function remark(page: Page, row: number, column: number, text?: string): void {
+function remark(page: Page, row: number, column: number, text?: Both<string>): void {
   const across = page.lastColumn - column + 1;
   if (across < 1) return;
-  if (text) page.textAcross(row, column, across, text, "remark");
+  if (text) page.textAcross(row, column, across, page.job.pick(text), "remark");
   else page.put(row, column, { style: "remark", across });
 }

@@ -26,7 +26,7 @@ export const ground = defineSheet({
     });
     berm(s);
     balance(s);
-    slopes(s);
+    slopes(s, job);
     checks(s, job);
     contribute(s, job);
   },

@@ -1,11 +1,14 @@
-import { defineSheet, markVerdicts, VERDICT, type Job, type PlacedCheck, type SheetLayout } from "../layout";
+import { defineSheet, markVerdicts, VERDICT, type Both, type Job, type PlacedCheck, type SheetLayout } from "../layout";
 import { GLANCE } from "../glance";
 import { formatOf } from "../layout/formats";
 
-const STEPS = [
+const STEPS: readonly Both<string>[] = [
   "Work through the sheets from left to right. Fill in the marked cells: those with a thick left edge and a tinted ground. All others are worked out, and protected without a password.",
   "Select a marked cell to read what belongs in it, in which unit and within which range.",
-  'Take another unit at any time with =RILL.QTY("12 ft 6 in","ft"), typed into the cell in place of a number.',
+  {
+    US: 'Take another unit at any time with =RILL.QTY("12 ft 6 in","ft"), typed into the cell in place of a number.',
+    SI: 'Take another unit at any time with =RILL.QTY("85 cm","m"), typed into the cell in place of a number.',
+  },
   "Replace the prices on Rates with your own before the first real quote; those that come with the workbook are invented.",
   "Come back here: the list at the end shows every check, its limit, and where to mend what it finds.",
 ];
@@ -46,7 +49,7 @@ export const start = defineSheet({
     s.row = Math.max(s.row, left);
 
     s.section("How to use this workbook");
-    STEPS.forEach((text, index) => s.note(`${index + 1}.  ${text}`));
+    STEPS.forEach((text, index) => s.note(`${index + 1}.  ${job.pick(text)}`));
     s.put(s.row, 1, { value: "A cell to fill in looks like this", style: "label" });
     s.put(s.row, 2, { value: "12.50", style: "input", look: { align: "right", unlocked: false } });
     s.put(s.row, 4, { value: "A result looks like this", style: "label", across: 2 });

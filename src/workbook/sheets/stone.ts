@@ -13,7 +13,7 @@ export const stone = defineSheet({
   order: 7,
   build(s, job) {
     s.widths([33, 12, 10, 12, 11, 24, 10, 10]);
-    s.title("Stone", "Say how thick faces and layers are; tons, counts and truckloads follow from drops and basin.");
+    s.title("Stone", "Say how thick faces and layers are; weights, counts and truckloads follow from drops and basin.");
     kinds(s);
     drops(s);
     banks(s);

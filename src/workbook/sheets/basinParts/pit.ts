@@ -44,7 +44,10 @@ export function pit(s: SheetLayout): void {
     min: 0,
     max: { US: 48, SI: 1200 },
     message: "How far the basin's rim, over which it overflows, lies below the finished patio or lawn.",
-    note: "Common practice: 3 in (75 mm), so that gravel hides the rim.",
+    note: {
+      US: "Common practice: 3 in, so that gravel hides the rim.",
+      SI: "Common practice: 75 mm, so that gravel hides the rim.",
+    },
   });
   s.input({
     name: "GravelVoids",

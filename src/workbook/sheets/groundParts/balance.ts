@@ -1,5 +1,5 @@
-import { STEEPEST_SLOPES } from "../../../calc/tables/slopes";
-import type { SheetLayout } from "../../layout";
+import { STEEPEST_SLOPES, STEEPEST_SLOPES_DIN } from "../../../calc/tables/slopes";
+import type { Job, SheetLayout } from "../../layout";
 
 /** What becomes of the spoil: bank, loose and compacted, and truckloads. */
 export function balance(s: SheetLayout): void {
@@ -63,23 +63,27 @@ export function balance(s: SheetLayout): void {
 }
 
 /** The steepest sides a pit may have. */
-export function slopes(s: SheetLayout): void {
+export function slopes(s: SheetLayout, job: Job): void {
+  const rows = job.pick({ US: STEEPEST_SLOPES, SI: STEEPEST_SLOPES_DIN });
   s.section("Steepest side of an open pit");
   s.note(
-    "For pits less than 20 ft (6 m) deep in the United States, as a guide elsewhere; local rules decide. A competent person classes the soil on site.",
+    job.pick({
+      US: "For pits less than 20 ft deep in the United States, as a guide elsewhere; local rules decide. A competent person classes the soil on site.",
+      SI: "Above the water table and without loads at the edge; upright to 1.25 m deep. Local rules decide; a competent person judges the soil on site.",
+    }),
   );
   s.table({
-    rows: STEEPEST_SLOPES.length,
+    rows: rows.length,
     columns: [
-      { key: "soil", title: "Soil", kind: "text", fixed: STEEPEST_SLOPES.map((row) => row.name) },
+      { key: "soil", title: "Soil", kind: "text", fixed: rows.map((row) => row.name) },
       {
         key: "slope",
         title: "Run per 1 of depth",
         kind: "factor",
         format: "0.00",
-        fixed: STEEPEST_SLOPES.map((row) => row.slope),
+        fixed: rows.map((row) => row.slope),
       },
-      { key: "source", title: "Source", kind: "text", fixed: STEEPEST_SLOPES.map((row) => row.source), across: 5 },
+      { key: "source", title: "Source", kind: "text", fixed: rows.map((row) => row.source), across: 5 },
     ],
   });
 }

@@ -4,9 +4,12 @@ export function checks(s: SheetLayout, job: Job): void {
   s.check({
     label: "Depth of the pit",
     value: "=PitDepth",
-    limit: job.system === "US" ? "less than 5 ft" : "less than 1.5 m",
-    ok: `PitDepth<${job.pick({ US: 5, SI: 1.5 })}`,
-    cure: "Slope or shore the sides as local rules ask before anyone goes in (29 CFR 1926.652: from 5 ft), and set a ladder.",
+    limit: job.system === "US" ? "less than 5 ft" : "at most 1.25 m",
+    ok: job.pick({ US: "PitDepth<5", SI: "PitDepth<=1.25" }),
+    cure: job.pick({
+      US: "Slope or shore the sides as local rules ask before anyone goes in (29 CFR 1926.652: from 5 ft), and set a ladder.",
+      SI: "Slope or shore the sides as local rules ask before anyone goes in (DIN 4124, from memory: from 1.25 m), and set a ladder.",
+    }),
     fix: "BasinWaterDepth",
     kind: "length",
     weight: "look",

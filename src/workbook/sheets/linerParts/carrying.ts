@@ -22,7 +22,10 @@ export function carrying(s: SheetLayout): void {
     format: "0.00",
     formula: `=LinerThickness*${Number(perThickness.toPrecision(6))}`,
     needs: ["LinerThickness"],
-    note: "EPDM, 0.29 lb/ft² at 45 mil (from memory); other liners differ.",
+    note: {
+      US: "EPDM, 0.29 lb/ft² at 45 mil (from memory); other liners differ.",
+      SI: "EPDM, 1.42 kg/m² at 1.14 mm (from memory); other liners differ.",
+    },
   });
   s.result({
     name: "HeaviestPiece",

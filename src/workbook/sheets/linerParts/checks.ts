@@ -38,7 +38,10 @@ export function checks(s: SheetLayout, job: Job): void {
     value: "=LinerThickness",
     limit: job.pick({ US: "at least 45 mil", SI: "at least 1.1 mm" }),
     ok: `LinerThickness>=${job.pick({ US: 45, SI: 1.1 })}`,
-    cure: "45 mil (1.15 mm) EPDM is the usual liner under stone (common practice, no source).",
+    cure: job.pick({
+      US: "45 mil EPDM is the usual liner under stone (common practice, no source).",
+      SI: "1.15 mm EPDM is the usual liner under stone (common practice, no source).",
+    }),
     fix: "LinerThickness",
     kind: "number",
     unit: job.pick({ US: "mil", SI: "mm" }),

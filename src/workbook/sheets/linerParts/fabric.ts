@@ -26,7 +26,7 @@ export function fabric(s: SheetLayout, job: Job): void {
     min: 0,
     max: { US: 3, SI: 1 },
     message: "How far strips of fabric lap each other.",
-    note: "Common practice: 6 to 12 in (150 to 300 mm).",
+    note: { US: "Common practice: 6 to 12 in.", SI: "Common practice: 150 to 300 mm." },
   });
   s.input({
     name: "FabricMass",

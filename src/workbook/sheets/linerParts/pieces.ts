@@ -15,7 +15,7 @@ export function allowances(s: SheetLayout): void {
     min: 0,
     max: { US: 10, SI: 3 },
     message: "How far the liner runs on over the ground at every edge.",
-    note: "Common practice: 1 ft (0.3 m).",
+    note: { US: "Common practice: 1 ft.", SI: "Common practice: 0.3 m." },
   });
   s.input({
     name: "SlackPerDrop",
@@ -25,7 +25,7 @@ export function allowances(s: SheetLayout): void {
     min: 0,
     max: { US: 3, SI: 1 },
     message: "Loose liner left at every drop, so that settling ground and stone cannot stretch it.",
-    note: "Common practice: 3 in (80 mm).",
+    note: { US: "Common practice: 3 in.", SI: "Common practice: 80 mm." },
   });
   s.input({
     name: "CutRounding",
@@ -45,7 +45,10 @@ export function allowances(s: SheetLayout): void {
     min: { US: 10, SI: 0.25 },
     max: { US: 120, SI: 3 },
     message: "Thickness of the liner as sold.",
-    note: "45 mil (1.15 mm) EPDM is the usual liner (common practice).",
+    note: {
+      US: "45 mil EPDM is the usual liner (common practice).",
+      SI: "1.15 mm EPDM is the usual liner (common practice).",
+    },
   });
 }
 

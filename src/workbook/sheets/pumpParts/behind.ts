@@ -11,7 +11,6 @@ export const CHART_COLUMN = 8;
 export function behind(s: SheetLayout, chartTop: number, chartRows: number): void {
   s.notPrinted();
   s.section("Tables of the functions, read by the cells above");
-  s.note("The curve of the chosen pump:");
   chosenCurve(s);
   s.skip();
   const duty = s.spill({
@@ -55,7 +54,12 @@ export function behind(s: SheetLayout, chartTop: number, chartRows: number): voi
 
   const flows = curves.body.column(1);
   const { system } = s.job;
-  s.row = chartTop;
+  s.put(chartTop, CHART_COLUMN, {
+    value: "Pump curve and system curve",
+    style: "section",
+    across: s.lastColumn - CHART_COLUMN + 1,
+  });
+  s.row = chartTop + 1;
   s.chart({
     title: "Where pump and pipe meet",
     description:
@@ -63,7 +67,7 @@ export function behind(s: SheetLayout, chartTop: number, chartRows: number): voi
     xTitle: system === "US" ? "Flow (gph)" : "Flow (L/h)",
     yTitle: system === "US" ? "Head (ft)" : "Head (m)",
     at: CHART_COLUMN,
-    rows: chartRows,
+    rows: chartRows - 1,
     series: [
       { title: "Pump", x: flows, y: curves.body.column(2), line: true },
       { title: "System", x: flows, y: curves.body.column(3), line: true, dashed: true },

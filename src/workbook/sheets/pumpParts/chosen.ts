@@ -33,12 +33,6 @@ export function chosenPump(s: SheetLayout): void {
     message: "Share of the curve's speed, for speed-controlled pumps; 100 % for all others.",
     note: "Flow goes with the speed, head with its square, power with its cube.",
   });
-  s.result({
-    name: "PumpRow",
-    label: "Its row in the table above",
-    formula: '=IF(ChosenPump="","",MATCH(ChosenPump,PumpNames,0))',
-    kind: "count",
-  });
   s.result({ name: "PumpName", label: "Name", formula: '=ChosenPump&""', kind: "text" });
   s.result({
     name: "PumpPrice",
@@ -58,6 +52,12 @@ export function chosenPump(s: SheetLayout): void {
 
 /** The curve of the chosen pump, as DUTY takes it. */
 export function chosenCurve(s: SheetLayout): void {
+  s.result({
+    name: "PumpRow",
+    label: "Row of the chosen pump",
+    formula: '=IF(ChosenPump="","",MATCH(ChosenPump,PumpNames,0))',
+    kind: "count",
+  });
   const pick = (column: string): string =>
     `IF(COUNT(PumpRow)=0,"",IF(INDEX(PumpTable,PumpRow,${column})="","",INDEX(PumpTable,PumpRow,${column})))`;
   s.table({

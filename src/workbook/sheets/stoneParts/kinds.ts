@@ -7,7 +7,10 @@ export function kinds(s: SheetLayout): void {
     name: "RockFigure",
     label: "Your quarry's figure for the rock",
     kind: "text",
-    message: 'A figure with its unit, such as "165 lb/ft3" or "2.65 t/m3"; blank takes the table below.',
+    message: {
+      US: 'A figure with its unit, such as "165 lb/ft3"; blank takes the table below.',
+      SI: 'A figure with its unit, such as "2.65 t/m3"; blank takes the table below.',
+    },
     optional: true,
   });
   s.result({ name: "RockUsed", label: "Rock used", formula: `=IF(RockFigure="",RockKind,RockFigure)`, kind: "text" });
@@ -15,7 +18,10 @@ export function kinds(s: SheetLayout): void {
     name: "GravelFigure",
     label: "Your quarry's figure for the gravel",
     kind: "text",
-    message: 'A figure with its unit, such as "1.35 ton/yd3" or "1.45 t/m3"; blank takes the table below.',
+    message: {
+      US: 'A figure with its unit, such as "1.35 ton/yd3"; blank takes the table below.',
+      SI: 'A figure with its unit, such as "1.45 t/m3"; blank takes the table below.',
+    },
     optional: true,
   });
   s.result({
@@ -31,7 +37,7 @@ export function kinds(s: SheetLayout): void {
     usual: 0.08,
     min: 0,
     max: 0.5,
-    message: "Share added to every ton of stone for breakage, spill and settling.",
+    message: "Share added to all stone for breakage, spill and settling.",
     note: "Counted here, once; Takeoff adds no more to stone.",
   });
 }

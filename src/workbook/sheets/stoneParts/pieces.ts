@@ -15,7 +15,7 @@ export function lipStones(s: SheetLayout): void {
     min: 0,
     max: 20,
     message: "Flat stones the water leaves over, in one drop.",
-    note: "They lie on top of the faces and are not in the tons above.",
+    note: "They lie on top of the faces and are not in the weights above.",
   });
   const side = (name: string, label: string, demo: { US: number; SI: number }): void => {
     s.input({
@@ -69,7 +69,10 @@ export function sizes(s: SheetLayout): void {
     min: { US: 5, SI: 2 },
     max: { US: 200, SI: 90 },
     message: "Your own hand-lift limit; heavier stones are marked for the machine.",
-    note: "NIOSH: 51 lb (23 kg) under ideal conditions; less for awkward lifts.",
+    note: {
+      US: "NIOSH: 51 lb under ideal conditions; less for awkward lifts.",
+      SI: "ISO 11228-1 and NIOSH: 23 to 25 kg at best; less for awkward lifts.",
+    },
   });
   const mix = s.table({
     name: "StoneMix",

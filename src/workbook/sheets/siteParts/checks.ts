@@ -1,0 +1,27 @@
+import type { Job, SheetLayout } from "../../layout";
+
+/** What can be wrong with fall, run and drops. */
+export function checks(s: SheetLayout, job: Job): void {
+  s.check({
+    label: "Slope of the feature",
+    value: "=Fall/Run",
+    limit: "at most 100 %",
+    ok: "Fall<=Run",
+    cure: "Steeper than 1 in 1 is a wall, not a stream: check fall and run, or design the face as a waterfall with its own structure.",
+    fix: "Fall",
+    kind: "share",
+    weight: "look",
+    needs: ["Fall", "Run"],
+  });
+  s.check({
+    label: "Fall of one drop",
+    value: "=Fall/DropCount",
+    limit: job.system === "US" ? "at most 2 ft" : "at most 0.6 m",
+    ok: `Fall/DropCount<=${job.pick({ US: 2, SI: 0.6 })}`,
+    cure: "Add drops: tall drops splash water out of the feature (common practice, no source).",
+    fix: "DropCount",
+    kind: "length",
+    weight: "look",
+    needs: ["Fall", "DropCount"],
+  });
+}

@@ -1,0 +1,45 @@
+import { SOIL_NAMES } from "../../../calc/ground/soil";
+import { densityNames } from "../../../calc/stone/density";
+import type { SheetLayout } from "../../layout";
+import { text } from "./text";
+
+/** The ground that is dug, the stone that is set, and how to get there. */
+export function ground(s: SheetLayout): void {
+  s.section("Ground, stone and access");
+  s.input({
+    name: "SoilKind",
+    label: "Ground",
+    kind: "text",
+    choices: SOIL_NAMES,
+    usual: "loam",
+    message: "The ground that will be dug; choose from the list.",
+  });
+  s.input({
+    name: "RockKind",
+    label: "Rock for boulders",
+    kind: "text",
+    choices: densityNames("rock"),
+    usual: { US: "granite", SI: "basalt" },
+    message: "The rock of boulders and lip stones; choose from the list.",
+  });
+  s.input({
+    name: "GravelKind",
+    label: "Gravel",
+    kind: "text",
+    choices: densityNames("stone"),
+    usual: "washed gravel",
+    message: "The gravel that covers bed and basin; choose from the list.",
+  });
+  text(
+    s,
+    "AccessNote",
+    "Access",
+    {
+      US: "Side gate 42 in clear; no machine over the septic field.",
+      SI: "Hofdurchfahrt 2,2 m breit; Kran nur bis 18 Uhr.",
+    },
+    "Gates, slopes, wires overhead, hours of work.",
+    true,
+  );
+  s.caution("Have buried lines marked by the utility owners before anyone digs.");
+}

@@ -1,0 +1,75 @@
+import type { SheetLayout } from "../../layout";
+import { text } from "./text";
+
+/** Whose job it is, in which units and currency. */
+export function job(s: SheetLayout): void {
+  s.section("Job");
+  s.result({
+    name: "Units",
+    label: "Unit system of this workbook",
+    formula: `="${s.job.system}"`,
+    kind: "text",
+    note: "US and metric jobs are separate workbooks; start from the other file rather than retyping units.",
+  });
+  s.input({
+    name: "Currency",
+    label: "Currency",
+    kind: "text",
+    choices: { US: ["$", "C$"], SI: ["€", "£", "A$", "kr", "CHF"] },
+    usual: { US: "$", SI: "€" },
+    message: "Sign that stands beside every amount.",
+  });
+  text(
+    s,
+    "CompanyName",
+    "Your company",
+    { US: "Brindle & Moss Streamworks (invented demo)", SI: "Schachtelhalm Wasserbau (invented demo)" },
+    "Your company, as it stands on the quote.",
+  );
+  text(
+    s,
+    "CompanyPhone",
+    "Your telephone",
+    { US: "555-0142 (demo)", SI: "+00 000 0142 (demo)" },
+    "Telephone for the quote and the crew's page.",
+    true,
+  );
+  text(
+    s,
+    "Estimator",
+    "Estimator",
+    { US: "M. Fennimore (invented)", SI: "J. Torfgren (invented)" },
+    "Who made this estimate.",
+    true,
+  );
+  text(
+    s,
+    "JobName",
+    "Job",
+    { US: "Hollow Bank stream, rear garden", SI: "Hofbach, Innenhof" },
+    "Name of the job, as it stands on every page.",
+  );
+  text(
+    s,
+    "ClientName",
+    "Client",
+    { US: "A. Quillfeather (invented)", SI: "K. Lindqvist-Amsel (invented)" },
+    "Client's name, for the quote.",
+  );
+  text(
+    s,
+    "SiteAddress",
+    "Site address",
+    { US: "14 Sample Lane, Demo Township", SI: "Musterweg 14, 00000 Demostadt" },
+    "Where the work is done.",
+    true,
+  );
+  s.input({
+    name: "VisitDate",
+    label: "Date of the visit",
+    kind: "date",
+    demo: { US: 46154, SI: 46160 },
+    message: "Day the site was measured.",
+    optional: true,
+  });
+}

@@ -1,0 +1,88 @@
+import type { SheetLayout } from "../../layout";
+import { text } from "./text";
+
+/** What was measured of the feature, and the levels all others hang on. */
+export function measured(s: SheetLayout): void {
+  s.section("Measured");
+  text(
+    s,
+    "FeatureName",
+    "Feature",
+    { US: "Hollow Bank stream", SI: "Hofbach" },
+    "What the feature is called on drawings and pages.",
+  );
+  s.input({
+    name: "Fall",
+    label: "Fall, top lip to basin grade",
+    kind: "length",
+    demo: { US: 2.75, SI: 0.95 },
+    min: 0.1,
+    max: { US: 60, SI: 18 },
+    message: "Height from the basin's finished grade up to the highest lip.",
+    note: "Measure with a level, not by eye: every drop and the pump's lift hang on it.",
+  });
+  s.input({
+    name: "Run",
+    label: "Run",
+    kind: "length",
+    demo: { US: 9.5, SI: 3.4 },
+    min: 0.5,
+    max: { US: 1000, SI: 300 },
+    message: "Horizontal length of the feature from the highest lip to the basin.",
+  });
+  s.input({
+    name: "DropCount",
+    label: "Number of drops",
+    kind: "count",
+    demo: { US: 4, SI: 5 },
+    min: 1,
+    max: 12,
+    message: "Steps the fall is divided into.",
+    note: {
+      US: "Common practice: 3 to 4 drops for about 2 ft over 6 ft.",
+      SI: "Common practice: 3 to 4 drops for about 0.6 m over 1.8 m.",
+    },
+  });
+  s.input({
+    name: "BedWidth",
+    label: "Bed width",
+    kind: "length",
+    demo: { US: 3.25, SI: 1.1 },
+    min: { US: 0.5, SI: 0.15 },
+    max: { US: 40, SI: 12 },
+    message: "Width of the stream bed between the banks.",
+  });
+  s.input({
+    name: "BankHeight",
+    label: "Bank height above the bed",
+    kind: "length",
+    demo: { US: 0.9, SI: 0.3 },
+    min: { US: 0.1, SI: 0.03 },
+    max: { US: 6, SI: 2 },
+    message: "Height of the banks above the stream bed.",
+  });
+}
+
+export function levels(s: SheetLayout): void {
+  s.section("Levels");
+  s.input({
+    name: "BenchmarkLevel",
+    label: "Bench mark level",
+    kind: "length",
+    demo: { US: 100, SI: 50 },
+    usual: { US: 100, SI: 50 },
+    min: -2000,
+    max: 30000,
+    message: "Level given to the fixed point all others are measured from.",
+    note: "Any round number will do; keep it for the whole job.",
+  });
+  s.input({
+    name: "GradeLevel",
+    label: "Finished grade at the basin",
+    kind: "length",
+    demo: { US: 99.4, SI: 49.82 },
+    min: -2000,
+    max: 30000,
+    message: "Level of the finished patio or lawn at the basin.",
+  });
+}

@@ -1,0 +1,42 @@
+import type { SheetLayout } from "../../layout";
+
+/** The hot spell in which the basin runs low. */
+export function weather(s: SheetLayout): void {
+  s.section("Weather for water loss");
+  s.input({
+    name: "WaterTemp",
+    label: "Water temperature",
+    kind: "temperature",
+    usual: { US: 72, SI: 21 },
+    min: { US: 33, SI: 1 },
+    max: { US: 100, SI: 38 },
+    message: "Water in a hot spell, which is when the basin runs low.",
+  });
+  s.input({
+    name: "AirTemp",
+    label: "Air temperature",
+    kind: "temperature",
+    usual: { US: 86, SI: 29 },
+    min: { US: 20, SI: -5 },
+    max: { US: 125, SI: 50 },
+    message: "Air in a hot spell.",
+  });
+  s.input({
+    name: "Humidity",
+    label: "Relative humidity",
+    kind: "share",
+    usual: { US: 0.45, SI: 0.5 },
+    min: 0,
+    max: 1,
+    message: "Relative humidity in a hot spell, as a percentage.",
+  });
+  s.input({
+    name: "Wind",
+    label: "Wind",
+    kind: "wind",
+    usual: { US: 6, SI: 9 },
+    min: 0,
+    max: { US: 60, SI: 100 },
+    message: "Wind over the water in a hot spell.",
+  });
+}
