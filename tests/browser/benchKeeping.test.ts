@@ -36,7 +36,8 @@ describeInBrowser("what the bench keeps in the browser", () => {
     await page.waitForTimeout(1500);
     // A crash gives the page no time to tidy up.
     const inspector = await context.newCDPSession(page);
-    await inspector.send("Page.crash").catch(() => undefined);
+    void inspector.send("Page.crash").catch(() => undefined);
+    await page.waitForEvent("crash");
     const next = await context.newPage();
     const again = new BenchPage(next, site.address);
     await again.open();
