@@ -3,7 +3,7 @@ import { Problem } from "../../calc/problem";
 import type { Declaration } from "../../functions/contract/declaration";
 import type { Cell, Value } from "../../functions/contract/result";
 import type { Size } from "./cells";
-import { lookUp } from "./lookUp";
+import { pick } from "./pick";
 
 /** The kinds of the calculating library's values; its own enumeration exists for the compiler only. */
 const KIND = { blank: 0, number: 1, text: 2, flag: 3, error: 4, table: 5 } as const;
@@ -46,7 +46,7 @@ export function registerFunctions(workbook: Workbook, catalogue: readonly Declar
   for (const [name, toWhole] of ROUNDING) {
     workbook.registerFunction(name, (given) => rounded(given as Scalar[], toWhole), { minArity: 2, maxArity: 2 });
   }
-  workbook.registerFunction("XLOOKUP", (given) => lookUp(given as Scalar[]), { minArity: 3, maxArity: 4 });
+  workbook.registerFunction("INDEX", (given) => pick(given as Scalar[]), { minArity: 2, maxArity: 3 });
   return reasons;
 }
 

@@ -1,9 +1,8 @@
 import { defineSheet, type SheetLayout, type TableRef } from "../layout";
 import { cellAddress } from "../layout/address";
-import { fillDown } from "./money/cells";
 import { OWN_LINES } from "./money/demoPapers";
 import { lookUp, ownColumns, OWN_ROWS } from "./money/ownLines";
-import { orderedFormula, TAKEOFF_NAMES } from "./money/takeoffColumns";
+import { TAKEOFF_NAMES } from "./money/takeoffColumns";
 import { fillLines, sheetColumns } from "./money/takeoffLines";
 
 /** Every quantity of the job, with waste, rounded up to what can be bought, at the price list's prices. */
@@ -26,10 +25,6 @@ export const takeoff = defineSheet({
       "Type a code of the price list and a need; everything else follows, and you may type over it. Or type it all.",
     );
     const own = s.table({ name: "OwnLines", rows: OWN_ROWS, columns: ownColumns(head), demo: OWN_LINES });
-    for (const table of [lines, own]) {
-      const [codes, units] = [table.column("code"), table.column("unit")];
-      fillDown(s, table.column("ordered"), orderedFormula(codes.address, units.address));
-    }
     for (const [key, name] of Object.entries(TAKEOFF_NAMES)) {
       const at = lines.column(key);
       s.define(name, at.top, at.left, own.column(key).bottom, at.left);

@@ -217,19 +217,87 @@ describe("Orders", () => {
     const suppliers = [1, 2, 3, 4, 5].map((row) => tried.value("OrderSuppliers", row));
     // In the order of their first line; East is asked for nothing. Then the two suppliers of the user's own lines.
     expect(suppliers).toEqual(["North", "South", "Haulier", "Corliss Electric (demo)", "Tern Nursery (demo)"]);
-    const amount = (row: number): number => tried.number("SupplierTable", row, 6);
+    const amount = (row: number): number => tried.number("SupplierTable", row, 5);
     expect(amount(1)).toBeCloseTo(7.81 + 108.9 + 10.01, 9);
     expect(amount(2)).toBe(560);
     const all = [1, 2, 3, 4, 5].reduce((sum, row) => sum + amount(row), 0);
     expect(all).toBeCloseTo(tried.number("TakeoffTotal") - 85, 9); // the permit has no supplier
   });
 
-  it("prints each supplier's lines with a total that is their sum", () => {
-    const texts = tried.texts("Orders");
-    expect(texts).toContain("Purchase order HB-101 to North");
-    expect(texts.filter((text) => text.startsWith("About "))).toEqual(
-      ["ROUND", "WASTE", "TENTHS", "PACKS", "LEAST", "TRUCK"].map((code) => `About ${code}`),
-    );
+  it("shows the order of the supplier that is picked: the book's lines under its number", () => {
+    // HB-101 in the book of the demo: by hand 236 + 18 × 46.50 + 187 + 420 × 0.99 + 738 × 0.34 = 1926.72.
+    expect(tried.texts("Orders")).toContain("Purchase order HB-101 to North");
+    expect([1, 2, 3, 4, 5, 6].map((row) => tried.value("PrintedOrder", row, 2))).toEqual([
+      ...["SPILLBOX", "MODULE", "PUMPWELL", "LINER", "FABRIC"],
+      "",
+    ]);
+    expect(tried.number("PrintedTotal")).toBeCloseTo(1926.72, 9);
+  });
+
+  it("shows what the takeoff still asks of him while the book has nothing", async () => {
+    const one = await demo({ ...NO_PAPERS, PrintedSupplier: "South" });
+    expect(one.texts("Orders")).toContain("Purchase order HB-102 to South");
+    // 25 of PACKS at 4 and 8 of LEAST at 57.50.
+    const rows = [1, 2, 3].map((row) => [2, 4, 5, 6].map((at) => one.value("PrintedOrder", row, at)));
+    expect(rows).toEqual([
+      ["PACKS", 25, 4, 100],
+      ["LEAST", 8, 57.5, 460],
+      ["", "", "", ""],
+    ]);
+    expect(one.value("PrintedTotal")).toBe(560);
+    expect(one.value("SupplierTable", 2, 6)).toBe(2);
+  });
+});
+
+describe("from takeoff to a squared invoice in a blank workbook", () => {
+  const blank = (typed: Typed): Promise<Tried> => Tried.of(MONEY_SHEETS, "US", "blank", typed);
+  const numbered = {
+    SupplierTable: [
+      [undefined, "P-1"],
+      [undefined, "P-2"],
+    ],
+  };
+  // South's two lines, as its order shows them.
+  const book = [
+    ["P-2", "PACKS", 25, "each", 4, "South", ""],
+    ["P-2", "LEAST", 8, "each", 57.5, "South", ""],
+  ];
+  const tickets = [
+    ["P-2", "PACKS", 15, "", "T1", 46200],
+    ["P-2", "PACKS", 10, "", "T2", 46202],
+    ["P-2", "LEAST", 8, "each", "T1", 46200],
+  ];
+  const invoices = [
+    ["P-2", "PACKS", 25, "each", 4, "I1", 46203],
+    ["P-2", "LEAST", 8, "each", 57.5, "I1", 46203],
+  ];
+
+  it("orders what is open, and counts what was ordered off it", async () => {
+    const before = await blank(numbered);
+    expect([before.value("OrderSuppliers", 2), before.value("TakeoffOpen", 2)]).toEqual(["South", 25]);
+    expect(before.value("ReconciledAtStake")).toBe("");
+    const half = await blank({ ...numbered, OrderLines: [["P-2", "PACKS", 20, "each", 4, "South", ""]] });
+    expect([half.value("TakeoffOpen", 2), half.value("TakeoffLooks", 2)]).toEqual([5, "ordered short"]);
+    expect(half.value("OrderedAmount")).toBe(80);
+    const after = await blank({ ...numbered, OrderLines: book });
+    expect([after.value("TakeoffOpen", 2), after.value("TakeoffOpen", 4), after.value("OrderedAmount")]).toEqual([
+      0, 0, 560,
+    ]);
+    expect(after.value("SupplierTable", 2, 6)).toBe(0);
+    expect(after.value("ReconciledToCome")).toBe(560);
+  });
+
+  it("squares tickets and invoices with the order", async () => {
+    const squared = await blank({ ...numbered, OrderLines: book, TicketLines: tickets, InvoiceLines: invoices });
+    const amounts = ["ReconciledOrdered", "ReconciledBilled", "ReconciledToCome", "ReconciledAtStake"];
+    expect(amounts.map((name) => squared.value(name))).toEqual([560, 560, 0, 0]);
+    expect([1, 2].map((row) => squared.value("Reconciled", row, 14))).toEqual(["Agrees", "Agrees"]);
+    // One pack too many is billed: 4.00 too much.
+    const dear = [["P-2", "PACKS", 26, "each", 4, "I1", 46203], ...invoices.slice(1)];
+    const billed = await blank({ ...numbered, OrderLines: book, TicketLines: tickets, InvoiceLines: dear });
+    expect([billed.value("ReconciledAtStake"), billed.value("Reconciled", 1, 14)]).toEqual([4, "Query"]);
+    for (const sheet of ["Takeoff", "Orders", "Receipts", "Reconcile"])
+      expect(squared.errors(sheet), sheet).toEqual([]);
   });
 });
 

@@ -10,8 +10,8 @@ import {
 } from "../../../src/workbook/model";
 import { cellToType } from "../typing";
 
-/** What a test types: a value, or rows of values from the first cell of a name on; "" empties a cell. */
-export type Typed = Readonly<Record<string, CellValue | readonly (readonly CellValue[])[]>>;
+/** What a test types: a value, or rows of values from the first cell of a name on; "" empties a cell, undefined leaves it. */
+export type Typed = Readonly<Record<string, CellValue | readonly (readonly (CellValue | undefined)[])[]>>;
 
 /** A workbook of some sheets in which a test has typed something, recalculated. */
 export class Tried {
@@ -100,10 +100,11 @@ export class Tried {
     );
   }
 
-  private type(name: string, rows: readonly (readonly CellValue[])[]): void {
+  private type(name: string, rows: readonly (readonly (CellValue | undefined)[])[]): void {
     const { sheet, area } = this.named(name);
     rows.forEach((row, down) =>
       row.forEach((value, across) => {
+        if (value === undefined) return;
         const cell = cellToType(this.sheet(sheet), area.top + down, area.left + across);
         if (!cell) throw new Error(`${name} is smaller than that`);
         delete cell.formula;

@@ -7,7 +7,7 @@ import { UNIT_COST_FORMAT } from "./takeoffColumns";
 export const UNKNOWN_ITEM = "not on Takeoff";
 /** Rows laid out, and rows the book may grow to. */
 const BOOK_ROWS = 20;
-const MOST_ROWS = 600;
+const MOST_ROWS = 300;
 
 /** What was really ordered; RILL.RECONCILE reads it. It ends the sheet. */
 export function orderBook(s: SheetLayout): void {

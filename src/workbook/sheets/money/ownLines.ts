@@ -69,34 +69,46 @@ export function ownColumns(head: number): ColumnSpec[] {
   ];
 }
 
-/** Finds each own line's code in the price list, once for each column; blank inputs of the line then read it. */
+/** What stands for a code that the price list does not have: a row behind its end. */
+const NOWHERE = 99_999;
+
+/**
+ * Finds each own line's code in the price list, and reads its row a column at a time; blank inputs of the line then read it.
+ * The price list may be long: it is searched once for each line, and each of its columns is read once.
+ */
 export function lookUp(s: SheetLayout, own: TableRef): void {
   s.section("What the price list says of your own lines");
-  const codes = own.column("code");
   const headRow = s.row;
   const top = headRow + 1;
-  for (const [index, key] of TAKEOFF_KEYS.entries()) {
-    const from = own.cell(key, 1);
-    const found = LOOKED_UP.find((one) => one.key === key);
-    if (key !== "code" && !found) continue;
-    s.put(headRow, index + 1, { value: TITLES[key] ?? "", style: "headText" });
-    const { format, align } = cellOf(s, from).style;
-    for (let row = 0; row < OWN_ROWS; row++) s.put(top + row, index + 1, { style: "plain", look: { format, align } });
-    const column = new Ref(s.name, top, index + 1, top + OWN_ROWS - 1, index + 1);
-    // All codes at once: the price list may be long, and is then read once for each column.
-    const looked = found
-      ? `LET(found,XLOOKUP(${codes.address},RateCodes,${found.name},${found.otherwise}),IF(found="",${found.otherwise},found))`
-      : codes.address;
-    fillDown(s, column, `=IF(${codes.address}="","",${looked})`);
-    if (!found) continue;
+  const places = new Ref(s.name, top, CODE_COLUMN, top + OWN_ROWS - 1, CODE_COLUMN);
+  s.put(headRow, CODE_COLUMN, { value: "Row", style: "headText" });
+  for (let row = 1; row <= OWN_ROWS; row++) {
+    const code = own.cell("code", row);
+    const at = cellAddress(code.top, code.left);
+    s.put(top + row - 1, CODE_COLUMN, {
+      formula: `=IF(${at}="","",IFERROR(XMATCH(${at},RateCodes),${NOWHERE}))`,
+      style: "plain",
+      look: { align: "left" },
+    });
+  }
+  for (const { key, name, otherwise } of LOOKED_UP) {
+    const column = TAKEOFF_KEYS.indexOf(key) + 1;
+    s.put(headRow, column, { value: TITLES[key] ?? "", style: "headText" });
+    const { format, align } = cellOf(s, own.cell(key, 1)).style;
+    for (let row = 0; row < OWN_ROWS; row++) s.put(top + row, column, { style: "plain", look: { format, align } });
+    // A blank cell of the price list counts as 0.
+    const found = `IFERROR(LET(found,INDEX(${name},${places.address}),IF(found=0,${otherwise},found)),${otherwise})`;
+    fillDown(s, new Ref(s.name, top, column, top + OWN_ROWS - 1, column), `=IF(${places.address}="","",${found})`);
     for (let row = 1; row <= OWN_ROWS; row++) {
       const typed = cellOf(s, own.cell(key, row));
       if (typed.value !== undefined) continue;
       const [code, need] = [own.cell("code", row), own.cell("need", row)].map((at) => cellAddress(at.top, at.left));
-      const at = cellAddress(top + row - 1, index + 1);
-      typed.formula = `=IF(${code}="",IF(ISNUMBER(${need}),${found.otherwise},""),${at})`;
+      const at = cellAddress(top + row - 1, column);
+      typed.formula = `=IF(${code}="",IF(ISNUMBER(${need}),${otherwise},""),${at})`;
       typed.style = { ...typed.style, italic: true };
     }
   }
   s.row = top + OWN_ROWS;
 }
+
+const CODE_COLUMN = TAKEOFF_KEYS.indexOf("code") + 1;

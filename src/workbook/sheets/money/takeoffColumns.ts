@@ -73,11 +73,6 @@ export const LOOKED_UP = [
 /** Whether the line is to be ordered; text would count as more than 0. */
 const TO_ORDER = "IF(ISNUMBER([order]),[order]>0,FALSE)";
 
-/** What the order book holds of each line's code, in the line's unit; fills a whole column. */
-export function orderedFormula(codes: string, units: string): string {
-  return `=MAP(${codes},${units},LAMBDA(code,unit,IF(code="","",SUMIFS(OrderQuantities,OrderItems,code,OrderUnits,unit))))`;
-}
-
 /** The columns that work alike in both tables; both count suppliers on from the heading of the first. */
 export function workedOut(
   head: number,
@@ -104,6 +99,7 @@ export function workedOut(
       key: "ordered",
       title: "Ordered so far",
       kind: "number",
+      formula: '=IF([code]="","",SUMIFS(OrderQuantities,OrderItems,[code],OrderUnits,[unit]))',
     },
     open: {
       key: "open",

@@ -1,0 +1,60 @@
+/** A value of the calculating library, or a table of them. */
+interface Scalar {
+  readonly kind: number;
+  readonly value?: unknown;
+  readonly code?: string;
+}
+interface Table {
+  readonly kind: number;
+  readonly rows: readonly (readonly Scalar[])[];
+}
+type Given = Scalar | Table;
+
+const KIND = { error: 4, table: 5 } as const;
+const VALUE: Scalar = { kind: KIND.error, code: "#VALUE!" };
+const REF: Scalar = { kind: KIND.error, code: "#REF!" };
+
+/** INDEX that takes a whole column of row numbers at once, as Excel does; the library takes the first alone. */
+export function pick([from, rowNumbers, columnNumber]: readonly Given[]): Given {
+  if (from === undefined || rowNumbers === undefined) return VALUE;
+  const { rows } = tableOf(from);
+  const column = columnNumber === undefined ? 0 : tableOf(columnNumber).rows[0]?.[0];
+  if (!isTable(rowNumbers)) return pickOne(rows, rowNumbers, column || 0);
+  return asTable(
+    rowNumbers.rows.map((line) =>
+      line.map((row) => {
+        const found = pickOne(rows, row, column || 0);
+        return isTable(found) ? (found.rows[0]?.[0] ?? REF) : found;
+      }),
+    ),
+  );
+}
+
+function pickOne(rows: Table["rows"], rowGiven: Scalar, columnGiven: Scalar | 0): Given {
+  const [row, column] = [rowGiven, columnGiven].map(numberOf);
+  if (row === undefined || column === undefined) return rowGiven.kind === KIND.error ? rowGiven : VALUE;
+  const width = rows[0]?.length ?? 0;
+  // In a table of one row or one column a single number counts along it.
+  if (columnGiven === 0 && rows.length === 1 && width > 1) return rows[0]?.[row - 1] ?? REF;
+  if (row > rows.length || column > width || row < 0 || column < 0) return REF;
+  const wanted = row === 0 ? rows : rows.slice(row - 1, row);
+  const cut = column === 0 ? wanted : wanted.map((line) => line.slice(column - 1, column));
+  return cut.length === 1 && cut[0]?.length === 1 ? (cut[0][0] ?? REF) : asTable(cut);
+}
+
+function numberOf(given: Scalar | 0): number | undefined {
+  const number = given === 0 ? 0 : Math.trunc(Number(given.value ?? 0));
+  return given !== 0 && (given.kind === KIND.error || given.value === "" || Number.isNaN(number)) ? undefined : number;
+}
+
+function isTable(given: Given): given is Table {
+  return "rows" in given;
+}
+
+function tableOf(given: Given): Table {
+  return isTable(given) ? given : asTable([[given]]);
+}
+
+function asTable(rows: readonly (readonly Scalar[])[]): Table & { height: number; width: number } {
+  return { kind: KIND.table, rows, height: rows.length, width: rows[0]?.length ?? 0 };
+}
