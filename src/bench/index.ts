@@ -14,6 +14,7 @@ import { Files } from "./page/files";
 import { Job } from "./page/job";
 import { refusal } from "./page/notices";
 import { workOffline } from "./page/offline";
+import { regions } from "./page/regions";
 import { showSelection } from "./page/statusLine";
 import { toolbar } from "./page/toolbar";
 import { welcome } from "./page/welcome";
@@ -36,6 +37,14 @@ function start(): void {
   dropZone(element("drop"), (file) => void files.openFile(file), refusal);
   resizablePane(element("divider"), element("pane"));
   showSelection(grid);
+  regions([
+    { element: element("bar"), enter: () => element("open").focus() },
+    { element: element("sheet"), enter: () => grid.focus() },
+    {
+      element: element("pane"),
+      enter: () => element("pane").querySelector<HTMLElement>("[role=tab][aria-selected=true]")?.focus(),
+    },
+  ]);
   // The last edits may still be on their way to the storage when the page is closed.
   window.addEventListener("pagehide", () => void job.keep());
 

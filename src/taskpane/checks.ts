@@ -1,3 +1,5 @@
+import { amount } from "./amount";
+
 /** A check as the Start sheet lists it. */
 export interface Check {
   readonly label: string;
@@ -24,7 +26,7 @@ export function readChecks(rows: readonly (readonly string[])[]): readonly Check
     .filter(([label]) => label !== undefined && label !== "")
     .map(([label = "", value = "", unit = "", limit = "", verdict = "", where = "", cure = ""]): Check => ({
       label,
-      value: value === "" ? "" : `${value} ${unit}`.trim(),
+      value: value === "" ? "" : amount(value, unit),
       limit,
       verdict,
       state: STATES[verdict] ?? "bad",

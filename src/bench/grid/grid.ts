@@ -1,5 +1,6 @@
 import type { Univer } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
+import { ILayoutService } from "@univerjs/preset-sheets-core";
 import { parseArea } from "../../host/address";
 import { resolvePlace } from "../../host/places";
 import type { Template } from "../../host/port";
@@ -20,7 +21,7 @@ import { PictureLayer } from "./pictureLayer";
 import { Reasons } from "./reasons";
 import { Selection } from "./selection";
 import { Signposts } from "./signposts";
-import { keepWhatIsTyped, startUniver } from "./univer";
+import { forgetSheetsPutAway, keepWhatIsTyped, startUniver } from "./univer";
 import { withEdits } from "./workingCopy";
 
 /** What the page does for the grid. */
@@ -109,6 +110,7 @@ export class EmbeddedGrid {
     if (first) {
       this.calculation.listen();
       keepWhatIsTyped(this.univer);
+      forgetSheetsPutAway(this.univer);
     }
     await this.calculation.opened();
     await stage("Placing the pictures", 3);
@@ -155,6 +157,11 @@ export class EmbeddedGrid {
   hint(): string | undefined {
     const area = parseArea(this.selection.read().address);
     return area && this.signposts.hint(area.sheet, area.top, area.left);
+  }
+
+  /** Takes the keyboard, at the selected cell. */
+  focus(): void {
+    this.univer.__getInjector().get(ILayoutService).focus();
   }
 
   undo(): void {

@@ -1,10 +1,21 @@
-import { LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
+import {
+  DataValidationStatus,
+  type Workbook,
+  IUniverInstanceService,
+  LocaleType,
+  LogLevel,
+  mergeLocales,
+  Univer,
+} from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
 import formatLocale from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
 import { IEditorBridgeService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import coreLocale from "@univerjs/preset-sheets-core/locales/en-US";
-import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
+import {
+  SheetsDataValidationValidatorService,
+  UniverSheetsDataValidationPreset,
+} from "@univerjs/preset-sheets-data-validation";
 import validationLocale from "@univerjs/preset-sheets-data-validation/locales/en-US";
 import { UniverSheetsDrawingPreset } from "@univerjs/preset-sheets-drawing";
 import drawingLocale from "@univerjs/preset-sheets-drawing/locales/en-US";
@@ -78,4 +89,16 @@ export function keepWhatIsTyped(univer: Univer): void {
   editor.refreshEditCellState = () => {
     if (!editor.isVisible().visible) refresh();
   };
+}
+
+/** Cells are checked a while after they are shown, and a check of a sheet that was put away meanwhile would throw. */
+export function forgetSheetsPutAway(univer: Univer): void {
+  const injector = univer.__getInjector();
+  const books = injector.get(IUniverInstanceService);
+  const validator = injector.get(SheetsDataValidationValidatorService);
+  const check = validator.validatorCell.bind(validator);
+  validator.validatorCell = (unit, sheet, row, column) =>
+    books.getUnit<Workbook>(unit)?.getSheetBySheetId(sheet)
+      ? check(unit, sheet, row, column)
+      : Promise.resolve(DataValidationStatus.VALID);
 }
