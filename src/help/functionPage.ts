@@ -47,7 +47,7 @@ function signature(args: Arguments): string {
 
 function argumentTable(caption: string, args: Arguments): Html {
   return html`<div class="wide" role="group" aria-label="${caption}" tabindex="0">
-    <table>
+    <table class="arguments">
       <caption>
         ${caption}
       </caption>
@@ -65,9 +65,9 @@ function argumentTable(caption: string, args: Arguments): Html {
           ([key, argument]) =>
             html` <tr>
               <th scope="row"><code>${argument.optional ? `[${key}]` : key}</code></th>
-              <td>${argument.about}</td>
+              <td data-head="Is">${argument.about}</td>
               ${rules(argument)}
-              <td>${argument.optional ? argument.fallback : "needed"}</td>
+              <td data-head="Blank">${argument.optional ? argument.fallback : "needed"}</td>
             </tr>`,
         )}
       </tbody>
@@ -76,12 +76,17 @@ function argumentTable(caption: string, args: Arguments): Html {
 }
 
 function rules(argument: Argument<unknown>): Html {
-  const us = argument.rule("US");
-  const si = argument.rule("SI");
+  const us = grouped(argument.rule("US"));
+  const si = grouped(argument.rule("SI"));
   return us === si
-    ? html`<td colspan="2">${us}</td>`
-    : html`<td>${us}</td>
-        <td>${si}</td>`;
+    ? html`<td colspan="2" data-head="Takes">${us}</td>`
+    : html`<td data-head="US">${us}</td>
+        <td data-head="SI">${si}</td>`;
+}
+
+/** Long numbers of a rule as a person writes them: 900,000 for 900000, and 1,000,000,000 for 1e+9. */
+function grouped(rule: string): string {
+  return rule.replace(/\d+(\.\d+)?e\+\d+|\b\d{5,}\b/g, (digits) => Number(digits).toLocaleString("en-US"));
 }
 
 function columnsOf(key: string, { columns, repeated }: Argument<unknown>): Html | undefined {

@@ -41,8 +41,18 @@ export function limitsPage(catalogue: readonly Declaration[]): Page {
           Nominal pipe sizes stand for the bore of the standard's least wall. Real bores differ by up to 2 %, which
           moves friction by up to 10 %.
         </li>
+        <li>Pump curves are joined between your points and never drawn on past the last one.</li>
         <li>
-          Pump curves are joined between your points and never drawn on past the last one.
+          The ranking of pumps judges each alone, as one pump at full speed. Pumps in parallel or slowed down are a
+          question for DUTY.
+        </li>
+        <li>
+          The workbook works drain-back out at the design flow, because the flow that a pump delivers hangs on the level
+          in the basin, which hangs on the drain-back. A pump that delivers more than was designed sends more back: leave
+          the margin that the Basin sheet asks for.
+        </li>
+        <li>
+          A berm counts with square ends. One that slopes at its ends too is a pit upside down: PITVOLUME.
         </li>
         <li>
           Evaporation excludes splash, drift and wicking, which are usually larger. Watch the level in the first week.

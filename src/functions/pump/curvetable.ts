@@ -13,7 +13,8 @@ export const CURVETABLE = declare({
   summary: "Lists points of the pump curve and the system curve for a chart; they cross at the duty point.",
   formula: "even steps of flow from 0 to the end of the pump curve; heads as in DUTY",
   source: "Any text on pumps; losses as in TDHTABLE",
-  limits: "The pump curve is drawn as far as its points go; where it ends, so does the table.",
+  limits:
+    "As good as the points of the curve: makers hold them within 5 to 10 %. The pump curve is drawn as far as its points go; where it ends, so does the table.",
   args: {
     curve,
     lift: quantity("head", "Lift from the running water level to the outlet", LIFT),

@@ -40,6 +40,7 @@ export const PUMPRANK = declare({
   formula: "duty point of each pump as in DUTY; cost to own = price + years × watts / 1000 × hours × days × tariff",
   source: "Duty point as DUTY; money by arithmetic, each yearly cost rounded to the cent",
   limits:
+    "Every row is judged alone, as one pump at full speed; for pumps in parallel or slowed down use DUTY. " +
     "The watts are taken as the same at every flow. A pump that runs off the end of its curve is not counted as meeting " +
     "the flow. Interest, repairs and the pump's life are left out. " +
     "The tariff taken for a blank is a round guess: type your own.",

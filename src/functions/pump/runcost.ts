@@ -9,7 +9,8 @@ export const RUNCOST = declare({
   summary: "Gives what the electricity of a pump costs in a year.",
   formula: "cost = watts / 1000 × hours a day × days a year × tariff, rounded to the cent",
   source: "Arithmetic: a kilowatt-hour is 1000 W for an hour",
-  limits: "Standing charges and seasonal tariffs are left out.",
+  limits:
+    "As good as the watts: a plate shows the most a pump draws, a plug-in meter what it does. Standing charges and seasonal tariffs are left out.",
   args: {
     watts: number("Power drawn", RUNNING_RANGE.watts, { unit: "W" }),
     hours_per_day: number("Hours a day it runs", RUNNING_RANGE.hoursPerDay),

@@ -21,7 +21,7 @@ import { BASINCHECK as declaredBASINCHECK } from "../basin/basincheck";
  * @param [check_valve] Whether a check valve keeps the pipe full (TRUE or FALSE; blank: FALSE)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The drain-back.
- * @remarks Formula: Σ pool area × lip depth (LIPDEPTH) + Σ bed length × width × depth (BEDDEPTH) + π/4 bore² × pipe length unless a check valve holds it. Limits: Pools are level with their lips at rest and taken as flat stone lips (within 10 to 20 % for thin sheets); beds run evenly and drain dry. Over stones a bed holds 1.1 to 1.9 times as much, and splash wets more: leave a margin. Water in a spillway box counts as a pool. A check valve that leaks holds nothing.
+ * @remarks Formula: Σ pool area × lip depth (LIPDEPTH) + Σ bed length × width × depth (BEDDEPTH) + π/4 bore² × pipe length unless a check valve holds it. Limits: Give the flow the pump really delivers (see DUTY): a pump that gives more than was designed sends more back. Pools are level with their lips at rest and taken as flat stone lips (within 10 to 20 % for thin sheets); beds run evenly and drain dry. Over stones a bed holds 1.1 to 1.9 times as much, and splash wets more: leave a margin. Water in a spillway box counts as a pool. A check valve that leaks holds nothing.
  * @remarks Source: Geometry, with the weir equation of LIPDEPTH and Manning's of BEDDEPTH
  * @example =RILL.DRAINBACK(3000, {40,12}, , 2, 60)
  */
@@ -42,7 +42,7 @@ export function DRAINBACK(flow: any, pools?: any[][], runs?: any[][], pipe_size?
  * @param [check_valve] Whether a check valve keeps the pipe full (TRUE or FALSE; blank: FALSE)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The parts of the drain-back.
- * @remarks Formula: as DRAINBACK; share = part / total. Limits: Pools are level with their lips at rest and taken as flat stone lips (within 10 to 20 % for thin sheets); beds run evenly and drain dry. Over stones a bed holds 1.1 to 1.9 times as much, and splash wets more: leave a margin. Water in a spillway box counts as a pool. A check valve that leaks holds nothing.
+ * @remarks Formula: as DRAINBACK; share = part / total. Limits: Give the flow the pump really delivers (see DUTY): a pump that gives more than was designed sends more back. Pools are level with their lips at rest and taken as flat stone lips (within 10 to 20 % for thin sheets); beds run evenly and drain dry. Over stones a bed holds 1.1 to 1.9 times as much, and splash wets more: leave a margin. Water in a spillway box counts as a pool. A check valve that leaks holds nothing.
  * @remarks Source: Geometry, with the weir equation of LIPDEPTH and Manning's of BEDDEPTH
  * @example =RILL.DRAINTABLE(3600, , {20,1.5,5,0.05}, 2, 60, , TRUE)
  */

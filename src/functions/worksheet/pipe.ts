@@ -55,7 +55,7 @@ export function PIPESPEED(flow: any, size: any, pipe_type?: any, units?: any): a
  * @param [water_temp] Water temperature, used by Darcy-Weisbach (°F, 32 to 104 | °C, 0 to 40; blank: 59 °F | 15 °C)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The friction head.
- * @remarks Formula: Hazen-Williams hf = 10.67 L Q^1.852 / (C^1.852 d^4.8704) in SI; or Darcy-Weisbach hf = f (L/d) V²/2g with Colebrook-White, 64/Re when laminar. Limits: Hazen-Williams holds for turbulent water near 60 °F (15 °C) up to 10 ft/s (3 m/s) and does not see temperature. Between Reynolds numbers 2000 and 4000 no method is sure to 10 %.
+ * @remarks Formula: Hazen-Williams hf = 10.67 L Q^1.852 / (C^1.852 d^4.8704) in SI; or Darcy-Weisbach hf = f (L/d) V²/2g with Colebrook-White, 64/Re when laminar. Limits: Hazen-Williams holds for turbulent water near 60 °F (15 °C) up to 10 ft/s (3 m/s) and does not see temperature. A bore 2 % off, as pipe is made, moves friction by 10 %. Between Reynolds numbers 2000 and 4000 no method is sure to 10 %.
  * @remarks Source: Hazen-Williams: SI form as in Shammas & Wang, Eq. 5.37. Darcy-Weisbach: Colebrook (1939). C and roughness of plastic: EPANET 2.2 User Manual, Table 3.2
  * @example =RILL.PIPELOSS(2400, 2, 100)
  * @example =RILL.PIPELOSS(10800, "bore 57 mm", 20, , , , "SI")
@@ -95,7 +95,7 @@ export function FITLOSS(flow: any, size: any, fittings: any[][], pipe_type?: any
  * @param [method] Friction method (one of: Hazen-Williams, Darcy-Weisbach; blank: Hazen-Williams)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The total dynamic head.
- * @remarks Formula: TDH = lift + hf + ΣK V²/2g + V²/2g at the outlet, counted once. Limits: Measure the lift from the running water level, which lies below the full level by the drain-back. A pipe outlet among the fittings is not counted a second time. For pipes of several sizes use TDHTABLE.
+ * @remarks Formula: TDH = lift + hf + ΣK V²/2g + V²/2g at the outlet, counted once. Limits: The lift is as good as your levels, friction to about 10 % (the bore), fittings to about a third. Measure the lift from the running water level, which lies below the full level by the drain-back. A pipe outlet among the fittings is not counted a second time. For pipes of several sizes use TDHTABLE.
  * @remarks Source: Energy equation, any hydraulics text; the parts as in PIPELOSS and FITLOSS
  * @example =RILL.TDH(2400, 6, 2, 100)
  */
@@ -113,7 +113,7 @@ export function TDH(flow: any, lift: any, size: any, length: any, fittings?: any
  * @param [method] Friction method (one of: Hazen-Williams, Darcy-Weisbach; blank: Hazen-Williams)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The parts of the total dynamic head.
- * @remarks Formula: TDH = lift + Σ hf + Σ K V²/2g + V²/2g at the outlet, counted once; share = part / total. Limits: Losses where the pipe changes size are not added; put their K into the row if they matter. The remark says where a pipe runs too fast or the method does not fit.
+ * @remarks Formula: TDH = lift + Σ hf + Σ K V²/2g + V²/2g at the outlet, counted once; share = part / total. Limits: The lift is as good as your levels, friction to about 10 % (the bore), fittings to about a third. Losses where the pipe changes size are not added; put their K into the row if they matter. The remark says where a pipe runs too fast or the method does not fit.
  * @remarks Source: Energy equation, any hydraulics text; the parts as in PIPELOSS and FITLOSS
  * @example =RILL.TDHTABLE(2400, 6, {2,100,"Sch 40 PVC",5.2})
  */

@@ -63,7 +63,7 @@ export function DUTY(curve: any[][], lift: any, route: any[][], pumps?: any, spe
  * @param [method] Friction method (one of: Hazen-Williams, Darcy-Weisbach; blank: Hazen-Williams)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns Points of the two curves.
- * @remarks Formula: even steps of flow from 0 to the end of the pump curve; heads as in DUTY. Limits: The pump curve is drawn as far as its points go; where it ends, so does the table.
+ * @remarks Formula: even steps of flow from 0 to the end of the pump curve; heads as in DUTY. Limits: As good as the points of the curve: makers hold them within 5 to 10 %. The pump curve is drawn as far as its points go; where it ends, so does the table.
  * @remarks Source: Any text on pumps; losses as in TDHTABLE
  * @example =RILL.CURVETABLE({0,26;4800,10}, 8, {2,100,"Sch 40 PVC",0}, , , 3)
  */
@@ -86,7 +86,7 @@ export function CURVETABLE(curve: any[][], lift: any, route: any[][], pumps?: an
  * @param [method] Friction method (one of: Hazen-Williams, Darcy-Weisbach; blank: Hazen-Williams)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The ranked pumps.
- * @remarks Formula: duty point of each pump as in DUTY; cost to own = price + years × watts / 1000 × hours × days × tariff. Limits: The watts are taken as the same at every flow. A pump that runs off the end of its curve is not counted as meeting the flow. Interest, repairs and the pump's life are left out. The tariff taken for a blank is a round guess: type your own.
+ * @remarks Formula: duty point of each pump as in DUTY; cost to own = price + years × watts / 1000 × hours × days × tariff. Limits: Every row is judged alone, as one pump at full speed; for pumps in parallel or slowed down use DUTY. The watts are taken as the same at every flow. A pump that runs off the end of its curve is not counted as meeting the flow. Interest, repairs and the pump's life are left out. The tariff taken for a blank is a round guess: type your own.
  * @remarks Caution: Mains electricity near water kills. Every circuit that feeds the pump needs ground-fault protection (GFCI, RCD) and belongs to a licensed electrician.
  * @remarks Source: Duty point as DUTY; money by arithmetic, each yearly cost rounded to the cent
  * @example =RILL.PUMPRANK({"Too weak",150,200,7,1800,2,,,,,,,,;"Serves",400,500,26,1200,25,2400,22.5,3600,18,4800,11,5700,3}, 3500, 8, {2,100,"Sch 40 PVC",6}, 20, 300, 0.15, 10)
@@ -148,7 +148,7 @@ export function PUMPWATTS(flow: any, head: any, efficiency: any, units?: any): a
  * @param days_per_year Days a year it runs (0 to 366)
  * @param tariff Price of a kWh (0 to 1000)
  * @returns The cost of a year's electricity.
- * @remarks Formula: cost = watts / 1000 × hours a day × days a year × tariff, rounded to the cent. Limits: Standing charges and seasonal tariffs are left out.
+ * @remarks Formula: cost = watts / 1000 × hours a day × days a year × tariff, rounded to the cent. Limits: As good as the watts: a plate shows the most a pump draws, a plug-in meter what it does. Standing charges and seasonal tariffs are left out.
  * @remarks Source: Arithmetic: a kilowatt-hour is 1000 W for an hour
  * @example =RILL.RUNCOST(662.4, 12, 210, 0.16)
  */
