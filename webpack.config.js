@@ -65,6 +65,8 @@ export default async (env, { mode }) => {
     },
     devServer: env.WEBPACK_SERVE ? await addinServer() : undefined,
     performance: { hints: false },
+    // What was built, and how large it is, stands in dist/sizes.txt.
+    stats: "errors-warnings",
   };
 };
 
