@@ -68,6 +68,16 @@ export function basinChecks(s: SheetLayout, job: Job): void {
     needs: ["RimBelowGrade"],
   });
   s.check({
+    label: "Rim under the grade at all",
+    value: "=RimBelowGrade",
+    limit: "more than 0",
+    ok: "RimBelowGrade>0",
+    cure: "The rim stands at or above the finished grade: it shows, and rain washes soil over it. Lower the rim.",
+    fix: "RimBelowGrade",
+    kind: "size",
+    needs: ["RimBelowGrade"],
+  });
+  s.check({
     label: "Room for water in the gravel",
     value: "=GravelVoids",
     limit: "30 to 45 %",

@@ -48,9 +48,9 @@ export function rolls(s: SheetLayout, job: Job): void {
         [20, 930, "roll", 50],
       ],
       SI: [
-        [4.5, 42, "length", 30],
-        [6, 10.4, "area", 30],
-        [6, 1340, "roll", 25],
+        [4.3, 42, "length", 30],
+        [6.2, 10.4, "area", 30],
+        [6.2, 1340, "roll", 25],
       ],
     },
   });

@@ -1,0 +1,213 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { assemble } from "../../src/workbook/assemble";
+import { calculate } from "../../src/workbook/build";
+import type { CellValue } from "../../src/workbook/model";
+import { sheets } from "../../src/workbook/sheets";
+import { typeInto } from "./jobs";
+
+type System = "US" | "SI";
+type Row = readonly (CellValue | undefined)[];
+type Typed = Readonly<Record<string, CellValue | readonly Row[]>>;
+
+interface Check {
+  readonly value: unknown;
+  readonly verdict: unknown;
+}
+
+/** A mistake in the demo job, the check that must find it, and what else must be put right because of it. */
+interface Mistake {
+  readonly what: string;
+  readonly typed: Readonly<Partial<Record<System, Typed>>>;
+  readonly finds: string;
+  readonly says: "FIX" | "LOOK";
+  /** Checks that fail for the same reason: water that does not rise is also too little water. */
+  readonly also?: readonly string[];
+}
+
+const keep = undefined;
+/** The same in either system, so that one will do. */
+const either = (typed: Typed): Mistake["typed"] => ({ US: typed });
+const SMALL = "Demo B, small (invented)";
+
+/** Each mistake is typed into the demo, which has none that says FIX. */
+const MISTAKES: readonly Mistake[] = [
+  {
+    what: "a pipe so narrow that the water races",
+    typed: { US: { RouteSizes: [[1.5], [1.5]] }, SI: { RouteSizes: [[40], [40]] } },
+    finds: "Water speed in the pipe",
+    says: "LOOK",
+    also: ["Flow delivered"],
+  },
+  {
+    // The curve ends at 2400 gph and 8.4 ft, far above the head of the pipe there.
+    what: "a pump that would run off its curve",
+    typed: {
+      US: { PumpTable: [[keep, keep, keep, 11.4, 1200, 10.5, 2400, 8.4, "", "", "", "", "", ""]] },
+      SI: { PumpTable: [[keep, keep, keep, 3.3, 4000, 3.05, 8000, 2.5, "", "", "", "", "", ""]] },
+    },
+    finds: "Works on its curve",
+    says: "FIX",
+    also: ["Flow delivered"],
+  },
+  {
+    what: "a pump that cannot lift the water to the top",
+    typed: {
+      US: { ChosenPump: SMALL, Fall: 9, DropCount: 12 },
+      SI: { ChosenPump: SMALL, Fall: 2.6, DropCount: 12 },
+    },
+    finds: "Shut-off head above the lift",
+    says: "FIX",
+    also: ["Flow delivered"],
+  },
+  {
+    what: "a basin too small for the days without topping up",
+    typed: either({ ReserveDays: 60 }),
+    finds: "Spare water beyond the need",
+    says: "FIX",
+  },
+  {
+    // The pools give back more than the whole basin holds: it also runs dry, and the pump lifts from its floor.
+    what: "a basin that overflows when the pump stops",
+    typed: { US: { PoolTable: [[1500, keep]] }, SI: { PoolTable: [[150, keep]] } },
+    finds: "Water that spills when the pump stops",
+    says: "FIX",
+    also: ["Flow delivered", "Spare water beyond the need", "Water over the floor while running"],
+  },
+  {
+    what: "a rim that is not below the grade",
+    typed: either({ RimBelowGrade: 0 }),
+    finds: "Rim under the grade at all",
+    says: "FIX",
+  },
+  {
+    what: "a rim too deep",
+    typed: { US: { RimBelowGrade: 7 }, SI: { RimBelowGrade: 180 } },
+    finds: "Rim below finished grade",
+    says: "LOOK",
+  },
+  {
+    what: "a piece wider than any roll",
+    typed: {
+      US: { LinerPieces: [[keep], [keep], ["Skirt", 26, 24, 1]] },
+      SI: { LinerPieces: [[keep], [keep], ["Skirt", 8, 7, 1]] },
+    },
+    finds: "Pieces wider than every roll",
+    says: "FIX",
+  },
+  {
+    what: "a berm that takes more soil than is dug",
+    typed: { US: { BermHeight: 4 }, SI: { BermHeight: 1.4 } },
+    finds: "Spoil is enough for the berm",
+    says: "LOOK",
+  },
+  {
+    what: "drops that do not add up to the fall",
+    typed: { US: { Drops: [[1.2]] }, SI: { Drops: [[0.4]] } },
+    finds: "Drops against the fall",
+    says: "FIX",
+    also: ["The last drop lands at the basin's grade"],
+  },
+  {
+    what: "treads that do not add up to the run",
+    typed: { US: { Treads: [[4]] }, SI: { Treads: [[1.2]] } },
+    finds: "Treads against the run",
+    says: "FIX",
+  },
+  {
+    what: "banks lower than the water",
+    typed: { US: { BankHeight: 0.1 }, SI: { BankHeight: 0.03 } },
+    finds: "Deepest bed over rough stones",
+    says: "FIX",
+  },
+  {
+    what: "a boulder no machine at hand lifts",
+    typed: { US: { StoneMix: [[keep], [keep], [keep], [48]] }, SI: { StoneMix: [[keep], [keep], [keep], [1200]] } },
+    finds: "Biggest stone fits the access",
+    says: "LOOK",
+  },
+  {
+    what: "a price under the wanted margin",
+    typed: either({ WantedMargin: 0.45 }),
+    finds: "Gross margin of the quoted option",
+    says: "FIX",
+  },
+  {
+    what: "an order short of the takeoff",
+    typed: either({ OrderLines: [[keep], [keep, keep, 5]] }),
+    finds: "Lines ordered short of the takeoff",
+    says: "LOOK",
+  },
+  { what: "an input left blank", typed: either({ Fall: "" }), finds: "Inputs still blank on Site", says: "FIX" },
+  {
+    // 3101 gph are 52 gpm; 10816 L/h are 180 L/min.
+    what: "a flow typed by the minute",
+    typed: { US: { FlowTyped: 52 }, SI: { FlowTyped: 180 } },
+    finds: "Own flow as a multiple of the lips' flow",
+    says: "FIX",
+  },
+  {
+    // 4500 gph are 75 gpm; 15800 L/h are 263 L/min.
+    what: "a pump curve typed by the minute",
+    typed: {
+      US: { PumpTable: [[keep, keep, keep, keep, 20, keep, 40, keep, 55, keep, 67, keep, 75, keep]] },
+      SI: { PumpTable: [[keep, keep, keep, keep, 67, keep, 133, keep, 192, keep, 233, keep, 263, keep]] },
+    },
+    finds: "Curve in ",
+    says: "FIX",
+    also: ["Flow delivered"],
+  },
+];
+
+async function checksOf(system: System, typed: Typed = {}): Promise<Map<string, Check>> {
+  const model = assemble(sheets, system, "demo");
+  for (const [name, value] of Object.entries(typed)) typeInto(model, name, Array.isArray(value) ? value : [[value]]);
+  const rows = (await calculate(model)).named("Checks") ?? [];
+  return new Map(rows.map(([label, value, , , verdict]) => [String(label), { value, verdict }]));
+}
+
+function find(checks: ReadonlyMap<string, Check>, label: string): Check {
+  const found = [...checks].find(([one]) => one.startsWith(label));
+  if (!found) throw new Error(`there is no check "${label}"`);
+  return found[1];
+}
+
+describe.each(["US", "SI"] as const)("in the demo job, %s", (system) => {
+  let without: Map<string, Check>;
+  beforeAll(async () => {
+    without = await checksOf(system);
+  });
+
+  it.each(MISTAKES.filter(({ typed }) => typed[system]))(
+    "$what is found, and nothing else is called wrong",
+    async ({ typed, finds, says, also = [] }) => {
+      expect(find(without, finds).verdict).toBe("OK");
+      const checks = await checksOf(system, typed[system]);
+      expect(find(checks, finds).verdict).toBe(says);
+      const wrong = [...checks].filter(([, { verdict }]) => verdict === "FIX" || verdict === "ERROR");
+      const expected = says === "FIX" ? [finds, ...also] : also;
+      const unexpected = wrong.filter(([label]) => !expected.some((one) => label.startsWith(one)));
+      expect(unexpected).toEqual([]);
+      expect(wrong).toHaveLength(expected.length);
+    },
+  );
+
+  it("a lip stone too heavy for hands is found", async () => {
+    // 12 × 12 × 1 in of granite is under 15 lb, 300 × 300 × 25 mm of basalt under 7 kg; the demo's stones are for a machine.
+    const light = system === "US" ? [12, 12, 1] : [300, 300, 25];
+    const [length = 0, width = 0, height = 0] = light;
+    const small = { LipStoneLength: length, LipStoneWidth: width, LipStoneHeight: height };
+    expect(find(await checksOf(system, small), "A lip stone by hand").verdict).toBe("OK");
+    expect(find(without, "A lip stone by hand").verdict).toBe("LOOK");
+  });
+
+  it("an invoice over the order is found", async () => {
+    const before = Number(find(without, "Billed over ordered").value);
+    // The first invoice line bills 90 where one was ordered.
+    const { value, verdict } = find(
+      await checksOf(system, { InvoiceLines: [[keep, keep, 90]] }),
+      "Billed over ordered",
+    );
+    expect(verdict).toBe("LOOK");
+    expect(Number(value)).toBeGreaterThan(before + 1000);
+  });
+});
