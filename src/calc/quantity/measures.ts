@@ -9,24 +9,23 @@ interface MeasureUnits {
   readonly US: string;
   readonly SI: string;
   readonly inside: string;
-  readonly noun: string;
 }
 
 const UNITS = {
-  length: { US: "ft", SI: "m", inside: "m", noun: "a length" },
-  size: { US: "in", SI: "mm", inside: "m", noun: "a size" },
-  area: { US: "ft^2", SI: "m^2", inside: "m^2", noun: "an area" },
-  earth: { US: "yd^3", SI: "m^3", inside: "m^3", noun: "a volume" },
-  water: { US: "gal", SI: "L", inside: "m^3", noun: "a volume of water" },
-  flow: { US: "gph", SI: "L/h", inside: "m^3/s", noun: "a flow" },
-  head: { US: "ft", SI: "m", inside: "m", noun: "a head" },
-  speed: { US: "ft/s", SI: "m/s", inside: "m/s", noun: "a speed" },
-  wind: { US: "mph", SI: "km/h", inside: "m/s", noun: "a wind speed" },
-  load: { US: "ton", SI: "tonne", inside: "kg", noun: "a weight" },
-  weight: { US: "lb", SI: "kg", inside: "kg", noun: "a weight" },
-  density: { US: "lb/ft^3", SI: "t/m^3", inside: "kg/m^3", noun: "a density" },
-  temperature: { US: "degF", SI: "degC", inside: "degC", noun: "a temperature" },
-  power: { US: "W", SI: "W", inside: "W", noun: "a power" },
+  length: { US: "ft", SI: "m", inside: "m" },
+  size: { US: "in", SI: "mm", inside: "m" },
+  area: { US: "ft^2", SI: "m^2", inside: "m^2" },
+  earth: { US: "yd^3", SI: "m^3", inside: "m^3" },
+  water: { US: "gal", SI: "L", inside: "m^3" },
+  flow: { US: "gph", SI: "L/h", inside: "m^3/s" },
+  head: { US: "ft", SI: "m", inside: "m" },
+  speed: { US: "ft/s", SI: "m/s", inside: "m/s" },
+  wind: { US: "mph", SI: "km/h", inside: "m/s" },
+  load: { US: "ton", SI: "tonne", inside: "kg" },
+  weight: { US: "lb", SI: "kg", inside: "kg" },
+  density: { US: "lb/ft^3", SI: "t/m^3", inside: "kg/m^3" },
+  temperature: { US: "degF", SI: "degC", inside: "degC" },
+  power: { US: "W", SI: "W", inside: "W" },
   // Money per length or area depends on the unit system but has no dimension of its own.
 } as const satisfies Record<string, MeasureUnits>;
 
@@ -80,11 +79,6 @@ export function defaultUnit(measure: Measure, system: UnitSystem): string {
 export function unitLabel(measure: Measure, system: UnitSystem): string {
   const unit = UNITS[measure][system];
   return LABELS[unit] ?? unit;
-}
-
-/** "a length", "a flow": for sentences. */
-export function measureNoun(measure: Measure): string {
-  return UNITS[measure].noun;
 }
 
 /** An SI value written in the user's units, for sentences: "12.5 ft". */
