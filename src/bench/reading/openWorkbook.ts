@@ -1,5 +1,6 @@
 import { readXlsx, type Workbook } from "hucre/xlsx";
 import { damaged, FileRefusal, refuseUnreadable } from "../../workbook/file/refusal";
+import { readColumnLooks } from "./columnLooks";
 
 /** A workbook as it was opened: the file's own bytes stay, for saving writes into them. */
 export interface OpenedWorkbook {
@@ -22,5 +23,6 @@ export async function openWorkbook(fileName: string, bytes: Uint8Array): Promise
       `${fileName} holds ${cells.toLocaleString("en")} cells; the bench opens up to ${MOST_CELLS.toLocaleString("en")}.`,
     );
   }
+  readColumnLooks(bytes, workbook);
   return { fileName, bytes, workbook };
 }

@@ -21,6 +21,18 @@ const SPARE_ROWS = 20;
 const SPARE_COLUMNS = 4;
 const LEAST_ROWS = 40;
 const LEAST_COLUMNS = 12;
+/** The grid lets what a cell does not say shine through from its column, a file does not. */
+const NOTHING: IStyleData = { bg: null, bd: null, n: null, ht: null, vt: null, tb: null, pd: null } as object;
+/** Rows shown of a table that may grow, at most. */
+const MOST_ROWS = 25_000;
+
+/** The last row that a rule for typing reaches: so far a table may grow. */
+function lastRuledRow(sheet: Sheet): number {
+  const areas = (sheet.dataValidations ?? [])
+    .flatMap(({ range }) => range.split(" "))
+    .map((part) => parseArea(part, sheet.name));
+  return Math.min(MOST_ROWS, Math.max(0, ...areas.map((area) => (area ? area.bottom + 1 : 0))));
+}
 
 /**
  * What the grid shows of an opened workbook; `room` pixels across, sheets are shown small enough to fit.
@@ -84,11 +96,12 @@ function sheetData(
   const spilled = spilledCells(sheet);
   const covered = coveredCells(sheet);
   const listed = listCells(sheet);
+  const under = (sheet.columns ?? []).some(({ style }) => style) ? NOTHING : undefined;
   const put = (row: number, column: number, cell: Cell | undefined, plain: CellValue): void => {
     const key = `${row},${column}`;
     const content =
       spilled.has(key) || covered.has(key) ? {} : shownCell(cell, plain, dates1904, !unworkable?.has(key));
-    const style = styles.idOf(cell?.style, listed.has(key) ? ONE_LINE : undefined);
+    const style = styles.idOf(cell?.style, listed.has(key) ? ONE_LINE : undefined, under);
     if (style !== undefined) content.s = style;
     if (Object.keys(content).length === 0) return;
     (cellData[row] ??= {})[column] = content;
@@ -103,12 +116,16 @@ function sheetData(
     id,
     name: sheet.name,
     cellData,
-    rowCount: Math.max(LEAST_ROWS, rows + SPARE_ROWS),
+    rowCount: Math.max(LEAST_ROWS, rows + SPARE_ROWS, under ? lastRuledRow(sheet) : 0),
     columnCount: Math.max(LEAST_COLUMNS, columns + SPARE_COLUMNS),
     columnData: Object.fromEntries(
-      (sheet.columns ?? []).map(({ width, hidden }, index) => [
+      (sheet.columns ?? []).map(({ width, hidden, style }, index) => [
         index,
-        { ...(width ? { w: Math.round(width * 7 + 5) } : {}), ...(hidden ? { hd: 1 } : {}) },
+        {
+          ...(style ? { s: styles.idOf(style) } : {}),
+          ...(width ? { w: Math.round(width * 7 + 5) } : {}),
+          ...(hidden ? { hd: 1 } : {}),
+        },
       ]),
     ),
     rowData: rowHeights(sheet),

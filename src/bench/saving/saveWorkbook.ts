@@ -53,8 +53,9 @@ export function saveWorkbook(original: Uint8Array, work: SavedWork): Uint8Array 
       patches.set(row, cells.set(column, patch));
     };
     const edits = work.edits.filter((edit) => edit.sheet === sheet);
+    const edited = new Set(edits.map(({ row, column }) => `${row},${column}`));
     const known = (row: number, column: number): boolean =>
-      formulas.has(`${sheet}!${row},${column}`) || edits.some((edit) => edit.row === row && edit.column === column);
+      formulas.has(`${sheet}!${row},${column}`) || edited.has(`${row},${column}`);
     clearOldSpills(xml, sheet, known, put);
     for (const result of work.results) if (result.sheet === sheet) putResult(result, put);
     for (const { row, column, formula } of explicitShared(xml, edits, formulas, sheet)) {

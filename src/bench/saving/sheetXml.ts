@@ -1,5 +1,6 @@
 import { cellName, columnNumber } from "../../host/address";
 import type { CellValue } from "../../host/port";
+import { columnStyles } from "../reading/columnStyles";
 import { escapeText, unescapeXml } from "../../host/xmlText";
 
 /** What a cell of the file becomes. */
@@ -24,20 +25,29 @@ export function patchSheetXml(xml: string, patches: SheetPatches, texts: readonl
   const start = new RegExp(`<(\\w+:)?sheetData\\b${ATTRIBUTES}(/>|>)`).exec(xml);
   if (!start) throw new Error("the sheet has no data part");
   const prefix = start[1] ?? "";
+  const looks = columnStyles(xml);
   const opened = start.index + start[0].length;
   if (start[3] === "/>") {
     const open = `<${prefix}sheetData${start[2] ?? ""}>`;
-    return `${xml.slice(0, start.index)}${open}${patchRows("", prefix, patches, texts)}</${prefix}sheetData>${xml.slice(opened)}`;
+    return `${xml.slice(0, start.index)}${open}${patchRows("", prefix, patches, texts, looks)}</${prefix}sheetData>${xml.slice(opened)}`;
   }
   const closed = xml.indexOf(`</${prefix}sheetData`, opened);
-  return xml.slice(0, opened) + patchRows(xml.slice(opened, closed), prefix, patches, texts) + xml.slice(closed);
+  return xml.slice(0, opened) + patchRows(xml.slice(opened, closed), prefix, patches, texts, looks) + xml.slice(closed);
 }
 
-function patchRows(rows: string, prefix: string, patches: SheetPatches, texts: readonly string[]): string {
+type Looks = ReadonlyMap<number, string>;
+
+function patchRows(
+  rows: string,
+  prefix: string,
+  patches: SheetPatches,
+  texts: readonly string[],
+  looks: Looks,
+): string {
   const pending = [...patches.keys()].sort((a, b) => a - b);
   const pattern = new RegExp(`<${prefix}row\\b${ATTRIBUTES}(?:/>|>([\\s\\S]*?)</${prefix}row>)`, "g");
   const newRow = (row: number): string => {
-    const cells = patchCells("", row, prefix, patches.get(row) ?? new Map(), texts).text;
+    const cells = patchCells("", row, prefix, patches.get(row) ?? new Map(), texts, looks).text;
     return cells === "" ? "" : `<${prefix}row r="${row + 1}">${cells}</${prefix}row>`;
   };
   let text = "";
@@ -55,7 +65,7 @@ function patchRows(rows: string, prefix: string, patches: SheetPatches, texts: r
       continue;
     }
     pending.shift();
-    const cells = patchCells(match[2] ?? "", row, prefix, patches.get(row) ?? new Map(), texts);
+    const cells = patchCells(match[2] ?? "", row, prefix, patches.get(row) ?? new Map(), texts, looks);
     // A row's span is only a hint, and a wrong one is worse than none.
     const kept = cells.grown ? attributes.replace(/\s*\bspans="[^"]*"/, "") : attributes;
     text += `<${prefix}row${kept}>${cells.text}</${prefix}row>`;
@@ -71,6 +81,7 @@ function patchCells(
   prefix: string,
   patches: ReadonlyMap<number, CellPatch>,
   texts: readonly string[],
+  looks: Looks,
 ): { text: string; grown: boolean } {
   const pending = [...patches.keys()].sort((a, b) => a - b);
   const pattern = new RegExp(`<${prefix}c\\b${ATTRIBUTES}(?:/>|>([\\s\\S]*?)</${prefix}c>)`, "g");
@@ -80,7 +91,9 @@ function patchCells(
   let grown = false;
   const insert = (column: number): void => {
     const patch = patches.get(column);
-    const cell = patch && writeCell(` r="${cellName(row, column)}"`, "", prefix, patch, false);
+    const look = looks.get(column);
+    const attributes = ` r="${cellName(row, column)}"${look === undefined ? "" : ` s="${look}"`}`;
+    const cell = patch && writeCell(attributes, "", prefix, patch, false);
     if (!cell) return;
     text += cell;
     grown = true;

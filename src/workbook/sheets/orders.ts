@@ -1,5 +1,4 @@
 import { defineSheet, type SheetLayout } from "../layout";
-import { fillDown } from "./money/cells";
 import { orderBook, UNKNOWN_ITEM } from "./money/orderBook";
 import { MOST_SUPPLIERS, ORDER_LINES, purchaseOrder, supplierTable } from "./money/purchaseOrders";
 
@@ -16,29 +15,26 @@ export const orders = defineSheet({
     );
     s.print({ landscape: true });
     const suppliers = supplierTable(s, job);
-    const total = totals(s);
+    totals(s);
     checks(s);
     s.checksHere();
     purchaseOrder(s, suppliers, job);
     s.pageBreak();
     orderBook(s);
-    total();
   },
 });
 
-/** What the book comes to, above the book, which ends the sheet; gives what fills it in once the book is laid out. */
-function totals(s: SheetLayout): () => void {
+/** What the book comes to, above the book, which ends the sheet. */
+function totals(s: SheetLayout): void {
   s.section("The order book at a glance");
-  const rows = s.result({ name: "OrderBookRows", label: "Rows of the book in use", kind: "count", formula: "=1" });
   s.result({
-    name: "OrderedAmount",
-    label: "All orders",
-    kind: "money",
-    formula: "=SUM(OrderAmounts)",
-    strong: true,
+    name: "OrderBookRows",
+    label: "Rows of the book in use",
+    kind: "count",
+    // The last row with an item, looked for from the end.
+    formula: '=MAX(1,IFERROR(XMATCH("?*",OrderItems,2,-1),1))',
   });
-  return () =>
-    fillDown(s, rows, 'MAX(1,MAP(OrderItems,SEQUENCE(ROWS(OrderItems)),LAMBDA(item,row,IF(item="",0,row))))');
+  s.result({ name: "OrderedAmount", label: "All orders", kind: "money", formula: "=SUM(OrderAmounts)", strong: true });
 }
 
 function checks(s: SheetLayout): void {

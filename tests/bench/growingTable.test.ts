@@ -1,0 +1,89 @@
+import { strFromU8, unzipSync } from "fflate";
+import { beforeAll, describe, expect, it } from "vitest";
+import { Locks } from "../../src/bench/grid/locks";
+import { openWorkbook, type OpenedWorkbook } from "../../src/bench/reading/openWorkbook";
+import { toGrid } from "../../src/bench/reading/toGrid";
+import { saveWorkbook } from "../../src/bench/saving/saveWorkbook";
+import { assemble } from "../../src/workbook/assemble";
+import { COLOR } from "../../src/workbook/layout/style";
+import { defineSheet } from "../../src/workbook/layout";
+import { writeWorkbook } from "../../src/workbook/write";
+
+const ROWS = 20_000;
+const prices = defineSheet({
+  name: "Prices",
+  order: 1,
+  build(s) {
+    s.title("Prices", "A list that grows.");
+    s.table({
+      name: "List",
+      rows: 3,
+      open: { rows: ROWS, from: 3 },
+      columns: [
+        { key: "code", title: "Code", kind: "text", input: { max: 20, message: "Code." } },
+        { key: "cost", title: "Cost", kind: "money", input: { min: 0, max: 1000, message: "Cost." } },
+      ],
+      demo: [
+        ["A", 1],
+        ["B", 2],
+      ],
+    });
+  },
+});
+
+let opened: OpenedWorkbook;
+/** Row of the list's first line, counted from 0. */
+let top: number;
+beforeAll(async () => {
+  const model = assemble([prices], "US", "demo");
+  top = (model.names.find(({ name }) => name === "List")?.area.top ?? 0) - 1;
+  opened = await openWorkbook("prices.xlsx", await writeWorkbook(model));
+});
+
+const sheetOf = (bytes: Uint8Array): string =>
+  strFromU8(unzipSync(bytes)["xl/worksheets/sheet1.xml"] ?? new Uint8Array());
+
+describe("a table that may grow", () => {
+  it("has no cells and no print area below its last line, but a look for them", () => {
+    const xml = sheetOf(opened.bytes);
+    const rows = [...xml.matchAll(/<row r="(\d+)"/g)].map(([, row]) => Number(row));
+    expect(Math.max(...rows)).toBe(top + 3);
+    expect(xml).toMatch(/<col min="1"[^>]*style="\d+"/);
+    const book = strFromU8(unzipSync(opened.bytes)["xl/workbook.xml"] ?? new Uint8Array());
+    expect(book).not.toContain("Print_Area");
+    expect(book).toContain(`$B$${top + ROWS}</definedName>`);
+  });
+
+  it("shows its free rows with the look of its column, and what stands above without it", () => {
+    const grid = toGrid(opened);
+    const sheet = Object.values(grid.sheets)[0];
+    expect(sheet?.rowCount).toBeGreaterThanOrEqual(top + ROWS);
+    const look = (id: unknown) => grid.styles[String(id)];
+    expect(look(sheet?.columnData?.[0]?.s)?.bg).toEqual({ rgb: `#${COLOR.input}` });
+    expect(look(sheet?.columnData?.[1]?.s)?.n).toEqual({ pattern: "#,##0.00" });
+    // The title has no fill of its own, and must not let the column's shine through.
+    expect(look(sheet?.cellData?.[0]?.[0]?.s)).toMatchObject({ bg: null, n: null });
+  });
+
+  it("lets its free rows be typed into, and nothing else", () => {
+    const locks = new Locks(opened.workbook);
+    const at = (row: number, column: number) => ({
+      sheet: "Prices",
+      top: row,
+      left: column,
+      bottom: row,
+      right: column,
+    });
+    expect([locks.isLocked(at(top, 0)), locks.isLocked(at(top + 15_000, 1))]).toEqual([false, false]);
+    expect([0, 1, 2, 3].map((row) => locks.isLocked(at(row, 0)))).toEqual([true, true, true, true]);
+    expect(locks.isLocked(at(top + 15_000, 9))).toBe(true);
+  });
+
+  it("saves a line typed far below with the look of its column, for the next program", () => {
+    const edit = { sheet: "Prices", row: top + 9_000, column: 1, content: 7.5 };
+    const xml = sheetOf(saveWorkbook(opened.bytes, { edits: [edit], results: [], pictures: [] }));
+    const style = /<col min="2"[^>]*style="(\d+)"/.exec(xml)?.[1];
+    expect(style).toBeDefined();
+    expect(xml).toContain(`<row r="${top + 9_001}"><c r="B${top + 9_001}" s="${style}"><v>7.5</v></c></row>`);
+  });
+});
