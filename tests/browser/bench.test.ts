@@ -121,12 +121,20 @@ describeInBrowser("the bench", () => {
 
   it("opens without a network once it was loaded", async () => {
     await bench.page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-    await bench.page.waitForTimeout(500);
+    const kept = (): Promise<number> =>
+      bench.page.evaluate(async () => (await (await caches.open("rillwright")).keys()).length);
+    await expect.poll(kept, { timeout: 20_000 }).toBeGreaterThan(6);
+    await bench.page.waitForTimeout(1000);
     await bench.page.context().setOffline(true);
     try {
       await bench.page.reload();
       await bench.ready();
       expect(await bench.page.locator("#file-name").innerText()).toContain("own.xlsx");
+      await bench.showTab("Start");
+      await bench.page.getByLabel("SI: metres").check();
+      await bench.page.getByRole("button", { name: "Open here" }).click();
+      await bench.page.getByRole("button", { name: "Open without saving" }).click();
+      await bench.page.locator("#file-name", { hasText: "rillwright-si-blank.xlsx" }).waitFor();
     } finally {
       await bench.page.context().setOffline(false);
     }

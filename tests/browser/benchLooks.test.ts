@@ -5,6 +5,7 @@ import { describeInBrowser, startSite, type Site } from "./browser";
 
 /** The embedded spreadsheet draws its cells on a canvas and is another project's work. */
 const NOT_OURS = ["#sheet"];
+const TABS = ["Start", "Job", "Functions", "Drawings", "Lists", "Help"];
 
 describeInBrowser("the bench's looks", () => {
   let site: Site;
@@ -13,21 +14,96 @@ describeInBrowser("the bench's looks", () => {
   });
   afterAll(() => site?.close());
 
-  describe.each(["light", "dark"] as const)("in %s", (colorScheme) => {
-    it("pass axe on a desk's and on a tablet's width, and never scroll sideways", async () => {
-      const { context, page } = await site.open({ colorScheme });
+  describe.each([
+    ["light", { colorScheme: "light" }],
+    ["dark", { colorScheme: "dark" }],
+    ["the system's own colours", { forcedColors: "active" }],
+  ] as const)("in %s", (_, options) => {
+    it("pass axe on every tab, on a desk's and on tablets' widths, and never scroll sideways", async () => {
+      const { context, page } = await site.open(options);
       const bench = new BenchPage(page, site.address);
       await bench.open();
-      for (const width of [1280, 768]) {
+      for (const width of [1280, 1024, 768]) {
         await page.setViewportSize({ width, height: 900 });
         await page.waitForTimeout(300);
         const across = await page.evaluate(() => document.documentElement.scrollWidth);
         expect(across, `${width}`).toBeLessThanOrEqual(width);
+        const [sheet, pane] = [await page.locator("#sheet").boundingBox(), await page.locator("#pane").boundingBox()];
+        expect(sheet?.height).toBeGreaterThan(250);
+        expect(sheet?.width).toBeGreaterThan(300);
+        expect(pane?.width).toBeGreaterThanOrEqual(320);
+        expect(pane?.height).toBeGreaterThanOrEqual(160);
         expect(await faultsOf(page, NOT_OURS), `${width}`).toEqual([]);
-        expect((await page.locator("#sheet").boundingBox())?.height).toBeGreaterThan(250);
+      }
+      for (const tab of TABS) {
+        await bench.showTab(tab);
+        await page.waitForTimeout(200);
+        expect(await faultsOf(page, NOT_OURS), tab).toEqual([]);
       }
       await context.close();
-    });
+    }, 120_000);
+  });
+
+  it("let the pane below the sheet be made higher on a tablet, and keep both in sight", async () => {
+    const { context, page } = await site.open({ viewport: { width: 768, height: 1024 }, hasTouch: true });
+    await new BenchPage(page, site.address).open();
+    const height = async (id: string): Promise<number> => (await page.locator(id).boundingBox())?.height ?? 0;
+    const divider = page.locator("#divider");
+    expect(await divider.getAttribute("aria-orientation")).toBe("horizontal");
+    const before = await height("#pane");
+    await divider.focus();
+    await page.keyboard.press("ArrowUp");
+    expect(await height("#pane")).toBeGreaterThan(before);
+    const box = await divider.boundingBox();
+    if (!box) throw new Error("the divider is not in sight");
+    await page.mouse.move(box.x + 100, box.y + 3);
+    await page.mouse.down();
+    await page.mouse.move(box.x + 100, 20, { steps: 5 });
+    await page.mouse.up();
+    expect(await height("#sheet")).toBeGreaterThan(180);
+    expect(await height("#pane")).toBeGreaterThan(before);
+    await page.getByRole("button", { name: "Hide pane" }).click();
+    expect(await page.locator("#pane").isVisible()).toBe(false);
+    await page.getByRole("button", { name: "Show pane" }).click();
+    expect(await page.locator("#pane").isVisible()).toBe(true);
+    await context.close();
+  });
+
+  it("let the keyboard alone reach every part and leave it again", async () => {
+    const { context, page } = await site.open();
+    await new BenchPage(page, site.address).open();
+    const focused = (): Promise<string> =>
+      page.evaluate(() => {
+        const at = document.activeElement;
+        return at?.closest("#sheet") ? "sheet" : (at?.textContent ?? "");
+      });
+    const cell = page.locator("#selected-cell");
+    const until = async (text: string): Promise<void> => {
+      for (let presses = 0; (await focused()) !== text; presses++) {
+        if (presses > 3) throw new Error(`F6 does not lead to ${text}`);
+        await page.keyboard.press("F6");
+      }
+    };
+    await until("sheet");
+    const before = await cell.innerText();
+    await page.keyboard.press("Tab");
+    // In a sheet Tab leads to the next cell.
+    await expect.poll(() => cell.innerText()).not.toBe(before);
+    expect(await focused()).toBe("sheet");
+    await page.keyboard.press("Alt+PageDown");
+    await cell.filter({ hasText: "Site!" }).waitFor();
+    await until("Start");
+    await page.keyboard.press("ArrowRight");
+    expect(await focused()).toBe("Job");
+    await page.keyboard.press("Tab");
+    const ring = await page.evaluate(() => getComputedStyle(document.activeElement as Element).outlineStyle);
+    expect(ring).not.toBe("none");
+    await until("Open…");
+    for (const next of ["Save .xlsx", "↶", "↷", "Hide pane"]) {
+      await page.keyboard.press("Tab");
+      expect(await focused()).toBe(next);
+    }
+    await context.close();
   });
 
   it("let the pane be made wider with the keyboard, within bounds", async () => {

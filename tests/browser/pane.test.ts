@@ -38,9 +38,13 @@ describeInBrowser("the pane", () => {
   const showTab = (page: Page, name: string) => page.getByRole("tab", { name, exact: true }).click();
   const said = (page: Page) => page.locator(".foot [role=status]");
 
-  describe.each(["light", "dark"] as const)("in %s", (colorScheme) => {
+  describe.each([
+    ["light", { colorScheme: "light" }],
+    ["dark", { colorScheme: "dark" }],
+    ["the system's own colours", { forcedColors: "active" }],
+  ] as const)("in %s", (_, options) => {
     it("fits 320 px on every tab and passes axe", async () => {
-      const { context, page, faults } = await openPane({ colorScheme });
+      const { context, page, faults } = await openPane(options);
       for (const name of TABS) {
         await showTab(page, name);
         await page.waitForTimeout(300);
@@ -135,24 +139,113 @@ describeInBrowser("the pane", () => {
     await context.close();
   });
 
-  it("draws the job, enlarges the drawing and places it as a picture", async () => {
+  it("draws the job in the pane's width, enlarges every drawing, saves it and places it as a picture", async () => {
     const { context, page } = await openPane();
     await showTab(page, "Drawings");
     const titles = await page.locator("#drawing option").allInnerTexts();
+    expect(titles).toContain("Cut plan");
+    const saved = async (button: string): Promise<Buffer> => {
+      const [download] = await Promise.all([
+        page.waitForEvent("download"),
+        page.getByRole("button", { name: button }).click(),
+      ]);
+      return readFile(await download.path());
+    };
     for (const title of titles) {
       await page.selectOption("#drawing", { label: title });
-      await page.locator(".drawing svg title").first().waitFor({ state: "attached" });
+      const opening = title === "Pump and system curves" ? "Pump" : title;
+      await page
+        .locator(".drawing svg title", { hasText: new RegExp(`^${opening}`) })
+        .first()
+        .waitFor({ state: "attached" });
+      const drawn = page.locator(".drawing svg").first();
+      expect((await drawn.boundingBox())?.width, title).toBeLessThanOrEqual(320);
       await page.getByRole("button", { name: "Place in the workbook" }).click();
       await said(page)
         .filter({ hasText: `${title} is on the sheet Drawings` })
         .waitFor();
+      const png = await saved("Save PNG");
+      // The first bytes of a PNG, and the width in its header: three pixels for each of the drawing's 360 units.
+      expect(png.subarray(0, 8)).toEqual(Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]));
+      expect(png.readUInt32BE(16)).toBe(1080);
+      expect((await saved("Save SVG")).toString("utf8")).toMatch(
+        /^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg"[^]*<\/svg>$/,
+      );
     }
     expect(await page.evaluate(() => workbook.sheet("Drawings")?.pictures.map((picture) => picture.title))).toEqual(
       titles,
     );
-    await page.getByRole("button", { name: "Enlarge" }).click();
+    await page.setViewportSize({ width: 900, height: 700 });
+    const enlarge = page.getByRole("button", { name: "Enlarge" });
+    await enlarge.focus();
+    await page.keyboard.press("Enter");
     await page.getByRole("dialog").waitFor();
+    expect((await page.locator("dialog svg").boundingBox())?.width).toBeGreaterThan(600);
+    expect(await faultsOf(page)).toEqual([]);
     await page.keyboard.press("Escape");
+    await page.getByRole("dialog").waitFor({ state: "hidden" });
+    expect(await enlarge.evaluate((button) => button === document.activeElement)).toBe(true);
+    await context.close();
+  });
+
+  it("shows every cut of the liner in the cut plan", async () => {
+    const { context, page } = await openPane();
+    await showTab(page, "Drawings");
+    await page.selectOption("#drawing", { label: "Cut plan" });
+    await page
+      .locator(".drawing svg title", { hasText: /^Cut plan/ })
+      .first()
+      .waitFor({ state: "attached" });
+    const drawn = (await page.locator(".drawing svg").first().textContent()) ?? "";
+    const pieces = await page.evaluate(() => {
+      const [sheet = "", area = ""] = (workbook.names.get("LinerPieces") ?? "").replace(/\$/g, "").split("!");
+      const rows = area.split(":").map((cell) => Number(cell.replace(/\D/g, "")));
+      const cells = workbook.sheet(sheet)?.cells;
+      const names: string[] = [];
+      for (let row = rows[0] ?? 0; row <= (rows[1] ?? 0); row++) names.push(String(cells?.get(`A${row}`)?.value ?? ""));
+      return names.filter((name) => name !== "");
+    });
+    expect(pieces.length).toBeGreaterThan(0);
+    for (const piece of pieces) expect(drawn).toContain(piece);
+    for (const cut of ["Basin", "Stream"]) expect(drawn).toContain(cut);
+    await context.close();
+  });
+
+  it("says in each part what is missing in a workbook of another kind, and breaks nowhere", async () => {
+    const { context, page, faults } = await openPane();
+    await page.evaluate(() => {
+      workbook.names.clear();
+      workbook.sheets.splice(0);
+      workbook.addSheet("Own");
+      workbook.select("Own!A1");
+    });
+    await showTab(page, "Job");
+    await page
+      .locator("#page-1", { hasText: "This workbook has no list of checks. Start a job to get one." })
+      .waitFor();
+    await showTab(page, "Drawings");
+    await page.locator("#page-3", { hasText: "start a job to get one" }).waitFor();
+    expect(await page.getByRole("button", { name: "Enlarge" }).isVisible()).toBe(false);
+    await showTab(page, "Lists");
+    for (const name of ["Save orders as CSV", "Save price list as CSV"]) {
+      await page.getByRole("button", { name }).click();
+      await said(page).filter({ hasText: "start a job to get one" }).waitFor();
+    }
+    expect(faults).toEqual([]);
+    await context.close();
+  });
+
+  it("says what to do while a cell is being edited, or when several blocks are selected", async () => {
+    const { context, page, faults } = await openPane();
+    await showTab(page, "Functions");
+    await page.fill("#function-search", "FTIN");
+    await page.evaluate(() => (workbook.refuses = "InvalidOperationInCellEditMode"));
+    await page.locator("#page-2 .row", { hasText: "FTIN" }).first().click();
+    await said(page).filter({ hasText: "press Enter or Esc in the sheet, then try again" }).waitFor();
+    await page.evaluate(() => (workbook.refuses = "InvalidSelection"));
+    await page.getByRole("button", { name: "Use the selected cells for length" }).click();
+    await said(page).filter({ hasText: "Select one block of cells first" }).waitFor();
+    expect(faults).toEqual([]);
     await context.close();
   });
 

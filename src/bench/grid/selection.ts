@@ -35,6 +35,15 @@ export class Selection {
     return { sheet, top: range.startRow, left: range.startColumn, bottom: range.endRow, right: range.endColumn };
   }
 
+  /** Brings the sheet so many places on to the front, hidden ones passed over. */
+  stepSheet(step: number): void {
+    const workbook = this.api.getActiveWorkbook();
+    const sheets = workbook?.getSheets().filter((sheet) => !sheet.isSheetHidden()) ?? [];
+    const at = sheets.findIndex((sheet) => sheet.getSheetId() === workbook?.getActiveSheet().getSheetId());
+    const next = sheets[(at + step + sheets.length) % sheets.length];
+    if (next) workbook?.setActiveSheet(next);
+  }
+
   goTo(area: Area): void {
     const workbook = this.api.getActiveWorkbook();
     const worksheet = workbook?.getSheetByName(area.sheet);

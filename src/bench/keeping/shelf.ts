@@ -14,8 +14,11 @@ export async function answer(request: Request): Promise<Response> {
   }
 }
 
-/** Keeps files that were loaded before the worker stood between page and server. */
+/** Keeps files that are not kept yet, as those loaded before the worker stood between page and server. */
 export async function keep(addresses: readonly string[]): Promise<void> {
   const shelf = await caches.open(SHELF);
-  await Promise.all(addresses.map((address) => shelf.add(address).catch(() => undefined)));
+  const one = async (address: string): Promise<void> => {
+    if (!(await shelf.match(address))) await shelf.add(address);
+  };
+  await Promise.all(addresses.map((address) => one(address).catch(() => undefined)));
 }

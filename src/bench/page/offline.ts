@@ -1,4 +1,6 @@
-/** Keeps the page's own files in the browser, so that the bench opens without a network the next time. */
+const TEMPLATES = ["us-blank", "us-demo", "si-blank", "si-demo"].map((name) => `templates/rillwright-${name}.xlsx`);
+
+/** Keeps the page's own files and the workbooks that a job can begin from in the browser, so that the bench opens without a network the next time. */
 export function workOffline(): void {
   if (!("serviceWorker" in navigator)) return;
   void navigator.serviceWorker
@@ -9,7 +11,8 @@ export function workOffline(): void {
         .getEntriesByType("resource")
         .map(({ name }) => name)
         .filter((name) => name.startsWith(location.origin));
-      registration.active?.postMessage([location.href.split("#")[0], ...own]);
+      const templates = TEMPLATES.map((path) => new URL(path, location.href).href);
+      registration.active?.postMessage([location.href.split("#")[0], ...own, ...templates]);
     })
     .catch(() => undefined);
 }

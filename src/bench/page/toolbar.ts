@@ -15,6 +15,10 @@ export function toolbar(grid: EmbeddedGrid, files: Files): void {
   element("undo").addEventListener("click", () => grid.undo());
   element("redo").addEventListener("click", () => grid.redo());
   document.addEventListener("keydown", (event) => {
+    if (event.altKey && (event.key === "PageDown" || event.key === "PageUp")) {
+      event.preventDefault();
+      grid.selection.stepSheet(event.key === "PageDown" ? 1 : -1);
+    }
     if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "s") {
       event.preventDefault();
       void files.save();

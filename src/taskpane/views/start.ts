@@ -30,8 +30,8 @@ export function startView(desk: Desk): View {
 
   const take = (way: TemplateWay) => async (): Promise<string> => {
     const report = await desk.long(`Fetching ${file()}`, async (task) => {
-      const answer = await fetch(`templates/${file()}`, { signal: task.signal });
-      if (!answer.ok) throw new Error(`${file()} could not be fetched; check the connection and try again.`);
+      const answer = await fetch(`templates/${file()}`, { signal: task.signal }).catch(() => undefined);
+      if (!answer?.ok) throw new Error(`${file()} could not be fetched; check the connection and try again.`);
       return desk.host.takeTemplate({ file: file(), bytes: new Uint8Array(await answer.arrayBuffer()) }, way, task);
     });
     return report.said;
