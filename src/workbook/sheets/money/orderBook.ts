@@ -80,8 +80,8 @@ export function orderBook(s: SheetLayout): void {
     ],
     demo: ORDER_BOOK,
   });
-  // As far down as the book is filled, so that its blank rows hold nothing and do not print.
-  const used = (column: string): string => `TAKE(${column},OrderBookRows)`;
+  // As far down as the book is filled, so that its blank rows hold nothing and do not print; a single cell is no column.
+  const used = (column: string): string => `TAKE(${column},MAX(2,OrderBookRows))`;
   fillDown(
     s,
     table.column("what"),
