@@ -16,13 +16,14 @@ export function assessOrdered(group: Group, tolerance: number): ReconciledLine {
   const density = group.orders.find((line) => line.density !== undefined)?.density;
   const turner = unitTurner(first?.unit, density);
   const remarks = new Remarks();
+  const upTo = (quantity: number): number => quantity + Math.max(tolerance, NOISE) * Math.abs(quantity);
   const order = tallyOrders(group.orders, turner, unit, remarks);
   // Freight and other charges come without a ticket: what was ordered stands for what was delivered.
   const isCharge = chargeKind(group.item) !== undefined && group.deliveries.length === 0;
   const deliveries = isCharge
     ? { total: order.quantity, counted: [] }
-    : tallyDeliveries(group.deliveries, turner, unit, remarks);
-  const invoices = tallyInvoices(group.invoices, turner, remarks);
+    : tallyDeliveries(group.deliveries, turner, unit, remarks, upTo(order.quantity));
+  const invoices = tallyInvoices(group.invoices, turner, remarks, upTo(deliveries.total));
 
   const delivered = deliveries.total;
   const invoiced = invoices.total;

@@ -15,30 +15,36 @@ interface DeliveryTally {
   readonly counted: readonly Counted[];
 }
 
-/** Adds the tickets of a group up in the order's unit; what can't be counted becomes a remark. */
+/**
+ * Adds the tickets of a group up in the order's unit; what can't be counted becomes a remark. Equal lines of one ticket and
+ * day are two loads as long as no more comes together than was ordered (`most`); beyond, one of them is the other again.
+ */
 export function tallyDeliveries(
   lines: readonly DeliveryLine[],
   turner: UnitTurner,
   unit: string,
   remarks: Remarks,
+  most: number,
 ): DeliveryTally {
   const counted: Counted[] = [];
-  const twice: string[] = [];
+  const again: Again[] = [];
   const differing: string[] = [];
-  const seen = new Map<string, number>();
+  const seen = new Map<string, Counted>();
   for (const line of lines) {
     const quantity = countable(line, "Delivery", turner, remarks);
     if (quantity === undefined) continue;
+    const one = { quantity, date: line.date };
     const ticket = codeKey(line.ticket);
     const before = ticket === "" ? undefined : seen.get(ticket);
-    if (before === quantity) {
-      twice.push(line.ticket ?? "");
+    if (before?.quantity === quantity) {
+      again.push({ paper: line.ticket ?? "", sameDay: before.date === line.date, line: one });
       continue;
     }
-    if (before !== undefined) differing.push(line.ticket ?? "");
-    seen.set(ticket, quantity);
-    counted.push({ quantity, date: line.date });
+    if (before) differing.push(line.ticket ?? "");
+    seen.set(ticket, one);
+    counted.push(one);
   }
+  const twice = takeLoads(again, counted, most, "ticket", remarks);
   if (twice.length > 0) remarks.query(`${listed("ticket", twice)} entered twice; counted once`);
   if (differing.length > 0) {
     remarks.query(`${listed("ticket", differing)} entered twice with different quantities; both counted`);
@@ -50,6 +56,37 @@ export function tallyDeliveries(
   const loads = counted.length - returned.length;
   if (loads > 1) remarks.note(`Came in ${loads} deliveries`);
   return { total: clean(counted.reduce((sum, { quantity }) => sum + quantity, 0)), counted };
+}
+
+/** A line that repeats another one of the same paper. */
+interface Again<Line extends Counted = Counted> {
+  readonly paper: string;
+  readonly sameDay: boolean;
+  readonly line: Line;
+}
+
+/** Counts repeated lines as further loads while they fit under `most`; gives the papers of those that do not. */
+function takeLoads<Line extends Counted>(
+  again: readonly Again<Line>[],
+  counted: Line[],
+  most: number,
+  paper: "ticket" | "invoice",
+  remarks: Remarks,
+): string[] {
+  let total = counted.reduce((sum, { quantity }) => sum + quantity, 0);
+  const loads: string[] = [];
+  const twice: string[] = [];
+  for (const { paper: name, sameDay, line } of again) {
+    if (!sameDay || line.quantity < 0 || clean(total + line.quantity) > most) {
+      twice.push(name);
+      continue;
+    }
+    total += line.quantity;
+    counted.push(line);
+    loads.push(name);
+  }
+  if (loads.length > 0) remarks.note(`Equal lines of ${listed(paper, [...new Set(loads)])} taken for separate loads`);
+  return twice;
 }
 
 /** An invoice line that counted: goods at their price in the order's unit. */
@@ -68,11 +105,19 @@ export interface InvoiceTally {
   readonly billed: number;
 }
 
-/** Adds the invoices of a group up in the order's unit; duplicates count once but stay in the money billed. */
-export function tallyInvoices(lines: readonly InvoiceLine[], turner: UnitTurner, remarks: Remarks): InvoiceTally {
+/**
+ * Adds the invoices of a group up in the order's unit; duplicates count once but stay in the money billed. Equal lines of
+ * one invoice and day are two loads as long as no more is invoiced than came (`most`).
+ */
+export function tallyInvoices(
+  lines: readonly InvoiceLine[],
+  turner: UnitTurner,
+  remarks: Remarks,
+  most: number,
+): InvoiceTally {
   const counted: BilledLine[] = [];
-  const twice: string[] = [];
-  const seen = new Set<string>();
+  const again: Again<BilledLine>[] = [];
+  const seen = new Map<string, BilledLine>();
   let billed = 0;
   for (const line of lines) {
     const invoice = line.invoice?.trim() ?? "";
@@ -90,17 +135,35 @@ export function tallyInvoices(lines: readonly InvoiceLine[], turner: UnitTurner,
     billed += cents;
     const quantity = countable(line, "Invoice", turner, remarks);
     if (quantity === undefined || !line.quantity) continue;
+    const one = { quantity, written: line.quantity, writtenPrice: line.price, cents, invoice, date: line.date };
     const key = `${codeKey(invoice)}\n${quantity}\n${cents}`;
-    if (invoice !== "" && seen.has(key)) {
-      twice.push(invoice);
+    const before = invoice === "" ? undefined : seen.get(key);
+    if (before) {
+      again.push({ paper: invoice, sameDay: before.date === line.date, line: one });
       continue;
     }
-    seen.add(key);
+    seen.set(key, one);
     if (quantity < 0) remarks.note(`Credit of ${(-cents / 100).toFixed(2)}${behind(invoice)} counted`);
-    counted.push({ quantity, written: line.quantity, writtenPrice: line.price, cents, invoice, date: line.date });
+    counted.push(one);
   }
+  const twice = takeLoads(again, counted, most, "invoice", remarks);
+  if (clean(counted.reduce((sum, { quantity }) => sum + quantity, 0)) > most) flagAlike(counted, remarks);
   if (twice.length > 0) remarks.query(`${listed("invoice", twice)} entered twice; pay once`);
   return { total: clean(counted.reduce((sum, { quantity }) => sum + quantity, 0)), counted, billed };
+}
+
+/** Names invoices of other numbers that ask for the same on the same day. */
+function flagAlike(lines: readonly BilledLine[], remarks: Remarks): void {
+  const first = new Map<string, string>();
+  for (const { invoice, date, quantity, cents } of lines) {
+    if (date === undefined || invoice === "") continue;
+    const key = `${date}\n${quantity}\n${cents}`;
+    const other = first.get(key);
+    if (other === undefined) first.set(key, invoice);
+    else if (codeKey(other) !== codeKey(invoice)) {
+      remarks.query(`Invoices ${other} and ${invoice} ask for the same on one day: is one the other again?`);
+    }
+  }
 }
 
 function countable(

@@ -26,8 +26,8 @@ export function assessUnordered(group: Group, facts: OrderFacts | undefined): Re
   const [paper] = [...group.deliveries, ...group.invoices].filter(({ unit }) => unit?.trim());
   const unit = paper?.unit?.trim() ?? "each";
   const turner = unitTurner(unit, undefined);
-  const delivered = tallyDeliveries(group.deliveries, turner, unit, remarks).total;
-  const invoices = tallyInvoices(group.invoices, turner, remarks);
+  const delivered = tallyDeliveries(group.deliveries, turner, unit, remarks, 0).total;
+  const invoices = tallyInvoices(group.invoices, turner, remarks, delivered);
   return {
     order: group.order,
     supplier: facts?.supplier ?? "",

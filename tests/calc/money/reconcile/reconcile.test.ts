@@ -112,6 +112,58 @@ describe("a reconciliation", () => {
     expect(line.verdict).toContain("Ticket T entered twice with different quantities; both counted");
   });
 
+  describe("equal lines of one paper", () => {
+    // Ordered 10 at the price of `bill`; each load is 5.
+    const load: DeliveryLine = { ...ticket, quantity: 5, date: 3 };
+    const part: InvoiceLine = { ...bill, quantity: 5, date: 4 };
+
+    it("of one day are two loads while the order and the deliveries cover them", () => {
+      const line = only([load, load], [part, part]);
+      expect(line.quantities).toEqual({ ordered: 10, delivered: 10, invoiced: 10 });
+      expect(line.state).toBe("Agrees");
+      expect(line.amounts.atStake).toBe(0);
+      expect(line.verdict).toContain("Equal lines of ticket T taken for separate loads");
+      expect(line.verdict).toContain("Equal lines of invoice I taken for separate loads");
+    });
+
+    it("are the same again where more would come than was ordered, or be billed than came", () => {
+      const full = only(
+        [
+          { ...ticket, date: 3 },
+          { ...ticket, date: 3 },
+        ],
+        [bill],
+      );
+      expect(full.quantities?.delivered).toBe(10);
+      expect(full.verdict).toContain("Ticket T entered twice; counted once");
+      const billed = only([load], [part, part]);
+      // 5 came, 2 × 5 are billed: the second 5 are paid too much.
+      expect(billed.amounts.atStake).toBe(lineCents(5, bill.price ?? 0));
+      expect(billed.verdict).toContain("Invoice I entered twice; pay once");
+    });
+
+    it("of two days are the same again", () => {
+      const line = only([load, load], [part, { ...part, date: 9 }]);
+      expect(line.quantities?.invoiced).toBe(5);
+      expect(line.verdict).toContain("Invoice I entered twice; pay once");
+    });
+  });
+
+  it("asks whether an invoice under another number is the same again, where more is billed than came", () => {
+    const again = only(
+      [ticket],
+      [
+        { ...bill, date: 4 },
+        { ...bill, invoice: "J", date: 4 },
+      ],
+    );
+    expect(again.verdict).toContain("Invoices I and J ask for the same on one day: is one the other again?");
+    expect(again.state).toBe("Query");
+    const half: InvoiceLine = { ...bill, quantity: 5, date: 9 };
+    const parts = only([ticket], [half, { ...half, invoice: "J" }]);
+    expect([parts.state, parts.amounts.atStake]).toEqual(["Agrees", 0]);
+  });
+
   it("takes a credit of money off what was billed", () => {
     const credit: InvoiceLine = { order: "1", item: "A", price: -30, invoice: "C", row: 2 };
     const line = only([ticket], [{ ...bill, price: 23 }, credit]);
