@@ -95,10 +95,11 @@ async function papers(): Promise<void> {
   line("", "", "the CSV library alone, which checks nothing", bare / list);
 
   const demo = await readFile(path.join(import.meta.dirname, "../../templates/rillwright-us-demo.xlsx"));
+  // The whole first: it warms up what opening alone would be measured cold with.
+  const both = await secondsOf(() => recalculate(demo));
   const opening = await secondsOf(() => new Workbook().xlsx.load(demo));
-  const calculating = (await secondsOf(() => recalculate(demo))) - opening;
-  wanted("The demo workbook, every formula calculated", calculating, 0.3);
-  line("", "", `opening the file, which comes before: ${ms(opening)}`, opening / calculating);
+  wanted("The demo workbook, every formula calculated", both - opening, 0.3);
+  line("", "", `opening the file, which comes before: ${ms(opening)}`, opening / (both - opening));
 }
 
 console.log(
