@@ -5,8 +5,8 @@ import { catalogue } from "../functions/catalogue";
 import { enterFormula, filledCells, positionsIn, resultOf, shownIn, takeFormulas } from "./engine/cells";
 import type { Calculated, FormulaCell, Size } from "./engine/cells";
 import { PLACEHOLDER, registerFunctions, registerPlaceholder } from "./engine/functions";
-import { namesInFile, shortenNames } from "./engine/shortenNames";
-import { fromFile } from "./formulaText";
+import { takeNames, type TakenNames } from "./engine/takeNames";
+import { fromFile, inlineNames } from "./formulaText";
 import type { CellValue } from "./model";
 
 installFormulaEngine();
@@ -34,13 +34,12 @@ export interface Recalculated {
 
 /** Opens an .xlsx and calculates every formula afresh. The one module that knows the calculating library of Node. */
 export async function recalculate(bytes: Uint8Array): Promise<Recalculated> {
-  const workbook = await open(bytes);
-  const names = namesInFile(bytes);
+  const { workbook, names, areas } = await open(bytes);
   const formulas = takeFormulas(workbook);
   const filled = new Set([...filledCells(workbook), ...formulas.map(({ key }) => key)]);
   const reasons = registerFunctions(workbook, catalogue);
   placeSpills(workbook, formulas);
-  for (const one of formulas) enterFormula(one, withCaller(fromFile(one.formula), one.key));
+  for (const one of formulas) enterFormula(one, withCaller(inlineNames(fromFile(one.formula), areas), one.key));
   const results = settle(workbook, formulas, filled, () => reasons.clear());
   return {
     sheets: workbook.worksheets.map(({ name }) => name),
@@ -58,11 +57,12 @@ export async function recalculate(bytes: Uint8Array): Promise<Recalculated> {
 /** The file is damaged, or no workbook at all. */
 export class UnreadableWorkbook extends Error {}
 
-async function open(bytes: Uint8Array): Promise<Workbook> {
+async function open(bytes: Uint8Array): Promise<Omit<TakenNames, "bytes"> & { readonly workbook: Workbook }> {
   const workbook = new Workbook();
   try {
-    await workbook.xlsx.load(shortenNames(bytes), { ignoreNodes: LOOKS });
-    return workbook;
+    const { bytes: file, ...taken } = takeNames(bytes);
+    await workbook.xlsx.load(file, { ignoreNodes: LOOKS });
+    return { workbook, ...taken };
   } catch (error) {
     throw new UnreadableWorkbook(error instanceof Error ? error.message : String(error));
   }
