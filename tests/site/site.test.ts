@@ -62,11 +62,11 @@ describe("the built site", () => {
   });
 
   // "npm test" builds for an address of its own; a build without one keeps the working address on purpose.
-  it.skipIf(base === WORKING_ADDRESS)("leaves nothing of the working address anywhere", () => {
-    const left = files.filter(
-      (name) => /\.(html|js|json|xml|txt|css)$/.test(name) && text(name).includes(WORKING_ADDRESS),
-    );
-    expect(left).toEqual([]);
+  it.skipIf(base === WORKING_ADDRESS)("leaves nothing of the working address, nor of this machine, anywhere", () => {
+    const texts = files.filter((name) => /\.(html|js|json|xml|txt|css)$/.test(name));
+    expect(texts.filter((name) => text(name).includes(WORKING_ADDRESS))).toEqual([]);
+    // The embedded spreadsheet's own scripts know the word; they tell by it whether a link is one.
+    expect(texts.filter((name) => name !== "bench.js" && text(name).includes("localhost"))).toEqual([]);
   });
 
   it.each(pages)("%s runs scripts of its own files only, under a policy", (page) => {
