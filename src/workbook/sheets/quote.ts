@@ -1,4 +1,5 @@
 import { defineSheet, type SheetLayout } from "../layout";
+import { hideBlankRows } from "../layout/conditions";
 import { OPTIONS } from "./money/priceTable";
 import { list, QUOTE_CAUTIONS, QUOTE_COLUMNS, scope, sentence } from "./money/quoteText";
 import { EXCLUSION_ROWS, STAGE_ROWS } from "./money/quoteTerms";
@@ -13,8 +14,8 @@ export const quote = defineSheet({
   turn: 1,
   build(s, job) {
     s.widths([20, 16, 15, 14, 14, 14]);
-    s.purpose = "Print this for the client; its terms are set on Price.";
-    s.print({});
+    s.purpose = "Print it or make a PDF for the client: the workbook itself holds your costs. Its terms are set on Price.";
+    s.print({ plain: true });
     heading(s);
     block(s, "What you get");
     scope(s, job);
@@ -79,6 +80,7 @@ function prices(s: SheetLayout): void {
   for (const [title, column, across] of titles) s.put(s.row, column, { value: title, style: "headText", across });
   s.put(s.row, 6, { formula: '="With tax ("&Currency&")"', style: "head" });
   s.row++;
+  const first = s.row;
   OPTIONS.forEach((letter, index) => {
     // The prices of the options stand two columns apart on Price.
     const total = `INDEX(OptionTotals,1,${2 * index + 1})`;
@@ -97,6 +99,7 @@ function prices(s: SheetLayout): void {
     s.put(s.row, 6, { formula: `=IF(${unused},"",${total})`, style: "result", kind: "money" });
     s.row++;
   });
+  hideBlankRows(s, { top: first, left: 1, bottom: s.row - 1, right: QUOTE_COLUMNS });
   s.row++;
   const lines: readonly (readonly [string, string, boolean])[] = [
     ["Option offered here, before tax", "PriceBeforeTax", false],
@@ -126,6 +129,7 @@ function payments(s: SheetLayout): void {
     s.put(s.row, 6, { formula: shown(`INDEX(StageAmounts,${row})`), style: "result", kind: "money" });
     s.row++;
   }
+  hideBlankRows(s, { top: first, left: 1, bottom: s.row - 1, right: QUOTE_COLUMNS });
   s.put(s.row, 1, { value: "All payments", style: "strong", look: { align: "left" }, across: 5 });
   s.put(s.row, 6, {
     formula: `=IF(COUNT(PriceTotal)=0,"",SUM(F${first}:F${s.row - 1}))`,

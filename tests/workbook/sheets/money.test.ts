@@ -205,6 +205,19 @@ describe("Quote", () => {
     for (const value of shown) expect(secret).not.toContain(value);
   });
 
+  it("hides nothing: no messages, rules, charts, links, hidden columns or names that a client could open", () => {
+    const model = assemble(MONEY_SHEETS, "US", "demo");
+    const sheet = model.sheets.find(({ name }) => name === "Quote");
+    expect([sheet?.validations, sheet?.charts, sheet?.hidden]).toEqual([[], [], undefined]);
+    const cells = [...(sheet?.rows.values() ?? [])].flatMap((row) => [...row.values()]);
+    expect(cells.length).toBeGreaterThan(40);
+    expect(cells.filter(({ link }) => link !== undefined)).toEqual([]);
+    expect(sheet?.widths.every((width) => width >= 10)).toBe(true);
+    expect(model.names.filter((name) => name.sheet === "Quote").map(({ name }) => name)).toEqual(["QuotePayments"]);
+    // A look that depends on a formula may read its own row alone.
+    for (const { formula } of sheet?.conditionals ?? []) expect(formula).toMatch(/^=\$A\d+=""$/);
+  });
+
   it("offers every option with its price, and the quoted one in full", () => {
     const totals = [1, 3, 5].map((at) => tried.number("OptionTotals", 1, at));
     for (const total of totals) expect(tried.numbers("Quote")).toContain(total);

@@ -62,7 +62,7 @@ export function scope(s: SheetLayout, job: Job): void {
       shown(
         "BoulderTons,LipStoneCount,GravelTons",
         3,
-        `"About "&TEXT(BoulderTons,"0.0")&" ${load} of boulders, "&LipStoneCount&" lip stones set level by hand, and gravel for bed and basin."`,
+        `"About "&TEXT(BoulderTons,"0.0")&" ${load} of boulders, "&LipStoneCount&" lip stones set level, and gravel for bed and basin."`,
       ),
     ],
     [
