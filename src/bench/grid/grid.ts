@@ -78,8 +78,8 @@ export class EmbeddedGrid {
       api,
       sheetName: (id) => this.model.sheetName(id),
       isLocked: (area) => this.locks.isLocked(area),
-      touched: (sheet, row, column) => {
-        this.edits.touch(sheet, row, column);
+      touched: (sheet, cells) => {
+        for (const { row, column } of cells) this.edits.touch(sheet, row, column);
         this.changes.tell();
       },
       refused: page.refused,

@@ -26,7 +26,7 @@ interface Parts {
   sheetName(id: string): string;
   isLocked(area: Area): boolean;
   /** Cells a person (not the calculation) changed. */
-  touched(sheet: string, row: number, column: number): void;
+  touched(sheet: string, cells: readonly { readonly row: number; readonly column: number }[]): void;
   refused(sentence: string): void;
   /** Columns or rows were made wider or higher. */
   resized(): void;
@@ -70,8 +70,8 @@ export function guard({ api, sheetName, isLocked, touched, refused, resized }: P
     if (!cells) return;
     const sheet = sheetName(cells.subUnitId);
     let locked: Area | undefined;
+    touched(sheet, cells.list);
     for (const { row, column } of cells.list) {
-      touched(sheet, row, column);
       const area = { sheet, top: row, left: column, bottom: row, right: column };
       if (isLocked(area)) locked ??= area;
     }

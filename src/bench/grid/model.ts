@@ -1,4 +1,13 @@
-import type { ICellData, IRange, Nullable, Univer, Workbook, Worksheet } from "@univerjs/core";
+import {
+  IUniverInstanceService,
+  UniverInstanceType,
+  type ICellData,
+  type IRange,
+  type Nullable,
+  type Univer,
+  type Workbook,
+  type Worksheet,
+} from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { Area } from "../../host/address";
@@ -110,8 +119,12 @@ export class GridModel {
     return spills;
   }
 
+  /** Asked for once for every cell that is read, so not by way of the facade, which makes a new one each time. */
   private get book(): Workbook {
-    const workbook = this.api.getActiveWorkbook()?.getWorkbook();
+    const workbook = this.univer
+      .__getInjector()
+      .get(IUniverInstanceService)
+      .getUnit<Workbook>(UNIT, UniverInstanceType.UNIVER_SHEET);
     if (!workbook) throw new Error("no workbook is open");
     return workbook;
   }
