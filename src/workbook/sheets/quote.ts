@@ -14,7 +14,8 @@ export const quote = defineSheet({
   turn: 1,
   build(s, job) {
     s.widths([20, 16, 15, 14, 14, 14]);
-    s.purpose = "Print it or make a PDF for the client: the workbook itself holds your costs. Its terms are set on Price.";
+    s.purpose =
+      "Print it or make a PDF for the client: the workbook itself holds your costs. Its terms are set on Price.";
     s.print({ plain: true });
     heading(s);
     block(s, "What you get");
