@@ -3,9 +3,10 @@ import type { Grid, NamedCells, Place } from "./port";
 
 /** The area a place stands for, through the workbook's names; undefined where it stands for none. */
 export function resolvePlace(place: Place, names: readonly NamedCells[]): Area | undefined {
+  // No name holds a "!", and thousands of addresses need not be looked for among the names.
+  if (place.includes("!")) return parseArea(place);
   const named = names.find((entry) => entry.name.toLowerCase() === place.toLowerCase());
-  if (named) return parseArea(named.address);
-  return place.includes("!") ? parseArea(place) : undefined;
+  return named && parseArea(named.address);
 }
 
 /** A defined name as the file or the host writes it, with what it stands for. */

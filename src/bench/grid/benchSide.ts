@@ -1,5 +1,6 @@
 import { IUndoRedoService } from "@univerjs/core";
 import type { BenchGrid } from "../../host/bench/benchGrid";
+import { joined } from "../../host/joined";
 import { keepSetting, setting } from "../keeping/settings";
 import { sizeOf } from "../reading/pictures";
 import { asCell } from "./content";
@@ -19,7 +20,7 @@ export function benchSide(grid: EmbeddedGrid): BenchGrid {
     async write(changes) {
       const oneStep = univer.__getInjector().get(IUndoRedoService).__tempBatchingUndoRedo(UNIT);
       try {
-        for (const { area, values } of changes) {
+        for (const { area, values } of joined(changes)) {
           const range = api.getActiveWorkbook()?.getSheetByName(area.sheet)?.getRange(rangeOf(area));
           range?.setValues(values.map((row) => row.map(asCell)));
         }

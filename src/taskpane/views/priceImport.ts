@@ -16,12 +16,19 @@ export function priceImport(desk: Desk): HTMLElement {
 
   async function show(file: File): Promise<string> {
     const bytes = new Uint8Array(await file.arrayBuffer());
-    const [read, rows] = await desk.long(`Reading ${file.name}`, async () => {
+    const [read, rows, changes] = await desk.long(`Reading ${file.name}`, async (task) => {
       const [grid] = await desk.host.read([RATE_TABLE]);
       if (!grid) throw new Error("This workbook has no price list; start a job to get one.");
-      return [readPriceList(bytes), readPriceRows(grid)] as const;
+      task.progress(1, 3);
+      await task.pause();
+      const list = readPriceList(bytes);
+      task.progress(2, 3);
+      await task.pause();
+      const held = readPriceRows(grid);
+      const compared = comparePriceRows(held, list.items, list.fields);
+      await task.pause();
+      return [list, held, compared] as const;
     });
-    const changes = comparePriceRows(rows, read.items, read.fields);
     preview.replaceChildren(...describe(desk, read, rows, changes, () => preview.replaceChildren()));
     return `${file.name} was read; nothing is changed yet.`;
   }
@@ -64,9 +71,16 @@ function describe(
     const area = resolvePlace(RATE_TABLE, await desk.host.names());
     if (!area) throw new Error("The price list moved; read the file again.");
     const accepts = (code: string): boolean => boxes.get(code)?.checked ?? true;
-    const writes = priceWrites(rows, changes, area, accepts);
-    const [free, guarded] = split(writes, await desk.host.canWrite(writes.map(({ place }) => place)));
-    await desk.host.write(free);
+    const [free, guarded] = await desk.long("Taking the prices over", async (task) => {
+      const writes = priceWrites(rows, changes, area, accepts);
+      const allowed = await desk.host.canWrite(writes.map(({ place }) => place));
+      task.progress(1, 2);
+      // The last moment to stop: the writing itself is one step, which undo takes back where the host can.
+      await task.pause();
+      const parts = split(writes, allowed);
+      await desk.host.write(parts[0]);
+      return parts;
+    });
     close();
     const left = guarded > 0 ? ` ${guarded} protected cells stay as they are.` : "";
     const cells = free.reduce((sum, { values }) => sum + values.length * (values[0]?.length ?? 0), 0);
