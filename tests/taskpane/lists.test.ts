@@ -62,7 +62,7 @@ describe("the lines to order", () => {
 describe("a price list from a file", () => {
   const item = (code: string, more: Partial<PriceItem> = {}): PriceItem => ({
     code,
-    description: code,
+    description: code.toUpperCase(),
     kind: "material",
     unit: "each",
     cost: 10,
