@@ -55,13 +55,19 @@ export function guidePage(job: DemoJob): Page {
       ${picture("price", "The Price sheet of the demo job: wanted margin, overhead, contingency, tax and the options side by side.")}
 
       <h2>10. Quote: what the client signs</h2>
-      <p>One or two printed pages, with exclusions and payment stages whose cents add up exactly.</p>
+      <p>The sheets' results become sentences a client can read: what he gets, what is not part of it, until when the price holds, and payment stages whose cents add up exactly. No cost and no markup stands on it. Print it for the signature.</p>
 
       <h2>11. Crew: what the crew takes along</h2>
-      <p>One printed page: cut list, rod readings, stone counts, order of work and the cautions.</p>
+      <p>Cut list, rod readings, stone counts, order of work and the cautions, to print and tick off.</p>
 
-      <h2>12. Orders, receipts, reconcile</h2>
-      <p>Orders lists what goes to which supplier; the pane saves each as CSV. As tickets and invoices come, enter them on Receipts. Reconcile sets them side by side: ordered, delivered, invoiced, what is short or over, what the price difference is worth, and a verdict in plain words. It turns pounds, tons and cubic yards of stone into each other, flags a line billed twice or without an order, and shows the money at stake. When every line says so, the job is squared.</p>
+      <h2>12. Orders: what goes to whom</h2>
+      <p>Takeoff says of every line what is still to order. On Orders give each supplier's order a number, pick one to print it, and enter what was really ordered, at the price agreed, in the book at the end of the sheet: ${n("OrderedAmount")} in the demo. The pane saves each order as CSV.</p>
+
+      <h2>13. Receipts: tickets and invoices as they come</h2>
+      <p>Each delivery ticket is a line on the left, each invoice line one on the right, in whatever unit the paper says: tons, pounds or cubic yards of stone. Freight and tax are lines of their own; what goes back, and a credit, is below zero.</p>
+
+      <h2>14. Reconcile: the squared invoice</h2>
+      <p>Order by order the sheet shows what was ordered, delivered and billed, what is short or over, what a changed price is worth, and a verdict in plain words. It flags a line billed twice or without an order, and adds up the money at stake by supplier. Before you pay, settle the lines marked Query; a credit goes on Receipts like any other invoice. When no line asks a question any more, the job is squared.</p>
       ${picture("reconcile", "The Reconcile sheet of the demo job: what was ordered, delivered and billed, order by order, with the money at stake.")}
 
       <h2>Your own job</h2>
