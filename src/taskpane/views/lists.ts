@@ -5,6 +5,9 @@ import { USUAL_STYLE, type CsvStyle } from "../../csv/writeCsv";
 import type { Grid, Place } from "../../host/port";
 import { RATE_TABLE } from "../../workbook/rateColumns";
 import { download } from "../download";
+import { daySerial } from "../../host/dates";
+import { resolvePlace } from "../../host/places";
+import { BOOKING_PLACES, bookingWords, bookOrders } from "../booking";
 import { ORDER_PLACES, purchaseLines } from "../orders";
 import { readPriceRows } from "../prices";
 import { button, make } from "../ui/elements";
@@ -41,6 +44,16 @@ export function listsView(desk: Desk): View {
     const count = new Set(lines.map(({ order }) => order)).size;
     return `orders.csv with ${lines.length} lines on ${count} orders is in your downloads.`;
   };
+  const enter = async (): Promise<string> => {
+    const grids = await read(...BOOKING_PLACES);
+    const area = resolvePlace("OrderLines", await desk.host.names());
+    if (!area) throw new Error("This workbook has no order book; start a job to get one.");
+    const now = new Date();
+    const today = `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, "0")}-${String(now.getDate()).padStart(2, "0")}`;
+    const booking = bookOrders(grids, area, Number(daySerial(today)));
+    if (booking.change) await desk.host.write([booking.change]);
+    return bookingWords(booking);
+  };
   const prices = async (): Promise<string> => {
     const [list = []] = await read(RATE_TABLE);
     const items = readPriceRows(list).filter((item): item is PriceItem => item !== undefined);
@@ -59,6 +72,13 @@ export function listsView(desk: Desk): View {
         "div",
         { class: "actions" },
         button("Save orders as CSV", () => desk.attempt(orders)),
+      ),
+      make("h2", {}, "Orders into the book"),
+      make("p", {}, "What Takeoff still asks of each supplier with an order number, entered as ordered today."),
+      make(
+        "div",
+        { class: "actions" },
+        button("Enter open lines as ordered", () => desk.attempt(enter)),
       ),
       make("h2", {}, "Prices out and in"),
       make(
