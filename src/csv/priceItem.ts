@@ -1,4 +1,4 @@
-import { COST_KINDS, type CostKind } from "../calc/money/priceBuildUp";
+import { COST_KINDS, type CostKind } from "../calc/money/costKinds";
 
 /** A line of a price list. Money per unit; shares from 0; the day as yyyy-mm-dd. */
 export interface PriceItem {

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { COST_KINDS } from "../../src/calc/money/priceBuildUp";
+import { COST_KINDS } from "../../src/calc/money/costKinds";
 import { previewPrices } from "../../src/csv/comparePrices";
 import { priceListCsv } from "../../src/csv/priceListCsv";
 import { USUAL, type PriceItem } from "../../src/csv/priceItem";

@@ -3,7 +3,7 @@ import { fromCents, lineCents, shareOfCents, sumCents, toCents } from "../../src
 import { costOdds } from "../../src/calc/money/costOdds";
 import { marginOf, markupFor } from "../../src/calc/money/margin";
 import { orderQuantity } from "../../src/calc/money/orderQuantity";
-import { buildPrice } from "../../src/calc/money/priceBuildUp";
+import { buildPrice } from "../calc/money/priceBuildUp";
 import { agrees, given, publishedCase, publishedCases, type PublishedCase } from "./cases";
 
 const TOPIC = "15 business arithmetic";

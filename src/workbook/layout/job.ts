@@ -1,4 +1,4 @@
-import type { CostKind } from "../../calc/money/priceBuildUp";
+import type { CostKind } from "../../calc/money/costKinds";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Kind } from "./formats";
 import type { TableRef } from "./tables";

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { buildPrice, COST_KINDS, TAX_BASES, type PriceParts } from "../../../src/calc/money/priceBuildUp";
+import { COST_KINDS, TAX_BASES } from "../../../src/calc/money/costKinds";
+import { buildPrice, type PriceParts } from "./priceBuildUp";
 
 const plainJob: PriceParts = {
   costs: { material: 4321.55, labour: 2480, machine: 640, haulage: 310.4 },

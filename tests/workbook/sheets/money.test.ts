@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { fromCents, lineCents } from "../../../src/calc/money/cents";
 import { orderQuantity } from "../../../src/calc/money/orderQuantity";
-import { buildPrice, COST_KINDS, TAX_BASES, type PriceParts } from "../../../src/calc/money/priceBuildUp";
+import { COST_KINDS, TAX_BASES } from "../../../src/calc/money/costKinds";
+import { buildPrice, type PriceParts } from "../../calc/money/priceBuildUp";
 import { RECONCILE } from "../../../src/functions/money/reconcile";
 import { assemble } from "../../../src/workbook/assemble";
 import { namesIn } from "../../../src/workbook/lint/formula";

@@ -1,4 +1,4 @@
-import type { CostKind } from "../../../calc/money/priceBuildUp";
+import type { CostKind } from "../../../calc/money/costKinds";
 import type { Category, RateLine } from "../../layout";
 
 const BY_CATEGORY: Readonly<Partial<Record<Category, CostKind>>> = {

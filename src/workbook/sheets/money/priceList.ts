@@ -1,4 +1,4 @@
-import { COST_KINDS } from "../../../calc/money/priceBuildUp";
+import { COST_KINDS } from "../../../calc/money/costKinds";
 import type { Job, RateLine, SheetLayout } from "../../layout";
 import type { CellValue } from "../../model";
 import { RATE_COLUMNS, RATE_TABLE } from "../../rateColumns";

@@ -1,4 +1,4 @@
-import { COST_KINDS } from "../../../calc/money/priceBuildUp";
+import { COST_KINDS } from "../../../calc/money/costKinds";
 import type { SheetLayout } from "../../layout";
 import { KIND_LABELS, OPTIONS } from "./priceTable";
 

@@ -1,4 +1,4 @@
-import { TAX_BASES } from "../../../calc/money/priceBuildUp";
+import { TAX_BASES } from "../../../calc/money/costKinds";
 import type { SheetLayout, TableRef } from "../../layout";
 import { optionRow, OPTIONS, type OptionCells } from "./priceTable";
 

@@ -1,4 +1,4 @@
-import { COST_KINDS, TAX_BASES } from "../../../calc/money/priceBuildUp";
+import { COST_KINDS, TAX_BASES } from "../../../calc/money/costKinds";
 import type { Job, SheetLayout } from "../../layout";
 import { OPTIONS } from "./priceTable";
 

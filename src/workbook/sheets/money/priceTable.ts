@@ -1,4 +1,4 @@
-import { COST_KINDS, type CostKind } from "../../../calc/money/priceBuildUp";
+import { COST_KINDS, type CostKind } from "../../../calc/money/costKinds";
 import type { Ref, SheetLayout, TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
 import { fill } from "./cells";

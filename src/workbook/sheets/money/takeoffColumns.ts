@@ -1,4 +1,4 @@
-import { COST_KINDS } from "../../../calc/money/priceBuildUp";
+import { COST_KINDS } from "../../../calc/money/costKinds";
 import { columnLetters } from "../../layout/address";
 import type { ColumnSpec } from "../../layout/tables";
 

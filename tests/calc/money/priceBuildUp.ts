@@ -1,14 +1,7 @@
-import { requireRange } from "../problem";
-import { lineCents, shareOfCents, sumCents, toCents } from "./cents";
-import { MARKUP_RANGE } from "./margin";
-
-/** What a cost is for; tax can be owed on some kinds and not on others. */
-export const COST_KINDS = ["material", "labour", "machine", "subcontract", "haulage", "other"] as const;
-export type CostKind = (typeof COST_KINDS)[number];
-
-/** What the sales tax is worked out on. */
-export const TAX_BASES = ["nothing", "taxable lines at cost", "materials with markup", "whole price"] as const;
-export type TaxBase = (typeof TAX_BASES)[number];
+import { requireRange } from "../../../src/calc/problem";
+import { lineCents, shareOfCents, sumCents, toCents } from "../../../src/calc/money/cents";
+import { COST_KINDS, type CostKind, type TaxBase } from "../../../src/calc/money/costKinds";
+import { MARKUP_RANGE } from "../../../src/calc/money/margin";
 
 /** What a price is built from; money in whole money, shares from 0. */
 export interface PriceParts {
@@ -46,6 +39,8 @@ export interface PriceBuildUp {
 }
 
 /**
+ * The workbook's price once more, in whole cents and apart from its formulas, to hold them against.
+ *
  * Builds a price up from costs, in this order: direct cost, overhead and contingency on it, a markup on each line,
  * rounding up, tax. Every line is rounded to the cent, and every total is the sum of the rounded lines.
  *

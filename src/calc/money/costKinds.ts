@@ -1,0 +1,7 @@
+/** What a cost is for; tax can be owed on some kinds and not on others. */
+export const COST_KINDS = ["material", "labour", "machine", "subcontract", "haulage", "other"] as const;
+export type CostKind = (typeof COST_KINDS)[number];
+
+/** What the sales tax is worked out on. */
+export const TAX_BASES = ["nothing", "taxable lines at cost", "materials with markup", "whole price"] as const;
+export type TaxBase = (typeof TAX_BASES)[number];
