@@ -48,8 +48,11 @@ describe("the files", () => {
     },
   );
 
-  it("pass the lint", () => {
-    for (const { file, bytes } of built) expect(lintWorkbook(bytes, { functions }), file).toEqual([]);
+  it("pass the lint, with and without charts", async () => {
+    for (const { file, bytes, model } of built) {
+      expect(lintWorkbook(bytes, { functions }), file).toEqual([]);
+      expect(lintWorkbook(await writeWorkbook(model, { charts: false }), { functions }), file).toEqual([]);
+    }
   });
 
   it("store results, ask for no calculation, and mark dynamic arrays", () => {

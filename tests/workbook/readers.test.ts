@@ -64,7 +64,7 @@ print(json.dumps({
     "names": [n for n in names if not n.startswith("_xlnm")],
     "protected": [s.protection.sheet for s in book.worksheets],
     "validated": sum(len(s.data_validations.dataValidation) for s in book.worksheets),
-    "unlocked": sum(1 for s in book.worksheets for r in s.iter_rows() for c in r if not c.protection.locked),
+    "unlocked": {s.title: sum(1 for r in s.iter_rows() for c in r if not c.protection.locked) for s in book.worksheets},
 }))`;
       const folder = mkdtempSync(path.join(tmpdir(), "rillwright-"));
       try {
@@ -76,7 +76,7 @@ print(json.dumps({
             names: string[];
             protected: boolean[];
             validated: number;
-            unlocked: number;
+            unlocked: Record<string, number>;
           };
           for (const [cell, value] of shownByModel(one)) {
             const found = read.cells[cell] ?? "";
@@ -85,8 +85,12 @@ print(json.dumps({
           expect([...read.names].sort()).toEqual(one.model.names.map(({ name }) => name).sort());
           expect(read.protected.every(Boolean)).toBe(true);
           expect(read.validated).toBeGreaterThan(20);
-          const cells = one.model.sheets.flatMap(({ rows }) => [...rows.values()].flatMap((row) => [...row.values()]));
-          expect(read.unlocked).toBe(cells.filter(({ style }) => style.unlocked).length);
+          // A table that may grow has no cells in the file for rows that hold nothing.
+          for (const { name, rows, openFrom } of one.model.sheets) {
+            if (openFrom !== undefined) continue;
+            const cells = [...rows.values()].flatMap((row) => [...row.values()]);
+            expect(read.unlocked[name], name).toBe(cells.filter(({ style }) => style.unlocked).length);
+          }
         }
       } finally {
         rmSync(folder, { recursive: true });

@@ -5,7 +5,7 @@ const BOOK = "xl/workbook.xml";
 const NAME = /<definedName ([^>]*)>([^<]*)<\/definedName>/g;
 const AREA = /^('?)([^'!]+)\1!(\$[A-Z]+\$\d+(?::\$[A-Z]+\$\d+)?)$/;
 
-/** A file without the names that its formulas can do without, and what those stand for. */
+/** A file without the names and looks that its results can do without, and what the names stand for. */
 export interface TakenNames {
   readonly bytes: Uint8Array;
   /** Address by name in lower case, no longer than the sheet's cells reach. */
@@ -16,7 +16,7 @@ export interface TakenNames {
 
 /**
  * Takes out the names that stand for one area, so that their addresses can stand in the formulas themselves: the calculating
- * library keeps an object for every cell of every name, and looks them all through in every pass.
+ * library keeps an object for every cell of every name, and looks them all through in every pass. The looks of cells go too.
  */
 export function takeNames(bytes: Uint8Array): TakenNames {
   const parts = unzipSync(bytes);
@@ -36,11 +36,19 @@ export function takeNames(bytes: Uint8Array): TakenNames {
     const name = attribute(given, "name").toLowerCase();
     return areas.has(name) || name.startsWith("_xlnm.") ? "" : whole;
   });
+  for (const name of Object.keys(parts).filter((part) => part.startsWith("xl/worksheets/sheet"))) {
+    parts[name] = strToU8(withoutLooks(textOf(parts, name)));
+  }
   return {
     bytes: zipSync({ ...parts, [BOOK]: strToU8(rest.replace("<definedNames></definedNames>", "")) }, { level: 0 }),
     areas,
     names: new Map(found.map(({ name, range }) => [name, range])),
   };
+}
+
+/** A sheet without cells that hold nothing but a look, and without the looks of the others: no result hangs on them. */
+function withoutLooks(xml: string): string {
+  return xml.replace(/<c [^>]*\/>/g, "").replace(/(<c r="[A-Z]+\d+") s="\d+"/g, "$1");
 }
 
 /** INDIRECT looks a name up by its text, so that a file that uses it needs all of them. */

@@ -48,7 +48,8 @@ export function addSpill(page: Page, spec: SpillSpec): SpillRef {
   const fromFunction = spec.header === "function";
   const anchorRow = fromFunction ? headRow : headRow + 1;
   const bottom = headRow + spec.rows;
-  const formula = whenFilled(spec.formula, spec.needs);
+  // The head of a blank table says why; below it all is blank, as names and charts expect.
+  const formula = whenFilled(spec.formula, spec.needs, fromFunction ? '"Inputs missing"' : '""');
 
   for (let column = left; column <= right; column++) {
     const shape = spec.columns[column - left];

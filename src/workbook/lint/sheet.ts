@@ -23,7 +23,7 @@ export function lintSheet(part: string, xml: string, rules: SheetRules): SheetRe
 function lintCells(xml: string, rules: SheetRules, cells: Map<string, string>): string[] {
   const faults: string[] = [];
   let lastRow = 0;
-  for (const [, rowAttributes = "", inner = ""] of xml.matchAll(/<row ([^>]*)>([\s\S]*?)<\/row>/g)) {
+  for (const [, rowAttributes = "", inner = ""] of xml.matchAll(/<row ([^>]*?)(?:\/>|>([\s\S]*?)<\/row>)/g)) {
     const row = Number(attribute(rowAttributes, "r"));
     if (row <= lastRow) faults.push(`row ${row} is out of order`);
     lastRow = row;

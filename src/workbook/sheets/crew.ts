@@ -65,7 +65,7 @@ function cautions(s: SheetLayout): void {
 function signOff(s: SheetLayout): void {
   s.put(s.row, 1, {
     value:
-      "Levels read again and closed on the bench mark:  name ______________________  date ______________  foreman ______________________",
+      "Levels read again and closed on the bench mark:  name __________________  date ____________  foreman __________________",
     style: "plain",
     across: s.lastColumn,
   });

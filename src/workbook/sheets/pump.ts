@@ -12,7 +12,7 @@ export const pump = defineSheet({
   name: "Pump",
   order: 4,
   build(s, job) {
-    s.widths([27, 13, 10, 14, 9, ...Array.from({ length: 10 }, () => 9.3)]);
+    s.widths([27, 14, 10, 14, 9, ...Array.from({ length: 10 }, () => 9.2)]);
     s.print({ landscape: true });
     s.title("Pump", "Lay out the pipe, type in the pumps you could buy from their makers' curves, then choose one.");
     s.caution(
