@@ -45,6 +45,8 @@
  *   the sheet's own check of blank inputs.
  * - A RILL function in a cell is one of about 60, and no more than 3 in a chain. Prefer `s.spill` of a table function, then read
  *   its cells: `parts.cell(3, 2)`, or `INDEX(TdhParts,3,2)`.
+ * - A list the user fills (prices, tickets, orders) ends its sheet and is `open: { rows }`: names and rules reach that far, and
+ *   blank rows have no cells in the file, so that they do not print. Call `s.checksHere()` above it.
  * - Text that a formula gives: kind "text" in a result or column.
  * - Plain cells take no array formula: use SUMPRODUCT, SUMIFS, INDEX/MATCH, or `s.spill`.
  * - Free pages (Quote, Crew): `s.widths([...])`, then `s.put(row, column, { value | formula, style, kind, across, link, name })`,

@@ -106,7 +106,7 @@ function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
   const at = (key: string): string => picked(suppliers, key);
   const shown = (formula: string): string => `=IF(PrintedName="","",${formula})`;
   s.put(s.row, 1, {
-    formula: '=IF(PrintedName="","No supplier yet","Purchase order "&PrintedOrderNumber&" to "&PrintedName)',
+    formula: '=IF(PrintedName="","No supplier yet","Purchase order "&IF(PrintedOrderNumber="","",PrintedOrderNumber&" ")&"to "&PrintedName)',
     style: "title",
     look: { size: 14 },
     across: s.lastColumn,
@@ -114,8 +114,8 @@ function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
   s.sheet.heights.set(s.row, 28);
   s.row += 2;
   const facts: readonly (readonly [string, string])[] = [
-    ["From", `CompanyName&", "&CompanyPhone`],
-    ["Deliver to", `SiteAddress&" ("&JobName&")"`],
+    ["From", `CompanyName&IF(CompanyPhone="","",", "&CompanyPhone)`],
+    ["Deliver to", `SiteAddress&IF(JobName="",""," ("&JobName&")")`],
     [
       "Wanted on",
       `IF(${at("wanted")}="","to be agreed",TEXT(${at("wanted")},"yyyy-mm-dd"))&IF(N(${at("loads")})=0,"",IF(${at("loads")}=1,", in one delivery",", in "&${at("loads")}&" deliveries"))`,
