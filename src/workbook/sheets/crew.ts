@@ -19,19 +19,28 @@ export const crew = defineSheet({
     s.print({ pagesHigh: 1, plain: true });
     letterhead(s);
     cautions(s);
-    s.row++;
+    gap(s);
     sequence(s, job);
     const right = { left: RIGHT, across: s.lastColumn - RIGHT + 1 };
-    const top = s.row + 1;
+    gap(s);
+    const top = s.row;
     levels(s, top);
     stones(s, { ...right, top: cuts(s, { ...right, top }) + 1 }, job);
-    const band = top + LEVEL_ROWS + 3;
+    s.row = top + LEVEL_ROWS + 2;
+    gap(s);
+    const band = s.row;
     plumbing(s, { left: 1, across: RIGHT - 2, top: band }, job);
     basin(s, { ...right, top: band }, job);
-    s.row = band + 7;
+    s.row = band + 6;
+    gap(s);
     signOff(s);
   },
 });
+
+/** A little room between two parts: the page is full. */
+function gap(s: SheetLayout): void {
+  s.sheet.heights.set(s.row++, 6);
+}
 
 function letterhead(s: SheetLayout): void {
   const last = s.lastColumn;
@@ -49,7 +58,8 @@ function letterhead(s: SheetLayout): void {
   };
   line(2, `=FeatureName&IF(SiteAddress="","",", "&SiteAddress)`, `=CompanyPhone&""`);
   line(3, `=IF(AccessNote="","","Access: "&AccessNote)`, `=IF(Estimator="","","Estimate: "&Estimator)`);
-  s.row = 5;
+  s.row = 4;
+  gap(s);
 }
 
 /** What the crew must not be hurt by: buried lines and pits, weights, mains, open water. */
