@@ -85,12 +85,13 @@ export function orderBook(s: SheetLayout): void {
   fillDown(
     s,
     table.column("what"),
-    `=MAP(${used("OrderItems")},LAMBDA(item,IF(item="","",XLOOKUP(item,TakeoffCodes,TakeoffDescriptions,"${UNKNOWN_ITEM}"))))`,
+    // The embedded grid shows a 0 for each blank of a column that is blank throughout.
+    `=IF(COUNTA(OrderItems)=0,"",MAP(${used("OrderItems")},LAMBDA(item,IF(item="","",XLOOKUP(item,TakeoffCodes,TakeoffDescriptions,"${UNKNOWN_ITEM}")))))`,
   );
   fillDown(
     s,
     table.column("amount"),
-    `=MAP(${used("OrderQuantities")},${used("OrderPrices")},LAMBDA(quantity,price,IF(COUNT(quantity,price)=2,ROUND(quantity*price,2),"")))`,
+    `=IF(COUNT(OrderQuantities)=0,"",MAP(${used("OrderQuantities")},${used("OrderPrices")},LAMBDA(quantity,price,IF(COUNT(quantity,price)=2,ROUND(quantity*price,2),""))))`,
   );
   const first = table.column("order");
   s.define("OrderLines", first.top, first.left, first.bottom, table.column("density").left);
