@@ -106,7 +106,8 @@ function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
   const at = (key: string): string => picked(suppliers, key);
   const shown = (formula: string): string => `=IF(PrintedName="","",${formula})`;
   s.put(s.row, 1, {
-    formula: '=IF(PrintedName="","No supplier yet","Purchase order "&IF(PrintedOrderNumber="","",PrintedOrderNumber&" ")&"to "&PrintedName)',
+    formula:
+      '=IF(PrintedName="","No supplier yet","Purchase order "&IF(PrintedOrderNumber="","",PrintedOrderNumber&" ")&"to "&PrintedName)',
     style: "title",
     look: { size: 14 },
     across: s.lastColumn,
