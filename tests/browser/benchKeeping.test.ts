@@ -49,7 +49,7 @@ describeInBrowser("what the bench keeps in the browser", () => {
     expect(Object.keys(unzipSync(saved)).some((part) => /^xl\/media\/rillwright\d+\.png$/.test(part))).toBe(true);
     expect(site2?.images?.some(({ altText, anchor }) => altText === "Plan" && anchor.from.row === 29)).toBe(true);
     await context.close();
-  });
+  }, 120_000);
 
   it("keeps the jobs of two open pages apart, and offers the one that was closed", async () => {
     const { context, page } = await site.open();
@@ -84,7 +84,7 @@ describeInBrowser("what the bench keeps in the browser", () => {
     await one.ready();
     await one.page.locator(".notice", { hasText: "Another job with unsaved changes is kept here: two.xlsx" }).waitFor();
     await context.close();
-  });
+  }, 180_000);
 
   it.each([
     [

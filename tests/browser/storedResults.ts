@@ -1,3 +1,4 @@
+import { dateToSerial } from "hucre";
 import { readXlsx } from "hucre/xlsx";
 import { cellName } from "../../src/host/address";
 import type { Recalculated } from "../../src/workbook/recalculate";
@@ -19,7 +20,8 @@ export async function storedAgree(bytes: Uint8Array, { results }: Recalculated):
   const different: string[] = [];
   for (const [key, result] of results) {
     const first = Array.isArray(result) ? (result as unknown[][])[0]?.[0] : result;
-    const held = stored.get(key) ?? "";
+    const kept = stored.get(key) ?? "";
+    const held = kept instanceof Date ? dateToSerial(kept) : kept;
     const same =
       typeof first === "number" && typeof held === "number"
         ? Math.abs(first - held) <= WITHIN * Math.max(1, Math.abs(first))

@@ -96,9 +96,12 @@ export function forgetSheetsPutAway(univer: Univer): void {
   const injector = univer.__getInjector();
   const books = injector.get(IUniverInstanceService);
   const validator = injector.get(SheetsDataValidationValidatorService);
-  const check = validator.validatorCell.bind(validator);
+  const stands = (unit: string, sheet: string): boolean =>
+    Boolean(books.getUnit<Workbook>(unit)?.getSheetBySheetId(sheet));
+  const checkCell = validator.validatorCell.bind(validator);
   validator.validatorCell = (unit, sheet, row, column) =>
-    books.getUnit<Workbook>(unit)?.getSheetBySheetId(sheet)
-      ? check(unit, sheet, row, column)
-      : Promise.resolve(DataValidationStatus.VALID);
+    stands(unit, sheet) ? checkCell(unit, sheet, row, column) : Promise.resolve(DataValidationStatus.VALID);
+  const checkRanges = validator.validatorRanges.bind(validator);
+  validator.validatorRanges = (unit, sheet, ranges) =>
+    stands(unit, sheet) ? checkRanges(unit, sheet, ranges) : Promise.resolve([]);
 }
