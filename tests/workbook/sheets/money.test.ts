@@ -383,6 +383,34 @@ describe("Rates", () => {
     expect(tried.verdict("Rates", "Codes that stand twice")).toBe("OK");
   });
 
+  it("takes 20,000 items of one's own, found from Takeoff to the last row", async () => {
+    const item = (index: number) => [
+      `Item ${index}`,
+      `N-${index}`,
+      "each",
+      index / 100,
+      4,
+      0,
+      0,
+      "Far Yard",
+      "material",
+      "yes",
+      46_113,
+    ];
+    const one = await demo({
+      RateTable: [...LINES.map(() => []), ...Array.from({ length: 20_000 }, (_, index) => item(index + 1))],
+      OwnLines: [[], [], [], [undefined, "n-19998", undefined, 5], [undefined, "N-20001", undefined, 1]],
+    });
+    const own = (row: number, key: (typeof TAKEOFF_KEYS)[number]) => one.value("OwnLines", row, column(key));
+    // 5 in packs of 4 are 8, at 199.98 each 1,599.84.
+    expect([own(4, "description"), own(4, "order"), own(4, "price"), own(4, "cost"), own(4, "supplier")]).toEqual([
+      ...["Item 19998", 8, 199.98, 1599.84],
+      "Far Yard",
+    ]);
+    expect(own(5, "look")).toBe("no cost");
+    expect([one.value("RateCount"), one.value("RateRepeats")]).toEqual([LINES.length + 20_000, 0]);
+  });
+
   it("keeps the codes that Takeoff reads from being changed", () => {
     const model = assemble(MONEY_SHEETS, "US", "demo");
     const codes = model.names.find(({ name }) => name === "RateCodes");
