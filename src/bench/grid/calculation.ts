@@ -55,6 +55,12 @@ export class Calculation {
     await this.run();
   }
 
+  /** Calculates some cells again, with what hangs on them. */
+  refresh(cells: readonly IUnitRange[]): Promise<void> {
+    this.dirty.push(...cells);
+    return this.run();
+  }
+
   /** Resolves when the results of everything written so far are there. */
   async settled(): Promise<void> {
     await this.run();

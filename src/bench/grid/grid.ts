@@ -11,6 +11,7 @@ import { toGrid } from "../reading/toGrid";
 import { unworkable, type Unworkable } from "../reading/unworkable";
 import type { Picture } from "../saving/pictures";
 import { Calculation } from "./calculation";
+import { differing } from "./differing";
 import { Edits, type Edit } from "./edits";
 import { guard } from "./guard";
 import { knownFunctions } from "./knownFunctions";
@@ -113,6 +114,8 @@ export class EmbeddedGrid {
       forgetSheetsPutAway(this.univer);
     }
     await this.calculation.opened();
+    // The first pass may take a cell before one it reads; whatever differs from the file is looked at again.
+    await this.calculation.refresh(differing(this.model, opened.workbook));
     await stage("Placing the pictures", 3);
     this.pictures.clear();
     for (const picture of picturesOf(opened.workbook)) await this.pictures.show(picture, true);
