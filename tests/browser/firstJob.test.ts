@@ -84,7 +84,8 @@ describeInBrowser("a first job", () => {
     await page.getByRole("button", { name: "Open here" }).click();
     await page.locator("#file-name", { hasText: "rillwright-us-blank.xlsx" }).waitFor();
     await typeJob(bench, blank, VISIT);
-    // The page is left in the middle of the job; what was typed a moment ago is there again.
+    // The page is left in the middle of the job; what was typed two seconds ago is there again.
+    await page.waitForTimeout(2000);
     await page.reload();
     await bench.ready();
     await page.locator(".notice", { hasText: "Your changes to rillwright-us-blank.xlsx" }).waitFor();
