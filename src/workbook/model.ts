@@ -93,6 +93,8 @@ export interface PrintSetup {
   readonly breaks: readonly number[];
   /** The last row that is printed, where tables that only formulas read stand below it. */
   readonly lastRow?: number;
+  /** The last column that is printed, where those right of it are for the screen. */
+  readonly lastColumn?: number;
   /** Set where the page has a letterhead of its own. */
   readonly plain?: boolean;
 }

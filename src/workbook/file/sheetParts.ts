@@ -2,7 +2,7 @@ import type { Cell, DataValidation, MergeRange, SheetChart, WriteSheet } from "h
 import { isDynamic, toFile } from "../formulaText";
 import { areaAddress } from "../layout/address";
 import type { CellModel, CellValue, ChartModel, NameModel, SheetModel, Validation } from "../model";
-import { lastPrintedRow, MARGINS, pageScale } from "../layout/paging";
+import { lastPrintedColumn, lastPrintedRow, MARGINS, pageScale } from "../layout/paging";
 import { rowsInFile } from "./openRows";
 import { differentialStyle, writerStyle } from "./styles";
 
@@ -54,7 +54,7 @@ export function writerSheet(sheet: SheetModel, names: readonly NameModel[], pape
         ? {}
         : {
             printArea: areaAddress(
-              { top: 1, left: 1, bottom: lastPrintedRow(sheet), right: sheet.widths.length },
+              { top: 1, left: 1, bottom: lastPrintedRow(sheet), right: lastPrintedColumn(sheet) },
               true,
             ),
           }),

@@ -25,10 +25,17 @@ export function lastPrintedRow(sheet: SheetModel): number {
   return sheet.print.lastRow ?? lastRowOf(sheet);
 }
 
+/** The last column on paper: those right of it are for the screen. */
+export function lastPrintedColumn(sheet: SheetModel): number {
+  return sheet.print.lastColumn ?? sheet.widths.length;
+}
+
 /** Percent at which the sheet's columns fit the width of a page. */
 export function pageScale(sheet: SheetModel): number {
   const paper = sheet.print.landscape ? PAPER.long : PAPER.short;
-  const width = sheet.widths.reduce((sum, characters) => sum + (characters * 7 + 5) / 96, 0);
+  const width = sheet.widths
+    .slice(0, lastPrintedColumn(sheet))
+    .reduce((sum, characters) => sum + (characters * 7 + 5) / 96, 0);
   const scale = Math.floor(((paper - MARGINS.left - MARGINS.right) / width) * 97);
   return Math.max(SCALES.least, Math.min(SCALES.most, scale));
 }

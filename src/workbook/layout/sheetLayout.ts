@@ -36,6 +36,8 @@ export interface PrintSpec {
   readonly titleRows?: readonly [number, number];
   /** The page has a letterhead of its own: no running head. */
   readonly plain?: boolean;
+  /** The last column to print; those right of it are for the screen. */
+  readonly lastColumn?: number;
 }
 
 /** Darkest first, each told apart in grey; series also differ in dash and marker. */
@@ -164,6 +166,7 @@ export class SheetLayout extends Page {
       pagesHigh: spec.pagesHigh ?? 0,
       ...(spec.titleRows ? { titleRows: spec.titleRows } : {}),
       ...(spec.plain ? { plain: true } : {}),
+      ...(spec.lastColumn ? { lastColumn: spec.lastColumn } : {}),
     };
   }
 

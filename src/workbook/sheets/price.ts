@@ -11,12 +11,12 @@ export const price = defineSheet({
   order: 13,
   turn: 1,
   build(s, job) {
-    s.widths([36, 20, 13, 13, 13, 13, 13, 13]);
+    s.widths([36, 19, 11, 11, 11, 11, 11, 11]);
     s.title(
       "Price",
       "Set markups, overhead and tax; price, margin and profit a day follow at once, for three options.",
     );
-    s.print({ landscape: true, titleRows: [1, 2] });
+    s.print({ titleRows: [1, 2] });
     settings(s, job);
     chosen(s);
     options(s, job);

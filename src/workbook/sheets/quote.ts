@@ -1,5 +1,6 @@
 import { defineSheet, type SheetLayout } from "../layout";
 import { hideBlankRows } from "../layout/conditions";
+import { STYLE } from "../layout/style";
 import { OPTIONS } from "./money/priceTable";
 import { list, QUOTE_CAUTIONS, QUOTE_COLUMNS, scope, sentence } from "./money/quoteText";
 import { EXCLUSION_ROWS, STAGE_ROWS } from "./money/quoteTerms";
@@ -43,6 +44,14 @@ function heading(s: SheetLayout): void {
     style: "plain",
     look: { color: "4F5D63" },
     across: 4,
+  });
+  // An estimate that is not finished must not look like an offer.
+  s.put(s.row + 2, 1, {
+    formula: `=IF(ChecksToFix=0,"","Draft, not to be signed: "&ChecksToFix&" checks on Start must be mended first.")`,
+    style: "plain",
+    look: { bold: true, color: STYLE.caution.color },
+    name: "QuoteDraft",
+    across: QUOTE_COLUMNS,
   });
   s.row += 3;
   const facts: readonly (readonly [string, string, string, string])[] = [

@@ -2,7 +2,7 @@ import { defineSheet, type SheetLayout, type TableRef } from "../layout";
 import { cellAddress } from "../layout/address";
 import { OWN_LINES } from "./money/demoPapers";
 import { lookUp, ownColumns, OWN_ROWS } from "./money/ownLines";
-import { TAKEOFF_NAMES } from "./money/takeoffColumns";
+import { TAKEOFF_KEYS, TAKEOFF_NAMES } from "./money/takeoffColumns";
 import { fillLines, sheetColumns } from "./money/takeoffLines";
 
 /** Every quantity of the job, with waste, rounded up to what can be bought, at the price list's prices. */
@@ -39,7 +39,8 @@ export const takeoff = defineSheet({
       strong: true,
       note: "Without the crew's and machines' hours of Labour.",
     });
-    s.print({ landscape: true, titleRows: [1, 2] });
+    // What follows is for the screen: paper as wide as all of it would be too small to read.
+    s.print({ landscape: true, titleRows: [1, 2], lastColumn: TAKEOFF_KEYS.indexOf("taxable") + 1 });
     markUnused(s, lines, own);
     checks(s);
     s.checksHere();

@@ -170,7 +170,7 @@ describe("Quote", () => {
       "CompanyName CompanyPhone Estimator ClientName SiteAddress JobName FeatureName QuoteNumber QuoteDate ValidDays Currency " +
       "Run Fall DropCount BedWidth BasinLength BasinWidth BasinHold BoulderTons LipStoneCount GravelTons DesignFlow " +
       "ScopeLines ExclusionLines OptionNames OptionTotals ChosenOption PriceBeforeTax TaxAmount PriceTotal " +
-      "StageNames StageShares StageAmounts"
+      "StageNames StageShares StageAmounts ChecksToFix"
     ).split(" "),
   );
 
@@ -214,9 +214,15 @@ describe("Quote", () => {
     expect(cells.length).toBeGreaterThan(40);
     expect(cells.filter(({ link }) => link !== undefined)).toEqual([]);
     expect(sheet?.widths.every((width) => width >= 10)).toBe(true);
-    expect(model.names.filter((name) => name.sheet === "Quote").map(({ name }) => name)).toEqual(["QuotePayments"]);
+    expect(model.names.filter((name) => name.sheet === "Quote").map(({ name }) => name)).toEqual(["QuoteDraft", "QuotePayments"]);
     // A look that depends on a formula may read its own row alone.
     for (const { formula } of sheet?.conditionals ?? []) expect(formula).toMatch(/^=\$A\d+=""$/);
+  });
+
+  it("says that it is a draft while a check of the job fails", async () => {
+    expect(tried.value("QuoteDraft")).toBe("");
+    const unfinished = await demo({ ChecksToFix: 3 });
+    expect(unfinished.value("QuoteDraft")).toMatch(/^Draft, not to be signed: 3 checks/);
   });
 
   it("offers every option with its price, and the quoted one in full", () => {

@@ -36,6 +36,7 @@ const NUMBERS = {
   LabourCost: 2480.35,
   MachineCost: 641.2,
   WorkingDays: 2.4,
+  ChecksToFix: 0,
 };
 
 /** The job as the money sheets see it, without the sheets that work it out. */

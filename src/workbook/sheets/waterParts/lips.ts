@@ -130,7 +130,7 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
     unit: "each",
     quantity: "=SpillBoxes",
     category: "Basin",
-    needs: ["SpillBoxes"],
+    needs: ["SpillBoxes", "DesignFlow"],
   });
   s.rate({
     code: "SPILLBOX",
