@@ -214,7 +214,10 @@ describe("Quote", () => {
     expect(cells.length).toBeGreaterThan(40);
     expect(cells.filter(({ link }) => link !== undefined)).toEqual([]);
     expect(sheet?.widths.every((width) => width >= 10)).toBe(true);
-    expect(model.names.filter((name) => name.sheet === "Quote").map(({ name }) => name)).toEqual(["QuoteDraft", "QuotePayments"]);
+    expect(model.names.filter((name) => name.sheet === "Quote").map(({ name }) => name)).toEqual([
+      "QuoteDraft",
+      "QuotePayments",
+    ]);
     // A look that depends on a formula may read its own row alone.
     for (const { formula } of sheet?.conditionals ?? []) expect(formula).toMatch(/^=\$A\d+=""$/);
   });
