@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { unzipSync } from "fflate";
+import { readFile } from "node:fs/promises";
+import { unzipSync, zipSync } from "fflate";
 import { readXlsx } from "hucre/xlsx";
 import { smallTemplate } from "../host/smallTemplate";
 import { BenchPage } from "./benchPage";
@@ -85,6 +86,55 @@ describeInBrowser("what the bench keeps in the browser", () => {
     await one.page.locator(".notice", { hasText: "Another job with unsaved changes is kept here: two.xlsx" }).waitFor();
     await context.close();
   }, 180_000);
+
+  it("hands over as a file what it cannot bring back", async () => {
+    const { context, page } = await site.open();
+    const bench = new BenchPage(page, site.address);
+    await bench.open();
+    await openOwn(bench, "mine.xlsx");
+    await bench.goTo("Site!B4");
+    await bench.type("1.3");
+    await kept(bench).waitFor();
+    // What is kept becomes a file the bench refuses, and the page that goes does not keep its own any more.
+    const refused = zipSync({ ...unzipSync(await smallTemplate()), "xl/vbaProject.bin": new Uint8Array(1) });
+    await page.evaluate(
+      (bytes) =>
+        new Promise((resolve) => {
+          indexedDB.open("rillwright").onsuccess = ({ target }) => {
+            const change = (target as IDBOpenDBRequest).result.transaction("drafts", "readwrite");
+            const drafts = change.objectStore("drafts");
+            const kept = drafts.get("current");
+            kept.onsuccess = () => drafts.put({ ...kept.result, bytes: new Uint8Array(bytes) }, "current");
+            change.oncomplete = () => {
+              IDBObjectStore.prototype.put = () => {
+                throw new Error("this page is going");
+              };
+              resolve(undefined);
+            };
+          };
+        }),
+      [...refused],
+    );
+    await page.reload();
+    await bench.ready();
+    expect(await page.locator("#file-name").innerText()).toBe("rillwright-us-demo.xlsx");
+    const told = page.locator(".notice", { hasText: "Your changes to mine.xlsx" });
+    const [file] = await Promise.all([
+      page.waitForEvent("download"),
+      told.getByRole("button", { name: "Save them as a file" }).click(),
+    ]);
+    const { sheets } = await readXlsx(new Uint8Array(await readFile(await file.path())), { readStyles: true });
+    expect(sheets.find(({ name }) => name === "Site")?.cells?.get("3,1")?.value).toBe(1.3);
+    // It is told of again until it is deleted.
+    await page.reload();
+    await bench.ready();
+    await told.getByRole("button", { name: "Delete them" }).click();
+    await page.waitForTimeout(300);
+    await page.reload();
+    await bench.ready();
+    expect(await told.count()).toBe(0);
+    await context.close();
+  }, 120_000);
 
   it.each([
     [

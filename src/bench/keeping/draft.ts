@@ -15,6 +15,8 @@ export interface Draft {
 
 const DATABASE = "rillwright";
 const STORE = "drafts";
+/** Begins the places of jobs that could not be brought back: no page takes them. */
+const ASIDE = "aside-";
 
 /** Whether a draft holds work that is in no file of the user's. */
 export function holdsWork({ saved, edits, pictures }: Draft): boolean {
@@ -27,7 +29,7 @@ export class DraftKeeper {
 
   /** Takes this page's place, and gives the job that was kept there last, if any. */
   async begin(): Promise<Draft | undefined> {
-    const kept = await allDrafts();
+    const kept = await pageDrafts();
     const newest = [...kept].sort(([, a], [, b]) => b.at - a.at).map(([slot]) => slot);
     this.slot = await takeSlot(newest);
     return kept.get(this.slot);
@@ -35,7 +37,7 @@ export class DraftKeeper {
 
   /** Jobs with unsaved work that no open page shows. */
   async waiting(): Promise<Draft[]> {
-    const [kept, held] = await Promise.all([allDrafts(), heldSlots()]);
+    const [kept, held] = await Promise.all([pageDrafts(), heldSlots()]);
     return [...kept]
       .filter(([slot, draft]) => slot !== this.slot && !held.has(slot) && holdsWork(draft))
       .map(([, draft]) => draft);
@@ -46,10 +48,24 @@ export class DraftKeeper {
     await inStore("readwrite", (store) => store.put(draft, this.slot));
   }
 
-  async forget(): Promise<void> {
-    const { slot } = this;
-    if (slot !== undefined) await inStore("readwrite", (store) => store.delete(slot));
+  /** Puts a job that could not be brought back where no other job takes its place. */
+  async setAside(draft: Draft): Promise<void> {
+    await inStore("readwrite", (store) => store.put(draft, `${ASIDE}${draft.at}`));
   }
+
+  /** The jobs that were set aside. */
+  async aside(): Promise<Draft[]> {
+    return [...(await allDrafts())].filter(([slot]) => slot.startsWith(ASIDE)).map(([, draft]) => draft);
+  }
+
+  async dropAside({ at }: Draft): Promise<void> {
+    await inStore("readwrite", (store) => store.delete(`${ASIDE}${at}`));
+  }
+}
+
+/** The jobs that pages keep. */
+async function pageDrafts(): Promise<Map<string, Draft>> {
+  return new Map([...(await allDrafts())].filter(([slot]) => !slot.startsWith(ASIDE)));
 }
 
 async function allDrafts(): Promise<Map<string, Draft>> {

@@ -1,7 +1,10 @@
+import { download } from "../../taskpane/download";
+import type { Draft, DraftKeeper } from "../keeping/draft";
+import { saveWorkbook } from "../saving/saveWorkbook";
 import { busy } from "./busy";
-import type { Files } from "./files";
+import { WORKBOOK, type Files } from "./files";
 import { OPENING_PARTS, type Job } from "./job";
-import { notice } from "./notices";
+import { notice, refusal } from "./notices";
 
 const FIRST_TEMPLATE = "rillwright-us-demo.xlsx";
 
@@ -14,12 +17,31 @@ export async function beginJob(job: Job, files: Files): Promise<void> {
       { label: "Drop them", act: () => void files.openBytes(draft.fileName, draft.bytes) },
     ]);
   }
+  await tellAside(job.keeper);
   const other = await job.waiting();
   if (!other) return;
   notice(`Another job with unsaved changes is kept here: ${other.fileName} of ${asTime(other.at)}.`, [
     // A new page takes the job that waits longest unseen: this one.
     { label: "Open it in a new tab", act: () => void window.open(location.href, "_blank", "noopener") },
   ]);
+}
+
+/** Work that could not be brought back is handed over as a file instead. */
+async function tellAside(keeper: DraftKeeper): Promise<void> {
+  for (const draft of await keeper.aside().catch(() => [])) {
+    notice(`Your changes to ${draft.fileName} of ${asTime(draft.at)} could not be brought back here; they are kept.`, [
+      { label: "Save them as a file", act: () => saveAside(draft) },
+      { label: "Delete them", act: () => void keeper.dropAside(draft) },
+    ]);
+  }
+}
+
+function saveAside({ fileName, bytes, edits, pictures }: Draft): void {
+  try {
+    download(fileName, saveWorkbook(bytes, { edits, pictures, results: [] }) as BlobPart, WORKBOOK);
+  } catch (error) {
+    refusal(`${fileName} was not saved: ${error instanceof Error ? error.message : String(error)}.`);
+  }
 }
 
 async function openDemo(files: Files): Promise<void> {

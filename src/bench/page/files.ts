@@ -6,7 +6,7 @@ import { busy, Stopped } from "./busy";
 import { OPENING_PARTS, SAVING_PARTS, type Job } from "./job";
 import { ask, notice, refusal } from "./notices";
 
-const WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+export const WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 const SAVED_SECONDS = 6;
 
 /** Opening and saving as a person asks for them: with care for what would be lost, progress, and a way to stop. */

@@ -1,5 +1,5 @@
 import type { EmbeddedGrid } from "../grid/grid";
-import { DraftKeeper, type Draft } from "../keeping/draft";
+import { DraftKeeper, holdsWork, type Draft } from "../keeping/draft";
 import { openWorkbook } from "../reading/openWorkbook";
 import { saveWorkbook } from "../saving/saveWorkbook";
 import type { Say } from "./busy";
@@ -15,7 +15,7 @@ export class Job {
   private saved = true;
   private timer: ReturnType<typeof setTimeout> | undefined;
   private opening = false;
-  private readonly keeper = new DraftKeeper();
+  readonly keeper = new DraftKeeper();
 
   constructor(
     private readonly grid: EmbeddedGrid,
@@ -53,7 +53,7 @@ export class Job {
     await this.keep();
   }
 
-  /** Opens what was kept last; undefined when nothing was, or when it cannot be opened any more. */
+  /** Opens what was kept last; undefined when nothing was, or when it had to be set aside. */
   async restore(say: Say): Promise<Draft | undefined> {
     const draft = await this.keeper.begin().catch(() => undefined);
     if (!draft) return undefined;
@@ -65,7 +65,7 @@ export class Job {
       this.kept();
       return draft;
     } catch {
-      await this.keeper.forget();
+      if (holdsWork(draft)) await this.keeper.setAside(draft);
       return undefined;
     }
   }
