@@ -3,14 +3,40 @@ import { defineConfig } from "vitest/config";
 
 const top = path.join(import.meta.dirname, "..");
 
+/** Tests of pure code: they share what they load, for loading it takes longer than running them. */
+const PURE = ["calc", "csv", "drawing", "functions", "published"].map((folder) => `tests/${folder}/**/*.test.ts`);
+/** Tests in a real browser, which keeps the second core busy. */
+const BROWSER = ["tests/browser/**/*.test.ts"];
+const ALL = ["tests/**/*.test.ts"];
+
 export default defineConfig({
   root: top,
   test: {
-    include: ["tests/**/*.test.ts"],
     // Random calls and recalculated workbooks share the machine with a browser; a slow test is not a wrong one.
     testTimeout: 60_000,
     hookTimeout: 120_000,
     expect: { poll: { timeout: 15_000 } },
     reporters: ["default", path.join(top, "tests/plainSummary.ts")],
+    // One group after the other, so that nothing else is measured beside a browser.
+    projects: [
+      {
+        extends: true,
+        test: { name: "pure", include: PURE, isolate: false, maxWorkers: 2, sequence: { groupOrder: 0 } },
+      },
+      {
+        extends: true,
+        test: {
+          name: "workbook",
+          include: ALL,
+          exclude: [...PURE, ...BROWSER],
+          maxWorkers: 2,
+          sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        extends: true,
+        test: { name: "browser", include: BROWSER, maxWorkers: 1, fileParallelism: false, sequence: { groupOrder: 2 } },
+      },
+    ],
   },
 });
