@@ -21,7 +21,7 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: "pure", include: PURE, isolate: false, maxWorkers: 2, sequence: { groupOrder: 0 } },
+        test: { name: "pure", include: PURE, isolate: false, maxWorkers: 1, sequence: { groupOrder: 0 } },
       },
       {
         extends: true,
