@@ -13,3 +13,8 @@ export function daySerial(iso: string): number | "" {
   const milliseconds = /^\d{4}-\d{2}-\d{2}$/.test(iso) ? Date.parse(`${iso}T00:00:00Z`) : NaN;
   return Number.isNaN(milliseconds) ? "" : (milliseconds - EPOCH) / DAY_MS;
 }
+
+/** The serial number of the day that a moment falls on where the user is. */
+export function dayOf(moment: Date): number {
+  return (Date.UTC(moment.getFullYear(), moment.getMonth(), moment.getDate()) - EPOCH) / DAY_MS;
+}
