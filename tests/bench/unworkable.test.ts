@@ -20,11 +20,15 @@ describe("formulas the bench cannot work out", () => {
     "='[2]Own prices'!$B$4",
     "=SUM('C:\\jobs\\[3]Own'!A1:A3)",
     "=OWNADDIN.PRICE(A1)",
+    "=SUM(A1:INDEX(A:A,B1))",
+    "=SUM(OFFSET(A1,0,0):B9)",
   ])("are told from the others: %s", (formula) => expect(isWorkable(formula, knows)).toBe(false));
 
   it.each([
     '=SUM(A1:A3)&" GETPIVOTDATA("',
     "=RILL.FTIN(A1)",
+    '=IF(A1,"so: "&SUM(A1:A3),"(no):")',
+    "=SUM('Own (old): mine'!A1:A3)",
     "=SUM(Prices[Cost])",
     "='Own (old)'!A1",
     "=LET(f,LAMBDA(x,x+1),f(2))",

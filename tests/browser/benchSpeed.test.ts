@@ -12,25 +12,23 @@ interface Edit {
   readonly typed: readonly string[];
   /** The number of the job that changes with it. */
   readonly follows: string;
-  /** Milliseconds the page may work until it shows; machines differ twofold. */
-  readonly budget: number;
 }
 
 /** Half a second, as a person waits without wondering. */
 const SHOWN_MS = 500;
 
-/** Edits as an estimator makes them. The fall moves nearly every formula of the workbook: DEVELOPERS.md, "Measured". */
+/** Edits as an estimator makes them; on the fall hangs nearly every formula of the workbook. */
 const EDITS: readonly Edit[] = [
-  { name: "Fall", typed: ["2.5", "3.1", "2.6", "3.3"], follows: "DesignHead", budget: 3 * SHOWN_MS },
-  { name: "PumpPrices", typed: ["431", "398", "455"], follows: "PriceTotal", budget: 2 * SHOWN_MS },
-  { name: "Markups", typed: ["35%", "28%", "31%"], follows: "PriceTotal", budget: 1.5 * SHOWN_MS },
+  { name: "Fall", typed: ["2.5", "3.1", "2.6", "3.3"], follows: "DesignHead" },
+  { name: "PumpPrices", typed: ["431", "398", "455"], follows: "PriceTotal" },
+  { name: "Markups", typed: ["35%", "28%", "31%"], follows: "PriceTotal" },
 ];
 
 describeInBrowser("the bench's speed", () => {
   let site: Site | undefined;
   afterAll(() => site?.close());
 
-  it("shows an edit of one price within half a second, and one that moves everything soon after", async () => {
+  it("shows an edit within half a second, also one on which everything hangs", async () => {
     const demo = await recalculate(readFileSync(DEMO));
     site = await startSite();
     const { context, page } = await site.open();
@@ -45,7 +43,7 @@ describeInBrowser("the bench's speed", () => {
       return 1000 * (metrics.find(({ name }) => name === "TaskDuration")?.value ?? NaN);
     };
     const quickest: number[] = [];
-    for (const { name, typed, follows, budget } of EDITS) {
+    for (const { name, typed, follows } of EDITS) {
       const area = parseArea(demo.names.get(name) ?? "");
       if (!area) throw new Error(`the demo has no ${name}`);
       const cell = { ...area, right: area.left, bottom: area.top };
@@ -65,7 +63,7 @@ describeInBrowser("the bench's speed", () => {
       console.info(`${name}: shown after ${rounded(waited)} ms, of which the page worked ${rounded(worked)} ms`);
       quickest.push(Math.min(...waited));
       // What other programs leave the page is not its own doing; each kind of edit must be quick when little is in the way.
-      expect(Math.min(...worked), name).toBeLessThan(budget);
+      expect(Math.min(...worked), name).toBeLessThan(SHOWN_MS);
     }
     // Nothing waits for longer than it works.
     expect(Math.min(...quickest)).toBeLessThan(SHOWN_MS);

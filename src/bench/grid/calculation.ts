@@ -2,7 +2,7 @@ import type { ICommandInfo, IUnitRange, Univer } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { IActiveDirtyManagerService } from "@univerjs/engine-formula";
 import { UNIT, type GridModel, type Spill } from "./model";
-import { knowSpills } from "./spillOrder";
+import { knowSpills } from "./order/spills";
 
 /** Each change of a spill's size can change the size of the next; more passes than this would be circular. */
 const MOST_PASSES = 8;
@@ -106,7 +106,7 @@ export class Calculation {
       changed.push(spill, ...(before ? [before] : []));
     }
     for (const [key, spill] of this.spills) if (!now.has(key)) changed.push(spill);
-    this.know(now);
+    if (changed.length > 0) this.know(now);
     return changed.map(({ sheetId, range }) => ({ unitId: UNIT, sheetId, range }));
   }
 

@@ -14,7 +14,7 @@ import type { Area } from "../../host/address";
 import { namedCells } from "../../host/places";
 import type { CellValue, Grid, NamedCells } from "../../host/port";
 import { shownValue, type Content } from "./content";
-import { spillKey } from "./spillOrder";
+import { spillKey } from "./order/spills";
 
 /** What a formula cell came to, for saving: one cell, or the rows of a spill. */
 export interface Result {

@@ -27,7 +27,8 @@ import { defaultTheme } from "@univerjs/themes";
 import type { Reasons } from "./reasons";
 import { rillDescriptions, rillFunctions } from "./rillFunctions";
 import { safeSort } from "./safeSort";
-import { orderBySpills } from "./spillOrder";
+import { keepOrder } from "./order/keptOrder";
+import { orderBySpills } from "./order/spills";
 
 /** The bench's own colour in place of the spreadsheet's, from the palest to the darkest. */
 const ACCENT = {
@@ -46,6 +47,7 @@ const ACCENT = {
 /** The embedded spreadsheet, bare: our functions in its engine, its own toolbar and menus off. */
 export function startUniver(container: HTMLElement, reasons: Reasons): { univer: Univer; api: FUniver } {
   orderBySpills();
+  keepOrder();
   const univer = new Univer({
     theme: { ...defaultTheme, primary: ACCENT },
     locale: LocaleType.EN_US,

@@ -1,7 +1,7 @@
 import type { IRange } from "@univerjs/core";
 import type { Sheet, Workbook } from "hucre";
 import { parseArea } from "../../host/address";
-import { spillKey } from "../grid/spillOrder";
+import { spillKey } from "../grid/order/spills";
 import { sheetId } from "./sheetId";
 
 /** Cells that hold the stored spill of a dynamic formula; the engine fills them again. */

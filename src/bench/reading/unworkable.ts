@@ -4,7 +4,7 @@ import { formulaOf } from "./contents";
 /** Cells of each sheet whose formulas the bench cannot work out, as "row,column"; it shows and keeps their stored results. */
 export type Unworkable = ReadonlyMap<string, ReadonlySet<string>>;
 
-/** Finds formulas that call functions the engine does not know, or that read other workbooks. */
+/** Finds formulas that call functions the engine does not know, or read other workbooks or ranges it loses sight of. */
 export function unworkable({ sheets }: Workbook, knows: (name: string) => boolean): Unworkable {
   return new Map(sheets.map((sheet) => [sheet.name, inSheet(sheet, knows)]));
 }
@@ -28,6 +28,8 @@ export function isWorkable(formula: string, knows: (name: string) => boolean): b
   // "[1]Prices!B4" and "'[1]Own prices'!B4" read a workbook that is not here; "Table[Column]" reads this one.
   if (/(?:^|[^\w\]])'?\[\d+\]/.test(bare)) return false;
   const plain = bare.replace(/'(?:[^']|'')*'!/g, "");
+  // The engine works "A1:INDEX(...)" out once, and then follows no change of where it ends.
+  if (/:\s*[A-Za-z_.]+\(|\)\s*:/.test(plain)) return false;
   // In these, a name before "(" can be one that the formula itself makes.
   if (/\b(?:LET|LAMBDA)\(/i.test(plain)) return true;
   return [...plain.matchAll(/([A-Za-z_][\w.]*)\(/g)].every(([, name = ""]) => knows(name.toUpperCase()));

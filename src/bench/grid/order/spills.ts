@@ -8,8 +8,17 @@ export function spillKey(sheetId: string, row: number, column: number): string {
   return `${sheetId}!${row},${column}`;
 }
 
+/** How often the areas were told anew. */
+let told = 0;
+
+/** Changes whenever a spill covers other cells. */
+export function areasKnown(): number {
+  return told;
+}
+
 /** Tells the order of calculation where formulas spill now. */
 export function knowSpills(spills: Iterable<readonly [key: string, range: IRange]>): void {
+  told++;
   areas.clear();
   for (const [key, range] of spills) areas.set(key, range);
 }

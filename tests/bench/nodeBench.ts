@@ -1,0 +1,75 @@
+import { createRequire } from "node:module";
+import type { FWorkbook } from "@univerjs/sheets/facade";
+import type { Injector } from "@univerjs/core";
+import { Calculation } from "../../src/bench/grid/calculation";
+import { GridModel, UNIT } from "../../src/bench/grid/model";
+import { keepOrder } from "../../src/bench/grid/order/keptOrder";
+import { orderBySpills } from "../../src/bench/grid/order/spills";
+import { Reasons } from "../../src/bench/grid/reasons";
+import { rillFunctions } from "../../src/bench/grid/rillFunctions";
+import { safeSort } from "../../src/bench/grid/safeSort";
+import { storedSpills } from "../../src/bench/reading/cellSets";
+import { openWorkbook } from "../../src/bench/reading/openWorkbook";
+import { toGrid } from "../../src/bench/reading/toGrid";
+import type { Content } from "../../src/bench/grid/content";
+import type { Area } from "../../src/host/address";
+
+/** The bench's engine without its page. */
+export interface NodeBench {
+  readonly grid: GridModel;
+  readonly calculation: Calculation;
+  readonly workbook: FWorkbook;
+  readonly injector: Injector;
+  /** Writes the first cell of an area, as typing does, and waits for what follows from it. */
+  type(area: Area, content: Content): Promise<void>;
+  close(): void;
+}
+
+/**
+ * Opens a workbook in the bench's engine. It loads in Node as CommonJS only, and our functions must extend the classes of
+ * that same copy, so a test that uses this puts that copy in place of the other with `vi.mock`, as `settling.test.ts` does.
+ */
+export async function openInNode(file: Uint8Array): Promise<NodeBench> {
+  const load = createRequire(import.meta.url);
+  const { LocaleType, LogLevel, Univer } = load("@univerjs/core") as typeof import("@univerjs/core");
+  const { FUniver } = load("@univerjs/core/facade") as typeof import("@univerjs/core/facade");
+  const { UniverSheetsNodeCorePreset } = load(
+    "@univerjs/preset-sheets-node-core",
+  ) as typeof import("@univerjs/preset-sheets-node-core");
+  orderBySpills();
+  keepOrder();
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: {} },
+    logLevel: LogLevel.ERROR,
+  });
+  for (const plugin of UniverSheetsNodeCorePreset().plugins) {
+    const [Plugin, config] = (Array.isArray(plugin) ? plugin : [plugin, {}]) as [{ pluginName: string }, object];
+    const extra =
+      Plugin.pluginName === "UNIVER_ENGINE_FORMULA_PLUGIN"
+        ? { function: [...rillFunctions(new Reasons()), ...safeSort()] }
+        : Plugin.pluginName === "SHEETS_FORMULA_PLUGIN"
+          ? { initialFormulaComputing: 0 }
+          : {};
+    univer.registerPlugin(Plugin as never, { ...config, ...extra } as never);
+  }
+  const api = FUniver.newAPI(univer);
+  const grid = new GridModel(univer, api);
+  const calculation = new Calculation(univer, api, grid, () => undefined);
+  const read = await openWorkbook("try.xlsx", file);
+  calculation.begin(storedSpills(read.workbook));
+  const workbook = api.createWorkbook({ ...toGrid(read), id: UNIT });
+  calculation.listen();
+  await calculation.opened();
+  return {
+    grid,
+    calculation,
+    workbook,
+    injector: univer.__getInjector(),
+    async type({ sheet, top, left }, content) {
+      workbook.getSheetByName(sheet)?.getRange(top, left, 1, 1).setValue(content);
+      await calculation.settled();
+    },
+    close: () => univer.dispose(),
+  };
+}
