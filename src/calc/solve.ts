@@ -18,7 +18,7 @@ const SMALLEST_SHARE = 1e-30;
  * @throws Problem when f has the same sign at both ends, is not a number somewhere, or the steps run out
  *
  * Source: T. R. Chandrupatla, "A new hybrid quadratic/bisection algorithm for finding the zero of a nonlinear
- * function without using derivatives", Advances in Engineering Software 28 (1997) 145-149 (from memory).
+ * function without using derivatives", Advances in Engineering Software 28 (1997) 145-149.
  */
 export function solveBracketed(
   f: (x: number) => number,

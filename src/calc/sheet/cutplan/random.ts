@@ -1,7 +1,7 @@
 /**
  * Numbers from 0 to below 1 that look random and are the same for the same start.
  *
- * Source: "mulberry32" by Tommy Ettinger, public domain (from memory).
+ * Source: "mulberry32" by Tommy Ettinger, public domain.
  */
 export function repeatableRandom(start: number): () => number {
   let state = start | 0;

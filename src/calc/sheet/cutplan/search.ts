@@ -38,7 +38,7 @@ const MOST_BOXES_AT_THE_END = 4096;
  *
  * Source: slicing trees with shape functions, L. Stockmeyer, "Optimal orientations of cells in slicing floorplan
  * designs", Information and Control 57 (1983) 91-101; annealing over them, D. F. Wong and C. L. Liu, "A new algorithm
- * for floorplan design", Design Automation Conference (1986) 101-107 (both from memory).
+ * for floorplan design", Design Automation Conference (1986) 101-107 (the first from memory).
  */
 export function searchPlan(
   pieces: readonly Blank[],
