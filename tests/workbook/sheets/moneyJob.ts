@@ -5,6 +5,7 @@ import { quote } from "../../../src/workbook/sheets/quote";
 import { rates } from "../../../src/workbook/sheets/rates";
 import { receipts } from "../../../src/workbook/sheets/receipts";
 import { reconcile } from "../../../src/workbook/sheets/reconcile";
+import { TAKEOFF_KEYS } from "../../../src/workbook/sheets/money/takeoffColumns";
 import { takeoff } from "../../../src/workbook/sheets/takeoff";
 
 /** Code, need, price, pack, waste, minimum: lines that round, meet packs exactly, have minimums, and need nothing. */
@@ -73,6 +74,9 @@ export const MONEY_SHEETS: readonly SheetDefinition[] = [
   receipts,
   reconcile,
 ];
+
+/** Where a column of Takeoff's tables stands, counted from 1. */
+export const takeoffColumn = (key: (typeof TAKEOFF_KEYS)[number]): number => TAKEOFF_KEYS.indexOf(key) + 1;
 
 /** An empty order book, for tests that fill their own. */
 export const NO_PAPERS = {

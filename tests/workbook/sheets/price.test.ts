@@ -1,0 +1,96 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { COST_KINDS, TAX_BASES } from "../../../src/calc/money/costKinds";
+import { buildPrice, type PriceParts } from "../../calc/money/priceBuildUp";
+import { MONEY_SHEETS } from "./moneyJob";
+import { Tried, type Typed } from "./tried";
+
+const demo = (typed: Typed = {}): Promise<Tried> => Tried.of(MONEY_SHEETS, "US", "demo", typed);
+
+let tried: Tried;
+beforeAll(async () => {
+  tried = await demo();
+});
+
+describe("Price", () => {
+  const MARKUPS = { material: 0.32, labour: 0.42, machine: 0.25, subcontract: 0.15, haulage: 0.15, other: 0.1 };
+  const demoLines = { material: 176.4, subcontract: 640, other: 85 }; // the three lines of the user's own in the demo
+  const taken = { material: 7.81 + 100 + 108.9 + 460 + 10.01 + demoLines.material, haulage: 230 };
+  const base: PriceParts = {
+    costs: { ...taken, labour: 2480.35, machine: 641.2, subcontract: 640, other: 85 },
+    markups: MARKUPS,
+    overhead: { share: 0.12 },
+    overheadMarkup: 0.12,
+    contingency: 0.05,
+    contingencyMarkup: 0.1,
+    taxRate: 0.065,
+    taxable: taken.material + taken.haulage,
+    taxBase: "materials with markup",
+    roundTo: 10,
+  };
+  const cents = (amount: unknown): number => Math.round((amount as number) * 100);
+
+  const agrees = (one: Tried, parts: PriceParts): void => {
+    const expected = buildPrice(parts);
+    expect(cents(one.value("TotalCost"))).toBe(expected.totalCost);
+    expect(cents(one.value("PriceBeforeTax"))).toBe(expected.priceBeforeTax);
+    expect(cents(one.value("TaxAmount"))).toBe(expected.tax);
+    expect(cents(one.value("PriceTotal"))).toBe(expected.priceTotal);
+    expect(one.number("GrossMargin")).toBeCloseTo(expected.grossMargin, 9);
+  };
+
+  it("builds the price up as the calculations do", () => agrees(tried, base));
+
+  it.each(TAX_BASES)("with tax on %s, not rounded", async (taxBase) => {
+    agrees(await demo({ TaxBase: taxBase, RoundTo: 0 }), { ...base, taxBase, roundTo: 0 });
+  });
+
+  it("with overhead by crew hours, and other markups", async () => {
+    const one = await demo({ OverheadBy: "crew hours", OverheadPerHour: 14.3, Markups: [[0.5]] });
+    agrees(one, { ...base, overhead: { perHour: 14.3, hours: 62 }, markups: { ...MARKUPS, material: 0.5 } });
+  });
+
+  it.each([
+    ["B", { material: 385, labour: 210 }],
+    ["C", { material: 495, labour: 180 }],
+  ])("for option %s with the changes of its cost", async (letter, changes) => {
+    const one = await demo({ ChosenOption: letter });
+    const costs = { ...base.costs };
+    for (const kind of COST_KINDS) costs[kind] = (costs[kind] ?? 0) + ((changes as Record<string, number>)[kind] ?? 0);
+    agrees(one, { ...base, costs });
+  });
+
+  it("leaves options without a name out, and says when one of them is quoted", async () => {
+    const one = await demo({ ChosenOption: "C", OptionNames: [["As designed"], [""], [""]] });
+    expect(one.value("PriceTotal")).toBe("");
+    expect(one.verdict("Price", "The quoted option")).toBe("FIX");
+    expect(one.value("OptionTotals", 1, 3)).toBe("");
+    expect(one.errors("Quote")).toEqual([]);
+  });
+
+  it("finds the smallest markup on every line that keeps the margin", async () => {
+    const row = (one: Tried): number => one.number("SmallestMarkups", 1, 1);
+    const markup = row(tried);
+    const all = Array.from({ length: 8 }, () => [markup]);
+    const kept = await demo({ Markups: all, RoundTo: 0 });
+    const lost = await demo({ Markups: all.map(() => [markup - 0.002]), RoundTo: 0 });
+    expect(kept.verdict("Price", "Gross margin")).toBe("OK");
+    expect(lost.verdict("Price", "Gross margin")).toBe("FIX");
+    // margin 0.3: markup on the job's own cost 0.3 / 0.7
+    expect(tried.number("MarkupWanted")).toBeCloseTo(0.428571, 6);
+  });
+
+  it("keeps the payments to the cent, and says when their shares do not add up", async () => {
+    const stages = [1, 2, 3, 4, 5, 6].map((row) => cents(tried.value("StageAmounts", row)));
+    expect(stages.reduce((sum, each) => sum + each, 0)).toBe(cents(tried.value("PriceTotal")));
+    expect(cents(tried.value("QuotePayments"))).toBe(cents(tried.value("PriceTotal")));
+    const short = await demo({ StageShares: [[0.2]] });
+    expect(["FIX", "ERROR"]).toContain(short.verdict("Price", "Payment stages"));
+  });
+
+  it("gives the odds of the quoted cost", () => {
+    // Likely = direct cost of option A.
+    const direct = Object.values(base.costs).reduce((sum, cost) => sum + (cost ?? 0), 0);
+    expect(tried.number("CostOdds", 2, 2)).toBeCloseTo(direct, 2);
+    expect(tried.number("CostOdds", 5, 2)).toBeGreaterThan(tried.number("CostOdds", 3, 2));
+  });
+});

@@ -1,0 +1,84 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { assemble } from "../../../src/workbook/assemble";
+import { namesIn } from "../../../src/workbook/lint/formula";
+import { LINES, MONEY_SHEETS } from "./moneyJob";
+import { Tried, type Typed } from "./tried";
+
+const demo = (typed: Typed = {}): Promise<Tried> => Tried.of(MONEY_SHEETS, "US", "demo", typed);
+
+let tried: Tried;
+beforeAll(async () => {
+  tried = await demo();
+});
+
+describe("Quote", () => {
+  /** What a client may read. */
+  const MAY_READ = new Set(
+    (
+      "CompanyName CompanyPhone Estimator ClientName SiteAddress JobName FeatureName QuoteNumber QuoteDate ValidDays Currency " +
+      "Run Fall DropCount BedWidth BasinLength BasinWidth BasinHold BoulderTons LipStoneCount GravelTons DesignFlow " +
+      "ScopeLines ExclusionLines OptionNames OptionTotals ChosenOption PriceBeforeTax TaxAmount PriceTotal " +
+      "StageNames StageShares StageAmounts ChecksToFix"
+    ).split(" "),
+  );
+
+  it("reads nothing that a client must not know", () => {
+    for (const system of ["US", "SI"] as const) {
+      const sheet = assemble(MONEY_SHEETS, system, "demo").sheets.find(({ name }) => name === "Quote");
+      const formulas = [...(sheet?.rows.values() ?? [])].flatMap((cells) =>
+        [...cells.values()].flatMap(({ formula }) => formula ?? []),
+      );
+      expect(formulas.length).toBeGreaterThan(40);
+      for (const formula of formulas) {
+        expect(formula, "no other sheet is read by address").not.toContain("!");
+        for (const name of namesIn(formula.slice(1))) expect(MAY_READ, formula).toContain(name);
+      }
+    }
+  });
+
+  it("shows no cost, markup or margin among its numbers", () => {
+    const secret = new Set(
+      [
+        ...["TotalCost", "MaterialCost", "GrossMargin", "WantedMargin", "OverheadShare", "ContingencyShare"].map(
+          (name) => tried.value(name),
+        ),
+        ...[1, 2, 3, 4, 5, 6, 7, 8].flatMap((row) =>
+          ["CostsA", "CostsB", "CostsC", "Markups"].map((name) => tried.value(name, row)),
+        ),
+        ...LINES.map((_, index) => tried.value("TakeoffCosts", index + 1)),
+      ].filter((value) => typeof value === "number" && value !== 0),
+    );
+    // A share of the payments may happen to equal a markup; no amount of money may equal a cost.
+    const shown = tried.numbers("Quote").filter((value) => value > 1);
+    expect(shown.length).toBeGreaterThan(8);
+    for (const value of shown) expect(secret).not.toContain(value);
+  });
+
+  it("hides nothing: no messages, rules, charts, links, hidden columns or names that a client could open", () => {
+    const model = assemble(MONEY_SHEETS, "US", "demo");
+    const sheet = model.sheets.find(({ name }) => name === "Quote");
+    expect([sheet?.validations, sheet?.charts, sheet?.hidden]).toEqual([[], [], undefined]);
+    const cells = [...(sheet?.rows.values() ?? [])].flatMap((row) => [...row.values()]);
+    expect(cells.length).toBeGreaterThan(40);
+    expect(cells.filter(({ link }) => link !== undefined)).toEqual([]);
+    expect(sheet?.widths.every((width) => width >= 10)).toBe(true);
+    expect(model.names.filter((name) => name.sheet === "Quote").map(({ name }) => name)).toEqual([
+      "QuoteDraft",
+      "QuotePayments",
+    ]);
+    // A look that depends on a formula may read its own row alone.
+    for (const { formula } of sheet?.conditionals ?? []) expect(formula).toMatch(/^=\$A\d+=""$/);
+  });
+
+  it("says that it is a draft while a check of the job fails", async () => {
+    expect(tried.value("QuoteDraft")).toBe("");
+    const unfinished = await demo({ ChecksToFix: 3 });
+    expect(unfinished.value("QuoteDraft")).toMatch(/^Draft, not to be signed: 3 checks/);
+  });
+
+  it("offers every option with its price, and the quoted one in full", () => {
+    const totals = [1, 3, 5].map((at) => tried.number("OptionTotals", 1, at));
+    for (const total of totals) expect(tried.numbers("Quote")).toContain(total);
+    expect(totals[0]).toBe(tried.number("PriceTotal"));
+  });
+});

@@ -1,0 +1,67 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { assemble } from "../../../src/workbook/assemble";
+import type { TAKEOFF_KEYS } from "../../../src/workbook/sheets/money/takeoffColumns";
+import { LINES, MONEY_SHEETS, takeoffColumn } from "./moneyJob";
+import { Tried, type Typed } from "./tried";
+
+const demo = (typed: Typed = {}): Promise<Tried> => Tried.of(MONEY_SHEETS, "US", "demo", typed);
+
+let tried: Tried;
+beforeAll(async () => {
+  tried = await demo();
+});
+
+describe("Rates", () => {
+  it("builds an hour up from wage and burden", () => {
+    // 7.65 + 2.4 + 8.8 + 3.1 + 6.4 + 5.7 + 1.8 = 35.85 %; 37.50 × 1.3585 = 50.94375; (50.94 + 42.45 + 31.79) / 3 = 41.73
+    expect(tried.number("BurdenTotal")).toBeCloseTo(0.3585, 9);
+    expect(tried.value("LabourHourRates", 1)).toBe(50.94);
+    expect(tried.value("CrewHourRate")).toBe(41.73);
+    // 41 + 9.80 + 6.20 = 57.00; 0.7 × 57 + 0.3 × 46.30 = 53.79
+    expect(tried.value("MachineHourRate")).toBe(53.79);
+  });
+
+  it("finds codes that stand twice", async () => {
+    const one = await demo({ RateCodes: [...LINES.map(() => []), ["NEW"], ["new"]] });
+    expect(one.verdict("Rates", "Codes that stand twice")).toBe("FIX");
+    expect(tried.verdict("Rates", "Codes that stand twice")).toBe("OK");
+  });
+
+  it("takes 20,000 items of one's own, found from Takeoff to the last row", async () => {
+    const item = (index: number) => [
+      `Item ${index}`,
+      `N-${index}`,
+      "each",
+      index / 100,
+      4,
+      0,
+      0,
+      "Far Yard",
+      "material",
+      "yes",
+      46_113,
+    ];
+    const one = await demo({
+      RateTable: [...LINES.map(() => []), ...Array.from({ length: 20_000 }, (_, index) => item(index + 1))],
+      OwnLines: [[], [], [], [undefined, "n-19998", undefined, 5], [undefined, "N-20001", undefined, 1]],
+    });
+    const own = (row: number, key: (typeof TAKEOFF_KEYS)[number]) => one.value("OwnLines", row, takeoffColumn(key));
+    // 5 in packs of 4 are 8, at 199.98 each 1,599.84.
+    expect([own(4, "description"), own(4, "order"), own(4, "price"), own(4, "cost"), own(4, "supplier")]).toEqual([
+      ...["Item 19998", 8, 199.98, 1599.84],
+      "Far Yard",
+    ]);
+    expect(own(5, "look")).toBe("no cost");
+    expect([one.value("RateCount"), one.value("RateRepeats")]).toEqual([LINES.length + 20_000, 0]);
+  });
+
+  it("keeps the codes that Takeoff reads from being changed", () => {
+    const model = assemble(MONEY_SHEETS, "US", "demo");
+    const codes = model.names.find(({ name }) => name === "RateCodes");
+    const sheet = model.sheets.find(({ name }) => name === "Rates");
+    const unlocked = (row: number): boolean | undefined =>
+      sheet?.rows.get((codes?.area.top ?? 0) + row)?.get(codes?.area.left ?? 0)?.style.unlocked;
+    expect(LINES.map((_, index) => unlocked(index))).toEqual(LINES.map(() => undefined));
+    expect(unlocked(LINES.length)).toBe(true);
+  });
+});
