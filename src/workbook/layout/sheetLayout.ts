@@ -1,4 +1,5 @@
 import type { Ref } from "./address";
+import { addChart, type ChartSpec } from "./charts";
 import { addChecks } from "./checks";
 import { addInput, addResult, type InputSpec, type ResultSpec } from "./forms";
 import type { CheckSpec, Job, RateLine, TakeoffLine } from "./job";
@@ -6,27 +7,6 @@ import { Page } from "./page";
 import { pageBreaks } from "./paging";
 import { addSpill, type SpillRef, type SpillSpec } from "./spills";
 import { addTable, type TableRef, type TableSpec } from "./tables";
-
-export interface ChartSpec {
-  readonly title: string;
-  /** What it shows, for those who cannot see it. */
-  readonly description: string;
-  readonly xTitle: string;
-  readonly yTitle: string;
-  /** Areas of one column each: `spill.body.column(1)`. */
-  readonly series: readonly {
-    readonly title: string;
-    readonly x: Ref;
-    readonly y: Ref;
-    readonly dashed?: boolean;
-    readonly markers?: boolean;
-    readonly line?: boolean;
-  }[];
-  /** Rows of the sheet it covers. */
-  readonly rows?: number;
-  /** The sheet column it begins at; 1 if left out. */
-  readonly at?: number;
-}
 
 export interface PrintSpec {
   readonly landscape?: boolean;
@@ -39,9 +19,6 @@ export interface PrintSpec {
   /** The last column to print; those right of it are for the screen. */
   readonly lastColumn?: number;
 }
-
-/** Darkest first, each told apart in grey; series also differ in dash and marker. */
-const SERIES_COLORS = ["2B4A52", "B0752A", "7A8F96", "5A1F14"];
 
 /** Height of the row between sections, in points. */
 const GAP = 9;
@@ -142,21 +119,7 @@ export class SheetLayout extends Page {
   }
 
   chart(spec: ChartSpec): void {
-    const rows = spec.rows ?? 18;
-    this.sheet.charts.push({
-      title: spec.title,
-      description: spec.description,
-      xTitle: spec.xTitle,
-      yTitle: spec.yTitle,
-      series: spec.series.map(({ x, y, ...rest }, index) => ({
-        ...rest,
-        x: x.address,
-        y: y.address,
-        color: SERIES_COLORS[index % SERIES_COLORS.length] ?? "1F2A2E",
-      })),
-      area: { top: this.row, left: spec.at ?? 1, bottom: this.row + rows - 1, right: this.lastColumn },
-    });
-    this.row += rows;
+    addChart(this, spec);
   }
 
   print(spec: PrintSpec): void {

@@ -2,7 +2,7 @@ import { Ref } from "./address";
 import { hideBlankRows, whenFilled } from "./conditions";
 import { formatOf, type Kind } from "./formats";
 import type { Page } from "./page";
-import { besideNumbers, head } from "./tables";
+import { besideNumbers, head } from "./tableHead";
 
 /** One column of a spilled table: how its numbers show, and its own title where the function gives none. */
 export interface SpillColumn {

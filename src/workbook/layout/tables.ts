@@ -1,34 +1,12 @@
-import type { CellValue, Style } from "../model";
-import { Ref, areaAddress, cellAddress } from "./address";
-import { bare, hideBlankRows } from "./conditions";
-import { formatOf, unitOf, type Kind } from "./formats";
-import { validationFor, type InputSpec } from "./forms";
+import type { CellValue } from "../model";
+import { Ref, areaAddress } from "./address";
+import { hideBlankRows } from "./conditions";
+import { formatOf } from "./formats";
+import { validationFor } from "./forms";
 import type { Both } from "./job";
 import type { Page } from "./page";
-import { FONT_SIZE } from "./style";
-
-/** One column of a table: an input column, or one with a formula, or fixed texts. */
-export interface ColumnSpec {
-  readonly key: string;
-  readonly title: string;
-  readonly kind: Kind;
-  readonly unit?: Both<string>;
-  /** Defined name of the column's cells. */
-  readonly name?: string;
-  /** The user types here. */
-  readonly input?: Pick<InputSpec, "min" | "max" | "whole" | "choices" | "message">;
-  /**
-   * Formula of every row. "[key]" is this row's cell of another column, "[key:all]" that whole column,
-   * "[key:above]" its cell in the row above (in the first row the heading), "[#]" the row's number from 1.
-   * An input column may have one too: the user may type over it.
-   */
-  readonly formula?: string;
-  /** Fixed texts or numbers, one for each row. */
-  readonly fixed?: readonly CellValue[];
-  readonly format?: string;
-  /** Sheet columns this one takes (merged); 1 if left out. */
-  readonly across?: number;
-}
+import { fillIn, placeOf, placesOf, type ColumnSpec } from "./tableColumns";
+import { besideNumbers, head } from "./tableHead";
 
 export interface TableSpec {
   /** Defined name of the body (header not included). */
@@ -70,12 +48,7 @@ export interface TableRef {
 
 export function addTable(page: Page, spec: TableSpec): TableRef {
   const left = spec.at ?? 1;
-  const places = new Map<string, number>();
-  let next = left;
-  for (const column of spec.columns) {
-    places.set(column.key, next);
-    next += column.across ?? 1;
-  }
+  const [places, next] = placesOf(spec.columns, left);
   const right = next - 1;
   const headRow = page.row;
   const top = headRow + 1;
@@ -141,35 +114,6 @@ export function addTable(page: Page, spec: TableSpec): TableRef {
   return table;
 }
 
-function placeOf(places: ReadonlyMap<string, number>, key: string, sheet: string): number {
-  const at = places.get(key);
-  if (at === undefined) throw new Error(`${sheet}: a table has no column "${key}"`);
-  return at;
-}
-
-/** Title and unit over a column; a currency is taken from the job. */
-export function head(
-  page: Page,
-  row: number,
-  at: number,
-  column: Pick<ColumnSpec, "title" | "kind" | "unit" | "across">,
-): void {
-  const unit = column.unit !== undefined ? page.job.pick(column.unit) : unitOf(column.kind, page.job.system);
-  const style = column.kind === "text" ? "headText" : "head";
-  const across = column.across ?? 1;
-  const text = unit && !unit.startsWith("=") ? `${column.title} (${unit})` : column.title;
-  page.fitHeight(row, unit.startsWith("=") ? `${text} ($)` : text, page.charactersAcross(at, across), FONT_SIZE, true);
-  const look = besideNumbers(column.kind === "text" && at > 1);
-  if (unit.startsWith("="))
-    page.put(row, at, { formula: `="${column.title} ("&${bare(unit)}&")"`, style, look, across });
-  else page.put(row, at, { value: text, style, look, across });
-}
-
-/** Text that stands right of a number keeps a little room from it. */
-export function besideNumbers(needed: boolean): Style {
-  return needed ? { indent: 1 } : {};
-}
-
 function bodyCell(
   page: Page,
   row: number,
@@ -195,23 +139,6 @@ function bodyCell(
     across,
   });
   if (isText && typed && typeof given === "string") page.fitHeight(row, given, page.charactersAcross(at, across));
-}
-
-/** Puts cell addresses where a column's formula says "[key]". */
-function fillIn(
-  text: string,
-  row: number,
-  top: number,
-  bottom: number,
-  places: ReadonlyMap<string, number>,
-  sheet: string,
-): string {
-  return text.replace(/\[(#|[a-zA-Z][\w]*)(:all|:above)?\]/g, (_, key: string, which?: string) => {
-    if (key === "#") return String(row - top + 1);
-    const at = placeOf(places, key, sheet);
-    if (which === ":all") return areaAddress({ top, left: at, bottom, right: at }, true);
-    return cellAddress(which === ":above" ? row - 1 : row, at);
-  });
 }
 
 function totals(page: Page, spec: TableSpec, places: ReadonlyMap<string, number>, top: number, bottom: number): void {

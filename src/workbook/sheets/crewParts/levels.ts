@@ -1,6 +1,6 @@
 import type { SheetLayout } from "../../layout";
 import { hideBlankRows } from "../../layout/conditions";
-import { head } from "../../layout/tables";
+import { head } from "../../layout/tableHead";
 import { heading } from "./heading";
 
 /** The pit, the basin, the berm, twelve lips and three points of the user's own. */

@@ -2,7 +2,7 @@ import { unitLabel } from "../../../calc/quantity/measures";
 import type { Job, SheetLayout } from "../../layout";
 import { hideBlankRows } from "../../layout/conditions";
 import { formatOf, type Kind } from "../../layout/formats";
-import { head } from "../../layout/tables";
+import { head } from "../../layout/tableHead";
 import { PIECES } from "../linerParts/pieces";
 import { heading } from "./heading";
 

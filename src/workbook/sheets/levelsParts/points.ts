@@ -1,7 +1,7 @@
 import { hideBlankRows } from "../../layout/conditions";
 import { formatOf } from "../../layout/formats";
 import { validationFor } from "../../layout/forms";
-import { head } from "../../layout/tables";
+import { head } from "../../layout/tableHead";
 import type { Job, SheetLayout } from "../../layout";
 
 const MOST_DROPS = 12;

@@ -1,7 +1,7 @@
 import { COST_KINDS } from "../../../calc/money/costKinds";
 import { Ref, type SheetLayout, type TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
-import type { ColumnSpec } from "../../layout/tables";
+import type { ColumnSpec } from "../../layout/tableColumns";
 import { cellOf, fillDown } from "./cells";
 import { LOOKED_UP, TAKEOFF_KEYS, TITLES, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
 

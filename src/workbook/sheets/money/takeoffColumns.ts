@@ -1,6 +1,6 @@
 import { COST_KINDS } from "../../../calc/money/costKinds";
 import { columnLetters } from "../../layout/address";
-import type { ColumnSpec } from "../../layout/tables";
+import type { ColumnSpec } from "../../layout/tableColumns";
 
 /** The columns of Takeoff, in order. */
 export const TAKEOFF_KEYS = [

@@ -1,6 +1,6 @@
 import type { Job, PlacedTakeoffLine, SheetLayout, TableRef } from "../../layout";
 import { bare, whenFilled } from "../../layout/conditions";
-import type { ColumnSpec } from "../../layout/tables";
+import type { ColumnSpec } from "../../layout/tableColumns";
 import { RATE_COLUMNS, RATE_TABLE } from "../../rateColumns";
 import { cellOf, fill } from "./cells";
 import { LOOKED_UP, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";

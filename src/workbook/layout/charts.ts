@@ -1,0 +1,44 @@
+import type { Ref } from "./address";
+import type { Page } from "./page";
+
+export interface ChartSpec {
+  readonly title: string;
+  /** What it shows, for those who cannot see it. */
+  readonly description: string;
+  readonly xTitle: string;
+  readonly yTitle: string;
+  /** Areas of one column each: `spill.body.column(1)`. */
+  readonly series: readonly {
+    readonly title: string;
+    readonly x: Ref;
+    readonly y: Ref;
+    readonly dashed?: boolean;
+    readonly markers?: boolean;
+    readonly line?: boolean;
+  }[];
+  /** Rows of the sheet it covers. */
+  readonly rows?: number;
+  /** The sheet column it begins at; 1 if left out. */
+  readonly at?: number;
+}
+
+/** Darkest first, each told apart in grey; series also differ in dash and marker. */
+const SERIES_COLORS = ["2B4A52", "B0752A", "7A8F96", "5A1F14"];
+
+export function addChart(page: Page, spec: ChartSpec): void {
+  const rows = spec.rows ?? 18;
+  page.sheet.charts.push({
+    title: spec.title,
+    description: spec.description,
+    xTitle: spec.xTitle,
+    yTitle: spec.yTitle,
+    series: spec.series.map(({ x, y, ...rest }, index) => ({
+      ...rest,
+      x: x.address,
+      y: y.address,
+      color: SERIES_COLORS[index % SERIES_COLORS.length] ?? "1F2A2E",
+    })),
+    area: { top: page.row, left: spec.at ?? 1, bottom: page.row + rows - 1, right: page.lastColumn },
+  });
+  page.row += rows;
+}
