@@ -55,6 +55,5 @@ export function basinDepth(volume: number, basin: BasinShape): number {
         `got ${sayBoth("water", volume)}: give a longer or wider basin`,
     );
   }
-  if (volume === 0) return 0;
   return solveBracketed((depth) => basinHold(basin, depth) - volume, 0, DEEPEST_BASIN, "the depth of the basin");
 }

@@ -101,7 +101,6 @@ export function flowAtDepth(bed: Bed, depth: number): NormalFlow {
  */
 export function normalFlow(flow: number, bed: Bed): NormalFlow {
   requireRange("flow", flow, BED_RANGE.flow.min, BED_RANGE.flow.max, "m³/s");
-  if (flow === 0) return flowAtDepth(bed, 0);
   const carried = (depth: number): number => {
     const { area, speed } = flowAtDepth(bed, depth);
     return area * speed;

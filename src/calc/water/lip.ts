@@ -87,7 +87,6 @@ export function lipDepth(flow: number, width: number, lip: Lip = USUAL_LIP): num
         `got ${sayBoth("flow", flow)}: give a wider lip`,
     );
   }
-  if (flow === 0) return 0;
   return solveBracketed((depth) => lipFlow(width, depth, lip) - flow, 0, deepest, "the sheet depth");
 }
 

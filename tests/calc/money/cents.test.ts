@@ -10,6 +10,10 @@ describe("cents", () => {
     expect(roundCents(2.675)).toBe(2.68);
     expect(lineCents(7, 1.115)).toBe(781);
     expect(lineCents(-7, 1.115)).toBe(-781);
+    // Far from half a cent: 3 × 1.119 = 3.357, 3 × 1.111 = 3.333.
+    expect(lineCents(3, 1.119)).toBe(336);
+    expect(lineCents(3, 1.111)).toBe(333);
+    expect(lineCents(-3, 1.119)).toBe(-336);
   });
 
   it("drop the noise of a turned quantity before it meets a price", () => {

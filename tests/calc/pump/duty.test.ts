@@ -101,6 +101,12 @@ describe("dutyPoint", () => {
       { flow: 0.004, head: 4 },
     ]);
     expect(dutyPoint(curve, system(0.5))).toEqual({ state: "off its curve", flow: 0.004, head: 4 });
+    // Two at 0.8 speed end at 2 × 0.8 × 0.004 m³/s and 0.8² × 4 m.
+    expect(dutyPoint(curve, system(0.5, 120), 2, 0.8)).toEqual({
+      state: "off its curve",
+      flow: expect.closeTo(0.0064, 12) as number,
+      head: expect.closeTo(2.56, 12) as number,
+    });
     // Two pumps in a narrow pipe come back onto their curve.
     expect(dutyPoint(curve, system(0.5, 40), 2).state).toBe("delivers");
   });

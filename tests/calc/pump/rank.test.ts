@@ -54,6 +54,12 @@ describe("rankPumps", () => {
     expect(ranked[0]).toMatchObject({ energyCents: 52_500, ownCents: 575_000 });
   });
 
+  it("rounds half a cent of the years' electricity up: 0.05 × 2.5 years = 0.125", () => {
+    // 0.001 kW × 1 h × 50 d × 1 = 0.05
+    const cheap = { hoursPerDay: 1, daysPerYear: 50, tariff: 1 };
+    expect(rankPumps([offer("sips", 1, 1, 8, 0.008)], 0.003, route, cheap, 2.5)[0]?.ownCents).toBe(113);
+  });
+
   it("keeps a curve that is not usable from hiding the others", () => {
     expect(ranked[4]).toMatchObject({ duty: undefined });
     expect(ranked[4]?.fault).toContain("curve rises between its points 1 and 2");
@@ -124,6 +130,22 @@ describe("rankPipes", () => {
     expect(ranked.map(({ tooFast }) => tooFast)).toEqual([false, false, true, true]);
   });
 
+  it("keeps the too fast ones last even where they cost least: over no years the price of the pipe alone", () => {
+    const bought = rankPipes(offers, 0.003, 2, { efficiency: 0.4, running, years: 0, speedLimit: 1.5 });
+    expect(bought.map(({ offer: { pipe: p } }) => p.label)).toEqual([
+      "63 mm PVC-U PN10",
+      "75 mm PVC-U PN10",
+      "50 mm PVC-U PN10",
+      "40 mm PVC-U PN10",
+    ]);
+  });
+
+  it("says which size would take more power than there is", () => {
+    expect(() => rankPipes(offers, 0.05, 2, { efficiency: 0.4, running, years: 1, speedLimit: 1.5 })).toThrow(
+      /^flow through 40 mm PVC-U PN10 would take \d+ W; leave that size out of pipes$/,
+    );
+  });
+
   it.each([
     // 63 mm, bore 57: TDH = 2 + 0.485388 + 5 × 0.070471 = 2.837743 m (see route.test.ts);
     // P = 998.2 × 9.80665 × 0.003 × 2.837743 / 0.4 = 208.35 W; 0.20835 × 6000 × 0.25 = 312.52; pipe 20 × 7 = 140
@@ -144,6 +166,9 @@ describe("rankPipes", () => {
 describe("power and cost", () => {
   it("refuses efficiencies that cannot be and values outside their ranges", () => {
     expect(() => pumpWatts(0.001, 2, 0)).toThrow("efficiency must be more than 0, at most 1; got 0");
+    expect(() => pumpWatts(0.001, 2, 1.01)).toThrow("efficiency must be more than 0, at most 1; got 1.01");
+    // 998.2 kg/m³ × 9.80665 × 0.001 × 2 = 19.578 W, all of it lift
+    expect(pumpWatts(0.001, 2, 1)).toBeCloseTo(19.578, 2);
     expect(() => pumpWatts(0.001, 2, 35)).toThrow("efficiency must be more than 0, at most 1; got 35");
     expect(() => pumpWatts(-1, 2, 0.5)).toThrow("flow and head must be 0 or more");
     expect(() => runCostCents(-1, running)).toThrow("watts must be 0 to 100000 W");

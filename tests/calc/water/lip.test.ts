@@ -1,14 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  findLipShape,
-  lipDepth,
-  lipDoubt,
-  lipFlow,
-  LIP_STANDARD_RANGE,
-  ownLip,
-  USUAL_LIP,
-} from "../../../src/calc/water/lip";
+import { findLipShape, lipDepth, lipDoubt, lipFlow, ownLip, USUAL_LIP } from "../../../src/calc/water/lip";
 import { LIP_SHAPES } from "../../../src/calc/tables/lips";
 
 const FOOT = 0.3048;
@@ -88,9 +80,10 @@ describe("lip shapes", () => {
 
 describe("lipDoubt", () => {
   it("doubts what lies outside the standards, and nothing else", () => {
-    const { leastDepth, mostDepthPerWidth } = LIP_STANDARD_RANGE;
-    expect(lipDoubt(1, leastDepth * 0.99)).toContain("thin sheet");
-    expect(lipDoubt(1, leastDepth)).toBe("");
-    expect(lipDoubt(1, mostDepthPerWidth * 1.01)).toContain("deep for its width");
+    // The standards begin at 0.2 ft, 60.96 mm, and end at a third of the width.
+    expect(lipDoubt(1, 0.0599)).toContain("thin sheet");
+    expect(lipDoubt(1, 0.2 * FOOT)).toBe("");
+    expect(lipDoubt(1, 0.333)).toBe("");
+    expect(lipDoubt(1, 0.334)).toContain("deep for its width");
   });
 });

@@ -87,5 +87,12 @@ describe("splitFlow", () => {
         { width: 1, level: 0.1 },
       ]),
     ).toThrow("the narrowest would stand in water deeper than it is wide");
+    // Levels count from the lowest lip: raised together, the two take no more than before.
+    expect(() =>
+      splitFlow(0.1, [
+        { width: 0.05, level: 0.3 },
+        { width: 1, level: 0.4 },
+      ]),
+    ).toThrow("the narrowest would stand in water deeper than it is wide");
   });
 });

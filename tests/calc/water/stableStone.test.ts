@@ -9,6 +9,8 @@ describe("stableStone", () => {
   it("is Isbash by hand", () => {
     // 1 m/s, 2500 kg/m³, high: 1 / (2 × 9.80665 × 0.7396 × 1.5) = 0.045958 m
     expect(stableStone(1, 2500, "high")).toBeCloseTo(0.045958, 6);
+    // low: 1 / (2 × 9.80665 × 1.44 × 1.5) = 0.023605 m
+    expect(stableStone(1, 2500, "low")).toBeCloseTo(0.023605, 6);
     expect(stableStone(0, 2500, "high")).toBe(0);
   });
 
