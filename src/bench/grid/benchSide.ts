@@ -1,16 +1,12 @@
-import { IUndoRedoService } from "@univerjs/core";
 import type { BenchGrid } from "../../host/bench/benchGrid";
-import { joined } from "../../host/joined";
 import { keepSetting, setting } from "../keeping/settings";
 import { sizeOf } from "../reading/pictures";
-import { asCell } from "./content";
 import type { EmbeddedGrid } from "./grid";
-import { UNIT } from "./model";
-import { rangeOf } from "./rangeOf";
+import { writeCells } from "./write";
 
 /** What the pane asks of the embedded spreadsheet through its host. */
 export function benchSide(grid: EmbeddedGrid): BenchGrid {
-  const { univer, api, model, selection } = grid;
+  const { univer, model, selection } = grid;
   return {
     names: () => model.names(),
     hasSheet: (sheet) => model.hasSheet(sheet),
@@ -18,15 +14,7 @@ export function benchSide(grid: EmbeddedGrid): BenchGrid {
     shown: (area) => model.shown(area),
     locked: (area) => grid.locks.isLocked(area),
     async write(changes) {
-      const oneStep = univer.__getInjector().get(IUndoRedoService).__tempBatchingUndoRedo(UNIT);
-      try {
-        for (const { area, values } of joined(changes)) {
-          const range = api.getActiveWorkbook()?.getSheetByName(area.sheet)?.getRange(rangeOf(area));
-          range?.setValues(values.map((row) => row.map(asCell)));
-        }
-      } finally {
-        oneStep.dispose();
-      }
+      writeCells(univer, (name) => model.sheetId(name), changes);
       await grid.calculation.settled();
     },
     select: (area) => selection.goTo(area),

@@ -26,11 +26,18 @@ export class Edits {
 
   /** The touched cells that differ from the file. */
   list(): Edit[] {
-    const edits: Edit[] = [];
+    return [...this.differing()];
+  }
+
+  /** Whether any cell differs from the file. */
+  get any(): boolean {
+    return this.differing().next().done === false;
+  }
+
+  private *differing(): Generator<Edit> {
     for (const { sheet, row, column } of this.touched.values()) {
       const content = this.now(sheet, row, column);
-      if (content !== this.original(sheet, row, column)) edits.push({ sheet, row, column, content });
+      if (content !== this.original(sheet, row, column)) yield { sheet, row, column, content };
     }
-    return edits;
   }
 }

@@ -134,13 +134,14 @@ export class EmbeddedGrid {
     return this.edits.list();
   }
 
+  /** Whether there is work that is not in the file. */
+  get changed(): boolean {
+    return this.edits.any || this.pictures.any;
+  }
+
   /** Pictures a person placed since the file was opened. */
   pictureList(): Promise<Picture[]> {
     return this.pictures.list();
-  }
-
-  get hasPictures(): boolean {
-    return this.pictures.any;
   }
 
   /** What a person did here that the saved file will not hold, in words. */

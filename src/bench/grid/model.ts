@@ -36,6 +36,8 @@ export const UNIT = "bench";
 
 /** Reads the workbook in the embedded spreadsheet: typed cells, results, and what spills over from others. */
 export class GridModel {
+  private lastSheet: Worksheet | undefined;
+
   constructor(
     private readonly univer: Univer,
     private readonly api: FUniver,
@@ -48,6 +50,10 @@ export class GridModel {
 
   hasSheet(sheet: string): boolean {
     return this.book.getSheetBySheetName(sheet) !== null;
+  }
+
+  sheetId(name: string): string {
+    return this.sheet(name).getSheetId();
   }
 
   sheetName(id: string): string {
@@ -133,9 +139,14 @@ export class GridModel {
     return this.univer.__getInjector().get(FormulaDataModel);
   }
 
+  /** Asked for once for every cell that is read, too; the library looks through all sheets for a name. */
   private sheet(name: string): Worksheet {
-    const worksheet = this.book.getSheetBySheetName(name);
+    const { book } = this;
+    const last = this.lastSheet;
+    if (last?.getName() === name && book.getSheetBySheetId(last.getSheetId()) === last) return last;
+    const worksheet = book.getSheetBySheetName(name);
     if (!worksheet) throw new Error(`no sheet ${name}`);
+    this.lastSheet = worksheet;
     return worksheet;
   }
 

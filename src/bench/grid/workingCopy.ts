@@ -13,14 +13,14 @@ export function withEdits(
   kept: readonly Edit[],
   model: GridModel,
 ): Edits {
-  const indexOf = (sheet: string): number => workbook.sheets.findIndex(({ name }) => name === sheet);
+  const sheets = new Map(workbook.sheets.map((sheet, index) => [sheet.name, { sheet, id: sheetId(index) }]));
   const dates1904 = workbook.dateSystem === "1904";
   const edits = new Edits(
     (sheet, row, column) => model.content(sheet, row, column),
-    (sheet, row, column) => contentOf(workbook.sheets[indexOf(sheet)], row, column, dates1904),
+    (sheet, row, column) => contentOf(sheets.get(sheet)?.sheet, row, column, dates1904),
   );
   for (const { sheet, row, column, content } of kept) {
-    const rows = data.sheets[sheetId(indexOf(sheet))]?.cellData;
+    const rows = data.sheets[sheets.get(sheet)?.id ?? ""]?.cellData;
     if (!rows) continue;
     const cells = (rows[row] ??= {});
     cells[column] = { ...cells[column], ...asCell(content) };

@@ -4,7 +4,7 @@ import { saveWorkbook } from "../saving/saveWorkbook";
 import { busy } from "./busy";
 import { WORKBOOK, type Files } from "./files";
 import { OPENING_PARTS, type Job } from "./job";
-import { notice, refusal } from "./notices";
+import { jobNotice, notice, refusal } from "./notices";
 
 const FIRST_TEMPLATE = "rillwright-us-demo.xlsx";
 
@@ -13,7 +13,7 @@ export async function beginJob(job: Job, files: Files): Promise<void> {
   const draft = await busy(OPENING_PARTS, (say) => job.restore(say), false);
   if (!draft) await openDemo(files);
   else if (draft.edits.length > 0 || draft.pictures.length > 0) {
-    notice(`Your changes to ${draft.fileName} of ${asTime(draft.at)} are back.`, [
+    jobNotice(`Your changes to ${draft.fileName} of ${asTime(draft.at)} are back.`, [
       { label: "Drop them", act: () => void files.openBytes(draft.fileName, draft.bytes) },
     ]);
   }

@@ -4,7 +4,7 @@ import type { EmbeddedGrid } from "../grid/grid";
 import { listed, unseenParts } from "../reading/unseen";
 import { busy, Stopped } from "./busy";
 import { OPENING_PARTS, SAVING_PARTS, type Job } from "./job";
-import { ask, notice, refusal } from "./notices";
+import { ask, closeJobNotices, jobNotice, notice, refusal } from "./notices";
 
 export const WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 const SAVED_SECONDS = 6;
@@ -51,6 +51,7 @@ export class Files {
       const why = error instanceof Error ? error.message : String(error);
       return refusal(error instanceof FileRefusal ? why : `${fileName} cannot be shown here: ${why}`);
     }
+    closeJobNotices();
     this.sayUnseen();
   }
 
@@ -87,6 +88,6 @@ export class Files {
         ? `${unknown} formulas use what the bench cannot work out; they show their results from the file, and changes do not reach them.`
         : "",
     ].filter(Boolean);
-    if (sentences.length > 0) notice(sentences.join(" "));
+    if (sentences.length > 0) jobNotice(sentences.join(" "));
   }
 }

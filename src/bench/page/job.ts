@@ -27,7 +27,7 @@ export class Job {
 
   /** Whether there is work that is in no file of the user's. */
   get unsaved(): boolean {
-    return !this.saved && (this.grid.editList().length > 0 || this.grid.hasPictures);
+    return !this.saved && this.grid.changed;
   }
 
   get fileName(): string {
@@ -129,7 +129,7 @@ export class Job {
   }
 
   private changed(): void {
-    if (this.grid.editList().length > 0 || this.grid.hasPictures) this.saved = false;
+    if (this.grid.changed) this.saved = false;
     void this.keep();
   }
 }

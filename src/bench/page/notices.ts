@@ -35,6 +35,18 @@ export function notice(text: string, choices: readonly Choice[] = [], seconds?: 
   return close;
 }
 
+const ofTheJob: (() => void)[] = [];
+
+/** A notice about the job that is open; it leaves with the job. */
+export function jobNotice(text: string, choices: readonly Choice[] = []): void {
+  ofTheJob.push(notice(text, choices));
+}
+
+/** Takes away what was said about a job that is open no longer: its offers would change another one. */
+export function closeJobNotices(): void {
+  for (const close of ofTheJob.splice(0)) close();
+}
+
 /** Says why something was refused. */
 export function refusal(text: string): void {
   notice(text, [], REFUSAL_SECONDS);

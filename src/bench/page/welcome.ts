@@ -1,5 +1,5 @@
 import { keepSetting, setting } from "../keeping/settings";
-import { notice } from "./notices";
+import { jobNotice } from "./notices";
 
 const SEEN = "rillwright.welcomed";
 
@@ -7,7 +7,7 @@ const SEEN = "rillwright.welcomed";
 export function welcome(): void {
   if (setting(SEEN)) return;
   keepSetting(SEEN, "1");
-  notice(
+  jobNotice(
     "This is a demo job. Type into the tinted cells and everything else follows; nothing leaves this machine. " +
       "For a job of your own, choose Blank in the pane and Open here.",
   );

@@ -1,6 +1,6 @@
 import type { ICellData, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/core";
-import type { Cell, CellValue, Sheet } from "hucre";
-import { parseArea } from "../../host/address";
+import type { Cell, CellValue, Sheet, Workbook } from "hucre";
+import { parseArea, type Area } from "../../host/address";
 import type { OpenedWorkbook } from "./openWorkbook";
 import { coveredCells, listCells, spilledCells } from "./cellSets";
 import { conditionalRules } from "./conditional";
@@ -31,6 +31,15 @@ function lastRuledRow(sheet: Sheet): number {
   const areas = (sheet.dataValidations ?? [])
     .flatMap(({ range }) => range.split(" "))
     .map((part) => parseArea(part, sheet.name));
+  return lowest(areas);
+}
+
+/** The last row of a sheet that a name reaches: so far the table of a function may spill. */
+function lastNamedRow({ name }: Sheet, { namedRanges = [] }: Workbook): number {
+  return lowest(namedRanges.map(({ range }) => parseArea(range)).filter((area) => area?.sheet === name));
+}
+
+function lowest(areas: readonly (Area | undefined)[]): number {
   return Math.min(MOST_ROWS, Math.max(0, ...areas.map((area) => (area ? area.bottom + 1 : 0))));
 }
 
@@ -47,7 +56,7 @@ export function toGrid(
   const dates1904 = workbook.dateSystem === "1904";
   const sheets = workbook.sheets.map((sheet, index) => ({
     zoomRatio: fittingZoom(sheet, room),
-    ...sheetData(sheet, sheetId(index), styles, dates1904, unworkable.get(sheet.name)),
+    ...sheetData(sheet, sheetId(index), styles, dates1904, lastNamedRow(sheet, workbook), unworkable.get(sheet.name)),
   }));
   const names = (workbook.namedRanges ?? []).filter((entry) => !entry.name.startsWith("_xl"));
   const byId = <T>(rules: (sheet: Sheet) => T): Record<string, T> =>
@@ -88,6 +97,7 @@ function sheetData(
   id: string,
   styles: StyleTable,
   dates1904: boolean,
+  leastRows: number,
   unworkable?: ReadonlySet<string>,
 ): Partial<IWorksheetData> & { id: string } {
   const cellData: Record<number, Record<number, ICellData>> = {};
@@ -116,7 +126,7 @@ function sheetData(
     id,
     name: sheet.name,
     cellData,
-    rowCount: Math.max(LEAST_ROWS, rows + SPARE_ROWS, under ? lastRuledRow(sheet) : 0),
+    rowCount: Math.max(LEAST_ROWS, leastRows, rows + SPARE_ROWS, under ? lastRuledRow(sheet) : 0),
     columnCount: Math.max(LEAST_COLUMNS, columns + SPARE_COLUMNS),
     columnData: Object.fromEntries(
       (sheet.columns ?? []).map(({ width, hidden, style }, index) => [

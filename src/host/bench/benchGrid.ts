@@ -1,6 +1,12 @@
 import type { Area } from "../address";
 import type { Grid, NamedCells, Selected, Template } from "../port";
 
+/** Values for an area. */
+export interface Write {
+  readonly area: Area;
+  readonly values: Grid;
+}
+
 /** What the bench's embedded spreadsheet does for the port; everything else of the port is worked out on top of it. */
 export interface BenchGrid {
   names(): readonly NamedCells[];
@@ -11,7 +17,7 @@ export interface BenchGrid {
   /** Whether any cell of the area is locked on a protected sheet. */
   locked(area: Area): boolean;
   /** Writes all of it as one step that undo takes back. */
-  write(changes: readonly { readonly area: Area; readonly values: Grid }[]): Promise<void>;
+  write(changes: readonly Write[]): Promise<void>;
   select(area: Area): void;
   selected(): Selected;
   /** Puts another workbook in place of the one that is open. */

@@ -1,0 +1,49 @@
+import { createRequire } from "node:module";
+import { Workbook } from "@cj-tech-master/excelts";
+import { IUndoRedoService, type Univer } from "@univerjs/core";
+import { expect, it, vi } from "vitest";
+import { writeCells } from "../../../src/bench/grid/write";
+import type { Grid } from "../../../src/host/port";
+import { openInNode } from "../nodeBench";
+
+vi.mock("@univerjs/core", () => createRequire(import.meta.url)("@univerjs/core") as object);
+vi.mock("@univerjs/engine-formula", () => createRequire(import.meta.url)("@univerjs/engine-formula") as object);
+vi.mock("@univerjs/preset-sheets-core", () => createRequire(import.meta.url)("@univerjs/sheets") as object);
+
+it("writes values, formulas and blanks on several sheets as one step that can be taken back", async () => {
+  const file = new Workbook();
+  for (const name of ["One", "Two"]) {
+    const sheet = file.addWorksheet(name);
+    sheet.getCell("A1").value = 2;
+    sheet.getCell("B1").value = { formula: "A1*10" };
+    sheet.getCell("C1").value = "kept";
+  }
+  const bench = await openInNode(new Uint8Array(await file.xlsx.writeBuffer()));
+  const { injector, grid, calculation } = bench;
+  const area = (sheet: string, left: number, right: number) => ({ sheet, top: 0, left, bottom: 0, right });
+  const row = (sheet: string): Grid => grid.values(area(sheet, 0, 3));
+  const before = [[2, 20, "kept", ""]];
+  expect([row("One"), row("Two")]).toEqual([before, before]);
+
+  const univer = { __getInjector: () => injector } as unknown as Univer;
+  const undo = injector.get(IUndoRedoService);
+  const changes = [
+    { area: area("One", 0, 0), values: [[3]] },
+    { area: area("Two", 2, 3), values: [["", "=A1+1"]] },
+    { area: area("One", 2, 3), values: [[true, "text"]] },
+  ];
+  writeCells(univer, (name) => grid.sheetId(name), changes);
+  await calculation.settled();
+  const after = [[[3, 30, true, "text"]], [[2, 20, "", 3]]];
+  expect([row("One"), row("Two")]).toEqual(after);
+
+  expect(undo.pitchTopUndoElement()?.undoMutations).toHaveLength(2);
+  await bench.workbook.undo();
+  await calculation.settled();
+  expect([row("One"), row("Two")]).toEqual([before, before]);
+  expect(undo.pitchTopUndoElement()).toBeNull();
+  await bench.workbook.redo();
+  await calculation.settled();
+  expect([row("One"), row("Two")]).toEqual(after);
+  bench.close();
+});
