@@ -1,6 +1,6 @@
 import { createRequire } from "node:module";
 import { Workbook } from "@cj-tech-master/excelts";
-import { IUndoRedoService, type Univer } from "@univerjs/core";
+import { IUniverInstanceService, IUndoRedoService, type Univer } from "@univerjs/core";
 import { expect, it, vi } from "vitest";
 import { writeCells } from "../../../src/bench/grid/write";
 import type { Grid } from "../../../src/host/port";
@@ -37,12 +37,14 @@ it("writes values, formulas and blanks on several sheets as one step that can be
   const after = [[[3, 30, true, "text"]], [[2, 20, "", 3]]];
   expect([row("One"), row("Two")]).toEqual(after);
 
+  // The stack is asked for that of the workbook in hand.
+  injector.get(IUniverInstanceService).focusUnit("bench");
   expect(undo.pitchTopUndoElement()?.undoMutations).toHaveLength(2);
-  await bench.workbook.undo();
+  bench.workbook.undo();
   await calculation.settled();
   expect([row("One"), row("Two")]).toEqual([before, before]);
   expect(undo.pitchTopUndoElement()).toBeNull();
-  await bench.workbook.redo();
+  bench.workbook.redo();
   await calculation.settled();
   expect([row("One"), row("Two")]).toEqual(after);
   bench.close();
