@@ -11,6 +11,7 @@ describe("codes", () => {
     ["GR57", ["GR-57", "PIPE-2"], "GR-57"], // marks alone
     ["LINER-46", ["FABRIC-8", "LINER-45"], "LINER-45"], // one slip
     ["BOULDRE-L", ["BOULDER-L", "BOULDER-S"], "BOULDER-L"], // two changed letters
+    ["BOULDER-XYZ", ["BOULDER-ABC"], undefined], // three slips are another code
     ["GR-57", ["PIPE-2"], undefined],
     ["AB", ["XY"], undefined],
     ["X", [], undefined],
