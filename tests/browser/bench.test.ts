@@ -121,9 +121,11 @@ describeInBrowser("the bench", () => {
 
   it("opens without a network once it was loaded", async () => {
     await bench.page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-    const kept = (): Promise<number> =>
-      bench.page.evaluate(async () => (await (await caches.open("rillwright")).keys()).length);
-    await expect.poll(kept, { timeout: 20_000 }).toBeGreaterThan(6);
+    // Its own files, the templates, a page of help for each function, and the guide's pictures, which come last.
+    const kept = (): Promise<string[]> =>
+      bench.page.evaluate(async () => (await (await caches.open("rillwright")).keys()).map(({ url }) => url));
+    await expect.poll(async () => (await kept()).length, { timeout: 20_000 }).toBeGreaterThan(70);
+    await expect.poll(kept, { timeout: 20_000 }).toContainEqual(expect.stringContaining("help/pictures/"));
     await bench.page.waitForTimeout(1000);
     await bench.page.context().setOffline(true);
     try {
@@ -134,6 +136,21 @@ describeInBrowser("the bench", () => {
       await bench.page.getByLabel("SI: metres").check();
       await bench.page.getByRole("button", { name: "Open here" }).click();
       await bench.page.locator("#file-name", { hasText: "rillwright-si-blank.xlsx" }).waitFor();
+      const help = await bench.page.context().newPage();
+      for (const [page, heading] of [
+        ["tdh", "TDH"],
+        ["guide", "A job, start to end"],
+      ] as const) {
+        await help.goto(new URL(`help/${page}.html`, bench.page.url()).href);
+        expect(await help.locator("h1").innerText()).toContain(heading);
+        expect(await help.evaluate(() => document.styleSheets[0]?.cssRules.length)).toBeGreaterThan(10);
+        for (const picture of await help.locator("img").all()) {
+          await picture.scrollIntoViewIfNeeded();
+          const width = (): Promise<number> => picture.evaluate((one: HTMLImageElement) => one.naturalWidth);
+          await expect.poll(width, { message: (await picture.getAttribute("src")) ?? "" }).toBeGreaterThan(0);
+        }
+      }
+      await help.close();
     } finally {
       await bench.page.context().setOffline(false);
     }
