@@ -22,7 +22,7 @@ describe("findPipe", () => {
 
   it("takes a stated bore as it is, whatever the type", () => {
     expect(findPipe({ size: 0.048, isBore: true }, "Sch 40 PVC").bore).toBe(0.048);
-    expect(findPipe(nominal(0.048), "Bore").bore).toBe(0.048);
+    expect(findPipe(nominal(0.048), "Bore")).toMatchObject({ bore: 0.048, label: "bore 48 mm" });
     expect(() => findPipe({ size: 2, isBore: true }, "Bore")).toThrow("size as a bore must be 3 to 1000 mm");
   });
 
