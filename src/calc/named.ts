@@ -28,7 +28,9 @@ export function namedRows<T extends Named>(rows: readonly T[]): NamedRows<T> {
 export function findNamed<T extends Named>(table: NamedRows<T>, written: string, label: string, orElse: string): T {
   const found = table.byKey.get(keyOf(written));
   if (found) return found;
-  const names = table.rows.map((row) => row.name).join(", ");
+  const all = table.rows.map((row) => row.name);
+  // Names that hold a comma themselves would run into each other.
+  const names = all.join(all.some((name) => name.includes(",")) ? "; " : ", ");
   throw missing(`${label} "${written.trim().slice(0, 40)}" is not known; use one of ${names}; ${orElse}`);
 }
 

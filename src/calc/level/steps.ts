@@ -1,4 +1,5 @@
 import { invalid, plain, requireRange } from "../problem";
+import { sayBoth } from "../quantity/measures";
 
 /** One step of a fall: the drop, and the tread the water runs over behind it; m. */
 export interface Step {
@@ -91,8 +92,10 @@ function spread(value: number): number {
 function requireRoom(name: string, whole: number, count: number, least: number, part: string): void {
   const most = Math.floor(whole / least + 1e-9);
   if (count <= most) return;
-  if (most === 0) throw invalid(`${name} must leave room for one ${part}; got ${plain(whole)} m`);
-  throw invalid(`drops must be at most ${most}: a ${name} of ${plain(whole)} m gives each no ${part}; got ${count}`);
+  if (most === 0) throw invalid(`${name} must leave room for one ${part}; got ${sayBoth("length", whole)}`);
+  throw invalid(
+    `drops must be at most ${most}: a ${name} of ${sayBoth("length", whole)} gives each no ${part}; got ${count}`,
+  );
 }
 
 /** The next length of whole grid steps: then no rounding can take a part below it. */

@@ -1,4 +1,5 @@
 import { invalid } from "../problem";
+import { kindOf } from "./kinds";
 import { readTerms } from "./readTerms";
 import { convert, requireUnit, sameDimension } from "./units";
 
@@ -12,7 +13,7 @@ import { convert, requireUnit, sameDimension } from "./units";
  */
 export function readQuantity(text: string, unit: string, name = "text"): number {
   requireUnit(unit);
-  const terms = readTerms(text, name);
+  const terms = readTerms(text, name, () => kindOf(unit)?.examples ?? `12 ${unit}`);
   if (terms.every((term) => term.unit === null)) {
     return finite(name, text, sum(terms.map((term) => term.value)));
   }
@@ -28,12 +29,20 @@ export function readQuantity(text: string, unit: string, name = "text"): number 
           throw invalid(`${name} "${text.trim()}" mixes numbers with and without units; write a unit behind each`);
         }
         if (!sameDimension(term.unit, unit)) {
-          throw invalid(`${name} must be in ${unit} or a unit like it; got "${text.trim()}"`);
+          const kind = kindOf(unit);
+          const right = kind ? `${kind.name}, such as ${kind.examples}` : `in ${unit} or a unit like it`;
+          throw invalid(`${name} must be ${right}; got "${text.trim()}"`);
         }
         return convert(term.value, term.unit, unit);
       }),
     ),
   );
+}
+
+/** Reads a number without a unit as people write it: `1,250`, `2 1/2`, `3 + 4`. */
+export function readNumber(text: string, name: string): number {
+  const terms = readTerms(text, name, () => "12.5 or 2 1/2");
+  return finite(name, text, sum(terms.map((term) => term.value)));
 }
 
 function sum(values: readonly number[]): number {

@@ -30,8 +30,11 @@ const POWER = String.raw`(?:\^?[23](?![\dA-Za-z])|[²³])?`;
 const WORD = String.raw`[A-Za-z°]+${POWER}(?:/[A-Za-z]+${POWER})?`;
 const WORDS = new RegExp(String.raw`${WORD}(?:\s+${WORD}){0,3}\.?`, "y");
 
-/** Splits a quantity into its terms: `2'-6 1/2" + 45 cm` has three. Throws a problem that names `name`. */
-export function readTerms(raw: string, name: string): Term[] {
+/**
+ * Splits a quantity into its terms: `2'-6 1/2" + 45 cm` has three. Throws a problem that names `name` and shows by
+ * `examples` how one is written.
+ */
+export function readTerms(raw: string, name: string, examples: () => string): Term[] {
   if (raw.length > LONGEST) throw invalid(`${name} is too long: a quantity has at most ${LONGEST} characters`);
   const text = tidy(raw);
   const terms: Term[] = [];
@@ -47,7 +50,7 @@ export function readTerms(raw: string, name: string): Term[] {
   const confusing = (): never => {
     const rest = text.slice(at, at + 20);
     throw invalid(
-      `${name} "${raw.trim().slice(0, 60)}" is not understood${rest ? ` at "${rest}"` : ""}; write it like 2' 6 1/2", 45 cm or 12 ft + 8 ft 6 in`,
+      `${name} "${raw.trim().slice(0, 60)}" is not understood${rest ? ` at "${rest}"` : ""}; write it like ${examples()}`,
     );
   };
 

@@ -52,7 +52,7 @@ export function fallCut(fall: SteppedFall): SheetCut {
   }
   if (Math.abs(drops.length - treads.length) > 1) {
     throw invalid(
-      `treads must be as many as the drops, or one more or fewer; got ${treads.length} treads for ${drops.length} drops`,
+      `treads must be as many as the drops, or one more or fewer; got treads: ${treads.length}, drops: ${drops.length}`,
     );
   }
   requireRange("bed width", bedWidth, SHEET_RANGE.side.min, SHEET_RANGE.side.max, "m");

@@ -50,7 +50,10 @@ export const drainArguments = {
   flow: quantity("flow", "Flow while the pump runs", FLOW),
   pools: optional(
     table("Pools: area, lip width", {
-      area: quantity("area", "Area of the pool's surface", { above: 0, max: { US: 1_000_000, SI: 100_000 } }),
+      area: quantity("area", "Area of the pool's surface", {
+        min: { US: 0.2, SI: 0.01 },
+        max: { US: 1_000_000, SI: 100_000 },
+      }),
       lip_width: lipWidth,
     }),
     "none",

@@ -31,7 +31,10 @@ export const BASINCHECK = declare({
     loss_per_day: quantity("water", "Evaporation and splash per day", LOSS),
     days: number("Days without topping up", BASIN_DUTY_RANGE.days),
     footprint: optional(
-      quantity("area", "Area of the basin near its full level", { above: 0, max: { US: 2_600_000, SI: 250_000 } }),
+      quantity("area", "Area of the basin near its full level", {
+        min: { US: 0.2, SI: 0.01 },
+        max: { US: 2_600_000, SI: 250_000 },
+      }),
       "no level drop",
     ),
     void_fraction: optional(voidFraction, `${GRAVEL_VOIDS}, gravel`, GRAVEL_VOIDS),

@@ -37,7 +37,7 @@ export const BASINMIX = declare({
       {
         kind,
         length: quantity("length", "Length; diameter of a round well", BASIN_SIDE),
-        width: optional(quantity("length", "Width", { above: 0, max: BASIN_SIDE.max ?? 0 }), "as the length"),
+        width: optional(quantity("length", "Width", BASIN_SIDE), "as the length"),
         depth: quantity("length", "Depth below the full water level", BASIN_DEPTH),
         void_fraction: optional(
           share("Room for water per volume", { above: 0, max: 1 }),

@@ -17,7 +17,9 @@ export function limitIn(limit: Limit, system: UnitSystem): number {
 
 /** Whether a blank cell, which some hosts pass as 0, can only mean "blank" under this range. */
 export function zeroIsBlank(range: Range): boolean {
-  return range.above !== undefined && limitIn(range.above, "US") >= 0 && limitIn(range.above, "SI") >= 0;
+  const { above, min } = range;
+  if (above !== undefined) return limitIn(above, "US") >= 0 && limitIn(above, "SI") >= 0;
+  return min !== undefined && limitIn(min, "US") > 0 && limitIn(min, "SI") > 0;
 }
 
 /** The range in words: "0 or more", "more than 0, at most 500 ft". */

@@ -38,5 +38,7 @@ export function single(raw: unknown, label: string): unknown {
 export function shown(raw: unknown): string {
   if (typeof raw === "string") return `"${raw.slice(0, 40)}"`;
   if (typeof raw === "boolean") return raw ? "TRUE" : "FALSE";
+  // As typed, without the noise of binary arithmetic.
+  if (typeof raw === "number") return String(Number(raw.toPrecision(12)));
   return String(raw).slice(0, 40);
 }

@@ -1,6 +1,6 @@
 import { invalid, plain } from "../../calc/problem";
 import { defaultUnit, toInside, unitLabel, type Measure } from "../../calc/quantity/measures";
-import { readQuantity } from "../../calc/quantity/readQuantity";
+import { readNumber, readQuantity } from "../../calc/quantity/readQuantity";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Argument } from "./argument";
 import { isInside, rangeInWords, zeroIsBlank, type Range } from "./range";
@@ -52,12 +52,15 @@ export function quantity(measure: Measure, about: string, range: Range = {}): Ar
     need: "a number, or text with a unit",
     convert(cell, label, system) {
       if (typeof cell === "boolean") {
-        throw invalid(`${label} must be a number in ${unitLabel(measure, system)}; got ${shown(cell)}`);
+        throw invalid(
+          `${label} must be a number (${unitLabel(measure, system)}) or text with a unit; got ${shown(cell)}`,
+        );
       }
       const value = typeof cell === "number" ? cell : readQuantity(cell, defaultUnit(measure, system), label);
       if (!Number.isFinite(value) || !isInside(value, range, system)) {
         const unit = unitLabel(measure, system);
-        throw invalid(`${label} must be ${rangeInWords(range, system, unit)}; got ${plain(value)} ${unit}`);
+        const got = typeof cell === "number" ? `${shown(cell)} ${unit}` : `${shown(cell)}, ${plain(value)} ${unit}`;
+        throw invalid(`${label} must be ${rangeInWords(range, system, unit)}; got ${got}`);
       }
       return toInside(measure, value, system);
     },
@@ -78,15 +81,17 @@ export function number(
     rule,
     need: kind,
     convert(cell, label, system) {
-      const value = typeof cell === "string" ? readQuantity(cell, options.unit ?? "ft", label) : cell;
       if (typeof cell === "string" && options.unit === undefined && /[A-Za-z'"°]/.test(cell)) {
-        throw invalid(`${label} must be ${kind} without a unit; got ${shown(cell)}`);
+        throw invalid(`${label} must be ${kind}${/\d/.test(cell) ? " without a unit" : ""}; got ${shown(cell)}`);
       }
+      const read = (written: string): number =>
+        options.unit === undefined ? readNumber(written, label) : readQuantity(written, options.unit, label);
+      const value = typeof cell === "string" ? read(cell) : cell;
       if (typeof value !== "number") throw invalid(`${label} must be ${kind}; got ${shown(cell)}`);
       if (options.whole && !Number.isInteger(value))
-        throw invalid(`${label} must be a whole number; got ${plain(value)}`);
+        throw invalid(`${label} must be a whole number; got ${shown(cell)}`);
       if (!Number.isFinite(value) || !isInside(value, range, system)) {
-        throw invalid(`${label} must be ${rangeInWords(range, system, options.unit)}; got ${plain(value)}`);
+        throw invalid(`${label} must be ${rangeInWords(range, system, options.unit)}; got ${shown(cell)}`);
       }
       return value;
     },
@@ -124,7 +129,7 @@ export function text(about: string, options: { longest?: number } = {}): Argumen
     rule: () => "text",
     need: "some text",
     convert(cell, label) {
-      const value = String(cell).trim();
+      const value = typeof cell === "boolean" ? shown(cell) : String(cell).trim();
       if (value.length > longest) throw invalid(`${label} must be at most ${longest} characters; got ${value.length}`);
       return value;
     },

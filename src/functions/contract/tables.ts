@@ -28,7 +28,7 @@ export function table<C extends Arguments, R extends Arguments = Record<never, n
 ): Argument<Row<C, R>[]> {
   const fixed = columnsOf(columns);
   const repeated = columnsOf(options.repeated ?? {});
-  const needed = fixed.filter(({ argument }) => !argument.optional).length;
+  const needed = 1 + fixed.map(({ argument }) => argument.optional).lastIndexOf(false);
   const listed = [...fixed, ...repeated].map(({ words }) => words).join(", ") + (repeated.length > 0 ? ", …" : "");
 
   const readRow = (cells: readonly unknown[], number: number, label: string, system: UnitSystem): Row<C, R> => {
@@ -65,11 +65,13 @@ export function table<C extends Arguments, R extends Arguments = Record<never, n
       rows.forEach((cells, index) => {
         if (isEmptyRow(cells)) return;
         if (cells.length < needed) {
-          throw invalid(`${label} needs ${needed} columns (${listed}); got ${cells.length}`);
+          const atLeast = needed < fixed.length || repeated.length > 0 ? "at least " : "";
+          throw invalid(`${label} needs ${atLeast}${needed} columns (${listed}); got ${cells.length}`);
         }
         const filled = repeated.length > 0 ? 0 : filledWidth(cells);
         if (filled > fixed.length) {
-          throw invalid(`${label} takes ${fixed.length} columns (${listed}); row ${index + 1} has ${filled}`);
+          const columnCount = fixed.length === 1 ? "1 column" : `${fixed.length} columns`;
+          throw invalid(`${label} takes ${columnCount} (${listed}); row ${index + 1} has ${filled}`);
         }
         result.push(readRow(cells, index + 1, label, system));
       });

@@ -24,7 +24,7 @@ export const SOILBALANCE = declare({
     berm: quantity("earth", "Volume of the berm, compacted", EARTH),
     soil,
     truck: optional(
-      quantity("earth", "What one truck takes, loose", { above: 0, max: { US: 130, SI: 100 } }),
+      quantity("earth", "What one truck takes, loose", { min: { US: 0.02, SI: 0.01 }, max: { US: 130, SI: 100 } }),
       "10 yd³ | 8 m³",
       { US: 10, SI: 8 },
     ),

@@ -8,7 +8,7 @@ export const CARRYING_CAUTION =
   "in the pit below it.";
 
 /** Sides of a pit, a bed or a cut. */
-export const SIDE: Range = { above: 0, max: { US: 1600, SI: 500 } };
+export const SIDE: Range = { min: { US: 0.05, SI: 0.01 }, max: { US: 1600, SI: 500 } };
 
 /** Sheet beyond the edge; the default is common practice. */
 export const overlap = optional(

@@ -15,7 +15,7 @@ export const FABRICCUT = declare({
   args: {
     length: quantity("length", "Length to cover", SIDE),
     width: quantity("length", "Width to cover", SIDE),
-    roll_width: quantity("length", "Width of the roll", { above: 0, max: { US: 160, SI: 50 } }),
+    roll_width: quantity("length", "Width of the roll", { min: { US: 0.5, SI: 0.1 }, max: { US: 160, SI: 50 } }),
     lap: optional(quantity("length", "Lap between strips", { min: 0, max: { US: 16, SI: 5 } }), "1 ft | 0.3 m", {
       US: 1,
       SI: 0.3,

@@ -113,7 +113,7 @@ export function BASINMIX(parts: any[][], units?: any): any[][] {
  * @param low_water Water that must stay over the pump's inlet (gal, 0 to 26000000 | L, 0 to 100000000)
  * @param loss_per_day Evaporation and splash per day (gal, 0 to 2600000 | L, 0 to 10000000)
  * @param days Days without topping up (0 to 366)
- * @param [footprint] Area of the basin near its full level (ft² | m²; blank: no level drop)
+ * @param [footprint] Area of the basin near its full level (ft², 0.2 to 2600000 | m², 0.01 to 250000; blank: no level drop)
  * @param [void_fraction] Room for water per volume, such as 0.4 (share, 0.05 to 1; blank: 0.4, gravel)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The basin against its need.

@@ -52,7 +52,7 @@ export function BERMVOLUME(crest_length: any, crest_width: any, height: any, sid
  * @param dug Volume dug, as it lies in the ground (bank) (yd³, 0 to 130000 | m³, 0 to 100000)
  * @param berm Volume of the berm, compacted (yd³, 0 to 130000 | m³, 0 to 100000)
  * @param [soil] Soil, or own figures as "swell 30% shrink 10%" (name or figures; blank: loam)
- * @param [truck] What one truck takes, loose (yd³, more than 0, at most 130 | m³, more than 0, at most 100; blank: 10 yd³ | 8 m³)
+ * @param [truck] What one truck takes, loose (yd³, 0.02 to 130 | m³, 0.01 to 100; blank: 10 yd³ | 8 m³)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The soil balance.
  * @remarks Formula: loose = bank × (1 + swell); compacted = bank × (1 - shrink); left over = dug bank - berm compacted / (1 - shrink); loads = loose / truck, rounded up. Limits: Dug is bank volume, the berm compacted volume, the truck loose volume. Swell tables disagree (sand 5 or 11 %): state your own figures where you know the soil. Fill is taken as the same soil. Watch the truck's weight limit too.

@@ -10,8 +10,8 @@ import { CUTPLAN as declaredCUTPLAN } from "../sheet/cutplan";
  * Sizes the liner of a basin: bottom, developed sides and overlaps, rounded up, with area and weight.
  * @customfunction LINERCUT
  * @helpurl https://localhost:3000/help/linercut.html
- * @param length Length of the bottom (ft, more than 0, at most 1600 | m, more than 0, at most 500)
- * @param width Width of the bottom (ft, more than 0, at most 1600 | m, more than 0, at most 500)
+ * @param length Length of the bottom (ft, 0.05 to 1600 | m, 0.01 to 500)
+ * @param width Width of the bottom (ft, 0.05 to 1600 | m, 0.01 to 500)
  * @param depth Depth from rim to bottom (ft, 0 to 65 | m, 0 to 20)
  * @param [overlap] Sheet beyond each edge (ft, 0 to 30 | m, 0 to 10; blank: 1 ft | 0.3 m)
  * @param [side_slope] Side slope, horizontal to 1 vertical (0 to 10; blank: 0, upright sides)
@@ -34,7 +34,7 @@ export function LINERCUT(length: any, width: any, depth: any, overlap?: any, sid
  * @helpurl https://localhost:3000/help/fallcut.html
  * @param drops Height of each drop (list; each ft, more than 0, at most 320 | list; each m, more than 0, at most 100)
  * @param treads Length of each tread (list; each ft, more than 0, at most 320 | list; each m, more than 0, at most 100)
- * @param bed_width Width of the bed (ft, more than 0, at most 1600 | m, more than 0, at most 500)
+ * @param bed_width Width of the bed (ft, 0.05 to 1600 | m, 0.01 to 500)
  * @param bank_height Height the sheet climbs each bank (ft, 0 to 30 | m, 0 to 10)
  * @param [overlap] Sheet beyond each edge (ft, 0 to 30 | m, 0 to 10; blank: 1 ft | 0.3 m)
  * @param [slack_per_drop] Loose sheet at each drop (ft, 0 to 6 | m, 0 to 2; blank: 0.25 ft | 0.08 m)
@@ -54,9 +54,9 @@ export function FALLCUT(drops: any[][], treads: any[][], bed_width: any, bank_he
  * Covers an area with lapped strips of fabric, along or across, whichever takes less off the roll.
  * @customfunction FABRICCUT
  * @helpurl https://localhost:3000/help/fabriccut.html
- * @param length Length to cover (ft, more than 0, at most 1600 | m, more than 0, at most 500)
- * @param width Width to cover (ft, more than 0, at most 1600 | m, more than 0, at most 500)
- * @param roll_width Width of the roll (ft, more than 0, at most 160 | m, more than 0, at most 50)
+ * @param length Length to cover (ft, 0.05 to 1600 | m, 0.01 to 500)
+ * @param width Width to cover (ft, 0.05 to 1600 | m, 0.01 to 500)
+ * @param roll_width Width of the roll (ft, 0.5 to 160 | m, 0.1 to 50)
  * @param [lap] Lap between strips (ft, 0 to 16 | m, 0 to 5; blank: 1 ft | 0.3 m)
  * @param [layers] Layers (whole, more than 0, at most 10; blank: 1)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")

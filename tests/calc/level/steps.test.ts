@@ -74,7 +74,7 @@ describe("layOutSteps", () => {
   it("refuses more drops than the fall or the run allows, and says how many it does", () => {
     // By hand: 0.3 m / 25 mm = 12 drops; 0.3 m / 25.4 mm (8 eighths of an inch) = 11; 0.4 m / 50 mm = 8 treads.
     expect(() => layOutSteps(0.3, 9, 13, 0.3, 1, 0.005)).toThrow(
-      "drops must be at most 12: a fall of 0.3 m gives each no drop of at least 25 mm (1 in); got 13",
+      "drops must be at most 12: a fall of 0.3 m (0.9843 ft) gives each no drop of at least 25 mm (1 in); got 13",
     );
     expect(() => layOutSteps(0.3, 9, 12, 0.3, 1, EIGHTH)).toThrow("drops must be at most 11");
     expect(() => layOutSteps(3, 0.4, 9, 0.3, 1, 0.005)).toThrow("drops must be at most 8: a run of 0.4 m");

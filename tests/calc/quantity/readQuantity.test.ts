@@ -53,7 +53,7 @@ describe("reading a quantity", () => {
     ["", /not understood/],
     ["ft", /not understood/],
     ["12 foots", /unit "foots" is not known/],
-    ["40 gpm", /must be in ft/],
+    ["40 gpm", /length must be a length, such as 2' 6 1\/2", 45 cm .*; got "40 gpm"/],
     ["12 + 8 ft", /with and without units/],
     ["12 5", /side by side/],
     ["2 ft 6 ft", /side by side/],

@@ -42,7 +42,9 @@ describe("readDensity", () => {
     );
     expect(() => readDensity("rock", 2650, "SI", "rock")).toThrow("got 2650 t/m³");
     expect(() => readDensity("stone", "-1.4 t/m3", "SI", "stone")).toThrow("stone must weigh");
-    expect(() => readDensity("stone", "40 gal", "US", "stone")).toThrow("stone must be in lb/ft^3 or a unit like it");
+    expect(() => readDensity("stone", "40 gal", "US", "stone")).toThrow(
+      'stone must be a density, such as 165 lb/ft3 or 2.65 t/m3; got "40 gal"',
+    );
     expect(() => readDensity("rock", "jelly", "US", "rock")).toThrow(
       /rock "jelly" is not known; use one of fieldstone, granite, .* or a figure with its unit, such as "165 lb\/ft3"/,
     );

@@ -4,6 +4,7 @@ import { optional, unitsArgument } from "../../../src/functions/contract/optiona
 import { choice, flag, number, quantity, share, text } from "../../../src/functions/contract/scalars";
 
 const length = quantity("length", "Length", { min: 0, max: { US: 1000, SI: 300 } });
+const escape = (words: string): string => words.replace(/[+]/g, "\\$&");
 const size = quantity("size", "Size", { above: 0, max: { US: 24, SI: 600 } });
 
 describe("a quantity", () => {
@@ -29,13 +30,36 @@ describe("a quantity", () => {
     expect(() => length.read(-4, "pipe length", "US")).toThrow("pipe length must be 0 to 1000 ft; got -4 ft");
     expect(() => length.read(45000, "pipe length", "US")).toThrow("pipe length must be 0 to 1000 ft; got 45000 ft");
     expect(() => length.read("40 gpm", "pipe length", "US")).toThrow(
-      'pipe length must be in ft or a unit like it; got "40 gpm"',
+      'pipe length must be a length, such as 2\' 6 1/2", 45 cm or 12 ft + 8 ft 6 in; got "40 gpm"',
     );
-    expect(() => length.read(true, "pipe length", "US")).toThrow("pipe length must be a number in ft; got TRUE");
+    expect(() => length.read(true, "pipe length", "US")).toThrow(
+      "pipe length must be a number (ft) or text with a unit; got TRUE",
+    );
     expect(() => length.read(NaN, "pipe length", "US")).toThrow("pipe length must be");
     expect(() => length.read("", "pipe length", "US")).toThrow("pipe length is needed");
     expect(() => length.read({ error: "#N/A" }, "pipe length", "US")).toThrow("pipe length holds the error #N/A");
+    expect(() => length.read("2000 ft", "pipe length", "US")).toThrow('0 to 1000 ft; got "2000 ft", 2000 ft');
+    expect(() => length.read(1000.0001, "pipe length", "US")).toThrow("0 to 1000 ft; got 1000.0001 ft");
     expect(() => size.read(0, "size", "US")).toThrow("size must be more than 0, at most 24 in; got 0 in");
+  });
+
+  it.each([
+    ["length", "12 ft + 8 ft 6 in"],
+    ["area", "120 sq ft"],
+    ["earth", "3.5 cu yd"],
+    ["flow", "40 gpm"],
+    ["wind", "5 mph"],
+    ["load", "1.5 ton"],
+    ["density", "2.65 t/m3"],
+    ["temperature", "68 °F"],
+    ["power", "750 W"],
+  ] as const)("of %s that is not understood shows one of its own kind, which reads", (measure, example) => {
+    const one = quantity(measure, "One");
+    expect(() => one.read("abc", "one", "US")).toThrow(
+      new RegExp(`not understood at "abc"; write it like .*${escape(example)}`),
+    );
+    expect(() => one.read("5 kPa", "one", "SI")).toThrow(new RegExp(`such as .*${escape(example)}.*; got "5 kPa"`));
+    expect(one.read(example, "one", "SI")).toBeGreaterThan(0);
   });
 
   it("throws only problems", () => {
@@ -69,6 +93,17 @@ describe("a number, a choice, a flag and a text", () => {
     expect(count.read("3", "drops", "US")).toBe(3);
     expect(() => count.read(2.5, "drops", "US")).toThrow("drops must be a whole number; got 2.5");
     expect(() => count.read("3 ft", "drops", "US")).toThrow("drops must be a whole number without a unit");
+    expect(() => count.read("many", "drops", "US")).toThrow('drops must be a whole number; got "many"');
+    expect(() => count.read("?", "drops", "US")).toThrow(
+      'drops "?" is not understood at "?"; write it like 12.5 or 2 1/2',
+    );
+    expect(() => count.read(1e9, "drops", "US")).toThrow("drops must be 1 to 12; got 1000000000");
+    const slope = number("Slope", { min: 0, max: 10 });
+    expect(slope.read("2 1/2", "side slope", "US")).toBe(2.5);
+    expect(() => slope.read("12 kg", "side slope", "US")).toThrow(
+      'side slope must be a number without a unit; got "12 kg"',
+    );
+    expect(text("Rock").read(true, "rock", "US")).toBe("TRUE");
     const method = choice("Method", ["Hazen-Williams", "Darcy-Weisbach"] as const);
     expect(method.read("darcy weisbach", "method", "US")).toBe("Darcy-Weisbach");
     expect(() => method.read("Manning", "method", "US")).toThrow(
@@ -88,6 +123,9 @@ describe("an optional argument", () => {
       expect(lap.read(blank, "lap", "US")).toBeCloseTo(0.1524, 12);
       expect(lap.read(blank, "lap", "SI")).toBeCloseTo(0.15, 12);
     }
+  });
+  it("reads 0 as a blank where the range begins above it", () => {
+    expect(optional(number("Speed", { min: 0.1, max: 2 }), "1", 1).read(0, "speed", "US")).toBe(1);
   });
   it("keeps 0 where 0 means something", () => {
     expect(optional(length, "2 ft", { US: 2, SI: 0.6 }).read(0, "overlap", "US")).toBe(0);

@@ -23,7 +23,9 @@ describe("LIPFLOW and LIPDEPTH", () => {
   it("refuse a coefficient of the other system, and say the range", () => {
     expect(() => flow(600, 25, 3.33, "SI")).toThrow("lip shape as a coefficient must be 1.1 to 2.21 m^½/s; got 3.33");
     expect(() => flow(24, 1, 1.84)).toThrow("lip shape as a coefficient must be 2 to 4 ft^½/s; got 1.84");
-    expect(() => flow(24, 1, "ogee")).toThrow('lip shape "ogee" is not known; use one of broad');
+    expect(() => flow(24, 1, "ogee")).toThrow(
+      'lip shape "ogee" is not known; use one of broad; broad, deep; broad, smooth; sharp; sharp, narrowed; or a coefficient of your own',
+    );
   });
 
   it("read text with its own unit", () => {
