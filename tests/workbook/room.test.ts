@@ -63,6 +63,26 @@ describe("every text has the room it needs", () => {
   it.each(["US", "SI"] as const)("in the biggest job, %s", (system) => check(biggestJob(system)));
 });
 
+/** Points that the arrow of a list takes, with the margins that the bench gives its choices. */
+const ARROW = 20;
+/** Words that everybody in the trade knows by their beginning; their column on the wide sheet Pump cannot grow. */
+const KNOWN = ["Hazen-Williams", "Darcy-Weisbach"];
+
+it.each(["US", "SI"] as const)("every choice fits beside the arrow of its list, %s", (system) => {
+  const hidden = assemble(sheets, system, "blank").sheets.flatMap((sheet) =>
+    sheet.validations.flatMap(({ area, choices, title }) => {
+      const merge = sheet.merges.find(({ top, left }) => top === area.top && left === area.left);
+      const widths = sheet.widths.slice(area.left - 1, merge?.right ?? area.left);
+      const room = columnRoom(widths.reduce((sum, width) => sum + width, 0)) - ARROW;
+      const offered = typeof choices === "string" ? [] : (choices ?? []);
+      return offered
+        .filter((choice) => textWidth(choice) > room && !KNOWN.includes(choice))
+        .map((choice) => `${sheet.name}, ${title}: ${choice}`);
+    }),
+  );
+  expect(hidden).toEqual([]);
+});
+
 it("measures text as it is set in Arial", () => {
   // Ten digits of 556 thousandths at 10 points are 55.6 points; the measure adds 3 % for drawing on a grid.
   expect(textWidth("0123456789")).toBeCloseTo(57.27, 2);

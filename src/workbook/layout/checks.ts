@@ -61,9 +61,17 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
     style: "resultText",
     look: { bold: true, indent: 1 },
   });
-  page.textAcross(row, 6, across, check.cure, "remark");
+  page.fitHeight(row, check.cure, page.charactersAcross(6, across));
+  page.put(row, 6, {
+    ...(check.cureNow === undefined
+      ? { value: check.cure }
+      : { formula: `=IF(IFERROR(${bare(check.ok)},FALSE),"${check.cure}",${bare(check.cureNow)})` }),
+    style: "remark",
+    across,
+  });
   const at = (column: number): string => `${page.name}!${cellAddress(row, column, true)}`;
-  job.checks.push({ ...check, sheet: page.name, cells: { value: at(2), unit: at(3), limit: at(4), verdict: at(5) } });
+  const cells = { value: at(2), unit: at(3), limit: at(4), verdict: at(5), cure: at(6) };
+  job.checks.push({ ...check, sheet: page.name, cells });
 }
 
 /** Verdicts that ask for something stand out by weight and ground as well as by their word. */

@@ -21,6 +21,8 @@ export interface CheckSpec {
   readonly ok: string;
   /** What to do, in one sentence. */
   readonly cure: string;
+  /** Formula of what to do as things stand, where that says more while the check fails; about as long as the cure. */
+  readonly cureNow?: string;
   /** The defined name (or Sheet!A1) of the cell to change. */
   readonly fix: string;
   readonly kind?: Kind;
@@ -85,7 +87,7 @@ export type Category = (typeof CATEGORIES)[number];
 /** A check as it stands on its sheet; Start refers to these cells. */
 export interface PlacedCheck extends CheckSpec {
   readonly sheet: string;
-  readonly cells: { readonly value: string; readonly limit: string; readonly verdict: string; readonly unit: string };
+  readonly cells: Readonly<Record<"value" | "unit" | "limit" | "verdict" | "cure", string>>;
 }
 
 /** The workbook being laid out: its system and filling, and what its sheets contribute to the collecting ones. */

@@ -166,9 +166,12 @@ export class SheetLayout extends Page {
   private blankInputs(): CheckSpec[] {
     const first = this.required[0];
     if (!first) return [];
-    const blanks = this.required
-      .map(({ ref }) => `COUNTBLANK(${ref.cell(1).address.replace(`${this.name}!`, "")})`)
-      .join("+");
+    const inputs = this.required.map(({ label, ref }) => ({
+      label,
+      blank: `COUNTBLANK(${ref.cell(1).address.replace(`${this.name}!`, "")})`,
+    }));
+    const blanks = inputs.map(({ blank }) => blank).join("+");
+    const firstBlank = inputs.reduceRight((rest, { label, blank }) => `IF(${blank}>0,"${label}",${rest})`, '""');
     return [
       {
         label: `Inputs still blank on ${this.name}`,
@@ -176,6 +179,7 @@ export class SheetLayout extends Page {
         limit: 0,
         ok: `${blanks}=0`,
         cure: "Fill in the marked cells of this sheet that are still blank.",
+        cureNow: `"Fill in: "&${firstBlank}&IF(${blanks}>1," and "&(${blanks}-1)&" more.",".")`,
         fix: first.ref.name ?? first.ref.address.replace(/\$/g, ""),
         kind: "count",
       },

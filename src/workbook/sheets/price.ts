@@ -11,7 +11,7 @@ export const price = defineSheet({
   order: 13,
   turn: 1,
   build(s, job) {
-    s.widths([36, 19, 11, 11, 11, 11, 11, 11]);
+    s.widths([36, 23.2, 10.3, 10.3, 10.3, 10.3, 10.3, 10.3]);
     s.title(
       "Price",
       "Set markups, overhead and tax; price, margin and profit a day follow at once, for three options.",

@@ -125,5 +125,6 @@ function checkRow(s: SheetLayout, job: Job, check: PlacedCheck): void {
   const where = check.fix.includes("!") ? check.fix : `${check.sheet}: ${check.fix}`;
   s.put(row, 6, { value: where, style: "link", link: check.fix, look: { wrap: true } });
   s.fitHeight(row, where, s.charactersAcross(6, 1));
-  s.textAcross(row, 7, 1, check.cure, "remark");
+  s.fitHeight(row, check.cure, s.charactersAcross(7, 1));
+  s.put(row, 7, { ...(check.cureNow ? { formula: `=${check.cells.cure}` } : { value: check.cure }), style: "remark" });
 }

@@ -27,4 +27,12 @@ describe("Site", () => {
       1, 2, 0,
     ]);
   });
+
+  it("names the first input that is still blank, on its sheet and on Start", async () => {
+    // Label, value, unit, limit, verdict, where, and what to do; the check of blank inputs comes first.
+    const cure = async (typed: Typed): Promise<unknown> => (await demo("US", typed)).value("Checks", 1, 7);
+    expect(await cure({ Fall: "", ClientName: "" })).toBe("Fill in: Client and 1 more.");
+    expect(await cure({ Fall: "" })).toBe("Fill in: Fall, top lip to basin grade.");
+    expect(await cure({})).toBe("Fill in the marked cells of this sheet that are still blank.");
+  });
 });
