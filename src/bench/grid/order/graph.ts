@@ -1,16 +1,23 @@
-import type { IUnitRange } from "@univerjs/core";
+import type { IRange } from "@univerjs/core";
 import type { IFormulaDependencyTree } from "@univerjs/engine-formula";
 import type { Inside } from "./inside";
 
 /** A formula, in the order of calculation. */
 export interface Formula {
   readonly tree: IFormulaDependencyTree;
+  /** The sheet it stands on. */
+  readonly sheet: string;
   /** The cells it reads. */
-  readonly reads: readonly IUnitRange[];
+  readonly reads: readonly { readonly sheet: string; readonly range: IRange }[];
   /** To be calculated at every edit: TODAY, NOW, RAND. */
   readonly restless: boolean;
   /** Places in the order of the formulas that read it; all come later. */
   readonly readers: readonly number[];
+}
+
+/** A sheet of a workbook. */
+export function sheetKey(unitId: string, sheetId: string): string {
+  return `${unitId}!${sheetId}`;
 }
 
 /** Not a conditional format, whose place is no cell that could be read. */
@@ -26,7 +33,11 @@ export async function orderOf(inside: Inside): Promise<Formula[] | undefined> {
     : undefined;
   const formulas = order?.map(({ tree, readers }): Formula => ({
     tree,
-    reads: tree.rangeList.map(({ unitId, sheetId, range }) => ({ unitId, sheetId, range: { ...range } })),
+    sheet: sheetKey(tree.unitId, tree.subUnitId),
+    reads: tree.rangeList.map(({ unitId, sheetId, range }) => ({
+      sheet: sheetKey(unitId, sheetId),
+      range: { ...range },
+    })),
     restless: tree.formula !== "" && inside._detectForcedRecalculationNode(tree, inside._getTreeNode(tree)),
     readers,
   }));

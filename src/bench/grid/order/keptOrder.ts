@@ -1,6 +1,6 @@
-import type { IRange, IUnitRange } from "@univerjs/core";
-import { FormulaDependencyGenerator, type IFormulaDependencyTree } from "@univerjs/engine-formula";
-import { isCell, orderOf, type Formula } from "./graph";
+import type { IRange } from "@univerjs/core";
+import { FormulaDependencyGenerator } from "@univerjs/engine-formula";
+import { isCell, orderOf, sheetKey, type Formula } from "./graph";
 import type { Inside } from "./inside";
 import { Remaining } from "./remaining";
 import { cameToAnother } from "./results";
@@ -67,30 +67,28 @@ async function knownOrder(inside: Inside): Promise<readonly Formula[] | undefine
 
 function toRun(inside: Inside, formulas: readonly Formula[]): Remaining {
   const config = inside._currentConfigService;
-  const dirty = config.getDirtyRanges();
+  const dirty = new Map<string, IRange[]>();
+  for (const { unitId, sheetId, range } of config.getDirtyRanges()) {
+    const sheet = sheetKey(unitId, sheetId);
+    const ranges = dirty.get(sheet);
+    if (ranges) ranges.push(range);
+    else dirty.set(sheet, [range]);
+  }
   const asked = config.getDirtyUnitOtherFormulaMap();
-  const isFirst = ({ tree, reads, restless }: Formula): boolean =>
+  const isFirst = ({ tree, sheet, reads, restless }: Formula): boolean =>
     restless ||
-    dirty.some((range) => holds(range, tree) || reads.some((read) => meet(read, range))) ||
+    (isCell(tree) && dirty.get(sheet)?.some((range) => tree.inRangeData(range))) ||
+    reads.some((read) => dirty.get(read.sheet)?.some((range) => meet(read.range, range))) ||
     asked[tree.unitId]?.[tree.subUnitId]?.[tree.formulaId ?? ""] !== undefined;
   return new Remaining(formulas, isFirst, (tree) => cameToAnother(inside, tree));
 }
 
-/** Whether the formula itself stands in the range. */
-function holds({ unitId, sheetId, range }: IUnitRange, tree: IFormulaDependencyTree): boolean {
-  return unitId === tree.unitId && sheetId === tree.subUnitId && isCell(tree) && tree.inRangeData(range);
-}
-
-function meet(one: IUnitRange, other: IUnitRange): boolean {
-  return (
-    one.sheetId === other.sheetId &&
-    one.unitId === other.unitId &&
-    overlap(one.range, other.range, "startRow", "endRow") &&
-    overlap(one.range, other.range, "startColumn", "endColumn")
-  );
-}
-
 /** Whole rows and columns have no number where they have no end. */
-function overlap(one: IRange, other: IRange, start: "startRow" | "startColumn", end: "endRow" | "endColumn"): boolean {
-  return !(one[start] > other[end]) && !(other[start] > one[end]);
+function meet(one: IRange, other: IRange): boolean {
+  return !(
+    one.startRow > other.endRow ||
+    other.startRow > one.endRow ||
+    one.startColumn > other.endColumn ||
+    other.startColumn > one.endColumn
+  );
 }
