@@ -97,7 +97,7 @@ const MISTAKES: readonly Mistake[] = [
   {
     what: "a berm that takes more soil than is dug",
     typed: { US: { BermHeight: 4 }, SI: { BermHeight: 1.4 } },
-    finds: "Spoil is enough for the berm",
+    finds: "Spoil is enough for berm and backfill",
     says: "LOOK",
   },
   {

@@ -5,7 +5,7 @@ import { LEVEL_ROWS, levels } from "./crewParts/levels";
 import { basin, cuts, plumbing, stones } from "./crewParts/lists";
 import { sequence } from "./crewParts/sequence";
 
-const WIDTHS = [24, 7.5, 7.5, 10, 16, 7, 1.5, 21, 8.5, 8.5, 9];
+const WIDTHS = [24, 7.5, 7.5, 12, 16, 6, 1.5, 20.5, 8.5, 8.5, 9];
 /** The first column of the right half, behind a narrow gap. */
 const RIGHT = 8;
 
@@ -39,25 +39,34 @@ export const crew = defineSheet({
 
 /** A little room between two parts: the page is full. */
 function gap(s: SheetLayout): void {
-  s.sheet.heights.set(s.row++, 6);
+  s.sheet.heights.set(s.row++, 4);
 }
 
 function letterhead(s: SheetLayout): void {
   const last = s.lastColumn;
-  s.put(1, 1, { formula: `=JobName&""`, style: "title", across: RIGHT - 2 });
-  s.put(1, RIGHT, {
-    formula: `=CompanyName&""`,
+  const wrap = true;
+  s.put(1, 1, { formula: `=JobName&""`, style: "title", look: { size: 14 }, across: last });
+  s.sheet.heights.set(1, 24);
+  s.put(2, 1, {
+    formula: `=FeatureName&IF(SiteAddress="","",", "&SiteAddress)`,
     style: "plain",
-    look: { bold: true, align: "right" },
+    look: { wrap },
+    across: RIGHT - 2,
+  });
+  s.put(2, RIGHT, {
+    formula: `=CompanyName&IF(CompanyPhone="","",", "&CompanyPhone)`,
+    style: "plain",
+    look: { wrap, align: "right" },
     across: last - RIGHT + 1,
   });
-  s.sheet.heights.set(1, 28);
-  const line = (row: number, left: string, right: string): void => {
-    s.put(row, 1, { formula: left, style: "plain", across: RIGHT - 2 });
-    s.put(row, RIGHT, { formula: right, style: "plain", look: { align: "right" }, across: last - RIGHT + 1 });
-  };
-  line(2, `=FeatureName&IF(SiteAddress="","",", "&SiteAddress)`, `=CompanyPhone&""`);
-  line(3, `=IF(AccessNote="","","Access: "&AccessNote)`, `=IF(Estimator="","","Estimate: "&Estimator)`);
+  s.put(3, 1, {
+    formula: `=IF(AccessNote="","","Access: "&AccessNote&" ")&IF(Estimator="","","Questions to "&Estimator&".")`,
+    style: "plain",
+    look: { wrap, bold: true },
+    across: last,
+  });
+  s.roomFor(2, 2);
+  s.roomFor(3, 2);
   s.row = 4;
   gap(s);
 }
@@ -79,5 +88,5 @@ function signOff(s: SheetLayout): void {
     style: "plain",
     across: s.lastColumn,
   });
-  s.sheet.heights.set(s.row, 24);
+  s.sheet.heights.set(s.row, 20);
 }

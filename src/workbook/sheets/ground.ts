@@ -3,7 +3,7 @@ import { defineSheet } from "../layout";
 import { balance, slopes } from "./groundParts/balance";
 import { berm } from "./groundParts/berm";
 import { checks, contribute } from "./groundParts/checks";
-import { pit, shelves, trench } from "./groundParts/digging";
+import { backfill, pit, shelves, trench } from "./groundParts/digging";
 
 /** What is dug, what the berm takes, and what leaves or comes by truck; bank, loose and compacted kept apart. */
 export const ground = defineSheet({
@@ -24,6 +24,7 @@ export const ground = defineSheet({
       strong: true,
       note: "As it lies in the ground.",
     });
+    backfill(s, job);
     berm(s);
     balance(s);
     slopes(s, job);

@@ -18,7 +18,7 @@ export const liner = defineSheet({
       "Pieces follow from drops and basin; add skirts, type in the rolls you can buy, and read what to cut.",
     );
     allowances(s);
-    cuts(s);
+    cuts(s, job);
     pieces(s);
     rolls(s, job);
     plan(s);

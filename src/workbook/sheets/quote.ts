@@ -36,9 +36,9 @@ export const quote = defineSheet({
 });
 
 function heading(s: SheetLayout): void {
-  s.put(s.row, 1, { formula: '=CompanyName&""', style: "title", look: { size: 14 }, across: 4 });
+  s.put(s.row, 1, { formula: '=CompanyName&""', style: "title", look: { size: 14, wrap: true }, across: 4 });
   s.put(s.row, 5, { value: "Quote", style: "title", look: { align: "right" }, across: 2 });
-  s.sheet.heights.set(s.row, 28);
+  s.roomFor(s.row, 3);
   s.put(s.row + 1, 1, {
     formula: '=CompanyPhone&IF(Estimator="",""," · "&Estimator)',
     style: "plain",
@@ -66,10 +66,10 @@ function heading(s: SheetLayout): void {
   ];
   for (const [left, leftFormula, right, rightFormula] of facts) {
     s.put(s.row, 1, { value: left, style: "unit", look: { indent: 0 } });
-    s.put(s.row, 2, { formula: leftFormula, style: "resultText", look: { bold: true }, across: 2 });
-    s.put(s.row, 4, { value: right, style: "unit", look: { align: "right" }, across: 1 });
-    s.put(s.row, 5, { formula: rightFormula, style: "resultText", look: { bold: true, align: "right" }, across: 2 });
-    s.sheet.heights.set(s.row, 20);
+    s.put(s.row, 2, { formula: leftFormula, style: "resultText", look: { bold: true }, across: 3 });
+    s.put(s.row, 5, { value: right, style: "unit", look: { align: "right" } });
+    s.put(s.row, 6, { formula: rightFormula, style: "resultText", look: { bold: true, align: "right" } });
+    s.roomFor(s.row, 2);
     s.row++;
   }
 }
@@ -158,9 +158,10 @@ function agreement(s: SheetLayout): void {
   const line = (column: number, across: number, label: string, name: string): void => {
     s.put(s.row, column, { style: "plain", look: { lines: { bottom: "thin" }, lineColor: "1F2A2E" }, across });
     s.put(s.row + 1, column, { value: label, style: "note", across });
-    s.put(s.row + 2, column, { formula: `=${name}&""`, style: "note", across });
+    s.put(s.row + 2, column, { formula: `=${name}&""`, style: "note", look: { vertical: "top" }, across });
   };
   s.sheet.heights.set(s.row, 30);
+  s.roomFor(s.row + 2, 3);
   line(1, 2, "Client: signature and date", "ClientName");
   line(4, 3, "Company: signature and date", "CompanyName");
   s.row += 3;

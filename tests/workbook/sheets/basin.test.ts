@@ -44,7 +44,8 @@ describe("the Basin sheet, demo", () => {
     // full level 99.4 - 3/12 = 99.15 ft
     expect(us.number("FullLevel")).toBeCloseTo(99.15, 9);
     expect(us.number("RunningLevel")).toBeCloseTo(99.15 - us.number("LevelDrop"), 9);
-    expect(us.number("StaticLift")).toBeCloseTo(102.15 - us.number("RunningLevel"), 9);
+    // to the water over the lip, three quarters of an inch
+    expect(us.number("StaticLift")).toBeCloseTo(102.15 + 0.75 / 12 - us.number("RunningLevel"), 9);
     const more = await demo("US", { SheetWanted: 1.25 });
     expect(more.number("DrainBack")).toBeGreaterThan(us.number("DrainBack"));
     expect(more.number("StaticLift")).toBeGreaterThan(us.number("StaticLift"));
@@ -124,6 +125,17 @@ describe("the Basin sheet, demo", () => {
     expect((await demo("SI", { RimBelowGrade: 300 })).verdict("Basin", "Rim below")).toBe("LOOK");
     expect((await demo("SI", { GravelVoids: 0.67 })).verdict("Basin", "Room for water")).toBe("LOOK");
     expect(si.verdict("Basin", "Rim below")).toBe("OK");
+  });
+
+  it("looks at the water that a pump stronger than wanted keeps in the stream", async () => {
+    // Hold 592.2, low water 150.1 and 27 days of 14.62 gal leave 47.3: room for the drain-back of 38.5 gal. Demo C delivers
+    // 1.85 times the flow, which keeps up to 1.85^(2/3) = 1.51 times as much in the stream: 58 gal.
+    const typed = { ReserveDays: 27, ChosenPump: "Demo C, large (invented)" };
+    const strong = await demo("US", typed);
+    expect(strong.verdict("Basin", "Spare water beyond")).toBe("OK");
+    expect(strong.verdict("Basin", "Spare water at the flow")).toBe("LOOK");
+    const chosen = await demo("US", { ReserveDays: 27 });
+    expect(chosen.verdict("Basin", "Spare water at the flow")).toBe("OK");
   });
 
   it("keeps the pipe's water where a check valve holds it", async () => {

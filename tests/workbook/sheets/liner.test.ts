@@ -24,21 +24,22 @@ describe("the Liner sheet", () => {
   });
 
   it("sizes stream and basin by hand", () => {
-    // 2.75 + 9.5 + 4 × 0.25 + 2 = 15.25, up to 15.5 ft; 3.25 + 2 × 0.9 + 2 = 7.05, up to 7.5 ft
-    expect([us.number("LinerPieces", 1, 2), us.number("LinerPieces", 1, 3)]).toEqual([15.5, 7.5]);
+    // 2.75 + 9.5 + 4 × 0.25 + 2 = 15.25, up to 15.5 ft. Bank stones reach back 10 in and stand on the sheet:
+    // 3.25 + 2 × 10/12 + 2 × 0.9 + 2 = 8.717, up to 9 ft
+    expect([us.number("LinerPieces", 1, 2), us.number("LinerPieces", 1, 3)]).toEqual([15.5, 9]);
     // 9 + 2 × 2.25 + 2 = 15.5 ft; 6.5 + 4.5 + 2 = 13 ft
     expect(us.number("LinerPieces", 2, 2)).toBeCloseTo(15.5, 9);
     expect(us.number("LinerPieces", 2, 3)).toBeCloseTo(13, 9);
-    // 0.95 + 3.4 + 5 × 0.08 + 0.6 = 5.35, up to 5.4 m; 1.1 + 0.6 + 0.6 = 2.3 m
+    // 0.95 + 3.4 + 5 × 0.08 + 0.6 = 5.35, up to 5.4 m; 1.1 + 2 × 0.25 + 2 × 0.3 + 0.6 = 2.8 m
     expect(si.number("LinerPieces", 1, 2)).toBeCloseTo(5.4, 9);
-    expect(si.number("LinerPieces", 1, 3)).toBeCloseTo(2.3, 9);
+    expect(si.number("LinerPieces", 1, 3)).toBeCloseTo(2.8, 9);
   });
 
   it("buys no less than the pieces, at the prices of the rolls", () => {
-    // 15.5 × 7.5 + 15.5 × 13 + 6.5 × 4 + 2 × 4.5 × 2.5 = 366.25 ft²
-    expect(us.number("LinerBuyArea") * (1 - us.number("LinerWasteShare"))).toBeCloseTo(366.25, 4);
+    // 15.5 × 9 + 15.5 × 13 + 6.5 × 4 + 2 × 4.5 × 2.5 = 389.5 ft²
+    expect(us.number("LinerBuyArea") * (1 - us.number("LinerWasteShare"))).toBeCloseTo(389.5, 4);
     // The 15 ft roll is the cheapest by area: 14.60 / 15 a ft².
-    expect(us.number("LinerCost")).toBeGreaterThan((366.25 * 14.6) / 15);
+    expect(us.number("LinerCost")).toBeGreaterThan((389.5 * 14.6) / 15);
     const lengths = [1, 2, 3].map((row) => us.number("RollBuyLengths", row));
     const [cut = 0, byArea = 0, full = 0] = lengths;
     expect(us.number("LinerCost")).toBeCloseTo(cut * 14.6 + byArea * 20 * 1.02 + (full / 50) * 930, 1);
@@ -46,13 +47,14 @@ describe("the Liner sheet", () => {
     expect(us.value("LinerPlanState")).toBe("proven least cost");
   });
 
-  it("covers stream and basin with fabric by hand", () => {
-    // Two layers, 6 ft roll, 0.5 ft lap. Stream: across (15.5 − 0.5) / 5.5 = 2.7, 3 of 7.5 ft = 22.5; along
-    // (7.5 − 0.5) / 5.5 = 1.3, 2 of 15.5 ft = 31. Basin: across 3 of 13 ft = 39; along (13 − 0.5) / 5.5 = 2.3, 3 of 15.5.
-    expect(us.number("FabricBuyLength")).toBeCloseTo(2 * (22.5 + 39), 6);
-    expect(us.number("FabricBuyArea")).toBeCloseTo(6 * 123, 6);
-    // 738 ft² of 8 oz/yd²: 82 yd² × 0.5 lb
-    expect(us.number("FabricWeight")).toBeCloseTo(41, 6);
+  it("covers stream, basin and skirts with fabric by hand", () => {
+    // Two layers, 6 ft roll, 0.5 ft lap. Stream: across (15.5 − 0.5) / 5.5 = 2.7, 3 of 9 ft = 27; along
+    // (9 − 0.5) / 5.5 = 1.5, 2 of 15.5 ft = 31. Basin: across 3 of 13 ft = 39; along (13 − 0.5) / 5.5 = 2.3, 3 of 15.5.
+    // Skirts: 2 × (6.5 × 4 + 2 × 4.5 × 2.5) = 97 ft², and a tenth more.
+    expect(us.number("FabricBuyArea")).toBeCloseTo(6 * 2 * (27 + 39) + 106.7, 6);
+    expect(us.number("FabricBuyLength")).toBeCloseTo(898.7 / 6, 6);
+    // 898.7 ft² of 8 oz/yd²: 99.856 yd² × 0.5 lb
+    expect(us.number("FabricWeight")).toBeCloseTo(49.928, 3);
   });
 
   it("says what to carry", () => {

@@ -19,6 +19,19 @@ const given = defineSheet({
     level("DesignFlow", { US: 3000, SI: 10_800 });
     level("TopLipLevel", { US: 102.15, SI: 50.77 });
     level("RunningLevel", { US: 98.9, SI: 49.7 });
+    // Lip, flow, and the sheet over it.
+    const text = { message: "A word." };
+    const number = { min: 0, max: 1e6, message: "A number." };
+    s.table({
+      name: "LipSplit",
+      rows: 1,
+      columns: [
+        { key: "lip", title: "Lip", kind: "text", input: text },
+        { key: "flow", title: "Flow", kind: "flow", input: number },
+        { key: "sheet", title: "Sheet", kind: "size", input: number },
+      ],
+      demo: { US: [["Lip 1", 3000, 0.75]], SI: [["Lip 1", 10_800, 20]] },
+    });
   },
 });
 
@@ -91,14 +104,16 @@ describe("the Pump sheet, demo", () => {
   });
 
   it("adds up the head as by hand", () => {
-    // 3000 gph = 50 gpm, lift 102.15 - 98.9 = 3.25 ft.
+    // 3000 gph = 50 gpm, lift from water to water 102.15 + 0.75/12 - 98.9 = 3.3125 ft.
     // 2 1/2 in (2.469): V = 0.4085 × 50 / 2.469² = 3.351 ft/s, V²/2g = 0.1745; K = 0.9 + 0.06 + 2.5 + 0.04 + 0.5 + 0.2 = 4.2: 0.733;
     //   hf = 0.2083 (100/150)^1.852 50^1.852 / 2.469^4.8655 = 1.695 ft per 100 ft, 4 ft: 0.068
     // 3 in (3.068): V = 2.170 ft/s, V²/2g = 0.0732; K = 2 × 0.6 + 2 × 0.4 = 2: 0.146; hf = 0.589 per 100 ft, 31 ft: 0.183; outlet 0.073
-    // 3.25 + 0.068 + 0.733 + 0.183 + 0.146 + 0.073 = 4.453 ft
-    expect(us.value("StaticLift")).toBeCloseTo(3.25, 9);
+    // 3.3125 + 0.068 + 0.733 + 0.183 + 0.146 + 0.073 = 4.516 ft
+    expect(us.value("StaticLift")).toBeCloseTo(3.3125, 9);
+    // 50.77 + 0.020 - 49.7 m
+    expect(si.value("StaticLift")).toBeCloseTo(1.09, 9);
     expect(us.value("PipeTotalLength")).toBe(35);
-    expect(us.value("DesignHead")).toBeCloseTo(4.453, 2);
+    expect(us.value("DesignHead")).toBeCloseTo(4.516, 2);
     expect(us.value("PipeSpeed")).toBeCloseTo(3.351, 2);
   });
 
@@ -108,7 +123,7 @@ describe("the Pump sheet, demo", () => {
     const foot = 0.3048;
     const { flow } = epanet.solve({
       from: 0,
-      to: 3.25 * foot,
+      to: 3.3125 * foot,
       method: "H-W",
       viscosity: 1,
       curve: [
@@ -132,6 +147,12 @@ describe("the Pump sheet, demo", () => {
   it("reckons electricity and ownership by hand: 0.265 kW × 16 h × 235 d × 0.174 = 173.37; 418 + 8 × 173.37", () => {
     expect(us.value("YearlyEnergyCost")).toBeCloseTo(173.37, 9);
     expect(us.value("PumpOwnCost")).toBeCloseTo(1804.96, 9);
+  });
+
+  it("reads the head to spare by hand", () => {
+    // 3000 gph lies two thirds of the way from 8.4 ft at 2400 to 5.5 ft at 3300: 6.467 ft, 43 % over 4.516 ft.
+    expect(us.value("HeadAtWanted")).toBeCloseTo(6.4667, 3);
+    expect(us.verdict("Head to spare")).toBe("OK");
   });
 
   it("suggests the pump that serves, and finds nothing amiss", () => {
@@ -161,6 +182,14 @@ describe("the Pump sheet catches", () => {
     ["a pump that cannot lift", { ChosenPump: small, TopLipLevel: 107 }, "Shut-off head above", "FIX"],
     ["a pump too weak", { ChosenPump: small }, "Flow delivered", "FIX"],
     ["a pump far too strong", { ChosenPump: "Demo C, large (invented)" }, "Flow not far over", "LOOK"],
+    [
+      "a flat curve, which meets the flow with little head to spare",
+      {
+        PumpTable: [["Demo A, middle (invented)", 418, 265, 5, 1200, 4.9, 2400, 4.8, 3300, 4.7, 4000, 4.6, 4500, 4.5]],
+      },
+      "Head to spare",
+      "LOOK",
+    ],
     ["a dear choice", { ChosenPump: "Demo C, large (invented)" }, "Cheapest pump that serves", "LOOK"],
     ["no tariff", { Tariff: "" }, "Power and tariff", "FIX"],
     [
@@ -192,8 +221,8 @@ describe("the Pump sheet, worked with", () => {
 
   it("lets the sum of K be typed over", async () => {
     const typed = await pumpSheet("US", "demo", { RouteTable: [[2.5, 4, "Sch 40 PVC", 0]] });
-    // 4.453 less the 0.733 of the fittings
-    expect(typed.value("DesignHead")).toBeCloseTo(3.72, 2);
+    // 4.516 less the 0.733 of the fittings
+    expect(typed.value("DesignHead")).toBeCloseTo(3.783, 2);
   });
 
   it.each(["US", "SI"] as const)("asks to be filled when blank, with no error: %s", async (system) => {

@@ -16,7 +16,7 @@ describe("Quote", () => {
   const MAY_READ = new Set(
     (
       "CompanyName CompanyPhone Estimator ClientName SiteAddress JobName FeatureName QuoteNumber QuoteDate ValidDays Currency " +
-      "Run Fall DropCount BedWidth BasinLength BasinWidth BasinHold BoulderTons LipStoneCount GravelTons DesignFlow " +
+      "Run Fall DropCount BedWidth BasinLength BasinWidth BasinWaterDepth BasinSideSlope BasinHold BoulderTons LipStoneCount GravelTons DesignFlow " +
       "ScopeLines ExclusionLines OptionNames OptionTotals ChosenOption PriceBeforeTax TaxAmount PriceTotal " +
       "StageNames StageShares StageAmounts ChecksToFix"
     ).split(" "),

@@ -53,6 +53,12 @@ describe("the Stone sheet", () => {
     expect(work.number("StoneTruckloads")).toBe(3);
   });
 
+  it("covers a sloped basin as wide as it is at the top", async () => {
+    const sloped = await SiteWork.make("US", "demo", { BasinFootprint: 100 });
+    // 100 ft² × 4/12 ft × 100 lb/ft³ × 1.08 / 2000 = 1.8 ton
+    expect(sloped.number("CoverTons")).toBeCloseTo(1.8, 9);
+  });
+
   it("takes the quarry's own figure in any unit", async () => {
     const own = await SiteWork.make("US", "demo", { RockFigure: "2.8 t/m3", GravelFigure: "1.5 ton/yd3" });
     expect(own.number("DropTons") / work.number("DropTons")).toBeCloseTo(2.8 / 2.65, 9);
@@ -74,11 +80,14 @@ describe("the Ground sheet", () => {
     const work = await SiteWork.make("US", "demo");
     // Depth 2.25 + (3 + 2) / 12 = 2.6667 ft; (9 + 1) × (6.5 + 1) × 2.6667 / 27 = 7.407 yd³.
     expect(work.number("PitVolume")).toBeCloseTo(7.4074, 4);
-    // Berm with sloped ends: 5.5 × 3 × 2.25 + 2 × 2.25² × 8.5 + 4/3 × 4 × 2.25³ = 183.94 ft³ = 6.8125 yd³.
-    expect(work.number("BermNeed")).toBeCloseTo(6.8125, 4);
-    // Loam: dug 9.0394 bank; the berm takes 6.8125 / 0.9 = 7.5694; 1.4699 bank × 1.25 = 1.8374 loose, one load of 10.
+    // Berm with sloped ends: 5.5 × 3 × 2 + 2 × 2² × 8.5 + 4/3 × 4 × 2³ = 143.67 ft³ = 5.3210 yd³.
+    expect(work.number("BermNeed")).toBeCloseTo(5.321, 4);
+    // Round the basin: 10 × 7.5 × 2.6667 - 10 × 7.5 × 2/12 - 9 × 6.5 × 2.5 = 200 - 12.5 - 146.25 = 41.25 ft³; trench 19.125;
+    // 60.375 ft³ = 2.2361 yd³ goes back.
+    expect(work.number("BackfillVolume")).toBeCloseTo(2.2361, 4);
+    // Loam: dug 9.0394 bank; berm and backfill take 7.5571 / 0.9 = 8.3968; 0.6426 bank × 1.25 = 0.8032 loose, one load of 10.
     expect(work.number("DugVolume")).toBeCloseTo(9.0394, 4);
-    expect(work.number("SpoilAway")).toBeCloseTo(1.8374, 4);
+    expect(work.number("SpoilAway")).toBeCloseTo(0.8032, 4);
     expect(work.number("SpoilLoads")).toBe(1);
     expect(work.number("FillLoads")).toBe(0);
   });
@@ -86,12 +95,26 @@ describe("the Ground sheet", () => {
   it("takes own figures of the soil, square ends, and asks for fill where spoil is short", async () => {
     const own = await SiteWork.make("US", "demo", { OwnSwell: 0.4, OwnShrink: 0.1, BermEnds: "square" });
     expect(own.value("SoilUsed")).toBe("swell 0.4 shrink 0.1");
-    // (3 + 2 × 2.25) × 2.25 × 5.5 = 92.81 ft³ = 3.4375 yd³; 9.0394 - 3.4375 / 0.9 = 5.2199 bank; × 1.4 = 7.3079 loose.
-    expect(own.number("BermNeed")).toBeCloseTo(3.4375, 4);
-    expect(own.number("SpoilAway")).toBeCloseTo(7.3079, 3);
+    // (3 + 2 × 2) × 2 × 5.5 = 77 ft³ = 2.8519 yd³, 2.2361 goes back; 9.0394 - 5.0880 / 0.9 = 3.3861 bank; × 1.4 = 4.7405 loose.
+    expect(own.number("BermNeed")).toBeCloseTo(2.8519, 4);
+    expect(own.number("SpoilAway")).toBeCloseTo(4.7405, 3);
     const high = await SiteWork.make("US", "demo", { BermHeight: 4 });
     expect(high.number("FillNeed")).toBeGreaterThan(0);
     expect(high.verdict("Spoil is enough")).toBe("LOOK");
+  });
+
+  it("fills back what sloped walls leave, and looks at the ground water", async () => {
+    const sloped = await SiteWork.make("US", "demo", { BasinSideSlope: 0.5, GroundWaterDepth: 3 });
+    // Pit: 10 × 7.5 × 2.6667 + 0.5 × 2.6667² × 17.5 + 4/3 × 0.25 × 2.6667³ = 200 + 62.222 + 6.321 = 268.543;
+    // bedding 12.5; basin 9 × 6.5 × 2.5 + 0.5 × 2.5² × 15.5 + 4/3 × 0.25 × 2.5³ = 146.25 + 48.438 + 5.208 = 199.896;
+    // 56.147 + trench 19.125 = 75.272 ft³ = 2.7879 yd³.
+    expect(sloped.number("BackfillVolume")).toBeCloseTo(2.7879, 3);
+    // The pit is 2.67 ft deep and must stay half a foot above the water.
+    expect(sloped.verdict("Pit stays above")).toBe("LOOK");
+    const dry = await SiteWork.make("US", "demo", { GroundWaterDepth: 3.2 });
+    expect(dry.verdict("Pit stays above")).toBe("OK");
+    const unknown = await SiteWork.make("US", "demo", { GroundWaterDepth: "" });
+    expect(unknown.verdict("Pit stays above")).toBe("to fill");
   });
 });
 
@@ -154,8 +177,17 @@ describe("the Crew page", () => {
     expect(shown.some((text) => text.includes("Dig the pit 2.67 ft below finished grade"))).toBe(true);
     // Buried lines and pits, weights, mains, open water.
     expect(shown.filter((text) => text.startsWith("CAUTION")).length).toBe(4);
-    const lines = ["2 in Sch 40 PVC, 4.0 ft", "3 in, 31.0 ft", "3,469 gph at 4.8 ft", "6 strips of 7.50 ft"];
+    const lines = ["2 in Sch 40 PVC, 4.0 ft", "3 in, 31.0 ft", "3,469 gph at 4.8 ft", "6 strips of 7.50 ft, 2 layers"];
     for (const text of lines) expect(shown, text).toContain(text);
+  });
+
+  it("says that walls slope, and that nobody goes into a deep pit as it is", async () => {
+    const step = (work: SiteWork): string => String(work.shown("Crew").find((text) => String(text).startsWith("3.  ")));
+    expect(step(await SiteWork.make("US", "demo"))).not.toMatch(/walls|shore/);
+    // 4.75 ft + (3 + 2) / 12 = 5.17 ft
+    const deep = step(await SiteWork.make("US", "demo", { BasinWaterDepth: 4.75, BasinSideSlope: 0.5 }));
+    expect(deep).toContain("5.17 ft below finished grade, 10.00 × 7.50 ft at its bottom, walls 0.50 out per 1 up");
+    expect(deep).toContain("Over 5 ft deep: slope or shore it before anyone goes in.");
   });
 
   it("leaves lines to write on while numbers are missing", async () => {

@@ -24,6 +24,9 @@ const given = defineSheet({
     number("BasinWidth", { US: 6.5, SI: 2.1 });
     number("BasinWaterDepth", { US: 2.25, SI: 0.75 });
     number("BasinSideSlope", { US: 0, SI: 0 });
+    number("BasinFootprint", { US: 58.5, SI: 6.09 });
+    number("FabricUnder", { US: 1, SI: 1 });
+    number("FabricOver", { US: 1, SI: 1 });
     number("RimBelowGrade", { US: 3, SI: 75 });
     number("ModuleCount", { US: 18, SI: 12 });
     number("FloorLevel", { US: 96.9, SI: 48.995 });

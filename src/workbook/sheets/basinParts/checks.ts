@@ -32,6 +32,18 @@ export function basinChecks(s: SheetLayout, job: Job): void {
     kind: "water",
     needs: ["BasinVerdict"],
   });
+  // Sheets on lips grow with the flow to the power 2/3, beds with less, pipes not at all: no drain-back grows faster.
+  s.check({
+    label: "Spare water at the flow the pump delivers",
+    value: "=BasinHold-LowWater-LossPerDay*ReserveDays-DrainBack*MAX(1,DeliveredFlow/DesignFlow)^(2/3)",
+    limit: "0 or more",
+    ok: "BasinHold-LowWater-LossPerDay*ReserveDays>=DrainBack*MAX(1,DeliveredFlow/DesignFlow)^(2/3)",
+    cure: "More flow keeps more water in the stream: throttle the pump to the wanted flow, or make the basin larger.",
+    fix: "ChosenPump",
+    kind: "water",
+    weight: "look",
+    needs: ["BasinVerdict", "DeliveredFlow", "DesignFlow"],
+  });
   s.check({
     label: "Water that spills when the pump stops",
     value: "=INDEX(BasinVerdict,6,2)",

@@ -123,7 +123,7 @@ export function basin(s: SheetLayout, place: Place, job: Job): void {
   const strips = (name: string): string =>
     shownIf(
       `COUNT(INDEX(${name},1,2))=1`,
-      `INDEX(${name},1,2)&" strips of "&TEXT(INDEX(${name},1,3),"0.00")&" ${length}"`,
+      `INDEX(${name},1,2)&" strips of "&TEXT(INDEX(${name},1,3),"0.00")&" ${length}, "&(FabricUnder+FabricOver)&" layers"`,
     );
   const known = (names: string, count: number, text: string): string => shownIf(`COUNT(${names})=${count}`, text);
   const mask = job.pick({ US: "0.0", SI: "0" });

@@ -37,13 +37,14 @@ export function balance(s: SheetLayout): void {
     max: { US: 40, SI: 30 },
     message: "Loose volume one truck takes; check its weight limit too.",
   });
+  s.note("The row of the berm counts what is filled in again too. Fill is what they take beyond the spoil.");
   s.spill({
     name: "SoilTable",
-    formula: "=RILL.SOILBALANCE(DugVolume,BermNeed,SoilUsed,SpoilTruck,Units)",
+    formula: "=RILL.SOILBALANCE(DugVolume,BermNeed+BackfillVolume,SoilUsed,SpoilTruck,Units)",
     rows: 4,
     header: "function",
     columns: [{ kind: "text" }, { kind: "earth" }, { kind: "earth" }, { kind: "earth" }, { kind: "count" }],
-    needs: ["DugVolume", "BermNeed", "SpoilTruck"],
+    needs: ["DugVolume", "BermNeed", "BackfillVolume", "SpoilTruck"],
   });
   const read = (name: string, label: string, row: number, column: number, unit?: string): void => {
     s.result({

@@ -17,7 +17,7 @@ export function berm(s: SheetLayout): void {
   side(
     "BermHeight",
     "Height",
-    { US: 2.25, SI: 0.7 },
+    { US: 2, SI: 0.6 },
     { US: 20, SI: 6 },
     "Height of the berm over the ground it stands on.",
   );

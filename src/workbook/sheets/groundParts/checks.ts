@@ -15,6 +15,18 @@ export function checks(s: SheetLayout, job: Job): void {
     weight: "look",
     needs: ["PitDepth"],
   });
+  const clear = job.pick({ US: 0.5, SI: 0.15 });
+  s.check({
+    label: "Pit stays above the ground water",
+    value: "=GroundWaterDepth",
+    limit: `=PitDepth+${clear}`,
+    ok: `GroundWaterDepth>=PitDepth+${clear}`,
+    cure: "It softens pit walls and floats an empty liner: go wider and shallower, or drain the ground (common practice, no source).",
+    fix: "GroundWaterDepth",
+    kind: "length",
+    weight: "look",
+    needs: ["GroundWaterDepth", "PitDepth"],
+  });
   s.check({
     label: "Slope of the berm",
     value: "=BermSlope",
@@ -27,11 +39,11 @@ export function checks(s: SheetLayout, job: Job): void {
     needs: ["BermSlope"],
   });
   s.check({
-    label: "Spoil is enough for the berm",
+    label: "Spoil is enough for berm and backfill",
     value: "=FillNeed",
     limit: 0,
     ok: "FillNeed=0",
-    cure: "Fill has to be brought: price it, lower the berm, or take the basin deeper.",
+    cure: "Fill has to be brought, and Takeoff prices it; or lower the berm, or take the basin deeper.",
     fix: "BermHeight",
     kind: "earth",
     weight: "look",
@@ -56,6 +68,6 @@ export function contribute(s: SheetLayout, job: Job): void {
     s.rate({ code, description, unit, category: "Ground", cost, supplier, price, pack, waste: 0 });
   };
   add("SPOIL", "Spoil taken away and tipped", "load", "SpoilLoads", { US: 210, SI: 145 }, 1, "haulage");
-  add("FILL", "Fill brought for the berm", volume, "FillNeed", { US: 27, SI: 24 }, 0.5);
+  add("FILL", "Fill brought for berm and backfill", volume, "FillNeed", { US: 27, SI: 24 }, 0.5);
   add("BEDDING", "Bedding sand under the basin", volume, "BeddingVolume", { US: 41, SI: 36 }, 0.5);
 }

@@ -32,22 +32,27 @@ export function pit(s: SheetLayout): void {
     needs: ["BasinWaterDepth", "RimBelowGrade", "BeddingDepth"],
     strong: true,
   });
+  const bottom = (name: string, label: string, side: string): void => {
+    s.result({ name, label, formula: `=${side}+2*PitMargin`, kind: "length", needs: [side, "PitMargin"] });
+  };
+  bottom("PitLength", "Length of the pit's bottom", "BasinLength");
+  bottom("PitWidth", "Width of the pit's bottom", "BasinWidth");
   s.result({
     name: "PitVolume",
     label: "Basin pit (bank)",
-    formula: "=RILL.PITVOLUME(BasinLength+2*PitMargin,BasinWidth+2*PitMargin,PitDepth,BasinSideSlope,Units)",
+    formula: "=RILL.PITVOLUME(PitLength,PitWidth,PitDepth,BasinSideSlope,Units)",
     kind: "earth",
-    needs: ["BasinLength", "BasinWidth", "PitDepth", "PitMargin"],
+    needs: ["PitLength", "PitWidth", "PitDepth"],
   });
   s.result({
     name: "BeddingVolume",
     label: "Bedding (loose)",
     formula: s.job.pick({
-      US: "=(BasinLength+2*PitMargin)*(BasinWidth+2*PitMargin)*BeddingDepth/324",
-      SI: "=(BasinLength+2*PitMargin)*(BasinWidth+2*PitMargin)*BeddingDepth/1000",
+      US: "=PitLength*PitWidth*BeddingDepth/324",
+      SI: "=PitLength*PitWidth*BeddingDepth/1000",
     }),
     kind: "earth",
-    needs: ["BasinLength", "BasinWidth", "BeddingDepth", "PitMargin"],
+    needs: ["PitLength", "PitWidth", "BeddingDepth"],
   });
 }
 
@@ -88,7 +93,7 @@ export function trench(s: SheetLayout, job: Job): void {
     formula: `=TrenchLength*TrenchWidth*TrenchDepth/${job.pick({ US: 27, SI: 1 })}`,
     kind: "earth",
     needs: ["TrenchLength", "TrenchWidth", "TrenchDepth"],
-    note: "Upright sides. Much of it goes back in; it stays on the safe side here.",
+    note: "Upright sides.",
   });
 }
 
@@ -119,5 +124,23 @@ export function shelves(s: SheetLayout, job: Job): void {
     formula: `=SUM(Treads)*(BedWidth+2*ShelfMargin)*ShelfDepth/${job.pick({ US: 27, SI: 1 })}`,
     kind: "earth",
     needs: ["Treads", "BedWidth", "ShelfDepth", "ShelfMargin"],
+  });
+}
+
+/** What is dug only to be filled again: the room round the basin, and the trench over its pipe. */
+export function backfill(s: SheetLayout, job: Job): void {
+  const { inches, perVolume } = job.pick({ US: { inches: 12, perVolume: 27 }, SI: { inches: 1000, perVolume: 1 } });
+  const depth = `(PitDepth-BeddingDepth/${inches})`;
+  // The basin is a pit with sloped walls too: written out here, because PITVOLUME feeds Price over two functions already.
+  const basin =
+    `(BasinLength*BasinWidth*${depth}+BasinSideSlope*${depth}^2*(BasinLength+BasinWidth)` +
+    `+4/3*BasinSideSlope^2*${depth}^3)/${perVolume}`;
+  s.result({
+    name: "BackfillVolume",
+    label: "Of it filled in again (compacted)",
+    formula: `=PitVolume-BeddingVolume-${basin}+TrenchVolume`,
+    kind: "earth",
+    needs: ["PitVolume", "BeddingVolume", "TrenchVolume"],
+    note: "The room round the basin, and the trench. The berm does not get it.",
   });
 }

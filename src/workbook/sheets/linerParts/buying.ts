@@ -19,6 +19,8 @@ export function buying(s: SheetLayout, job: Job): void {
     price: { US: 0.98, SI: 9.9 },
     priceFormula: "=IF(COUNT(LinerCost,LinerBuyArea)=2,LinerCost/LinerBuyArea,0)",
     waste: 0,
+    // Cut off the roll as the plan says: rounding up to whole areas would price more than the plan costs.
+    pack: 0.01,
   });
   const fabric = {
     code: "FABRIC",

@@ -60,10 +60,18 @@ export function fabric(s: SheetLayout, job: Job): void {
   strips("StreamFabric", "Stream, all layers", 1);
   strips("BasinFabric", "Basin, all layers", 2);
   s.result({
+    name: "SkirtFabric",
+    label: "Other pieces, all layers",
+    kind: "area",
+    formula: "=1.1*(FabricUnder+FabricOver)*SUMPRODUCT(SkirtLengths,SkirtWidths,SkirtCounts)",
+    needs: ["PieceLengths"],
+    note: "Their area and a tenth more for laps (common practice, no source).",
+  });
+  s.result({
     name: "FabricBuyArea",
     label: "Fabric to buy, area",
     kind: "area",
-    formula: "=SUM(INDEX(StreamFabric,1,5),INDEX(BasinFabric,1,5))",
+    formula: "=SUM(INDEX(StreamFabric,1,5),INDEX(BasinFabric,1,5),SkirtFabric)",
     needs: ["PieceLengths"],
     strong: true,
   });
@@ -71,8 +79,8 @@ export function fabric(s: SheetLayout, job: Job): void {
     name: "FabricBuyLength",
     label: "Fabric to buy, length off the roll",
     kind: "length",
-    formula: "=SUM(INDEX(StreamFabric,1,4),INDEX(BasinFabric,1,4))",
-    needs: ["PieceLengths"],
+    formula: "=FabricBuyArea/FabricRollWidth",
+    needs: ["FabricBuyArea", "FabricRollWidth"],
   });
   const perArea = job.pick({ US: "FabricMass/144", SI: "FabricMass/1000" });
   s.result({

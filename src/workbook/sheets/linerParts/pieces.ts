@@ -1,4 +1,4 @@
-import type { SheetLayout } from "../../layout";
+import type { Job, SheetLayout } from "../../layout";
 
 /** Rows of pieces; the Crew sheet lists as many. */
 export const PIECES = 8;
@@ -53,8 +53,9 @@ export function allowances(s: SheetLayout): void {
 }
 
 /** The two cuts that follow from the feature. */
-export function cuts(s: SheetLayout): void {
+export function cuts(s: SheetLayout, job: Job): void {
   s.section("Cuts that follow from the feature");
+  s.note("The stones of both banks stand on the sheet: it is as much wider than the bed as they reach back (Stone).");
   const columns = [{ kind: "length" }, { kind: "length" }, { kind: "area" }, { kind: "weight" }] as const;
   const cut = (name: string, label: string, formula: string, needs: readonly string[]): void => {
     s.put(s.row + 1, 1, { value: label, style: "label" });
@@ -64,8 +65,8 @@ export function cuts(s: SheetLayout): void {
   cut(
     "StreamCut",
     "Stream, along its drops and treads",
-    "=RILL.FALLCUT(Drops,Treads,BedWidth,BankHeight,LinerOverlap,SlackPerDrop,CutRounding,Units)",
-    ["Drops", "Treads", "BedWidth", "BankHeight"],
+    `=RILL.FALLCUT(Drops,Treads,BedWidth+2*BankReach/${job.pick({ US: 12, SI: 1000 })},BankHeight,LinerOverlap,SlackPerDrop,CutRounding,Units)`,
+    ["Drops", "Treads", "BedWidth", "BankHeight", "BankReach"],
   );
   cut(
     "BasinCut",
@@ -151,4 +152,9 @@ export function pieces(s: SheetLayout): void {
     },
   });
   s.define("LinerPieces", table.body.top, 1, table.body.bottom, 4);
+  // What is cut beside stream and basin: their fabric is not worked out strip by strip.
+  (["length", "width", "count"] as const).forEach((key, index) => {
+    const { left, bottom } = table.column(key);
+    s.define(["SkirtLengths", "SkirtWidths", "SkirtCounts"][index] ?? "", table.body.top + 2, left, bottom, left);
+  });
 }

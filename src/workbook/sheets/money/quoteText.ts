@@ -40,15 +40,16 @@ export function scope(s: SheetLayout, job: Job): void {
       shown(
         "Run,Fall,DropCount,BedWidth",
         4,
-        `FeatureName&": a stream "&TEXT(Run,"0.0")&" ${length} long that falls "&TEXT(Fall,"0.00")&" ${length} over "&DropCount&" drops, with a bed about "&TEXT(BedWidth,"0.0")&" ${length} wide between stone banks."`,
+        `FeatureName&": a stream "&TEXT(Run,"0.0")&" ${length} long that falls "&TEXT(Fall,"0.00")&" ${length} over "&DropCount&IF(DropCount=1," drop"," drops")&", with a bed about "&TEXT(BedWidth,"0.0")&" ${length} wide between stone banks."`,
       ),
       "•  Hollow Bank stream in the rear garden: a stream 100.0 ft long that falls 22.75 ft over 12 drops, with a bed about 13.3 ft wide between stone banks.",
     ],
     [
       shown(
-        "BasinLength,BasinWidth,BasinHold",
-        3,
-        `"A basin under gravel at its foot, "&TEXT(BasinLength,"0.0")&" by "&TEXT(BasinWidth,"0.0")&" ${length}, that holds about "&${about("BasinHold", 10)}&" ${water}: no open pond."`,
+        "BasinLength,BasinWidth,BasinWaterDepth,BasinHold",
+        4,
+        // As wide as it is at the top: sloped walls lean out.
+        `"A basin under gravel at its foot, "&TEXT(BasinLength+2*N(BasinSideSlope)*BasinWaterDepth,"0.0")&" by "&TEXT(BasinWidth+2*N(BasinSideSlope)*BasinWaterDepth,"0.0")&" ${length}, that holds about "&${about("BasinHold", 10)}&" ${water}: no open pond."`,
       ),
     ],
     [
@@ -62,7 +63,7 @@ export function scope(s: SheetLayout, job: Job): void {
       shown(
         "BoulderTons,LipStoneCount,GravelTons",
         3,
-        `"About "&TEXT(BoulderTons,"0.0")&" ${load} of boulders, "&LipStoneCount&" lip stones set level, and gravel for bed and basin."`,
+        `"About "&TEXT(BoulderTons,"0.0")&" ${load} of boulders, "&LipStoneCount&IF(LipStoneCount=1," lip stone"," lip stones")&" set level, and gravel for bed and basin."`,
       ),
     ],
     [

@@ -67,11 +67,22 @@ export function checks(s: SheetLayout, job: Job): void {
     needs: ["DeliveredFlow", "DesignFlow"],
   });
   s.check({
+    label: "Head to spare at the wanted flow",
+    value: "=HeadAtWanted/DesignHead-1",
+    limit: "at least 10 %",
+    ok: "HeadAtWanted>=1.1*DesignHead",
+    cure: "More head would cost much flow: stronger pump or wider pipe (common practice, no source).",
+    fix: "ChosenPump",
+    kind: "share",
+    weight: "look",
+    needs: ["HeadAtWanted", "DesignHead"],
+  });
+  s.check({
     label: "Flow not far over the wanted",
     value: "=DeliveredFlow",
     limit: "=1.5*DesignFlow",
     ok: "DeliveredFlow<=1.5*DesignFlow",
-    cure: "Half as much again as wanted: it splashes, costs electricity and draws the basin down. Fit a valve or take a smaller pump.",
+    cure: "Half as much again: it splashes and costs electricity. Fit a valve or take a smaller pump.",
     fix: "ChosenPump",
     kind: "flow",
     weight: "look",
@@ -84,7 +95,7 @@ export function checks(s: SheetLayout, job: Job): void {
     ok: "MAX(ChosenFlows)>=DesignFlow/20",
     cure: job.pick({
       US: "Its flows are far too small beside the wanted flow: makers often print gpm; times 60 gives gph.",
-      SI: "Its flows are far too small beside the wanted flow: makers often print L/min (times 60) or m³/h (times 1000).",
+      SI: "Flows far too small beside the wanted: makers often print L/min (× 60) or m³/h (× 1000).",
     }),
     fix: "PumpTable",
     kind: "flow",

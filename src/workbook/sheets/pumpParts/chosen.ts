@@ -74,6 +74,14 @@ export function chosenCurve(s: SheetLayout): void {
       { key: "head", title: "Head", kind: "head", name: "ChosenHeads", formula: `=${pick("2*[#]+2")}` },
     ],
   });
+  // The curve may end before the wanted flow: then there is no head to read there.
+  s.result({
+    name: "HeadAtWanted",
+    label: "Its head at the wanted flow",
+    formula: "=IFERROR(RILL.PUMPHEAD(ChosenCurve,DesignFlow/PumpCount,PumpSpeed,Units),0)",
+    kind: "head",
+    needs: ["PumpRow", "PumpCount", "PumpSpeed", "DesignFlow"],
+  });
 }
 
 /** What the chosen pump really delivers, and costs. */

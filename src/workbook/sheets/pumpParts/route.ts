@@ -39,11 +39,11 @@ export function route(s: SheetLayout, job: Job): void {
   s.section("Route");
   s.result({
     name: "StaticLift",
-    label: "Lift, running water level to the top lip",
-    formula: "=TopLipLevel-RunningLevel",
+    label: "Lift, from water to water",
+    formula: `=TopLipLevel+MAX(INDEX(LipSplit,0,3))/${job.pick({ US: 12, SI: 1000 })}-RunningLevel`,
     kind: "head",
-    needs: ["TopLipLevel", "RunningLevel"],
-    note: "From the level while the pump runs (full level less the drain-back), not from the rim of the basin.",
+    needs: ["TopLipLevel", "INDEX(LipSplit,0,3)", "RunningLevel"],
+    note: "From the level while the pump runs, not from the basin's rim, to the sheet over the top lip. More where the pipe ends above it.",
   });
   s.input({
     name: "FrictionMethod",

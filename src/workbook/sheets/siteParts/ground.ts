@@ -15,6 +15,17 @@ export function ground(s: SheetLayout): void {
     message: "The ground that will be dug; choose from the list.",
   });
   s.input({
+    name: "GroundWaterDepth",
+    label: "Ground water below finished grade",
+    kind: "length",
+    demo: { US: 6.5, SI: 2.1 },
+    min: 0,
+    max: { US: 100, SI: 30 },
+    message: "How deep below finished grade water stood in a test hole, or is known to rise; blank while unknown.",
+    optional: true,
+    note: "A test hole as deep as the pit tells; it stands highest in the wet season.",
+  });
+  s.input({
     name: "RockKind",
     label: "Rock for boulders",
     kind: "text",
@@ -39,6 +50,7 @@ export function ground(s: SheetLayout): void {
       SI: "Hofdurchfahrt 2,2 m breit; Kran nur bis 18 Uhr.",
     },
     "Gates, slopes, wires overhead, hours of work.",
+    180,
     true,
   );
   s.caution("Have buried lines marked by the utility owners before anyone digs.");

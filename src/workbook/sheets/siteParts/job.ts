@@ -25,6 +25,7 @@ export function job(s: SheetLayout): void {
     "Your company",
     { US: "Brindle & Moss Streamworks (invented demo)", SI: "Schachtelhalm Wasserbau (invented demo)" },
     "Your company, as it stands on the quote.",
+    45,
   );
   text(
     s,
@@ -32,6 +33,7 @@ export function job(s: SheetLayout): void {
     "Your telephone",
     { US: "555-0142 (demo)", SI: "+00 000 0142 (demo)" },
     "Telephone for the quote and the crew's page.",
+    25,
     true,
   );
   text(
@@ -40,6 +42,7 @@ export function job(s: SheetLayout): void {
     "Estimator",
     { US: "M. Fennimore (invented)", SI: "J. Torfgren (invented)" },
     "Who made this estimate.",
+    30,
     true,
   );
   text(
@@ -48,6 +51,7 @@ export function job(s: SheetLayout): void {
     "Job",
     { US: "Hollow Bank stream, rear garden", SI: "Hofbach, Innenhof" },
     "Name of the job, as it stands on every page.",
+    70,
   );
   text(
     s,
@@ -55,6 +59,7 @@ export function job(s: SheetLayout): void {
     "Client",
     { US: "A. Quillfeather (invented)", SI: "K. Lindqvist-Amsel (invented)" },
     "Client's name, for the quote.",
+    80,
   );
   text(
     s,
@@ -62,6 +67,7 @@ export function job(s: SheetLayout): void {
     "Site address",
     { US: "14 Sample Lane, Demo Township", SI: "Musterweg 14, 00000 Demostadt" },
     "Where the work is done.",
+    80,
     true,
   );
   s.input({

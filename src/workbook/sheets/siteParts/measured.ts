@@ -10,6 +10,7 @@ export function measured(s: SheetLayout): void {
     "Feature",
     { US: "Hollow Bank stream", SI: "Hofbach" },
     "What the feature is called on drawings and pages.",
+    40,
   );
   s.input({
     name: "Fall",

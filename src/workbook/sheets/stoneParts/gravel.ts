@@ -34,9 +34,11 @@ export function gravel(s: SheetLayout): void {
   s.result({
     name: "CoverTons",
     label: "Gravel over basin, with waste",
-    formula: "=RILL.GRAVELTONS(BasinLength*BasinWidth,CoverDepth,GravelUsed,StoneWaste,Units)",
+    // Sloped walls make the basin wider at the top than at its bottom.
+    formula: "=RILL.GRAVELTONS(BasinFootprint,CoverDepth,GravelUsed,StoneWaste,Units)",
     kind: "load",
-    needs: ["BasinLength", "BasinWidth", "CoverDepth"],
+    needs: ["BasinFootprint", "CoverDepth"],
+    note: "Over the area at the full level, on Basin.",
   });
   s.result({
     name: "GravelTons",

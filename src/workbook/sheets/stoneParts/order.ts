@@ -34,7 +34,7 @@ export function order(s: SheetLayout, job: Job): void {
   const inches = job.pick({ US: 324, SI: 1000 });
   const names = ["GravelTons", "BasinStoneTons", "BoulderTons", "LipStoneTons"];
   const volumes = [
-    `(BedGravelArea*BedGravelDepth+BasinLength*BasinWidth*CoverDepth)/${inches}*(1+StoneWaste)`,
+    `(BedGravelArea*BedGravelDepth+BasinFootprint*CoverDepth)/${inches}*(1+StoneWaste)`,
     "BasinStoneVolume*(1+StoneWaste)",
   ];
   s.result({
@@ -78,7 +78,7 @@ export function order(s: SheetLayout, job: Job): void {
         key: "loads",
         title: "Truckloads",
         kind: "number",
-        format: "0.0",
+        format: "0.00",
         formula: `=IF(ISNUMBER([tons]),[tons]/TruckPayload,"")`,
       },
     ],
