@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { fromCents, lineCents, shareOfCents, sumCents, toCents } from "../../src/calc/money/cents";
+import { fromCents, lineCents, sumCents, toCents } from "../../src/calc/money/cents";
 import { costOdds } from "../../src/calc/money/costOdds";
 import { marginOf, markupFor } from "../../src/calc/money/margin";
 import { orderQuantity } from "../../src/calc/money/orderQuantity";
-import { buildPrice } from "../calc/money/priceBuildUp";
+import { buildPrice, shareOfCents } from "../calc/money/priceBuildUp";
 import { agrees, given, publishedCase, publishedCases, type PublishedCase } from "./cases";
 
 const TOPIC = "15 business arithmetic";

@@ -2,9 +2,12 @@ import { describe, expect, it } from "vitest";
 import { fallCut } from "../../src/calc/sheet/fall";
 import { linerCut } from "../../src/calc/sheet/liner";
 import { sheetWeight } from "../../src/calc/sheet/weight";
-import { EPDM, OUNCE_PER_SQUARE_YARD, USUAL_LINER_WEIGHT } from "../../src/calc/tables/sheets";
+import { EPDM, USUAL_LINER_WEIGHT } from "../../src/calc/tables/sheets";
 import { agrees, given, publishedCase, publishedCases } from "./cases";
 import { FOOT, INCH, inSI } from "./si";
+
+/** One ounce per square yard, the unit fabric is sold by, in kg/m²: 28.349523125 g / (0.9144 m)² (NIST SP 811). */
+const OUNCE_PER_SQUARE_YARD = 0.028349523125 / 0.9144 ** 2;
 
 const TOPIC = "13 sheet goods geometry";
 const POUND = 0.45359237;

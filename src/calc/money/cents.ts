@@ -47,11 +47,6 @@ export function lineCents(quantity: number, price: number, name = "quantity time
   return centsOf(clean.times(requireFinite(name, price)), name);
 }
 
-/** A share of an amount of cents (tax, overhead, markup), as whole cents. */
-export function shareOfCents(cents: number, share: number): number {
-  return centsOf(new Big(cents).times(requireFinite("share", share)).div(100), "amount");
-}
-
 /** Whole cents added up. */
 export function sumCents(cents: readonly number[]): number {
   return cents.reduce((total, each) => total + each, 0);

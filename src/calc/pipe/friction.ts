@@ -138,8 +138,3 @@ export function darcyWeisbachLoss(
   const factor = frictionFactor((speed * bore) / viscosity, roughness / bore);
   return (factor * (length / bore) * speed * speed) / (2 * GRAVITY);
 }
-
-/** Head of one velocity: V² / 2g, m. */
-export function velocityHead(speed: number): number {
-  return (speed * speed) / (2 * GRAVITY);
-}

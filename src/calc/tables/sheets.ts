@@ -33,6 +33,3 @@ export const EPDM: readonly LinerRow[] = [
 
 /** The liner weights are given for when nothing else is said, kg/m². */
 export const USUAL_LINER_WEIGHT = 45 * WEIGHT_PER_MIL;
-
-/** One ounce per square yard, the unit fabric is sold by, in kg/m²: 28.349523125 g / (0.9144 m)² (NIST SP 811). */
-export const OUNCE_PER_SQUARE_YARD = 0.028349523125 / 0.9144 ** 2;

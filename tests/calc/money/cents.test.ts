@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { fromCents, lineCents, roundCents, shareOfCents, sumCents, toCents } from "../../../src/calc/money/cents";
+import { fromCents, lineCents, roundCents, sumCents, toCents } from "../../../src/calc/money/cents";
 
 describe("cents", () => {
   it("round half away from zero in decimal, where binary floats would not", () => {
@@ -20,11 +20,6 @@ describe("cents", () => {
     // 0.1 + 0.2 is 0.30000000000000004; 0.3 × 33.35 is 10.005, half a cent to round up. One step lower is noise too.
     expect(lineCents(0.1 + 0.2, 33.35)).toBe(1001);
     expect(lineCents(0.29999999999999993, 33.35)).toBe(1001);
-  });
-
-  it("take a share of an amount", () => {
-    expect(shareOfCents(123456, 0.0825)).toBe(10185); // 1234.56 × 0.0825 = 101.8512
-    expect(shareOfCents(10, 0.05)).toBe(1); // half a cent goes up
   });
 
   it("refuse what is not an amount, by name", () => {

@@ -1,5 +1,6 @@
+import Big from "big.js";
 import { requireRange } from "../../../src/calc/problem";
-import { lineCents, shareOfCents, sumCents, toCents } from "../../../src/calc/money/cents";
+import { lineCents, sumCents, toCents } from "../../../src/calc/money/cents";
 import { COST_KINDS, type CostKind, type TaxBase } from "../../../src/calc/money/costKinds";
 import { MARKUP_RANGE } from "../../../src/calc/money/margin";
 
@@ -98,4 +99,9 @@ export function buildPrice(parts: PriceParts): PriceBuildUp {
 function withMarkup(cost: number, markup: number, name: string): number {
   requireRange(`${name} markup`, markup, MARKUP_RANGE.min, MARKUP_RANGE.max, "(share)");
   return cost + shareOfCents(cost, markup);
+}
+
+/** A share of an amount of cents (tax, overhead, markup), as whole cents, half a cent away from zero. */
+export function shareOfCents(cents: number, share: number): number {
+  return Number(new Big(cents).times(share).round(0, Big.roundHalfUp));
 }

@@ -14,13 +14,11 @@ import type { Offer } from "./purchase";
  * problems", Mathematical Programming 91 (2001) 11-31 (from memory).
  */
 export function lowerBound(pieces: readonly Blank[], offers: readonly Offer[], turn: boolean): number {
-  const shares = new Set([0]);
+  // As s grows, more pieces take the whole width until one drops out: the best s is a piece's own share, or a half.
+  const shares = new Set([0, 0.5]);
   const lies = pieces.map((piece) => layings(piece, turn));
   for (const { width } of offers) {
-    for (const [, across] of lies.flat()) {
-      if (2 * across <= width) shares.add(across / width);
-      if (2 * across > width && across <= width) shares.add(1 - across / width);
-    }
+    for (const [, across] of lies.flat()) if (2 * across <= width) shares.add(across / width);
   }
   let bound = 0;
   for (const share of shares) {
