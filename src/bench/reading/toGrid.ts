@@ -23,6 +23,8 @@ const LEAST_ROWS = 40;
 const LEAST_COLUMNS = 12;
 /** The grid lets what a cell does not say shine through from its column, a file does not. */
 const NOTHING: IStyleData = { bg: null, bd: null, n: null, ht: null, vt: null, tb: null, pd: null } as object;
+/** Rows in which a growing table shows numbers and days in its own form; typed ones beyond show as the grid likes. */
+const FORMED_ROWS = 500;
 /** Rows shown of a table that may grow, at most. */
 const MOST_ROWS = 25_000;
 
@@ -121,12 +123,19 @@ function sheetData(
   sheet.rows.forEach((cells, row) =>
     cells.forEach((value, column) => put(row, column, sheet.cells?.get(`${row},${column}`), value)),
   );
+  const grown = Math.max(leastRows, under ? lastRuledRow(sheet) : 0);
+  // The grid takes colours from a column, but the form of numbers and days only from the cell itself.
+  for (let row = rows; row < Math.min(grown, rows + FORMED_ROWS); row++) {
+    (sheet.columns ?? []).forEach(({ style }, column) => {
+      if (style?.numFmt) (cellData[row] ??= {})[column] = { s: styles.idOf(style) };
+    });
+  }
   const { freezePane } = sheet;
   return {
     id,
     name: sheet.name,
     cellData,
-    rowCount: Math.max(LEAST_ROWS, leastRows, rows + SPARE_ROWS, under ? lastRuledRow(sheet) : 0),
+    rowCount: Math.max(LEAST_ROWS, grown, rows + SPARE_ROWS),
     columnCount: Math.max(LEAST_COLUMNS, columns + SPARE_COLUMNS),
     columnData: Object.fromEntries(
       (sheet.columns ?? []).map(({ width, hidden, style }, index) => [
