@@ -124,6 +124,31 @@ describeInBrowser("the bench's looks", () => {
     await context.close();
   });
 
+  it("take what was said about a job away with it", async () => {
+    const { context, page } = await site.open();
+    const bench = new BenchPage(page, site.address);
+    await bench.open();
+    const greeting = page.locator(".notice", { hasText: "This is a demo job" });
+    await greeting.waitFor();
+    await page.getByLabel("SI: metres").check();
+    await page.getByRole("button", { name: "Open here" }).click();
+    await page.locator("#file-name", { hasText: "rillwright-si-blank.xlsx" }).waitFor();
+    await greeting.waitFor({ state: "detached" });
+    // After a reload the pane offers the units of the job that is open.
+    await bench.goTo("Site!B16");
+    await bench.type("Pond corner (invented)");
+    await page.locator("#kept", { hasText: "kept in this browser" }).waitFor();
+    await page.reload();
+    await bench.ready();
+    const back = page.locator(".notice", { hasText: "are back" });
+    await back.waitFor();
+    await expect.poll(() => page.getByLabel("SI: metres").isChecked()).toBe(true);
+    await page.getByRole("button", { name: "Open here" }).click();
+    await page.getByRole("button", { name: "Open without saving" }).click();
+    await back.waitFor({ state: "detached" });
+    await context.close();
+  }, 120_000);
+
   it("greet a first visit once", async () => {
     const { context, page } = await site.open();
     const bench = new BenchPage(page, site.address);

@@ -24,9 +24,22 @@ export function startView(desk: Desk): View {
     link.href = `templates/${file()}`;
     link.download = file();
   };
-  units.body.addEventListener("change", point);
+  let picked = false;
+  units.body.addEventListener("change", () => {
+    picked = true;
+    point();
+  });
   filled.body.addEventListener("change", point);
   point();
+
+  /** Until a person picks units, those of the open job are offered. */
+  const follow = async (): Promise<undefined> => {
+    const [cells] = await desk.host.read(["Units"]);
+    const system = cells?.[0]?.[0];
+    if (picked || typeof system !== "string") return;
+    units.choose(system.toLowerCase());
+    point();
+  };
 
   const take = (way: TemplateWay) => async (): Promise<string> => {
     const report = await desk.long(`Fetching ${file()}`, async (task) => {
@@ -44,6 +57,7 @@ export function startView(desk: Desk): View {
   });
   return {
     title: "Start",
+    refresh: () => desk.attempt(follow),
     body: make(
       "div",
       {},
@@ -71,7 +85,7 @@ function choices(
   name: string,
   legend: string,
   options: readonly (readonly [string, string])[],
-): { body: HTMLElement; chosen(): string } {
+): { body: HTMLElement; chosen(): string; choose(value: string): void } {
   const inputs = options.map(([value], index) =>
     make("input", { type: "radio", name, value, id: `${name}-${value}`, checked: index === 0 }),
   );
@@ -83,5 +97,11 @@ function choices(
       make("div", { class: "choice" }, inputs[index], make("label", { for: `${name}-${value}` }, label)),
     ),
   );
-  return { body, chosen: () => inputs.find((input) => input.checked)?.value ?? options[0]?.[0] ?? "" };
+  return {
+    body,
+    chosen: () => inputs.find((input) => input.checked)?.value ?? options[0]?.[0] ?? "",
+    choose(value) {
+      for (const input of inputs) input.checked ||= input.value === value;
+    },
+  };
 }
