@@ -158,6 +158,13 @@ describe("the Labour sheet", () => {
     expect(work.number("WorkingDays")).toBeCloseTo(work.number("LabourHours") / (3 * 8.5), 9);
   });
 
+  it("looks at a job of more than three weeks", async () => {
+    expect((await SiteWork.make("US", "demo")).verdict("Working days")).toBe("OK");
+    const long = await SiteWork.make("US", "demo", { DayHours: 0.5 });
+    expect(long.number("WorkingDays")).toBeGreaterThan(15);
+    expect(long.verdict("Working days")).toBe("LOOK");
+  });
+
   it("takes a rate typed over that of Rates", async () => {
     const work = await SiteWork.make("US", "demo", { LabourRateTyped: 80 });
     expect(work.number("LabourRate")).toBe(80);

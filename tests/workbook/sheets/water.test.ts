@@ -70,6 +70,8 @@ describe("the Water sheet, demo", () => {
     expect(steep.number("BedFroudes")).toBeGreaterThan(1);
     expect(steep.verdict("Water", "Highest Froude")).toBe("LOOK");
     expect((await demo("US", { BankHeight: 0.1 })).verdict("Water", "Deepest bed")).toBe("FIX");
+    expect((await demo("US")).verdict("Water", "Wanted sheet")).toBe("OK");
+    expect((await demo("US", { SheetWanted: 3 })).verdict("Water", "Wanted sheet")).toBe("LOOK");
   });
 
   it("draws steps of the drops down to the rim of the basin, and the two levels in it", () => {
