@@ -42,6 +42,8 @@ export interface TakeoffLine {
   readonly quantity: string;
   readonly category: Category;
   readonly needs?: readonly string[];
+  /** Formula of the words that tell a supplier which one: its size, kind or name. */
+  readonly which?: string;
 }
 
 /** A takeoff line with the sheet that asks for it. */

@@ -1,6 +1,7 @@
 import { defineSheet, type SheetLayout, type TableRef } from "../layout";
 import { cellAddress } from "../layout/address";
 import { OWN_LINES } from "./money/demoPapers";
+import { particulars } from "./money/particulars";
 import { lookUp, ownColumns, OWN_ROWS } from "./money/ownLines";
 import { TAKEOFF_KEYS, TAKEOFF_NAMES } from "./money/takeoffColumns";
 import { fillLines, sheetColumns } from "./money/takeoffLines";
@@ -45,6 +46,7 @@ export const takeoff = defineSheet({
     checks(s);
     s.checksHere();
     s.notPrinted();
+    particulars(s, job);
     lookUp(s, own);
   },
 });

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import { sheets } from "../../../src/workbook/sheets";
 import { MONEY_SHEETS, NO_PAPERS } from "./moneyJob";
 import { Tried, type Typed } from "./tried";
 
@@ -61,5 +62,15 @@ describe("the order book", () => {
       OrderLines: [["P-1", "PACKS", 25, "each", 4, "South", ""], ...NO_PAPERS.OrderLines.slice(1)],
     });
     expect(known.verdict("Orders", "Items ordered that the takeoff")).toBe("OK");
+  });
+
+  it("tells the supplier which pipe, fabric and stone is meant, as typed on the other sheets", async () => {
+    const which = async (PrintedSupplier: string): Promise<string[]> =>
+      (await Tried.of(sheets, "US", "demo", { PrintedSupplier })).texts("Orders").map(String);
+    expect(await which("Pond yard (demo)")).toEqual(
+      expect.arrayContaining(["2.00 × 1.50 × 0.75 ft", "8 oz/yd², roll 6.00 ft wide"]),
+    );
+    expect(await which("Pipe yard (demo)")).toEqual(expect.arrayContaining(["3 in Sch 40 PVC", "1 of 2.5 in"]));
+    expect(await which("Kettle Ridge Quarry (demo)")).toContain("granite, 32 × 20 × 5 in");
   });
 });

@@ -80,6 +80,7 @@ function buying(s: SheetLayout): void {
     unit: "each",
     quantity: "=IF(COUNT(ModuleCount)=0,0,ModuleCount)",
     category: "Basin",
+    which: `=IF(COUNT(ModuleLength,ModuleWidth,ModuleHeight)<3,"",TEXT(ModuleLength,"0.00")&" × "&TEXT(ModuleWidth,"0.00")&" × "&TEXT(ModuleHeight,"0.00")&" ${s.job.pick({ US: "ft", SI: "m" })}")`,
   });
   s.takeoff({
     code: "PUMPWELL",

@@ -12,7 +12,17 @@ export function buying(s: SheetLayout, job: Job): void {
     unit: area,
     category: "Liner",
   } as const;
-  s.takeoff({ ...liner, quantity: "=LinerBuyArea", needs: ["LinerBuyArea"] });
+  const thick = job.pick({ US: "mil", SI: "mm" });
+  const off = [1, 2, 3, 4].map((row) => {
+    const [buy, roll] = [`N(INDEX(RollBuyLengths,${row}))`, `INDEX(RollWidths,${row})`];
+    return `IF(${buy}>0,", "&TEXT(${buy},"0.00")&" ${length} off the roll "&TEXT(${roll},"0.00")&" ${length} wide","")`;
+  });
+  s.takeoff({
+    ...liner,
+    quantity: "=LinerBuyArea",
+    needs: ["LinerBuyArea"],
+    which: `=LinerThickness&" ${thick}"&${off.join("&")}`,
+  });
   s.rate({
     ...liner,
     supplier,
@@ -28,7 +38,13 @@ export function buying(s: SheetLayout, job: Job): void {
     unit: area,
     category: "Liner",
   } as const;
-  s.takeoff({ ...fabric, quantity: "=FabricBuyArea", needs: ["FabricBuyArea"] });
+  const mass = job.pick({ US: "oz/yd²", SI: "g/m²" });
+  s.takeoff({
+    ...fabric,
+    quantity: "=FabricBuyArea",
+    needs: ["FabricBuyArea"],
+    which: `=FabricMass&" ${mass}, roll "&TEXT(FabricRollWidth,"0.00")&" ${length} wide"`,
+  });
   s.rate({ ...fabric, supplier, price: { US: 0.34, SI: 3.1 }, waste: 0 });
   const tape = { code: "SEAMTAPE", description: "Seam tape", unit: length, category: "Liner" } as const;
   s.takeoff({ ...tape, quantity: "=SeamTapeLength", needs: ["SeamTapeLength"] });

@@ -4,6 +4,8 @@ import { UNIT_COST_FORMAT } from "./takeoffColumns";
 
 /** Suppliers a job can order from. */
 export const MOST_SUPPLIERS = 8;
+/** Where a purchase order says which of an item is meant, right of its amounts. */
+const WHICH_COLUMN = 7;
 /** Lines of a purchase order. */
 export const ORDER_LINES = 24;
 
@@ -149,6 +151,13 @@ function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
       { title: "Amount", kind: "money" },
     ],
   });
+  s.put(first - 1, WHICH_COLUMN, { value: "Which", style: "headText", across: s.lastColumn - WHICH_COLUMN + 1 });
+  const codes = `$B$${first}:$B$${s.row - 1}`;
+  const which = `=MAP(${codes},LAMBDA(code,IF(code="","",XLOOKUP(code,ParticularCodes,ParticularTexts,""))))`;
+  for (let row = first; row < s.row; row++) s.put(row, WHICH_COLUMN, { style: "plain" });
+  s.put(first, WHICH_COLUMN, { formula: which, style: "plain" });
+  const cell = s.sheet.rows.get(first)?.get(WHICH_COLUMN);
+  if (cell) cell.spill = { rows: ORDER_LINES, columns: 1 };
   s.put(s.row, 1, { value: "Total without tax", style: "strong", look: { align: "left" }, across: 5 });
   s.put(s.row, 6, {
     formula: whenFilled(`SUM(F${first}:F${s.row - 1})`, undefined),

@@ -28,6 +28,7 @@ export function buying(s: SheetLayout, job: Job): void {
     unit: "each",
     quantity: '=IF(ChosenPump="",0,PumpCount)',
     category: "Pump",
+    which: '=PumpName&""',
   });
   s.rate({
     code: "PUMP",
@@ -40,6 +41,8 @@ export function buying(s: SheetLayout, job: Job): void {
   });
 
   const lengthUnit = job.pick({ US: "ft", SI: "m" });
+  const sizeUnit = job.pick({ US: "in", SI: "mm" });
+  const usualType = job.pick({ US: "Sch 40 PVC", SI: "PVC-U PN10" });
   for (let row = 1; row <= ROUTE_ROWS; row++) {
     const line = {
       code: `PIPE-${row}`,
@@ -47,7 +50,12 @@ export function buying(s: SheetLayout, job: Job): void {
       unit: lengthUnit,
       category: "Pipe",
     } as const;
-    s.takeoff({ ...line, quantity: `=SUM(INDEX(RouteLengths,${row}))` });
+    const type = `INDEX(RouteTable,${row},3)`;
+    s.takeoff({
+      ...line,
+      quantity: `=SUM(INDEX(RouteLengths,${row}))`,
+      which: `=IF(COUNT(INDEX(RouteSizes,${row}))=0,"",INDEX(RouteSizes,${row})&" ${sizeUnit} "&IF(${type}="","${usualType}",${type}))`,
+    });
     s.rate({
       ...line,
       supplier: "Pipe yard (demo)",
@@ -61,8 +69,17 @@ export function buying(s: SheetLayout, job: Job): void {
     const line = { code, description, unit: "each", category: "Pipe" } as const;
     // One tee serves either way through it.
     const titles: readonly string[] = title === "Tee, straight" ? [title, "Tee, branch"] : [title];
-    const sums = titles.map((one) => `SUM(Fittings${FITTING_COLUMNS.findIndex(([name]) => name === one) + 1})`);
-    s.takeoff({ ...line, quantity: `=${sums.join("+")}` });
+    const columns = titles.map((one) => `Fittings${FITTING_COLUMNS.findIndex(([name]) => name === one) + 1}`);
+    // Pipes of a route differ in size, and so do their fittings.
+    const sizes = Array.from({ length: ROUTE_ROWS }, (_, index) => {
+      const count = columns.map((name) => `N(INDEX(${name},${index + 1}))`).join("+");
+      return `IF(${count}>0,", "&(${count})&" of "&INDEX(RouteSizes,${index + 1})&" ${sizeUnit}","")`;
+    });
+    s.takeoff({
+      ...line,
+      quantity: `=${columns.map((name) => `SUM(${name})`).join("+")}`,
+      which: `=MID(${sizes.join("&")},3,200)`,
+    });
     s.rate({ ...line, supplier: "Pipe yard (demo)", price });
   }
 }

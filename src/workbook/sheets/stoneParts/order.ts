@@ -116,14 +116,51 @@ export function contribute(s: SheetLayout, job: Job): void {
     unit: string,
     quantity: string,
     rate: Pick<RateLine, "price" | "supplier" | "pack" | "cost">,
+    which?: string,
   ): void => {
-    s.takeoff({ code, description, unit, quantity: `=${quantity}`, category: "Stone", needs: [quantity] });
+    const told = which === undefined ? {} : { which };
+    s.takeoff({ code, description, unit, quantity: `=${quantity}`, category: "Stone", needs: [quantity], ...told });
     // Waste is in the tons already.
     s.rate({ code, description, unit, category: "Stone", waste: 0, ...rate });
   };
-  add("GRAVEL", "Gravel for bed and basin top", ton, "GravelTons", { ...quarry, price: { US: 57.5, SI: 43 } });
-  add("BASINSTONE", "Stone around void modules", ton, "BasinStoneTons", { ...quarry, price: { US: 49, SI: 38.5 } });
-  add("BOULDER", "Boulders, mixed sizes", ton, "BoulderTons", { ...quarry, price: { US: 172, SI: 158 } });
-  add("LIPSTONE", "Lip stones", "each", "LipStoneCount", { ...quarry, pack: 1, price: { US: 84, SI: 92 } });
+  const size = job.pick({ US: "in", SI: "mm" });
+  const mix = [1, 2, 3, 4, 5]
+    .map((row) => {
+      const share = `N(INDEX(StoneMix,${row},2))`;
+      return `IF(${share}>0,", "&TEXT(${share},"0%")&" "&INDEX(StoneMix,${row},1)&" ${size}","")`;
+    })
+    .join("&");
+  add(
+    "GRAVEL",
+    "Gravel for bed and basin top",
+    ton,
+    "GravelTons",
+    { ...quarry, price: { US: 57.5, SI: 43 } },
+    '=GravelKind&""',
+  );
+  add(
+    "BASINSTONE",
+    "Stone around void modules",
+    ton,
+    "BasinStoneTons",
+    { ...quarry, price: { US: 49, SI: 38.5 } },
+    '=BasinStoneKind&""',
+  );
+  add(
+    "BOULDER",
+    "Boulders, mixed sizes",
+    ton,
+    "BoulderTons",
+    { ...quarry, price: { US: 172, SI: 158 } },
+    `=RockKind&${mix}`,
+  );
+  add(
+    "LIPSTONE",
+    "Lip stones",
+    "each",
+    "LipStoneCount",
+    { ...quarry, pack: 1, price: { US: 84, SI: 92 } },
+    `=RockKind&", "&LipStoneLength&" × "&LipStoneWidth&" × "&LipStoneHeight&" ${size}"`,
+  );
   add("STONEHAUL", "Delivery of stone", "load", "StoneTruckloads", { ...carrier, price: { US: 115, SI: 105 } });
 }
