@@ -5,7 +5,7 @@ import { LEVEL_ROWS, levels } from "./crewParts/levels";
 import { basin, cuts, plumbing, stones } from "./crewParts/lists";
 import { sequence } from "./crewParts/sequence";
 
-const WIDTHS = [24, 7.5, 7.5, 12, 16, 6, 1.5, 20.5, 8.5, 8.5, 9];
+const WIDTHS = [24, 7.5, 7.5, 11, 16, 7, 1.5, 20.5, 8.5, 8.5, 9];
 /** The first column of the right half, behind a narrow gap. */
 const RIGHT = 8;
 
