@@ -151,11 +151,16 @@ function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
       { title: "Amount", kind: "money" },
     ],
   });
-  s.put(first - 1, WHICH_COLUMN, { value: "Which", style: "headText", across: s.lastColumn - WHICH_COLUMN + 1 });
+  s.put(first - 1, WHICH_COLUMN, {
+    value: "Which",
+    style: "headText",
+    look: { indent: 1 },
+    across: s.lastColumn - WHICH_COLUMN + 1,
+  });
   const codes = `$B$${first}:$B$${s.row - 1}`;
   const which = `=MAP(${codes},LAMBDA(code,IF(code="","",XLOOKUP(code,ParticularCodes,ParticularTexts,""))))`;
-  for (let row = first; row < s.row; row++) s.put(row, WHICH_COLUMN, { style: "plain" });
-  s.put(first, WHICH_COLUMN, { formula: which, style: "plain" });
+  for (let row = first; row < s.row; row++) s.put(row, WHICH_COLUMN, { style: "plain", look: { indent: 1 } });
+  s.put(first, WHICH_COLUMN, { formula: which, style: "plain", look: { indent: 1 } });
   const cell = s.sheet.rows.get(first)?.get(WHICH_COLUMN);
   if (cell) cell.spill = { rows: ORDER_LINES, columns: 1 };
   s.put(s.row, 1, { value: "Total without tax", style: "strong", look: { align: "left" }, across: 5 });
