@@ -1,6 +1,8 @@
+import { readFileSync } from "node:fs";
 import { strFromU8, unzipSync } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
 import { Locks } from "../../src/bench/grid/locks";
+import { parseArea } from "../../src/host/address";
 import { openWorkbook, type OpenedWorkbook } from "../../src/bench/reading/openWorkbook";
 import { toGrid } from "../../src/bench/reading/toGrid";
 import { saveWorkbook } from "../../src/bench/saving/saveWorkbook";
@@ -61,9 +63,27 @@ describe("a table that may grow", () => {
     const look = (id: unknown) => grid.styles[String(id)];
     expect(look(sheet?.columnData?.[0]?.s)?.bg).toEqual({ rgb: `#${COLOR.input}` });
     expect(look(sheet?.columnData?.[1]?.s)?.n).toEqual({ pattern: "#,##0.00" });
+    // The grid takes no form of numbers from a column.
+    const free = sheet?.cellData?.[top + 3];
+    expect(look(free?.[1]?.s)?.n).toEqual({ pattern: "#,##0.00" });
+    expect(free?.[0]).toBeUndefined();
     // The title has no fill of its own, and must not let the column's shine through.
     expect(look(sheet?.cellData?.[0]?.[0]?.s)).toMatchObject({ bg: null, n: null });
   });
+
+  it.each(["us-blank", "us-demo", "si-blank", "si-demo"])(
+    "reaches as far as its names in the template %s",
+    async (name) => {
+      const { workbook, ...rest } = await openWorkbook(name, readFileSync(`templates/rillwright-${name}.xlsx`));
+      const sheets = Object.values(toGrid({ workbook, ...rest }).sheets);
+      const short = (workbook.namedRanges ?? []).flatMap(({ name: cells, range }) => {
+        const area = parseArea(range);
+        const rows = sheets.find((sheet) => sheet.name === area?.sheet)?.rowCount ?? Infinity;
+        return area && area.bottom >= rows ? [`${cells} ends at row ${area.bottom + 1} of ${rows}`] : [];
+      });
+      expect(short).toEqual([]);
+    },
+  );
 
   it("lets its free rows be typed into, and nothing else", () => {
     const locks = new Locks(opened.workbook);

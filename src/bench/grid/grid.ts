@@ -18,6 +18,7 @@ import { knownFunctions } from "./knownFunctions";
 import { Listeners } from "./listeners";
 import { Locks } from "./locks";
 import { GridModel, UNIT } from "./model";
+import { paste } from "./paste";
 import { PictureLayer } from "./pictureLayer";
 import { Reasons } from "./reasons";
 import { Selection } from "./selection";
@@ -84,6 +85,7 @@ export class EmbeddedGrid {
         this.changes.tell();
       },
       refused: page.refused,
+      paste: (clipboard) => paste(this, clipboard),
       resized: () => (this.resized = true),
     });
     api.addEvent(api.Event.CellClicked, ({ worksheet, row, column }) => {

@@ -1,12 +1,13 @@
 import type { ICommandInfo, IExecutionOptions } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { areaName, type Area } from "../../host/address";
+import type { Clipboard } from "./paste";
 
 /** What may be done to a sheet: change contents, look around, and handle pictures. */
 const ALLOWED = new Set(
   (
     "set-range-values auto-fill refill auto-clear-content clear-selection-content copy-down copy-right copy-formula-only " +
-    "optional-paste paste-value paste-formula paste-besides-border toggle-cell-checkbox text-to-number " +
+    "toggle-cell-checkbox text-to-number " +
     "move-selection move-selection-enter-tab expand-selection select-all select-range scroll-to-cell scroll-view " +
     "scroll-view-reset set-scroll-relative set-worksheet-activate change-zoom-ratio set-zoom-ratio " +
     "insert-sheet-image remove-sheet-image set-sheet-image delete-drawing move-drawing set-drawing-arrange"
@@ -19,6 +20,7 @@ const FOR_THE_EYE = new Set(
   ),
 );
 const SHEET_COMMAND = "sheet.command.";
+const PASTE = "paste-by-short-key";
 const CONTENT_MUTATION = "sheet.mutation.set-range-values";
 
 interface Parts {
@@ -28,6 +30,8 @@ interface Parts {
   /** Cells a person (not the calculation) changed. */
   touched(sheet: string, cells: readonly { readonly row: number; readonly column: number }[]): void;
   refused(sentence: string): void;
+  /** The clipboard is to go into the selected cells. */
+  paste(clipboard: Clipboard): void;
   /** Columns or rows were made wider or higher. */
   resized(): void;
 }
@@ -40,7 +44,7 @@ interface Mutation {
 const CONTENT_KEYS = ["v", "f", "si", "p"];
 
 /** Keeps results and layout safe from typing, pasting, dragging and clearing, and notes what a person changed. */
-export function guard({ api, sheetName, isLocked, touched, refused, resized }: Parts): void {
+export function guard({ api, sheetName, isLocked, touched, refused, paste, resized }: Parts): void {
   api.addEvent(api.Event.BeforeSheetEditStart, (event) => {
     const { row, column, worksheet } = event;
     const area = { sheet: worksheet.getSheetName(), top: row, left: column, bottom: row, right: column };
@@ -57,7 +61,10 @@ export function guard({ api, sheetName, isLocked, touched, refused, resized }: P
   api.addEvent(api.Event.BeforeCommandExecute, (event) => {
     if (!event.id.startsWith(SHEET_COMMAND)) return;
     const name = event.id.slice(SHEET_COMMAND.length);
-    if (FOR_THE_EYE.has(name)) resized();
+    if (name === PASTE) {
+      event.cancel = true;
+      paste(event.params as Clipboard);
+    } else if (FOR_THE_EYE.has(name)) resized();
     else if (!ALLOWED.has(name)) {
       event.cancel = true;
       refused("The bench changes what cells hold, not the sheets themselves; do that in your spreadsheet program.");

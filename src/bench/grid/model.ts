@@ -75,6 +75,17 @@ export class GridModel {
     return rows;
   }
 
+  size(sheet: string): { readonly rows: number; readonly columns: number } {
+    const worksheet = this.sheet(sheet);
+    return { rows: worksheet.getRowCount(), columns: worksheet.getColumnCount() };
+  }
+
+  /** Whether the cells are one that is laid over all of them. */
+  merged({ sheet, top, left, bottom, right }: Area): boolean {
+    const one = this.sheet(sheet).getMergedCell(top, left);
+    return one?.startRow === top && one.startColumn === left && one.endRow === bottom && one.endColumn === right;
+  }
+
   /** What the cells show, as text in their own format. */
   shown({ sheet, top, left, bottom, right }: Area): string[][] {
     const range = { startRow: top, startColumn: left, endRow: bottom, endColumn: right };

@@ -44,6 +44,10 @@ export class Selection {
     if (next) workbook?.setActiveSheet(next);
   }
 
+  select(area: Area): void {
+    this.api.getActiveWorkbook()?.getSheetByName(area.sheet)?.getRange(rangeOf(area)).activate();
+  }
+
   goTo(area: Area): void {
     const workbook = this.api.getActiveWorkbook();
     const worksheet = workbook?.getSheetByName(area.sheet);

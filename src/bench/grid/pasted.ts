@@ -1,0 +1,39 @@
+import { getNumfmtParseValueFilter } from "@univerjs/core";
+import { readRecords } from "../../csv/readRecords";
+import type { Area } from "../../host/address";
+import type { CellValue, Grid } from "../../host/port";
+
+/** Digits that a number holds exactly; longer ones are numbers of papers or parts. */
+const EXACT_DIGITS = 15;
+
+/** Copied text as rows of cells: tabs between cells, and each cell what it would be if it were typed. */
+export function pastedRows(text: string): Grid {
+  const rows = readRecords(text, "\t").map(({ cells }) => cells.map(asTyped));
+  const width = Math.max(0, ...rows.map(({ length }) => length));
+  return rows.map((row) => [...row, ...Array<CellValue>(width - row.length).fill("")]);
+}
+
+function asTyped(text: string): CellValue {
+  const content = text.trim();
+  if (/^(true|false)$/i.test(content)) return content.toLowerCase() === "true";
+  if (content.startsWith("=") || content.replace(/\D/g, "").length > EXACT_DIGITS) return content;
+  const number: unknown = getNumfmtParseValueFilter(content)?.v;
+  return typeof number === "number" ? number : content;
+}
+
+/** Where rows go: from the first selected cell on, and again wherever the selection holds them a whole number of times. */
+export function spread(rows: Grid, selected: Area): { readonly area: Area; readonly values: Grid } {
+  const [height, width] = [rows.length, rows[0]?.length ?? 0];
+  const down = times(selected.bottom - selected.top + 1, height);
+  const across = times(selected.right - selected.left + 1, width);
+  const { sheet, top, left } = selected;
+  const area = { sheet, top, left, bottom: top + height * down - 1, right: left + width * across - 1 };
+  const values = Array.from({ length: height * down }, (_, row) =>
+    Array.from({ length: width * across }, (_, column) => rows[row % height]?.[column % width] ?? ""),
+  );
+  return { area, values };
+}
+
+function times(room: number, size: number): number {
+  return room % size === 0 ? room / size : 1;
+}

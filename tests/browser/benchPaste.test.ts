@@ -1,0 +1,104 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { readXlsx } from "hucre/xlsx";
+import type { BrowserContext } from "playwright-core";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { areaName, parseArea, type Area } from "../../src/host/address";
+import type { Grid } from "../../src/host/port";
+import { recalculate, type Recalculated } from "../../src/workbook/recalculate";
+import { BenchPage } from "./benchPage";
+import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";
+
+const DEMO = path.join(SITE_FOLDER, "templates/rillwright-us-demo.xlsx");
+
+describeInBrowser("copying and pasting in the bench", () => {
+  let site: Site;
+  let bench: BenchPage;
+  let context: BrowserContext;
+  let demo: Recalculated;
+
+  beforeAll(async () => {
+    demo = await recalculate(readFileSync(DEMO));
+    site = await startSite();
+    const opened = await site.open();
+    ({ context } = opened);
+    await context.grantPermissions(["clipboard-read", "clipboard-write"]);
+    bench = new BenchPage(opened.page, site.address);
+    await bench.open();
+  });
+  afterAll(() => site?.close());
+
+  const areaOf = (name: string): Area => {
+    const area = parseArea(demo.names.get(name) ?? "");
+    if (!area) throw new Error(`the demo has no ${name}`);
+    return area;
+  };
+  const cellOf = (name: string, row = 0): string => {
+    const { sheet, top, left } = areaOf(name);
+    return areaName({ sheet, top: top + row, left, bottom: top + row, right: left });
+  };
+  const held = async (name: string): Promise<Grid | undefined> => (await recalculate(await bench.save())).named(name);
+  const notice = (words: string) => bench.page.locator(".notice", { hasText: words });
+  const paste = async (cell: string, text?: string): Promise<void> => {
+    if (text !== undefined) await bench.page.evaluate((copied) => navigator.clipboard.writeText(copied), text);
+    await bench.goTo(cell);
+    await bench.page.keyboard.press("Control+V");
+    await bench.page.waitForTimeout(300);
+  };
+
+  it("takes a column copied elsewhere in as values, in the look of the sheet", async () => {
+    const looks = async () => {
+      const { sheet, top, left } = areaOf("PumpPrices");
+      const { sheets } = await readXlsx(await bench.save(), { readStyles: true });
+      return [0, 1].map((row) => sheets.find(({ name }) => name === sheet)?.cells?.get(`${top + row},${left}`)?.style);
+    };
+    const before = await looks();
+    await paste(cellOf("PumpPrices"), "431\r\n$398.50\r\n");
+    expect((await held("PumpPrices"))?.slice(0, 2)).toEqual([[431], [398.5]]);
+    expect(await looks()).toEqual(before);
+  });
+
+  it("takes it back in one step", async () => {
+    await bench.page.click("#undo");
+    await expect
+      .poll(async () => (await held("PumpPrices"))?.slice(0, 2))
+      .toEqual(demo.named("PumpPrices")?.slice(0, 2));
+  });
+
+  it("pastes what was copied here as it is, not as it is shown", async () => {
+    await bench.goTo(cellOf("DesignHead"));
+    await bench.page.keyboard.press("Control+C");
+    await paste(cellOf("PumpPrices"));
+    const [[head]] = demo.named("DesignHead") as [[number]];
+    expect(Math.abs(((await held("PumpPrices"))?.[0]?.[0] as number) - head)).toBeLessThan(1e-9);
+    expect(head * 1000).not.toBeCloseTo(Math.round(head * 1000), 3);
+  });
+
+  it("moves what was cut", async () => {
+    await bench.goTo(cellOf("PumpPrices"));
+    await bench.type("512");
+    await bench.goTo(cellOf("PumpPrices"));
+    await bench.page.keyboard.press("Control+X");
+    await paste(cellOf("PumpPrices", 1));
+    expect((await held("PumpPrices"))?.slice(0, 2)).toEqual([[""], [512]]);
+    await paste(cellOf("PumpPrices", 2), "7");
+    expect((await held("PumpPrices"))?.slice(1, 3)).toEqual([[512], [7]]);
+  });
+
+  it("leaves results alone and says so", async () => {
+    const before = await held("PriceTotal");
+    await paste(cellOf("PriceTotal"), "1");
+    await notice("Nothing was pasted").waitFor();
+    expect(await held("PriceTotal")).toEqual(before);
+  });
+
+  it("pastes into the cell's editor while it is open", async () => {
+    await bench.page.evaluate((copied) => navigator.clipboard.writeText(copied), "3.25");
+    await bench.goTo(cellOf("Fall"));
+    await bench.page.keyboard.press("F2");
+    await bench.page.keyboard.press("Control+A");
+    await bench.page.keyboard.press("Control+V");
+    await bench.page.keyboard.press("Enter");
+    await expect.poll(async () => (await held("Fall"))?.[0]?.[0]).toBe(3.25);
+  });
+});
