@@ -68,7 +68,12 @@ describe("the order book", () => {
     const which = async (PrintedSupplier: string): Promise<string[]> =>
       (await Tried.of(sheets, "US", "demo", { PrintedSupplier })).texts("Orders").map(String);
     expect(await which("Pond yard (demo)")).toEqual(
-      expect.arrayContaining(["2.00 × 1.50 × 0.75 ft", "8 oz/yd², roll 6.00 ft wide"]),
+      expect.arrayContaining([
+        "2.00 × 1.50 × 0.75 ft",
+        "8 oz/yd², roll 6.00 ft wide",
+        // The demo's rolls are 15 and 20 ft wide.
+        expect.stringMatching(/^45 mil; off the roll [\d.]+ × (15|20)\.00 ft/),
+      ]),
     );
     expect(await which("Pipe yard (demo)")).toEqual(expect.arrayContaining(["3 in Sch 40 PVC", "1 of 2.5 in"]));
     expect(await which("Kettle Ridge Quarry (demo)")).toContain("granite, 32 × 20 × 5 in");

@@ -15,13 +15,13 @@ export function buying(s: SheetLayout, job: Job): void {
   const thick = job.pick({ US: "mil", SI: "mm" });
   const off = [1, 2, 3, 4].map((row) => {
     const [buy, roll] = [`N(INDEX(RollBuyLengths,${row}))`, `INDEX(RollWidths,${row})`];
-    return `IF(${buy}>0,", "&TEXT(${buy},"0.00")&" ${length} off the roll "&TEXT(${roll},"0.00")&" ${length} wide","")`;
+    return `IF(${buy}>0,", "&TEXT(${buy},"0.00")&" × "&TEXT(${roll},"0.00")&" ${length}","")`;
   });
   s.takeoff({
     ...liner,
     quantity: "=LinerBuyArea",
     needs: ["LinerBuyArea"],
-    which: `=LinerThickness&" ${thick}"&${off.join("&")}`,
+    which: `=LinerThickness&" ${thick}; off the roll "&MID(${off.join("&")},3,200)`,
   });
   s.rate({
     ...liner,

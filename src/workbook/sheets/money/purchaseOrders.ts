@@ -6,6 +6,8 @@ import { UNIT_COST_FORMAT } from "./takeoffColumns";
 export const MOST_SUPPLIERS = 8;
 /** Where a purchase order says which of an item is meant, right of its amounts. */
 const WHICH_COLUMN = 7;
+/** Apart from the amounts before it; an indent counts only where the side is said. */
+const WHICH_LOOK = { align: "left", indent: 1 } as const;
 /** Lines of a purchase order. */
 export const ORDER_LINES = 24;
 
@@ -154,13 +156,13 @@ function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
   s.put(first - 1, WHICH_COLUMN, {
     value: "Which",
     style: "headText",
-    look: { indent: 1 },
+    look: WHICH_LOOK,
     across: s.lastColumn - WHICH_COLUMN + 1,
   });
   const codes = `$B$${first}:$B$${s.row - 1}`;
   const which = `=MAP(${codes},LAMBDA(code,IF(code="","",XLOOKUP(code,ParticularCodes,ParticularTexts,""))))`;
-  for (let row = first; row < s.row; row++) s.put(row, WHICH_COLUMN, { style: "plain", look: { indent: 1 } });
-  s.put(first, WHICH_COLUMN, { formula: which, style: "plain", look: { indent: 1 } });
+  for (let row = first; row < s.row; row++) s.put(row, WHICH_COLUMN, { style: "plain", look: WHICH_LOOK });
+  s.put(first, WHICH_COLUMN, { formula: which, style: "plain", look: WHICH_LOOK });
   const cell = s.sheet.rows.get(first)?.get(WHICH_COLUMN);
   if (cell) cell.spill = { rows: ORDER_LINES, columns: 1 };
   s.put(s.row, 1, { value: "Total without tax", style: "strong", look: { align: "left" }, across: 5 });
