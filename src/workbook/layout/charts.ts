@@ -25,8 +25,12 @@ export interface ChartSpec {
 /** Darkest first, each told apart in grey; series also differ in dash and marker. */
 const SERIES_COLORS = ["2B4A52", "B0752A", "7A8F96", "5A1F14"];
 
+/** Stands behind the chart, for programs that draw none. */
+const NO_CHART = "If no chart shows here, see Drawings in the pane.";
+
 export function addChart(page: Page, spec: ChartSpec): void {
   const rows = spec.rows ?? 18;
+  page.put(page.row + 1, spec.at ?? 1, { value: NO_CHART, style: "remark", look: { wrap: false } });
   page.sheet.charts.push({
     title: spec.title,
     description: spec.description,
