@@ -2,6 +2,7 @@ import { createRequire } from "node:module";
 import type { FWorkbook } from "@univerjs/sheets/facade";
 import type { Injector } from "@univerjs/core";
 import { Calculation } from "../../src/bench/grid/calculation";
+import { differing } from "../../src/bench/grid/differing";
 import { GridModel, UNIT } from "../../src/bench/grid/model";
 import { keepOrder } from "../../src/bench/grid/order/keptOrder";
 import { orderBySpills } from "../../src/bench/grid/order/spills";
@@ -61,6 +62,7 @@ export async function openInNode(file: Uint8Array): Promise<NodeBench> {
   const workbook = api.createWorkbook({ ...toGrid(read), id: UNIT });
   calculation.listen();
   await calculation.opened();
+  await calculation.refresh(differing(grid, read.workbook));
   return {
     grid,
     calculation,

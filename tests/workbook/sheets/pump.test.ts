@@ -78,7 +78,7 @@ class PumpSheet {
   /** The verdict of the check whose label begins so. */
   verdict(label: string): unknown {
     for (const [row, cells] of this.sheet.rows) {
-      if (String(cells.get(1)?.value).startsWith(label) && cells.get(6)?.value)
+      if (String(cells.get(1)?.value).startsWith(label) && cells.get(5)?.formula?.includes("OK"))
         return cellAt(this.sheet, row, 5)?.result;
     }
     throw new Error(`no check "${label}"`);
@@ -229,6 +229,6 @@ describe("the Pump sheet, worked with", () => {
     const blank = await pumpSheet(system, "blank");
     expect(blank.results().filter(isError)).toEqual([]);
     expect(blank.verdict("Flow delivered")).toBe("to fill");
-    expect(blank.verdict("Inputs still blank")).toBe("FIX");
+    expect(blank.verdict("Inputs still blank on Pump")).toBe("FIX");
   });
 });

@@ -10,8 +10,8 @@ export function particulars(s: SheetLayout, job: Job): void {
     s.put(s.row, 2, { formula: which, style: "plain" });
     s.row++;
   }
-  // A name needs a cell, even where no line has anything to add.
-  if (s.row === top) s.put(s.row++, 1, { style: "plain" });
+  // A blank row ends the list, so that it is a list even where no line has anything to add.
+  s.put(s.row++, 1, { style: "plain" });
   s.define("ParticularCodes", top, 1, s.row - 1, 1);
   s.define("ParticularTexts", top, 2, s.row - 1, 2);
 }

@@ -160,7 +160,7 @@ function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
     across: s.lastColumn - WHICH_COLUMN + 1,
   });
   const codes = `$B$${first}:$B$${s.row - 1}`;
-  const which = `=MAP(${codes},LAMBDA(code,IF(code="","",XLOOKUP(code,ParticularCodes,ParticularTexts,""))))`;
+  const which = `=MAP(${codes},LAMBDA(code,IF(code="","",IFERROR(INDEX(ParticularTexts,MATCH(code,ParticularCodes,0)),""))))`;
   for (let row = first; row < s.row; row++) s.put(row, WHICH_COLUMN, { style: "plain", look: WHICH_LOOK });
   s.put(first, WHICH_COLUMN, { formula: which, style: "plain", look: WHICH_LOOK });
   const cell = s.sheet.rows.get(first)?.get(WHICH_COLUMN);
