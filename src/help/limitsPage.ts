@@ -94,6 +94,10 @@ export function limitsPage(catalogue: readonly Declaration[]): Page {
           Excel's own script library comes from Microsoft's server. Without a network a new Excel window may not load
           the functions; values stay, and the bench works offline once it has been opened.
         </li>
+        <li>
+          The bench changes what cells hold, and leaves the sheets as they are: pasting puts in values, without looks
+          and formulas, and charts are drawn in the pane.
+        </li>
       </ul>
       <h2>Function by function</h2>
       <dl>
