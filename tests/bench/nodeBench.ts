@@ -1,6 +1,7 @@
 import { createRequire } from "node:module";
 import type { FWorkbook } from "@univerjs/sheets/facade";
-import type { Injector } from "@univerjs/core";
+import type { Injector, Univer } from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
 import { Calculation } from "../../src/bench/grid/calculation";
 import { differing } from "../../src/bench/grid/differing";
 import { GridModel, UNIT } from "../../src/bench/grid/model";
@@ -26,19 +27,14 @@ export interface NodeBench {
   close(): void;
 }
 
-/**
- * Opens a workbook in the bench's engine. It loads in Node as CommonJS only, and our functions must extend the classes of
- * that same copy, so a test that uses this puts that copy in place of the other with `vi.mock`, as `settling.test.ts` does.
- */
-export async function openInNode(file: Uint8Array): Promise<NodeBench> {
+/** The bench's engine as the library has it, with our functions in it. */
+export function startInNode(): { univer: Univer; api: FUniver } {
   const load = createRequire(import.meta.url);
   const { LocaleType, LogLevel, Univer } = load("@univerjs/core") as typeof import("@univerjs/core");
   const { FUniver } = load("@univerjs/core/facade") as typeof import("@univerjs/core/facade");
   const { UniverSheetsNodeCorePreset } = load(
     "@univerjs/preset-sheets-node-core",
   ) as typeof import("@univerjs/preset-sheets-node-core");
-  orderBySpills();
-  keepOrder();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: {} },
@@ -54,7 +50,17 @@ export async function openInNode(file: Uint8Array): Promise<NodeBench> {
           : {};
     univer.registerPlugin(Plugin as never, { ...config, ...extra } as never);
   }
-  const api = FUniver.newAPI(univer);
+  return { univer, api: FUniver.newAPI(univer) };
+}
+
+/**
+ * Opens a workbook in the bench's engine. It loads in Node as CommonJS only, and our functions must extend the classes of
+ * that same copy, so a test that uses this puts that copy in place of the other with `vi.mock`, as `settling.test.ts` does.
+ */
+export async function openInNode(file: Uint8Array): Promise<NodeBench> {
+  orderBySpills();
+  keepOrder();
+  const { univer, api } = startInNode();
   const grid = new GridModel(univer, api);
   const calculation = new Calculation(univer, api, grid, () => undefined);
   const read = await openWorkbook("try.xlsx", file);

@@ -4,47 +4,24 @@ import { describe, expect, it, vi } from "vitest";
 import { columnLetters } from "../../src/workbook/layout/address";
 import { openWorkbook } from "../../src/bench/reading/openWorkbook";
 import { toGrid } from "../../src/bench/reading/toGrid";
-import { rillFunctions } from "../../src/bench/grid/rillFunctions";
-import { safeSort } from "../../src/bench/grid/safeSort";
-import { Reasons } from "../../src/bench/grid/reasons";
 import { assemble } from "../../src/workbook/assemble";
 import { calculate, TEMPLATES } from "../../src/workbook/build";
 import { position } from "../../src/workbook/lint/xml";
 import type { Recalculated } from "../../src/workbook/recalculate";
 import { writeWorkbook } from "../../src/workbook/write";
+import { startInNode } from "../bench/nodeBench";
 import { biggestJob, smallestJob } from "./jobs";
 import { sheets } from "../../src/workbook/sheets";
 import { agree, changeSheets } from "./templates";
 
 // The bench's engine loads in Node as CommonJS only; its functions must extend the classes of that same copy.
-const load = createRequire(import.meta.url);
 vi.mock("@univerjs/engine-formula", () => createRequire(import.meta.url)("@univerjs/engine-formula") as object);
 
 type FWorkbook = ReturnType<FUniver["createWorkbook"]>;
 
 /** What every cell shows after the bench's engine has opened and calculated a file, by "Sheet!B7". */
 async function calculatedByTheBench(file: string, bytes: Uint8Array): Promise<Map<string, unknown>> {
-  const { LocaleType, LogLevel, Univer } = load("@univerjs/core") as typeof import("@univerjs/core");
-  const { FUniver } = load("@univerjs/core/facade") as typeof import("@univerjs/core/facade");
-  const { UniverSheetsNodeCorePreset } = load(
-    "@univerjs/preset-sheets-node-core",
-  ) as typeof import("@univerjs/preset-sheets-node-core");
-  const univer = new Univer({
-    locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: {} },
-    logLevel: LogLevel.ERROR,
-  });
-  for (const plugin of UniverSheetsNodeCorePreset().plugins) {
-    const [Plugin, config] = (Array.isArray(plugin) ? plugin : [plugin, {}]) as [{ pluginName: string }, object];
-    const extra =
-      Plugin.pluginName === "UNIVER_ENGINE_FORMULA_PLUGIN"
-        ? { function: [...rillFunctions(new Reasons()), ...safeSort()] }
-        : Plugin.pluginName === "SHEETS_FORMULA_PLUGIN"
-          ? { initialFormulaComputing: 0 }
-          : {};
-    univer.registerPlugin(Plugin as never, { ...config, ...extra } as never);
-  }
-  const api = FUniver.newAPI(univer);
+  const { univer, api } = startInNode();
   const workbook = api.createWorkbook(toGrid(await openWorkbook(file, bytes)));
   // Readers of a spill see it one pass later; two passes that change nothing are the end.
   let cells = new Map<string, unknown>();
