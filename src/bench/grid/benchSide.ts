@@ -14,7 +14,7 @@ export function benchSide(grid: EmbeddedGrid): BenchGrid {
     shown: (area) => model.shown(area),
     locked: (area) => grid.locks.isLocked(area),
     async write(changes) {
-      writeCells(univer, (name) => model.sheetId(name), changes);
+      writeCells(univer, model, changes);
       await grid.calculation.settled();
     },
     select: (area) => selection.goTo(area),

@@ -18,13 +18,20 @@ export class Locks {
     }
   }
 
-  isLocked({ sheet, top, left, bottom, right }: Area): boolean {
+  isLocked(area: Area): boolean {
+    return this.firstLocked(area) !== undefined;
+  }
+
+  /** The first cell of an area that may not be changed. */
+  firstLocked({ sheet, top, left, bottom, right }: Area): Area | undefined {
     const free = this.unlocked.get(sheet);
-    if (!free) return false;
+    if (!free) return undefined;
     for (let row = top; row <= bottom; row++) {
-      for (let column = left; column <= right; column++) if (!isFree(free, row, column)) return true;
+      for (let column = left; column <= right; column++) {
+        if (!isFree(free, row, column)) return { sheet, top: row, left: column, bottom: row, right: column };
+      }
     }
-    return false;
+    return undefined;
   }
 
   isProtectedSheet(sheet: string): boolean {

@@ -1,6 +1,5 @@
 import { ISheetClipboardService } from "@univerjs/preset-sheets-core";
-import type { Area } from "../../host/address";
-import { areaName } from "../../host/address";
+import { areaName, type Area } from "../../host/address";
 import type { Write } from "../../host/bench/benchGrid";
 import type { Grid } from "../../host/port";
 import type { EmbeddedGrid } from "./grid";
@@ -16,7 +15,9 @@ export interface Clipboard {
 /** What was copied here, with what has to go when it was cut. */
 interface Copied {
   readonly rows: Grid;
-  readonly cut?: Area;
+  readonly cut: Area | undefined;
+  /** What was cut is pasted once. */
+  pasted(): void;
 }
 
 /**
@@ -38,12 +39,13 @@ export function paste(grid: EmbeddedGrid, clipboard: Clipboard): void {
     ...(copied?.cut ? [{ area: copied.cut, values: copied.rows.map((row) => row.map(() => "")) }] : []),
     { area, values },
   ];
-  const locked = writes.map((write) => firstLocked(grid, write.area)).find(Boolean);
+  const locked = writes.map((write) => grid.locks.firstLocked(write.area)).find(Boolean);
   if (locked) {
     grid.page.refused(`Nothing was pasted: ${areaName(locked)} is worked out from other cells and is protected.`);
     return;
   }
-  writeCells(grid.univer, (name) => grid.model.sheetId(name), writes);
+  writeCells(grid.univer, grid.model, writes);
+  copied?.pasted();
   grid.selection.select(area);
 }
 
@@ -58,22 +60,14 @@ function copiedHere(grid: EmbeddedGrid, html: string): Copied | undefined {
   const [top = 0, left = 0, bottom = top, right = left] = [rows[0], cols[0], rows.at(-1), cols.at(-1)];
   const area = { sheet, top, left, bottom, right };
   if (!grid.model.hasSheet(sheet)) return undefined;
-  const values = grid.model.values(area);
-  if (copied.copyType !== "CUT") return { rows: values };
-  clipboard.copyContentCache().del(id);
-  return { rows: values, cut: area };
+  const cut = copied.copyType === "CUT" ? area : undefined;
+  return {
+    rows: grid.model.values(area),
+    cut,
+    pasted: () => cut && clipboard.copyContentCache().del(id),
+  };
 }
 
 function firstCell({ sheet, top, left }: Area): Area {
   return { sheet, top, left, bottom: top, right: left };
-}
-
-function firstLocked(grid: EmbeddedGrid, { sheet, top, left, bottom, right }: Area): Area | undefined {
-  for (let row = top; row <= bottom; row++) {
-    for (let column = left; column <= right; column++) {
-      const cell = { sheet, top: row, left: column, bottom: row, right: column };
-      if (grid.locks.isLocked(cell)) return cell;
-    }
-  }
-  return undefined;
 }

@@ -53,7 +53,7 @@ export class Selection {
     const worksheet = workbook?.getSheetByName(area.sheet);
     if (!workbook || !worksheet) return;
     if (workbook.getActiveSheet().getSheetName() !== area.sheet) workbook.setActiveSheet(worksheet);
-    worksheet.getRange(rangeOf(area)).activate();
+    this.select(area);
     worksheet.scrollToCell(Math.max(0, area.top - ABOVE), Math.max(0, area.left - BEFORE));
   }
 

@@ -6,16 +6,16 @@ import {
 } from "@univerjs/preset-sheets-core";
 import type { Write } from "../../host/bench/benchGrid";
 import { asCell } from "./content";
-import { UNIT } from "./model";
+import { UNIT, type GridModel } from "./model";
 
 /**
  * Writes cells as one step that can be taken back. The library's own command would measure the height of every row
  * it touches before and after, which takes two thirds of its time and changes nothing in rows whose height is set.
  */
-export function writeCells(univer: Univer, sheetId: (name: string) => string, changes: readonly Write[]): void {
+export function writeCells(univer: Univer, model: Pick<GridModel, "sheetId">, changes: readonly Write[]): void {
   const sheets = new Map<string, ObjectMatrix<ICellData>>();
   for (const { area, values } of changes) {
-    const id = sheetId(area.sheet);
+    const id = model.sheetId(area.sheet);
     const cells = sheets.get(id) ?? new ObjectMatrix<ICellData>();
     sheets.set(id, cells);
     values.forEach((row, down) =>

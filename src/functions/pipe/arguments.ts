@@ -3,6 +3,7 @@ import { findPipe, PIPE_TYPE_NAMES, readPipeType, type PipeSize } from "../../ca
 import { findFitting, K_RANGE, sumOfK, type FittingCount } from "../../calc/pipe/fittings";
 import { FRICTION_METHODS, ROUTE_RANGE, type FrictionMethod, type RoutePipe } from "../../calc/pipe/route";
 import { FITTINGS } from "../../calc/tables/fittings";
+import { USUAL_PIPE } from "../../calc/tables/pipes";
 import type { Argument } from "../contract/argument";
 import { optional } from "../contract/optional";
 import type { Range } from "../contract/range";
@@ -42,10 +43,11 @@ const neededPipeType: Argument<string> = {
 };
 
 /** The pipe type: the trade's usual one of the unit system when left out. */
-export const pipeType: Argument<string> = optional(neededPipeType, "Sch 40 PVC (US) or PVC-U PN10 (SI)", {
-  US: "Sch 40 PVC",
-  SI: "PVC-U PN10",
-});
+export const pipeType: Argument<string> = optional(
+  neededPipeType,
+  `${USUAL_PIPE.US} (US) or ${USUAL_PIPE.SI} (SI)`,
+  USUAL_PIPE,
+);
 
 /** The friction method. */
 export const method: Argument<FrictionMethod> = optional(

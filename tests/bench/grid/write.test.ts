@@ -32,7 +32,7 @@ it("writes values, formulas and blanks on several sheets as one step that can be
     { area: area("Two", 2, 3), values: [["", "=A1+1"]] },
     { area: area("One", 2, 3), values: [[true, "text"]] },
   ];
-  writeCells(univer, (name) => grid.sheetId(name), changes);
+  writeCells(univer, grid, changes);
   await calculation.settled();
   const after = [[[3, 30, true, "text"]], [[2, 20, "", 3]]];
   expect([row("One"), row("Two")]).toEqual(after);

@@ -7,6 +7,7 @@ import { receipts } from "../../../src/workbook/sheets/receipts";
 import { reconcile } from "../../../src/workbook/sheets/reconcile";
 import { TAKEOFF_KEYS } from "../../../src/workbook/sheets/money/takeoffColumns";
 import { takeoff } from "../../../src/workbook/sheets/takeoff";
+import { Tried, type Typed } from "./tried";
 
 /** Code, need, price, pack, waste, minimum: lines that round, meet packs exactly, have minimums, and need nothing. */
 export const LINES = [
@@ -84,3 +85,6 @@ export const NO_PAPERS = {
   TicketLines: Array.from({ length: 300 }, () => Array.from({ length: 6 }, () => "")),
   InvoiceLines: Array.from({ length: 300 }, () => Array.from({ length: 7 }, () => "")),
 };
+
+/** The money sheets of this job, with what a test types. */
+export const demo = (typed: Typed = {}): Promise<Tried> => Tried.of(MONEY_SHEETS, "US", "demo", typed);

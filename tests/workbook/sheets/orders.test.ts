@@ -1,9 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { sheets } from "../../../src/workbook/sheets";
-import { MONEY_SHEETS, NO_PAPERS } from "./moneyJob";
-import { Tried, type Typed } from "./tried";
-
-const demo = (typed: Typed = {}): Promise<Tried> => Tried.of(MONEY_SHEETS, "US", "demo", typed);
+import { NO_PAPERS, demo } from "./moneyJob";
+import { Tried } from "./tried";
 
 let tried: Tried;
 beforeAll(async () => {

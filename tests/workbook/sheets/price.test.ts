@@ -1,10 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { COST_KINDS, TAX_BASES } from "../../../src/calc/money/costKinds";
 import { buildPrice, type PriceParts } from "../../calc/money/priceBuildUp";
-import { MONEY_SHEETS } from "./moneyJob";
-import { Tried, type Typed } from "./tried";
-
-const demo = (typed: Typed = {}): Promise<Tried> => Tried.of(MONEY_SHEETS, "US", "demo", typed);
+import { demo } from "./moneyJob";
+import type { Tried } from "./tried";
 
 let tried: Tried;
 beforeAll(async () => {

@@ -5,6 +5,8 @@ import { defineSheet } from "../../../src/workbook/layout";
 import { cellAt, type CellValue, type WorkbookModel } from "../../../src/workbook/model";
 import { pump } from "../../../src/workbook/sheets/pump";
 import { site } from "../../../src/workbook/sheets/site";
+import { typeInto } from "../jobs";
+import { verdictIn } from "./tried";
 import { Epanet } from "../../published/epanet";
 
 /** What Water and Basin would hand over. */
@@ -41,25 +43,9 @@ interface Changes {
 
 async function pumpSheet(system: "US" | "SI", filled: "demo" | "blank", changes: Changes = {}): Promise<PumpSheet> {
   const model = assemble([site, given, pump], system, filled);
-  for (const [name, value] of Object.entries(changes)) type(model, name, Array.isArray(value) ? value : [[value]]);
+  for (const [name, value] of Object.entries(changes)) typeInto(model, name, Array.isArray(value) ? value : [[value]]);
   await calculate(model);
   return new PumpSheet(model);
-}
-
-/** Types values into a named range, from its first cell on; "" empties a cell. */
-function type(model: WorkbookModel, name: string, values: readonly (readonly CellValue[])[]): void {
-  const found = model.names.find((one) => one.name === name);
-  const sheet = model.sheets.find((one) => one.name === found?.sheet);
-  if (!found || !sheet) throw new Error(`no name ${name}`);
-  values.forEach((row, down) =>
-    row.forEach((value, across) => {
-      const cell = cellAt(sheet, found.area.top + down, found.area.left + across);
-      if (!cell) throw new Error(`${name} is smaller than that`);
-      delete cell.formula;
-      if (value === "") delete cell.value;
-      else cell.value = value;
-    }),
-  );
 }
 
 class PumpSheet {
@@ -77,11 +63,7 @@ class PumpSheet {
 
   /** The verdict of the check whose label begins so. */
   verdict(label: string): unknown {
-    for (const [row, cells] of this.sheet.rows) {
-      if (String(cells.get(1)?.value).startsWith(label) && cells.get(5)?.formula?.includes("OK"))
-        return cellAt(this.sheet, row, 5)?.result;
-    }
-    throw new Error(`no check "${label}"`);
+    return verdictIn([this.sheet], label);
   }
 
   results(): unknown[] {

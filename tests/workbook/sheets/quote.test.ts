@@ -1,10 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { assemble } from "../../../src/workbook/assemble";
 import { namesIn } from "../../../src/workbook/lint/formula";
-import { LINES, MONEY_SHEETS } from "./moneyJob";
-import { Tried, type Typed } from "./tried";
-
-const demo = (typed: Typed = {}): Promise<Tried> => Tried.of(MONEY_SHEETS, "US", "demo", typed);
+import { LINES, MONEY_SHEETS, demo } from "./moneyJob";
+import type { Tried } from "./tried";
 
 let tried: Tried;
 beforeAll(async () => {

@@ -1,10 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { assemble } from "../../../src/workbook/assemble";
 import type { TAKEOFF_KEYS } from "../../../src/workbook/sheets/money/takeoffColumns";
-import { LINES, MONEY_SHEETS, takeoffColumn } from "./moneyJob";
-import { Tried, type Typed } from "./tried";
-
-const demo = (typed: Typed = {}): Promise<Tried> => Tried.of(MONEY_SHEETS, "US", "demo", typed);
+import { LINES, MONEY_SHEETS, demo, takeoffColumn } from "./moneyJob";
+import type { Tried } from "./tried";
 
 let tried: Tried;
 beforeAll(async () => {

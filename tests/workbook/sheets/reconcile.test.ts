@@ -1,10 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { RECONCILE } from "../../../src/functions/money/reconcile";
 import { INVOICES, ORDER_BOOK, TICKETS } from "../../../src/workbook/sheets/money/demoPapers";
-import { MONEY_SHEETS, NO_PAPERS } from "./moneyJob";
-import { Tried, type Typed } from "./tried";
-
-const demo = (typed: Typed = {}): Promise<Tried> => Tried.of(MONEY_SHEETS, "US", "demo", typed);
+import { NO_PAPERS, demo } from "./moneyJob";
+import type { Tried } from "./tried";
 
 let tried: Tried;
 beforeAll(async () => {

@@ -1,7 +1,7 @@
 import { assemble } from "../../../src/workbook/assemble";
 import { calculate } from "../../../src/workbook/build";
 import { defineSheet } from "../../../src/workbook/layout";
-import { cellAt, type CellValue, type WorkbookModel } from "../../../src/workbook/model";
+import type { CellValue, WorkbookModel } from "../../../src/workbook/model";
 import type { Recalculated } from "../../../src/workbook/recalculate";
 import { crew } from "../../../src/workbook/sheets/crew";
 import { ground } from "../../../src/workbook/sheets/ground";
@@ -9,6 +9,8 @@ import { labour } from "../../../src/workbook/sheets/labour";
 import { levels } from "../../../src/workbook/sheets/levels";
 import { site } from "../../../src/workbook/sheets/site";
 import { stone } from "../../../src/workbook/sheets/stone";
+import { typeInto } from "../jobs";
+import { verdictIn } from "./tried";
 
 /** What Water, Basin, Pump, Liner and Rates would hand over. */
 const given = defineSheet({
@@ -126,7 +128,8 @@ export class SiteWork {
 
   static async make(system: "US" | "SI", filled: "demo" | "blank", changes: Changes = {}): Promise<SiteWork> {
     const model = assemble([site, given, stone, ground, levels, labour, crew], system, filled);
-    for (const [name, value] of Object.entries(changes)) type(model, name, Array.isArray(value) ? value : [[value]]);
+    for (const [name, value] of Object.entries(changes))
+      typeInto(model, name, Array.isArray(value) ? value : [[value]]);
     return new SiteWork(model, await calculate(model));
   }
 
@@ -155,28 +158,8 @@ export class SiteWork {
 
   /** The verdict of the check whose label begins so. */
   verdict(label: string): unknown {
-    for (const sheet of this.model.sheets) {
-      for (const [row, cells] of sheet.rows) {
-        if (String(cells.get(1)?.value).startsWith(label) && cells.get(6)?.value) return cellAt(sheet, row, 5)?.result;
-      }
-    }
-    throw new Error(`no check "${label}"`);
+    return verdictIn(this.model.sheets, label);
   }
-}
-
-function type(model: WorkbookModel, name: string, values: readonly (readonly CellValue[])[]): void {
-  const found = model.names.find((one) => one.name === name);
-  const sheet = model.sheets.find((one) => one.name === found?.sheet);
-  if (!found || !sheet) throw new Error(`no name ${name}`);
-  values.forEach((row, down) =>
-    row.forEach((value, across) => {
-      const cell = cellAt(sheet, found.area.top + down, found.area.left + across);
-      if (!cell) throw new Error(`${name} is smaller than that`);
-      delete cell.formula;
-      if (value === "") delete cell.value;
-      else cell.value = value;
-    }),
-  );
 }
 
 export const isError = (value: unknown): boolean => typeof value === "string" && /^#[A-Z]|^ERROR$|^error$/.test(value);

@@ -6,12 +6,23 @@ import {
   type CellModel,
   type CellValue,
   type NameModel,
+  type SheetModel,
   type WorkbookModel,
 } from "../../../src/workbook/model";
 import { cellToType } from "../typing";
 
 /** What a test types: a value, or rows of values from the first cell of a name on; "" empties a cell, undefined leaves it. */
 export type Typed = Readonly<Record<string, CellValue | readonly (readonly (CellValue | undefined)[])[]>>;
+
+/** The verdict of the check on some sheets whose label begins so. */
+export function verdictIn(sheets: readonly SheetModel[], label: string): unknown {
+  for (const cells of sheets.flatMap(({ rows }) => [...rows.values()])) {
+    if (String(cells.get(1)?.value).startsWith(label) && cells.get(5)?.formula?.includes("OK")) {
+      return cells.get(5)?.result;
+    }
+  }
+  throw new Error(`${sheets.map(({ name }) => name).join(", ")}: no check "${label}"`);
+}
 
 /** A workbook of some sheets in which a test has typed something, recalculated. */
 export class Tried {
@@ -24,7 +35,8 @@ export class Tried {
     typed: Typed = {},
   ): Promise<Tried> {
     const tried = new Tried(assemble(sheets, system, filled));
-    for (const [name, value] of Object.entries(typed)) tried.type(name, Array.isArray(value) ? value : [[value]]);
+    for (const [name, value] of Object.entries(typed))
+      tried.type(name, Array.isArray(value) ? value : [[value]]);
     await calculate(tried.model);
     return tried;
   }
@@ -46,12 +58,7 @@ export class Tried {
 
   /** The verdict of the check whose label begins so. */
   verdict(sheetName: string, label: string): unknown {
-    for (const [row, cells] of this.sheet(sheetName).rows) {
-      if (String(cells.get(1)?.value).startsWith(label) && cells.get(5)?.formula?.includes("OK")) {
-        return this.cell(sheetName, row, 5)?.result;
-      }
-    }
-    throw new Error(`${sheetName} has no check "${label}"`);
+    return verdictIn([this.sheet(sheetName)], label);
   }
 
   /** The points of each series of a sheet's only chart, by the series' title. */

@@ -1,5 +1,6 @@
 import { whenFilled } from "../../layout/conditions";
-import type { Job, SheetLayout, TableRef } from "../../layout";
+import { Ref, type Job, type SheetLayout, type TableRef } from "../../layout";
+import { fillDown } from "./cells";
 import { UNIT_COST_FORMAT } from "./takeoffColumns";
 
 /** Suppliers a job can order from. */
@@ -159,12 +160,10 @@ function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
     look: WHICH_LOOK,
     across: s.lastColumn - WHICH_COLUMN + 1,
   });
-  const codes = `$B$${first}:$B$${s.row - 1}`;
-  const which = `=MAP(${codes},LAMBDA(code,IF(code="","",IFERROR(INDEX(ParticularTexts,MATCH(code,ParticularCodes,0)),""))))`;
-  for (let row = first; row < s.row; row++) s.put(row, WHICH_COLUMN, { style: "plain", look: WHICH_LOOK });
-  s.put(first, WHICH_COLUMN, { formula: which, style: "plain", look: WHICH_LOOK });
-  const cell = s.sheet.rows.get(first)?.get(WHICH_COLUMN);
-  if (cell) cell.spill = { rows: ORDER_LINES, columns: 1 };
+  const last = s.row - 1;
+  const which = `=MAP($B$${first}:$B$${last},LAMBDA(code,IF(code="","",IFERROR(INDEX(ParticularTexts,MATCH(code,ParticularCodes,0)),""))))`;
+  for (let row = first; row <= last; row++) s.put(row, WHICH_COLUMN, { style: "plain", look: WHICH_LOOK });
+  fillDown(s, new Ref(s.name, first, WHICH_COLUMN, last, WHICH_COLUMN), which);
   s.put(s.row, 1, { value: "Total without tax", style: "strong", look: { align: "left" }, across: 5 });
   s.put(s.row, 6, {
     formula: whenFilled(`SUM(F${first}:F${s.row - 1})`, undefined),

@@ -1,3 +1,4 @@
+import { USUAL_PIPE } from "../../../calc/tables/pipes";
 import type { Both, Job, SheetLayout } from "../../layout";
 import { FITTING_COLUMNS, ROUTE_ROWS } from "./route";
 
@@ -42,7 +43,7 @@ export function buying(s: SheetLayout, job: Job): void {
 
   const lengthUnit = job.pick({ US: "ft", SI: "m" });
   const sizeUnit = job.pick({ US: "in", SI: "mm" });
-  const usualType = job.pick({ US: "Sch 40 PVC", SI: "PVC-U PN10" });
+  const usualType = job.pick(USUAL_PIPE);
   for (let row = 1; row <= ROUTE_ROWS; row++) {
     const line = {
       code: `PIPE-${row}`,

@@ -1,7 +1,7 @@
 import { BORE_TYPE } from "../../../calc/pipe/bore";
 import { findFitting, fittingK } from "../../../calc/pipe/fittings";
 import { FRICTION_METHODS } from "../../../calc/pipe/route";
-import { PIPE_TYPES } from "../../../calc/tables/pipes";
+import { PIPE_TYPES, USUAL_PIPE } from "../../../calc/tables/pipes";
 import { columnLetters } from "../../layout/address";
 import type { Job, SheetLayout } from "../../layout";
 import type { CellValue } from "../../model";
@@ -129,7 +129,7 @@ function pipes(s: SheetLayout, job: Job): void {
         kind: "text",
         input: {
           choices: [...PIPE_TYPES.filter((type) => type.sizedIn === sizedIn).map(({ name }) => name), BORE_TYPE],
-          message: `Blank means ${job.pick({ US: "Sch 40 PVC", SI: "PVC-U PN10" })}.`,
+          message: `Blank means ${job.pick(USUAL_PIPE)}.`,
         },
       },
       {
