@@ -35,8 +35,7 @@ export class Tried {
     typed: Typed = {},
   ): Promise<Tried> {
     const tried = new Tried(assemble(sheets, system, filled));
-    for (const [name, value] of Object.entries(typed))
-      tried.type(name, Array.isArray(value) ? value : [[value]]);
+    for (const [name, value] of Object.entries(typed)) tried.type(name, Array.isArray(value) ? value : [[value]]);
     await calculate(tried.model);
     return tried;
   }
