@@ -4,13 +4,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { recalculate } from "../../src/workbook/recalculate";
 import { Epanet } from "../published/epanet";
 import { dutyCalc, dutyForEpanet, dutySheet, rankSheet, tdhCalc, tdhSheet } from "./speed";
-import { secondsOf, secondsPerCall } from "./time";
-
-/*
- * Catches a slide, not a slow machine: time is the processor's, the best of a few rounds counts, and a fifth of the
- * wanted rate will do. `npm run bench` measures the rates themselves.
- */
-const SHARE = 1 / 5;
+import { secondsOf, secondsPerCall, SHARE } from "./time";
 
 let epanet: Epanet;
 beforeAll(async () => {
