@@ -9,12 +9,14 @@ export interface PurchaseLine {
   readonly wanted: string;
   readonly code: string;
   readonly description: string;
+  /** Which of the item is meant: its size, kind or name; blank where the description says it all. */
+  readonly which: string;
   readonly quantity: number;
   readonly unit: string;
   readonly price: number;
 }
 
-const HEADING = ["Order", "Supplier", "Wanted", "Code", "Description", "Quantity", "Unit", "Price", "Amount"];
+const HEADING = ["Order", "Supplier", "Wanted", "Code", "Description", "Which", "Quantity", "Unit", "Price", "Amount"];
 
 /** Purchase orders as a CSV file: every line with its rounded amount, and the total of each order behind its lines. */
 export function purchaseOrdersCsv(lines: readonly PurchaseLine[], style?: CsvStyle): string {
@@ -33,12 +35,13 @@ export function purchaseOrdersCsv(lines: readonly PurchaseLine[], style?: CsvSty
         line.wanted,
         line.code,
         line.description,
+        line.which,
         line.quantity,
         line.unit,
         line.price,
         fromCents(cents[index] ?? 0),
       ]),
-      [order, own[0]?.supplier ?? "", "", "", `Total ${order}`, "", "", "", fromCents(sumCents(cents))],
+      [order, own[0]?.supplier ?? "", "", "", `Total ${order}`, "", "", "", "", fromCents(sumCents(cents))],
     ];
   });
   return writeCsv(HEADING, rows, style);

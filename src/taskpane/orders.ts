@@ -4,14 +4,15 @@ import type { Grid } from "../host/port";
 import { TAKEOFF_KEYS } from "../workbook/sheets/money/takeoffColumns";
 
 /** The names that `purchaseLines` needs, in its order. */
-export const ORDER_PLACES = ["TakeoffLines", "SupplierTable"] as const;
+export const ORDER_PLACES = ["TakeoffLines", "SupplierTable", "ParticularCodes", "ParticularTexts"] as const;
 
 /**
  * The lines to order, supplier by supplier: whatever Takeoff orders from a named supplier at a known price.
  * A supplier without an order number on Orders goes by name.
  */
-export function purchaseLines(takeoff: Grid, suppliers: Grid): PurchaseLine[] {
+export function purchaseLines([takeoff = [], suppliers = [], codes = [], texts = []]: readonly Grid[]): PurchaseLine[] {
   const known = new Map(suppliers.map(([supplier, order, wanted]) => [String(supplier), { order, wanted }]));
+  const which = new Map(codes.map(([code], index) => [String(code), String(texts[index]?.[0] ?? "")]));
   const lines = takeoff.flatMap((row): PurchaseLine[] => {
     const cell = (key: (typeof TAKEOFF_KEYS)[number]) => row[TAKEOFF_KEYS.indexOf(key)] ?? "";
     const [quantity, price, supplier] = [cell("order"), cell("price"), String(cell("supplier"))];
@@ -24,6 +25,7 @@ export function purchaseLines(takeoff: Grid, suppliers: Grid): PurchaseLine[] {
         wanted: isoDay(wanted),
         code: String(cell("code")),
         description: String(cell("description")),
+        which: which.get(String(cell("code"))) ?? "",
         quantity,
         unit: String(cell("unit")),
         price,

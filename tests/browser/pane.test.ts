@@ -281,7 +281,7 @@ describeInBrowser("the pane", () => {
       ]);
       return readFile(await download.path(), "utf8");
     };
-    expect(await save("Save orders as CSV")).toMatch(/^\uFEFFOrder,Supplier,Wanted,Code,/);
+    expect(await save("Save orders as CSV")).toMatch(/^\uFEFFOrder,Supplier,Wanted,Code,Description,Which,/);
     const [heading = "", first = ""] = (await save("Save price list as CSV")).split("\r\n");
     const [code = "", description = ""] = first.split(",");
     const place = await page.evaluate(() => workbook.names.get("RateCosts")?.split(":")[0] ?? "");

@@ -48,13 +48,18 @@ describe("the lines to order", () => {
       ["Pond Yard", "HB-102", ""],
       ["", "", ""],
     ];
-    const lines = purchaseLines(takeoff, suppliers);
+    const [codes, texts] = [
+      [["A"], ["F"], [""]],
+      [["45 mil"], ["Brook 40"], [""]],
+    ];
+    const lines = purchaseLines([takeoff, suppliers, codes, texts]);
     expect(lines.map(({ code, order, wanted }) => [code, order, wanted])).toEqual([
       // 46,182 is 159 days after 1 January 2026: 9 June 2026.
       ["B", "HB-101", "2026-06-09"],
       ["A", "HB-102", ""],
       ["F", "Unnumbered", ""],
     ]);
+    expect(lines.map(({ which }) => which)).toEqual(["", "45 mil", "Brook 40"]);
     expect(lines[0]).toMatchObject({ description: "Gravel", quantity: 2.5, unit: "ton", price: 40, supplier: "Pit" });
   });
 });

@@ -37,8 +37,7 @@ export function listsView(desk: Desk): View {
     });
   };
   const orders = async (): Promise<string> => {
-    const [takeoff = [], suppliers = []] = await read(...ORDER_PLACES);
-    const lines = purchaseLines(takeoff, suppliers);
+    const lines = purchaseLines(await read(...ORDER_PLACES));
     if (lines.length === 0) return "Takeoff has nothing to order yet, so no file was made.";
     download("orders.csv", purchaseOrdersCsv(lines, style()), CSV);
     const count = new Set(lines.map(({ order }) => order)).size;
