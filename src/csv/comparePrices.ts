@@ -24,32 +24,51 @@ export interface PricePreview {
 const ALL: readonly Field[] = COLUMNS.map(({ field }) => field);
 
 /**
- * Compares a file with the present list, by our code or else by the supplier's, without regard to case. Only what the file
- * has a column for changes, and a blank text of the file says nothing.
+ * Compares a file with the present list, by our code or else by the supplier's, without regard to case. Of a known item
+ * only what the file says changes: by `said`, or else everything but blank texts. Of two present items with one code the
+ * first counts, as for a lookup.
  */
 export function previewPrices(
   present: readonly PriceItem[],
   file: readonly PriceItem[],
-  fields: readonly Field[] = ALL,
+  said?: ReadonlyMap<PriceItem, readonly Field[]>,
 ): PricePreview {
-  const byCode = new Map(present.map((item) => [item.code.toLowerCase(), item]));
-  const byTheirs = new Map(present.filter(({ theirs }) => theirs).map((item) => [item.theirs.toLowerCase(), item]));
+  const known = knownItems(present, file);
   const kept = new Set(present);
   const added: PriceItem[] = [];
   const changed: { code: string; changes: FieldChange[]; item: PriceItem }[] = [];
   const same: PriceItem[] = [];
   for (const item of file) {
-    const key = item.code.toLowerCase();
-    const old = byCode.get(key) ?? byTheirs.get(key);
-    if (!old || !kept.delete(old)) {
+    const old = known.get(item);
+    if (!old) {
       added.push(item);
       continue;
     }
-    const changes = fields
+    kept.delete(old);
+    const changes = (said?.get(item) ?? ALL)
       .filter((field) => field !== "code" && old[field] !== item[field] && item[field] !== "")
       .map((field): FieldChange => ({ field, from: old[field], to: item[field] }));
     if (changes.length === 0) same.push(item);
     else changed.push({ code: old.code, changes, item });
   }
   return { added, changed, same, kept: [...kept] };
+}
+
+/**
+ * The present item that each item of the file is. Codes come first: an item must not take the place of another whose
+ * own code stands further down in the file.
+ */
+function knownItems(present: readonly PriceItem[], file: readonly PriceItem[]): Map<PriceItem, PriceItem> {
+  const known = new Map<PriceItem, PriceItem>();
+  const taken = new Set<PriceItem>();
+  for (const field of ["code", "theirs"] as const) {
+    const named = new Map(present.map((item) => [item[field].toLowerCase(), item] as const).reverse());
+    for (const item of file) {
+      const old = named.get(item.code.toLowerCase());
+      if (!old || taken.has(old) || known.has(item)) continue;
+      known.set(item, old);
+      taken.add(old);
+    }
+  }
+  return known;
 }

@@ -17,8 +17,8 @@ export interface RefusedRow {
 export interface PriceListFile {
   readonly items: readonly PriceItem[];
   readonly refused: readonly RefusedRow[];
-  /** The columns that the file has; of an item that is known already, nothing else may change. */
-  readonly fields: readonly Field[];
+  /** What the file says of each item: the columns it has, where they are not blank. Of a known item, nothing else may change. */
+  readonly said: ReadonlyMap<PriceItem, readonly Field[]>;
   /** Headings that name no column of the price list. */
   readonly ignored: readonly string[];
   readonly encoding: Encoding;
@@ -62,14 +62,18 @@ export function readPriceList(file: Uint8Array | string): PriceListFile {
 
   const items: PriceItem[] = [];
   const refused: RefusedRow[] = [];
+  const said = new Map<PriceItem, readonly Field[]>();
   const rows = new Map<string, number>();
   for (const record of records) {
     const item = record.problem ?? readItem(record, columns, customs);
     const problem = typeof item === "string" ? item : duplicateOf(item.code, rows, record.row);
     if (problem !== undefined) refused.push({ row: record.row, problem });
-    else if (typeof item !== "string") items.push(item);
+    else if (typeof item !== "string") {
+      items.push(item);
+      said.set(item, filledFields(record, columns));
+    }
   }
-  return { items, refused, fields: [...columns.keys()], ignored, encoding, delimiter, customs };
+  return { items, refused, said, ignored, encoding, delimiter, customs };
 }
 
 /** The row of headings and the delimiter that make the most of the price list's columns known. */
@@ -95,6 +99,10 @@ function duplicateOf(code: string, rows: Map<string, number>, row: number): stri
   if (first !== undefined) return `has the code ${code} a second time; it stands in row ${first} already`;
   rows.set(key, row);
   return undefined;
+}
+
+function filledFields({ cells }: RawRecord, columns: ReadonlyMap<Field, number>): Field[] {
+  return [...columns].flatMap(([field, index]) => ((cells[index] ?? "").trim() === "" ? [] : [field]));
 }
 
 /** A record as an item, or what is wrong with it. */

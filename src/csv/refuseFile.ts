@@ -16,7 +16,7 @@ export function refuseFile(bytes: Uint8Array): void {
     throw invalid(`the file is ${megabytes} MB; price lists of up to ${most} MB are read`);
   }
   // The first bytes of a zip archive (.xlsx, .ods), and of the container of .xls and of workbooks with a password.
-  if (start.startsWith("PK") || start.startsWith("\xd0\xcf")) {
+  if (start.startsWith("PK\x03\x04") || start.startsWith("\xd0\xcf\x11\xe0")) {
     throw invalid(`the file is a workbook, not a CSV file; ${SAVE_AS}`);
   }
   if (start === "%PDF-") throw invalid("the file is a PDF, not a CSV file; ask the supplier for the list as CSV");

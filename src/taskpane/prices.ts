@@ -1,4 +1,5 @@
 import { previewPrices, type PricePreview } from "../csv/comparePrices";
+import { unguardText } from "../csv/formulaGuard";
 import { readKind, USUAL, type Field, type PriceItem } from "../csv/priceItem";
 import type { Area } from "../host/address";
 import { areaName } from "../host/address";
@@ -13,25 +14,26 @@ export type PriceRow = PriceItem | undefined;
 export function readPriceRows(rows: Grid): PriceRow[] {
   return rows.map((row) => {
     const cell = (field: Field): CellValue => row[RATE_COLUMNS.findIndex((column) => column.field === field)] ?? "";
+    const text = (field: Field): string => unguardText(String(cell(field)));
     const number = (field: "cost" | "pack" | "minimum" | "waste", usual: number): number => {
       const value = cell(field);
       return typeof value === "number" ? value : usual;
     };
-    const code = String(cell("code"));
+    const code = text("code");
     if (code === "") return undefined;
     return {
       code,
-      description: String(cell("description")),
+      description: text("description"),
       kind: readKind(String(cell("kind"))) ?? USUAL.kind,
-      unit: String(cell("unit")) || USUAL.unit,
+      unit: text("unit") || USUAL.unit,
       cost: number("cost", 0),
       pack: number("pack", USUAL.pack),
       minimum: number("minimum", USUAL.minimum),
       waste: number("waste", USUAL.waste),
-      supplier: String(cell("supplier")),
+      supplier: text("supplier"),
       taxable: String(cell("taxable")).toLowerCase() !== "no",
       day: isoDay(cell("day")),
-      theirs: String(cell("theirs")),
+      theirs: text("theirs"),
     };
   });
 }
@@ -47,12 +49,12 @@ export interface PriceChanges {
 export function comparePriceRows(
   rows: readonly PriceRow[],
   file: readonly PriceItem[],
-  fields?: readonly Field[],
+  said?: ReadonlyMap<PriceItem, readonly Field[]>,
 ): PriceChanges {
   const preview = previewPrices(
     rows.filter((row): row is PriceItem => row !== undefined),
     file,
-    fields,
+    said,
   );
   const free = rows.filter((row) => row === undefined).length;
   return { preview, fitting: preview.added.slice(0, free), crowded: preview.added.slice(free) };
@@ -91,6 +93,8 @@ export function priceWrites(
     if (next) block.push(RATE_COLUMNS.map(({ field }) => cellOf(next, field)));
     const entry = row && changed.get(row.code.toLowerCase());
     if (!entry || !accepts(entry.code)) return;
+    // A second row with the same code was not compared, so it stays.
+    changed.delete(row.code.toLowerCase());
     for (const { field } of entry.changes) {
       write(
         index,
@@ -106,5 +110,7 @@ export function priceWrites(
 function cellOf(item: PriceItem, field: Field): CellValue {
   if (field === "day") return daySerial(item.day);
   if (field === "taxable") return item.taxable ? "yes" : "no";
-  return item[field];
+  const value = item[field];
+  // A file from elsewhere must not bring a formula into the workbook; the apostrophe keeps the text a text.
+  return typeof value === "string" && value.startsWith("=") ? `'${value}` : value;
 }

@@ -63,6 +63,10 @@ describe("readPriceList", () => {
     expect(readPriceList("sep=;\nCode;Cost\nA;2").items).toEqual([item("A", 2)]);
   });
 
+  it("takes a first heading that begins with the letters of an archive", () => {
+    expect(readPriceList(utf8("PK no,Code,Cost\n7,A,2")).items).toEqual([item("A", 2)]);
+  });
+
   it("reads with and without a byte order mark", () => {
     expect(readPriceList(utf8("\uFEFFCode,Cost\nA,2")).items).toEqual([item("A", 2)]);
     expect(readPriceList("\uFEFFCode,Cost\nA,2").items).toEqual([item("A", 2)]);

@@ -30,6 +30,14 @@ describe("readRecords", () => {
     expect(records.map(({ row }) => row)).toEqual([1, 2, 3, 4]);
   });
 
+  it("loses only the last row when the mark stands there", () => {
+    const records = readRecords('a,1\nb,"2', ",");
+    expect(records.map(({ row, problem }) => [row, problem !== undefined])).toEqual([
+      [1, false],
+      [2, true],
+    ]);
+  });
+
   it("loses only the row whose quotation mark a later row would close", () => {
     const records = readRecords('a,1\nb,"2" pipe",9\nc,3\nd,"4, 5"\ne,6', ",");
     expect(records.map(({ cells }) => cells[0])).toEqual(["a", "b", "c", "d", "e"]);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { daySerial, isoDay } from "../../src/host/dates";
 import type { PriceItem } from "../../src/csv/priceItem";
+import { readPriceList } from "../../src/csv/readPriceList";
 import { purchaseLines } from "../../src/taskpane/orders";
 import { comparePriceRows, priceWrites, readPriceRows } from "../../src/taskpane/prices";
 import { RATE_COLUMNS } from "../../src/workbook/rateColumns";
@@ -93,7 +94,7 @@ describe("a price list from a file", () => {
             : from[field],
     );
   const rows = readPriceRows([row(item("A")), row(item("B", { taxable: false })), row(undefined)]);
-  const list = { sheet: "Rates", top: 9, left: 0, bottom: 11, right: 11 };
+  const place = { sheet: "Rates", top: 9, left: 0, bottom: 11, right: 11 };
   const column = (field: string): string =>
     "ABCDEFGHIJKL".charAt(RATE_COLUMNS.findIndex((entry) => entry.field === field));
 
@@ -109,7 +110,7 @@ describe("a price list from a file", () => {
       item("D"),
     ]);
     expect(changes.crowded.map(({ code }) => code)).toEqual(["D"]);
-    const writes = priceWrites(rows, changes, list, () => true);
+    const writes = priceWrites(rows, changes, place, () => true);
     const at = (field: string): number => RATE_COLUMNS.findIndex((entry) => entry.field === field);
     expect(writes.map(({ place }) => place)).toEqual([`Rates!${column("cost")}10`, "Rates!A12:L12"]);
     expect(writes[0]?.values).toEqual([[12]]);
@@ -117,36 +118,59 @@ describe("a price list from a file", () => {
     expect([added[at("code")], added[at("day")], added[at("taxable")]]).toEqual(["C", 46_024, "yes"]);
   });
 
-  it("changes nothing that the file has no column for, and blanks no text", () => {
-    const known = readPriceRows([row(item("A", { description: "Pump, as we call it" }))]);
-    const { preview } = comparePriceRows(
-      known,
-      [item("A", { cost: 12, supplier: "", pack: 5 })],
-      ["code", "cost", "supplier"],
-    );
-    expect(preview.changed).toEqual([
-      {
-        code: "A",
-        changes: [{ field: "cost", from: 10, to: 12 }],
-        item: item("A", { cost: 12, supplier: "", pack: 5 }),
-      },
+  it("changes nothing of a known item that the file does not say: no column for it, or a blank cell", () => {
+    const known = readPriceRows([
+      row(item("A", { description: "Pump, as we call it", unit: "ton", pack: 25, waste: 0.1, taxable: false })),
     ]);
+    const list = readPriceList("Code,Cost,Pack,Unit,Waste,Taxable,Supplier,Cost kind\nA,12,,,,,,\n");
+    const { preview } = comparePriceRows(known, list.items, list.said);
+    expect(preview.changed.map(({ changes }) => changes)).toEqual([[{ field: "cost", from: 10, to: 12 }]]);
   });
 
   it("finds an item by what the supplier calls it, and keeps our code", () => {
     const known = readPriceRows([row(item("GRAVEL", { theirs: "40-118" }))]);
-    const { preview } = comparePriceRows(known, [item("40-118", { cost: 12 })], ["code", "cost"]);
+    const list = readPriceList("Code,Cost\n40-118,12\n");
+    const { preview } = comparePriceRows(known, list.items, list.said);
     expect(preview.changed.map(({ code, changes }) => [code, changes])).toEqual([
       ["GRAVEL", [{ field: "cost", from: 10, to: 12 }]],
     ]);
     expect(preview.added).toEqual([]);
   });
 
+  it("lets no supplier's code take the row of an item whose own code is in the file too", () => {
+    const known = readPriceRows([row(item("GRAVEL", { theirs: "40-118" }))]);
+    const list = readPriceList("Code,Cost\n40-118,12\nGravel,13\n");
+    const { preview } = comparePriceRows(known, list.items, list.said);
+    expect(preview.changed).toMatchObject([{ code: "GRAVEL", changes: [{ field: "cost", from: 10, to: 13 }] }]);
+    expect(preview.added.map(({ code }) => code)).toEqual(["40-118"]);
+  });
+
+  it("changes the first of two rows with one code, the one a lookup finds, and leaves the other", () => {
+    const known = readPriceRows([row(item("A")), row(item("a", { cost: 7 }))]);
+    const list = readPriceList("Code,Cost\nA,12\n");
+    const changes = comparePriceRows(known, list.items, list.said);
+    expect(changes.preview.changed).toMatchObject([{ code: "A", changes: [{ field: "cost", from: 10, to: 12 }] }]);
+    expect(priceWrites(known, changes, place, () => true)).toEqual([
+      { place: `Rates!${column("cost")}10`, values: [[12]] },
+    ]);
+  });
+
+  it("brings no formula into the workbook, and knows the text again", () => {
+    const list = readPriceList(`Code,Description,Cost\nEVIL,"=HYPERLINK(""http://x"")",1\n=1+1,b,2\n`);
+    const free = readPriceRows([row(undefined), row(undefined)]);
+    const [write] = priceWrites(free, comparePriceRows(free, list.items, list.said), place, () => true);
+    const texts = (write?.values ?? []).flat().filter((value) => typeof value === "string");
+    expect(texts).toContain(`'=HYPERLINK("http://x")`);
+    expect(texts.filter((value) => value.startsWith("="))).toEqual([]);
+    const again = comparePriceRows(readPriceRows(write?.values ?? []), list.items, list.said);
+    expect(again.preview.same).toHaveLength(2);
+  });
+
   it("takes 20,000 lines in a few blocks, each in its row", () => {
     const free = readPriceRows([row(item("A")), ...Array.from({ length: 20_050 }, () => row(undefined))]);
     const file = Array.from({ length: 20_000 }, (_, index) => item(`N${index}`));
     const changes = comparePriceRows(free, file);
-    const writes = priceWrites(free, changes, { ...list, top: 99, bottom: 20_149 }, () => true);
+    const writes = priceWrites(free, changes, { ...place, top: 99, bottom: 20_149 }, () => true);
     expect(writes.length).toBeLessThan(20);
     const cells = writes.flatMap(({ values }) => values);
     expect(cells.length).toBe(20_000);
@@ -158,8 +182,8 @@ describe("a price list from a file", () => {
 
   it("leaves out what the user does not accept", () => {
     const changes = comparePriceRows(rows, [item("A", { cost: 12 }), item("C")]);
-    expect(priceWrites(rows, changes, list, () => false)).toEqual([]);
-    expect(priceWrites(rows, changes, list, (code) => code === "A")).toEqual([
+    expect(priceWrites(rows, changes, place, () => false)).toEqual([]);
+    expect(priceWrites(rows, changes, place, (code) => code === "A")).toEqual([
       { place: `Rates!${column("cost")}10`, values: [[12]] },
     ]);
   });

@@ -25,7 +25,7 @@ export function priceImport(desk: Desk): HTMLElement {
       task.progress(2, 3);
       await task.pause();
       const held = readPriceRows(grid);
-      const compared = comparePriceRows(held, list.items, list.fields);
+      const compared = comparePriceRows(held, list.items, list.said);
       await task.pause();
       return [list, held, compared] as const;
     });
