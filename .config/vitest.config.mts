@@ -5,8 +5,10 @@ const top = path.join(import.meta.dirname, "..");
 
 /** Tests of pure code: they share what they load, for loading it takes longer than running them. */
 const PURE = ["calc", "csv", "drawing", "functions", "published"].map((folder) => `tests/${folder}/**/*.test.ts`);
-/** Tests in a real browser, which keeps the second core busy. */
+/** Tests in a real browser. */
 const BROWSER = ["tests/browser/**/*.test.ts"];
+/** What is timed in the browser has the machine to itself. */
+const TIMED = ["tests/browser/benchSpeed.test.ts"];
 const ALL = ["tests/**/*.test.ts"];
 
 export default defineConfig({
@@ -17,11 +19,11 @@ export default defineConfig({
     hookTimeout: 120_000,
     expect: { poll: { timeout: 15_000 } },
     reporters: ["default", path.join(top, "tests/plainSummary.ts")],
-    // One group after the other, so that nothing else is measured beside a browser.
+    // One group after the other, so that nothing is measured beside a browser.
     projects: [
       {
         extends: true,
-        test: { name: "pure", include: PURE, isolate: false, maxWorkers: 1, sequence: { groupOrder: 0 } },
+        test: { name: "pure", include: PURE, isolate: false, maxWorkers: 2, sequence: { groupOrder: 0 } },
       },
       {
         extends: true,
@@ -35,7 +37,11 @@ export default defineConfig({
       },
       {
         extends: true,
-        test: { name: "browser", include: BROWSER, maxWorkers: 1, fileParallelism: false, sequence: { groupOrder: 2 } },
+        test: { name: "browser", include: BROWSER, exclude: TIMED, maxWorkers: 2, sequence: { groupOrder: 2 } },
+      },
+      {
+        extends: true,
+        test: { name: "timed", include: TIMED, maxWorkers: 1, sequence: { groupOrder: 3 } },
       },
     ],
   },
