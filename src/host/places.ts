@@ -1,4 +1,4 @@
-import { parseArea, type Area } from "./address";
+import { areaName, parseArea, type Area } from "./address";
 import type { Grid, NamedCells, Place } from "./port";
 
 /** The area a place stands for, through the workbook's names; undefined where it stands for none. */
@@ -12,7 +12,7 @@ export function resolvePlace(place: Place, names: readonly NamedCells[]): Area |
 /** A defined name as the file or the host writes it, with what it stands for. */
 export function namedCells(name: string, formula: string): NamedCells {
   const area = parseArea(formula);
-  return { name, address: area ? formula.replace(/[=$]/g, "") : "", broken: formula.includes("#REF!") };
+  return { name, address: area ? areaName(area) : "", broken: formula.includes("#REF!") };
 }
 
 /** Whether a grid fits an area cell by cell. */

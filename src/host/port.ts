@@ -51,6 +51,16 @@ export interface TemplateReport {
   readonly broken: readonly string[];
 }
 
+/** Formulas that lost their binding to the functions, and what became of them. */
+export interface Repairs {
+  readonly found: number;
+  readonly repaired: number;
+  /** Cells of sheets with a password. */
+  readonly left: readonly string[];
+  /** Whether the user stopped it before every sheet was looked through. */
+  readonly stopped: boolean;
+}
+
 /** The colours of the host around the pane. */
 export interface Theme {
   readonly dark: boolean;
@@ -99,10 +109,8 @@ export interface Host {
   takeTemplate(template: Template, way: TemplateWay, task: Task): Promise<TemplateReport>;
   /** Places a PNG on the sheet in view, at the selected cell; says where. */
   placePicture(png: Uint8Array, title: string): Promise<string>;
-  /** Formulas that lost their binding to the functions; how many were entered again. */
-  repairFormulas(
-    task: Task,
-  ): Promise<{ readonly found: number; readonly repaired: number; readonly left: readonly string[] }>;
+  /** Enters formulas again that lost their binding to the functions. */
+  repairFormulas(task: Task): Promise<Repairs>;
   recalculate(): Promise<void>;
   /** Small settings kept with the workbook (Excel) or with the browser (bench). */
   setting(key: string): Promise<string | undefined>;

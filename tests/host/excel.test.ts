@@ -2,7 +2,7 @@ import { strToU8, unzipSync, zipSync } from "fflate";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { createExcelHost } from "../../src/host/excel/excelHost";
 import { HostRefusal, type Host } from "../../src/host/port";
-import { installFakeExcel } from "./fakeExcel";
+import { installFakeExcel, PICTURE_HEIGHT } from "./fakeExcel";
 import { FakeWorkbook } from "./fakeWorkbook";
 import { smallTemplate } from "./smallTemplate";
 
@@ -131,6 +131,32 @@ describe("templates", () => {
     );
     expect(book.sheets).toHaveLength(2);
   });
+
+  it.each([
+    ["a sheet", () => book.addSheet("site"), "already has a sheet site"],
+    ["a name", () => book.names.set("FALL", "Own!$A$1"), "already has the name FALL"],
+  ])("are not inserted beside %s that differs in case only", async (_, clash, said) => {
+    book.sheets.splice(0, 1);
+    book.names.delete("StaticLift");
+    clash();
+    await expect(host.takeTemplate({ file: "job.xlsx", bytes: await smallTemplate() }, "insert", task)).rejects.toThrow(
+      said,
+    );
+  });
+
+  it("say that formulas remain to be looked through when that was stopped", async () => {
+    book.sheets.splice(0, 1);
+    book.names.delete("StaticLift");
+    book.bringsUnbound = true;
+    const stopped = new AbortController();
+    const progress = (): void => stopped.abort();
+    const report = await host.takeTemplate({ file: "job.xlsx", bytes: await smallTemplate() }, "insert", {
+      ...task,
+      signal: stopped.signal,
+      progress,
+    });
+    expect(report.said).toContain("1 of 1 formulas were entered again. Press Repair formulas under Help");
+  });
 });
 
 describe("a host that refuses", () => {
@@ -139,6 +165,9 @@ describe("a host that refuses", () => {
     ["InvalidSelection", "Select one block of cells"],
     ["AccessDenied", "protected or read-only"],
     ["ApiNotFound", "update Excel"],
+    ["ApiNotAvailable", "update Excel"],
+    ["InactiveWorkbook", "click into this one"],
+    ["RequestPayloadSizeLimitExceeded", "fewer rows"],
     ["ItemNotFound", "not in this workbook"],
   ])("is explained: %s", async (code, cure) => {
     book.refuses = code;
@@ -184,7 +213,7 @@ describe("repair", () => {
       true,
     );
     book.addSheet("Sound", { A1: { value: 3, formula: "=RILL.TDH(1,2)" } });
-    expect(await host.repairFormulas(task)).toEqual({ found: 2, repaired: 2, left: [] });
+    expect(await host.repairFormulas(task)).toEqual({ found: 2, repaired: 2, left: [], stopped: false });
     expect(book.cell("Old!A1")?.formula).toBe("=RILL.TDH(1,2)");
     expect(book.cell("Old!A2")?.formula).toBe("=RILL.FTIN(2)");
     expect(book.sheet("Old")?.protected).toBe(true);
@@ -192,14 +221,19 @@ describe("repair", () => {
 
   it("names the cells of sheets that a password keeps", async () => {
     book.addSheet("Kept", { C7: { value: "#NAME?", formula: "=RILL.TDH(1,2)" } }, true).password = true;
-    expect(await host.repairFormulas(task)).toEqual({ found: 1, repaired: 0, left: ["Kept!C7"] });
+    expect(await host.repairFormulas(task)).toEqual({ found: 1, repaired: 0, left: ["Kept!C7"], stopped: false });
   });
 
   it("stops when it is cancelled", async () => {
     const stopped = new AbortController();
     stopped.abort();
     book.addSheet("Old", { A1: { value: "#NAME?", formula: "=RILL.TDH(1,2)" } });
-    expect(await host.repairFormulas({ ...task, signal: stopped.signal })).toMatchObject({ found: 0 });
+    expect(await host.repairFormulas({ ...task, signal: stopped.signal })).toEqual({
+      found: 0,
+      repaired: 0,
+      left: [],
+      stopped: true,
+    });
   });
 });
 
@@ -210,7 +244,11 @@ describe("pictures, settings and events", () => {
     expect(book.sheet("Own")?.pictures).toEqual([{ title: "Section", left: 64, top: 40 }]);
     book.select("Pump!B2");
     expect(await host.placePicture(new Uint8Array([1]), "Plan")).toContain("Drawings, because Pump is protected");
-    expect(book.sheet("Drawings")?.pictures).toEqual([{ title: "Plan" }]);
+    expect(book.sheet("Drawings")?.pictures).toEqual([{ title: "Plan", left: 0, top: 0 }]);
+    // The next one must not lie on the first.
+    await host.placePicture(new Uint8Array([1]), "Cut plan");
+    expect(book.sheet("Drawings")?.pictures[1]?.title).toBe("Cut plan");
+    expect(book.sheet("Drawings")?.pictures[1]?.top).toBeGreaterThan(PICTURE_HEIGHT);
   });
 
   it("keeps settings with the workbook", async () => {
@@ -228,6 +266,17 @@ describe("pictures, settings and events", () => {
     await new Promise((resolve) => setTimeout(resolve));
     await host.write([{ place: "Wanted", values: [[3], [4]] }]);
     expect(told).toBe(1);
+  });
+
+  it("stops watching a workbook that it could not watch without a fault", async () => {
+    const faults: unknown[] = [];
+    const note = (reason: unknown): number => faults.push(reason);
+    process.on("unhandledRejection", note);
+    book.refuses = "ApiNotFound";
+    host.onChange(() => undefined)();
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    process.off("unhandledRejection", note);
+    expect(faults).toEqual([]);
   });
 
   it("recalculates everything", async () => {

@@ -1,6 +1,9 @@
 import { cellName, parseArea, type Area } from "../../src/host/address";
 import { excelError, usedArea, type FakeSheet, type FakeWorkbook } from "./fakeWorkbook";
 
+/** Points that every picture of the fake is high. */
+export const PICTURE_HEIGHT = 160;
+
 type State = Record<string, unknown>;
 type Listener = () => Promise<void>;
 
@@ -134,7 +137,9 @@ class FakeContext {
         unprotect: () => this.later(unprotect),
         protect: () => this.later(() => (here().protected = true)),
       }),
-      shapes: { addImage: () => this.picture(here) },
+      shapes: this.object(() => ({ items: here().pictures.map(({ top = 0 }) => ({ top, height: PICTURE_HEIGHT })) }), {
+        addImage: () => this.picture(here),
+      }),
     });
   }
 

@@ -67,7 +67,7 @@ export function createBenchHost(grid: BenchGrid): Host {
       return `${title} is on the sheet ${sheet}, at the selected cell.`;
     },
     // The bench binds every formula when it opens a file, so there is nothing to enter again.
-    repairFormulas: () => Promise.resolve({ found: 0, repaired: 0, left: [] }),
+    repairFormulas: () => Promise.resolve({ found: 0, repaired: 0, left: [], stopped: false }),
     recalculate: () => grid.recalculate(),
     setting: (key) => Promise.resolve(grid.setting(SETTING + key)),
     keepSetting: (key, value) => Promise.resolve(grid.keepSetting(SETTING + key, value)),

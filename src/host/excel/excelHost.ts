@@ -69,12 +69,15 @@ function listen(register: (context: Excel.RequestContext) => Registration[]): ()
     await context.sync();
     return results;
   });
-  // A host without the event still works; the pane then refreshes on focus only.
-  registered.catch(() => undefined);
+  // A host without the event still works: each part of the pane is read afresh when its tab is opened.
+  const running = registered.catch((): Registration[] => []);
   return () => {
-    void registered.then(async (results) => {
-      results.forEach((result) => result.remove());
-      await results[0]?.context.sync();
-    });
+    void running
+      .then(async (results) => {
+        results.forEach((result) => result.remove());
+        await results[0]?.context.sync();
+      })
+      // A workbook that is closing tells nobody anything any more.
+      .catch(() => undefined);
   };
 }

@@ -4,6 +4,9 @@ import { inExcel } from "./run";
 /** Where pictures go when the sheet in view is protected. */
 const PICTURE_SHEET = "Drawings";
 
+/** Points between one picture and the next on that sheet. */
+const GAP = 12;
+
 /** Places a PNG at the active cell, or on a sheet of its own when the sheet in view is protected. */
 export function placePictureInExcel(png: Uint8Array, title: string): Promise<string> {
   return inExcel("place the picture", async (context) => {
@@ -18,16 +21,22 @@ export function placePictureInExcel(png: Uint8Array, title: string): Promise<str
     await context.sync();
     const elsewhere = guard.protected;
     const sheet = !elsewhere ? inView : own.isNullObject ? context.workbook.worksheets.add(PICTURE_SHEET) : own;
+    const top = elsewhere && !own.isNullObject ? await belowAll(context, own) : 0;
     const picture = sheet.shapes.addImage(base64(png));
     picture.name = title;
     picture.altTextDescription = title;
-    if (!elsewhere) {
-      picture.left = cell.left;
-      picture.top = cell.top;
-    }
+    picture.left = elsewhere ? 0 : cell.left;
+    picture.top = elsewhere ? top : cell.top;
     await context.sync();
     return elsewhere
       ? `${title} is on the sheet ${PICTURE_SHEET}, because ${inView.name} is protected.`
       : `${title} is on the sheet ${inView.name}, at the selected cell.`;
   });
+}
+
+/** Where the next picture hides none of those that stand on the sheet. */
+async function belowAll(context: Excel.RequestContext, { shapes }: Excel.Worksheet): Promise<number> {
+  shapes.load({ top: true, height: true });
+  await context.sync();
+  return Math.max(0, ...shapes.items.map(({ top, height }) => top + height + GAP));
 }

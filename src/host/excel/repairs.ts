@@ -1,13 +1,7 @@
 import { cellName, quotedSheet } from "../address";
-import type { Task } from "../port";
+import type { Repairs, Task } from "../port";
 import { repairedFormula } from "../repair";
 import { inExcel } from "./run";
-
-interface Repairs {
-  readonly found: number;
-  readonly repaired: number;
-  readonly left: readonly string[];
-}
 
 /** Enters every unbound formula again, sheet by sheet; only that heals one. */
 export async function repairWorkbook(task: Task): Promise<Repairs> {
@@ -24,7 +18,7 @@ export async function repairWorkbook(task: Task): Promise<Repairs> {
 export async function repairSheets(sheets: readonly string[], task: Task): Promise<Repairs> {
   const total = { found: 0, repaired: 0, left: [] as string[] };
   for (const [index, sheet] of sheets.entries()) {
-    if (task.signal.aborted) break;
+    if (task.signal.aborted) return { ...total, stopped: true };
     // One batch a sheet: a whole workbook's formulas can exceed what one request may carry.
     const part = await repairSheet(sheet);
     total.found += part.found;
@@ -32,10 +26,10 @@ export async function repairSheets(sheets: readonly string[], task: Task): Promi
     total.left.push(...part.left);
     task.progress(index + 1, sheets.length);
   }
-  return total;
+  return { ...total, stopped: false };
 }
 
-function repairSheet(name: string): Promise<Repairs> {
+function repairSheet(name: string): Promise<Omit<Repairs, "stopped">> {
   return inExcel(`repair the sheet ${name}`, async (context) => {
     const sheet = context.workbook.worksheets.getItem(name);
     const used = sheet.getUsedRangeOrNullObject(true);

@@ -6,7 +6,10 @@ const SENTENCES: Readonly<Record<string, string>> = {
   InvalidSelection: "Select one block of cells first; several separate blocks cannot be used.",
   ItemNotFound: "A sheet or name of the job is not in this workbook.",
   ApiNotFound: "This version of Excel cannot do that; update Excel or use Excel on the web.",
+  ApiNotAvailable: "This version of Excel cannot do that; update Excel or use Excel on the web.",
   UnsupportedFeature: "This version of Excel cannot do that with this workbook; download the file and open it instead.",
+  InactiveWorkbook: "Another workbook is in front; click into this one, then try again.",
+  RequestPayloadSizeLimitExceeded: "It is too much for Excel at once; take fewer rows at a time.",
   InvalidOperationInCellEditMode: "A cell is being edited; press Enter or Esc in the sheet, then try again.",
 };
 
@@ -19,7 +22,7 @@ export async function inExcel<T>(doing: string, batch: (context: Excel.RequestCo
     const { code, message } = error as { code?: string; message?: string };
     const known = code === undefined ? undefined : SENTENCES[code];
     throw new HostRefusal(
-      known ? `Could not ${doing}. ${known}` : `Could not ${doing}: ${message ?? "Excel gave no reason"}`,
+      known ? `Could not ${doing}. ${known}` : `Could not ${doing}: ${message ?? "Excel gave no reason."}`,
     );
   }
 }

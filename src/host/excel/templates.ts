@@ -51,9 +51,9 @@ async function insertTemplate({ bytes, file: name }: Template, task: Task): Prom
       (broken.length > 0 ? ` These names could not be rebuilt: ${broken.join(", ")}. Download the file instead.` : "");
     return { said, mended, broken };
   });
-  const { found, repaired, left } = await repairSheets(contents.sheets, task);
+  const { found, repaired, left, stopped } = await repairSheets(contents.sheets, task);
   const unbound = found === 0 ? "" : ` ${repaired} of ${found} formulas were entered again.`;
-  const rest = left.length > 0 ? " Press Repair formulas under Help for the others." : "";
+  const rest = left.length > 0 || stopped ? " Press Repair formulas under Help for the others." : "";
   return { ...report, said: report.said + unbound + rest };
 }
 
@@ -62,10 +62,13 @@ async function refuseClash(context: Excel.RequestContext, contents: TemplateCont
   names.load({ name: true });
   worksheets.load({ name: true });
   await context.sync();
-  const sheet = worksheets.items.find((item) => contents.sheets.includes(item.name));
+  // Excel takes "site" and "Site" for one name.
+  const sheets = new Set(contents.sheets.map((name) => name.toLowerCase()));
+  const sheet = worksheets.items.find((item) => sheets.has(item.name.toLowerCase()));
   if (sheet)
     throw new HostRefusal(`This workbook already has a sheet ${sheet.name}; open the job in a new workbook instead.`);
-  const name = names.items.find((item) => contents.names.has(item.name));
+  const known = new Set([...contents.names.keys()].map((name) => name.toLowerCase()));
+  const name = names.items.find((item) => known.has(item.name.toLowerCase()));
   if (name)
     throw new HostRefusal(`This workbook already has the name ${name.name}; open the job in a new workbook instead.`);
 }

@@ -1,15 +1,11 @@
+import { repairWords } from "../repairWords";
 import { button, make } from "../ui/elements";
 import type { Desk, View } from "../ui/desk";
 
 /** Mending what a host broke, and where to read on. */
 export function helpView(desk: Desk): View {
   const repair = async (): Promise<string> => {
-    const { found, repaired, left } = await desk.long("Looking through the sheets", (task) =>
-      desk.host.repairFormulas(task),
-    );
-    if (found === 0) return "Every formula is bound to its function; nothing was changed.";
-    const rest = left.length > 0 ? ` Not on sheets with a password: ${left.slice(0, 5).join(", ")}.` : "";
-    return `${repaired} of ${found} formulas were entered again.${rest}`;
+    return repairWords(await desk.long("Looking through the sheets", (task) => desk.host.repairFormulas(task)));
   };
   const recalculate = async (): Promise<string> => {
     await desk.host.recalculate();
