@@ -46,6 +46,11 @@ export const COLUMNS: readonly ColumnName[] = [
   },
 ];
 
+/** What a field is called in a sentence: "supplier's code". */
+export function fieldName(field: Field): string {
+  return COLUMNS.find((column) => column.field === field)?.heading.toLowerCase() ?? field;
+}
+
 /** What stands in for a column that the file does not have. */
 export const USUAL: Omit<PriceItem, "code" | "cost"> = {
   description: "",

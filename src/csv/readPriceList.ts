@@ -3,7 +3,7 @@ import { ORDER_RANGE } from "../calc/money/orderQuantity";
 import { customsOf, readDay, readFlag, readNumber, readShare, type Customs } from "./cells";
 import { decodeText, type Encoding } from "./decode";
 import { unguardText } from "./formulaGuard";
-import { COLUMNS, fieldOf, readKind, USUAL, type Field, type PriceItem } from "./priceItem";
+import { COLUMNS, fieldName, fieldOf, readKind, USUAL, type Field, type PriceItem } from "./priceItem";
 import { readRecords, type RawRecord } from "./readRecords";
 import { refuseFile } from "./refuseFile";
 
@@ -30,7 +30,6 @@ const DELIMITERS = [";", "\t", ",", "|"] as const;
 /** The headings stand within this many rows from the top; title rows may stand above them. */
 const HEADING_ROWS = 10;
 const NEEDED: readonly Field[] = ["code", "cost"];
-const NAMES: ReadonlyMap<Field, string> = new Map(COLUMNS.map(({ field, heading }) => [field, heading.toLowerCase()]));
 /** What a cell of a worksheet holds. */
 const LONGEST_TEXT = 32_767;
 const LONGEST_CODE = 100;
@@ -113,7 +112,7 @@ function readItem({ cells }: RawRecord, columns: ReadonlyMap<Field, number>, cus
     const cell = text(field);
     if (cell === "") return usual;
     const value = reader(cell);
-    if (value === undefined) problems.push(`${NAMES.get(field) ?? field} must be ${rule}; got "${cell.slice(0, 40)}"`);
+    if (value === undefined) problems.push(`${fieldName(field)} must be ${rule}; got "${cell.slice(0, 40)}"`);
     return value ?? usual;
   };
   const inside = (low: number, high: number, reader: (cell: string) => number | undefined) => (cell: string) => {

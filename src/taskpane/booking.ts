@@ -1,6 +1,7 @@
 import { areaName, type Area } from "../host/address";
 import type { Change, Grid } from "../host/port";
 import { TAKEOFF_KEYS } from "../workbook/sheets/money/takeoffColumns";
+import { counted } from "./counted";
 
 /** The names that `bookOrders` needs, in its order. */
 export const BOOKING_PLACES = ["TakeoffLines", "TakeoffOpen", "SupplierTable", "OrderLines"] as const;
@@ -51,16 +52,12 @@ export function bookOrders([takeoff, open, suppliers, book]: readonly Grid[], pl
 export function bookingWords({ lines, unnumbered, uncoded, crowded }: Booking): string {
   return [
     lines > 0
-      ? `${linesOf(lines)} entered at the end of the order book on Orders.`
+      ? `${counted(lines, "line")} entered at the end of the order book on Orders.`
       : "Nothing was entered: Takeoff has nothing left to order from a supplier with an order number.",
     unnumbered.length > 0 ? `Give an order number on Orders first: ${unnumbered.join(", ")}.` : "",
-    uncoded > 0 ? `Left out for want of a code on Takeoff: ${linesOf(uncoded)}.` : "",
-    crowded > 0 ? `No free row in the book for ${linesOf(crowded)}.` : "",
+    uncoded > 0 ? `Left out for want of a code on Takeoff: ${counted(uncoded, "line")}.` : "",
+    crowded > 0 ? `No free row in the book for ${counted(crowded, "line")}.` : "",
   ]
     .filter(Boolean)
     .join(" ");
-}
-
-function linesOf(count: number): string {
-  return count === 1 ? "1 line" : `${count} lines`;
 }

@@ -1,42 +1,23 @@
 import { readFile } from "node:fs/promises";
 import axe from "axe-core";
-import type { BrowserContextOptions, Page } from "playwright-core";
+import type { BrowserContextOptions } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { FakeWorkbook } from "../host/fakeWorkbook";
-import { officeStub } from "./bundleStub";
-import { describeInBrowser, startSite, type Site } from "./browser";
+import { describeInBrowser } from "./browser";
 import { faultsOf } from "./axe";
-
-const OFFICE = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
-/** The width of the narrowest pane a host gives. */
-const NARROW = { width: 320, height: 700 };
-const TABS = ["Start", "Job", "Functions", "Drawings", "Lists", "Help"];
+import { NARROW, OFFICE, said, showTab, startPane, TABS } from "./panePage";
 
 declare const workbook: FakeWorkbook;
 
 describeInBrowser("the pane", () => {
-  let site: Site;
-  let stub: string;
+  let site: Awaited<ReturnType<typeof startPane>>;
 
   beforeAll(async () => {
-    stub = await officeStub();
-    site = await startSite();
+    site = await startPane();
   });
   afterAll(() => site?.close());
 
-  async function openPane(options: BrowserContextOptions = {}) {
-    const opened = await site.open({ viewport: NARROW, ...options });
-    await opened.context.route(OFFICE, (route) => {
-      opened.foreign.push(OFFICE);
-      return route.fulfill({ contentType: "text/javascript", body: stub });
-    });
-    await opened.page.goto(`${site.address}/taskpane.html`);
-    await opened.page.getByRole("tab", { name: "Start" }).waitFor();
-    return opened;
-  }
-
-  const showTab = (page: Page, name: string) => page.getByRole("tab", { name, exact: true }).click();
-  const said = (page: Page) => page.locator(".foot [role=status]");
+  const openPane = (options?: BrowserContextOptions) => site.openPane(options);
 
   describe.each([
     ["light", { colorScheme: "light" }],
@@ -243,7 +224,7 @@ describeInBrowser("the pane", () => {
     await page.locator("#page-2 .row", { hasText: "FTIN" }).first().click();
     await said(page).filter({ hasText: "press Enter or Esc in the sheet, then try again" }).waitFor();
     await page.evaluate(() => (workbook.refuses = "InvalidSelection"));
-    await page.getByRole("button", { name: "Use the selected cells for length" }).click();
+    await page.getByRole("button", { name: "Use selection for length" }).click();
     await said(page).filter({ hasText: "Select one block of cells first" }).waitFor();
     expect(faults).toEqual([]);
     await context.close();

@@ -38,6 +38,8 @@ export class Desk {
    * start, and an animation shows them, because a timer would wait for work that leaves the page no time.
    */
   async long<T>(label: string, act: (task: Task) => Promise<T>): Promise<T> {
+    if (!this.progress.hidden) throw new HostRefusal("One thing is under way; wait for it, or cancel it.");
+    const before = document.activeElement;
     const stop = new AbortController();
     const bar = make("progress", { "aria-label": label });
     const cancel = button("Cancel", () => stop.abort());
@@ -60,6 +62,8 @@ export class Desk {
       if (stop.signal.aborted) throw new HostRefusal(`${label} was stopped.`);
       throw error;
     } finally {
+      // The button that is about to go must not take the keyboard's place with it.
+      if (this.progress.contains(document.activeElement) && before instanceof HTMLElement) before.focus();
       this.progress.hidden = true;
     }
   }

@@ -20,46 +20,60 @@ export function drawingsView(desk: Desk): View {
     button("Close", () => enlarged.close()),
   );
   const actions = make("div", { class: "actions" });
-  let svg = "";
+  let shown: { readonly title: string; readonly svg: string } | undefined;
 
   const chosen = (): JobDrawing | undefined => DRAWINGS[Number(choice.value)];
-  const fileName = (): string => (chosen()?.title ?? "drawing").toLowerCase().replace(/\s+/g, "-");
+
+  /** Shows a drawing, or words in its place; nothing can be saved or placed that is not in sight. */
+  function show(drawn: typeof shown, words = ""): void {
+    actions.hidden = drawn === undefined;
+    if (drawn && drawn.svg === shown?.svg) return;
+    shown = drawn;
+    sheet.replaceChildren(drawn ? picture(drawn.svg) : make("p", { class: "quiet" }, words));
+    large.replaceChildren(...(drawn ? [picture(drawn.svg)] : []));
+  }
 
   async function refresh(): Promise<void> {
     const drawing = chosen();
     if (!drawing) return;
-    const reading = new Reading(drawing.places, await desk.host.read(drawing.places));
-    let now = "";
+    const { title, places } = drawing;
+    // Should the reading fail, the drawing before must not stand under this one's title.
+    if (shown && shown.title !== title) show(undefined);
+    const reading = new Reading(places, await desk.host.read(places));
+    if (drawing !== chosen()) return;
     try {
-      now = drawing.draw(reading);
+      show({ title, svg: drawing.draw(reading) });
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
-      sheet.replaceChildren(make("p", { class: "quiet" }, `Not to be drawn yet: ${error.message}.`));
+      show(undefined, `Not to be drawn yet: ${error.message}.`);
     }
-    actions.hidden = now === "";
-    if (now === "" || now === svg) {
-      svg = now;
-      return;
-    }
-    svg = now;
-    sheet.replaceChildren(picture(svg));
-    large.replaceChildren(picture(svg));
   }
 
-  const place = async (): Promise<string> => desk.host.placePicture(await pngOf(svg), chosen()?.title ?? "Drawing");
-  const savePng = async (): Promise<string> => {
-    download(`${fileName()}.png`, (await pngOf(svg)) as BlobPart, "image/png");
-    return `${fileName()}.png is in your downloads.`;
+  /** Does something with the drawing in sight, under its own title. */
+  const withShown = (act: (title: string, svg: string) => Promise<string>) => (): void => {
+    if (!shown) return;
+    const { title, svg } = shown;
+    desk.attempt(() => act(title, svg));
   };
-  const saveSvg = (): Promise<string> => {
-    download(`${fileName()}.svg`, svg, "image/svg+xml");
-    return Promise.resolve(`${fileName()}.svg is in your downloads.`);
+  const save = (title: string, ending: string, content: BlobPart, type: string): string => {
+    const name = `${title.toLowerCase().replace(/\s+/g, "-")}.${ending}`;
+    download(name, content, type);
+    return `${name} is in your downloads.`;
   };
   actions.append(
     button("Enlarge", () => enlarged.showModal()),
-    button("Place in the workbook", () => desk.attempt(place)),
-    button("Save PNG", () => desk.attempt(savePng)),
-    button("Save SVG", () => desk.attempt(saveSvg)),
+    button(
+      "Place in the workbook",
+      withShown(async (title, svg) => desk.host.placePicture(await pngOf(svg), title)),
+    ),
+    button(
+      "Save PNG",
+      withShown(async (title, svg) => save(title, "png", (await pngOf(svg)) as BlobPart, "image/png")),
+    ),
+    button(
+      "Save SVG",
+      withShown((title, svg) => Promise.resolve(save(title, "svg", svg, "image/svg+xml"))),
+    ),
   );
   const again = (): void => desk.attempt(() => refresh().then(() => undefined));
   choice.addEventListener("change", again);

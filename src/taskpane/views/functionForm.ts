@@ -65,7 +65,7 @@ export function functionForm(desk: Desk, declaration: Declaration): HTMLElement 
         input,
         list,
         button("Use selection", () => desk.attempt(take), {
-          "aria-label": `Use the selected cells for ${inWords(name)}`,
+          "aria-label": `Use selection for ${inWords(name)}`,
         }),
       ),
       make("p", { class: "quiet small", id: `${id}-rule` }, `${argument.about}: ${rule}`),
@@ -101,16 +101,26 @@ export function functionForm(desk: Desk, declaration: Declaration): HTMLElement 
   };
   let replacing = "";
 
-  desk.attempt(async () => {
+  /** Which names the workbook has, and where the formula would go. */
+  const look = async (): Promise<void> => {
     names = await desk.host.names();
+    show();
+    place.textContent = `Goes into the selected cell, now ${(await desk.host.selected()).address}.`;
+  };
+  desk.attempt(async () => {
+    await look();
     const units = inputs.get("units");
     if (units && names.some(({ name }) => name === UNITS_CELL)) units.value = UNITS_CELL;
     show();
-    place.textContent = `Goes into the selected cell, now ${(await desk.host.selected()).address}.`;
     return undefined;
   });
+  const stop = desk.host.onSelect(() => {
+    if (!form.isConnected) stop();
+    // Several blocks at once are no place for a formula, but no reason to complain while a person selects.
+    else look().catch(() => (place.textContent = "Goes into the selected cell."));
+  });
 
-  return make(
+  const form = make(
     "form",
     { class: "function-form", novalidate: true, onsubmit: (event: Event) => event.preventDefault() },
     ...rows,
@@ -125,4 +135,5 @@ export function functionForm(desk: Desk, declaration: Declaration): HTMLElement 
       button("Fill in the example", fillExample),
     ),
   );
+  return form;
 }

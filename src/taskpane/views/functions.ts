@@ -1,6 +1,7 @@
 import { catalogue } from "../../functions/catalogue";
 import type { Declaration } from "../../functions/contract/declaration";
 import { exampleCall } from "../../functions/contract/exampleCall";
+import { counted } from "../counted";
 import { make } from "../ui/elements";
 import type { Desk, View } from "../ui/desk";
 import { functionForm } from "./functionForm";
@@ -21,7 +22,7 @@ export function functionsView(desk: Desk): View {
 
   function fill(): void {
     const found = searchFunctions(search.value);
-    count.textContent = found.length === 1 ? "1 function" : `${found.length} functions`;
+    count.textContent = counted(found.length, "function");
     list.replaceChildren(
       ...found.map((declaration) =>
         make(

@@ -1,6 +1,7 @@
 import { CHECK_LIST, readChecks, type Check } from "../checks";
 import { GLANCE_PLACES, readGlance } from "../glance";
 import { make } from "../ui/elements";
+import { rebuild } from "../ui/rebuild";
 import type { Desk, View } from "../ui/desk";
 
 const HEADINGS: Readonly<Record<Check["state"], string>> = {
@@ -14,6 +15,8 @@ const HEADINGS: Readonly<Record<Check["state"], string>> = {
 export function jobView(desk: Desk): View {
   const list = make("div", {});
   const numbers = make("dl", { class: "glance" });
+  // It stays while the list comes and goes, so that screen readers say what became of it.
+  const summary = make("p", { role: "status" });
   let shownLast = "";
 
   async function refresh(): Promise<void> {
@@ -26,37 +29,36 @@ export function jobView(desk: Desk): View {
     );
     const checks = rows && readChecks(rows);
     const now = JSON.stringify(checks ?? "");
-    // Building the list again would take the focus from a person walking through it.
     if (now === shownLast) return;
     shownLast = now;
-    list.replaceChildren(
-      ...(checks
-        ? describe(desk, checks)
-        : [make("p", {}, "This workbook has no list of checks. Start a job to get one.")]),
-    );
+    summary.textContent = checks ? inShort(checks) : "This workbook has no list of checks. Start a job to get one.";
+    rebuild(list, checks ? describe(desk, checks) : []);
   }
 
   return {
     title: "Job",
-    body: make("div", {}, make("h2", {}, "The job at a glance"), numbers, make("h2", {}, "Checks"), list),
+    body: make("div", {}, make("h2", {}, "The job at a glance"), numbers, make("h2", {}, "Checks"), summary, list),
     refresh: () => desk.attempt(() => refresh().then(() => undefined)),
   };
 }
 
-function describe(desk: Desk, checks: readonly Check[]): HTMLElement[] {
+function inShort(checks: readonly Check[]): string {
   const open = checks.filter(({ state }) => state !== "good").length;
-  const summary =
-    open === 0 ? `All ${checks.length} checks are in order.` : `${open} of ${checks.length} checks want attention.`;
-  const groups = (Object.keys(HEADINGS) as Check["state"][]).flatMap((state): HTMLElement[] => {
+  return open === 0
+    ? `All ${checks.length} checks are in order.`
+    : `${open} of ${checks.length} checks ${open === 1 ? "wants" : "want"} attention.`;
+}
+
+function describe(desk: Desk, checks: readonly Check[]): HTMLElement[] {
+  return (Object.keys(HEADINGS) as Check["state"][]).flatMap((state): HTMLElement[] => {
     const members = checks.filter((check) => check.state === state);
     if (members.length === 0) return [];
     const rows = make("ul", { class: "plain" }, ...members.map((check) => row(desk, check)));
     const heading = `${HEADINGS[state]} (${members.length})`;
     return state === "good"
-      ? [make("details", {}, make("summary", {}, heading), rows)]
+      ? [make("details", {}, make("summary", { "data-key": state }, heading), rows)]
       : [make("h3", {}, heading), rows];
   });
-  return [make("p", { role: "status" }, summary), ...groups];
 }
 
 function row(desk: Desk, check: Check): HTMLElement {
@@ -70,7 +72,7 @@ function row(desk: Desk, check: Check): HTMLElement {
     {},
     make(
       "button",
-      { type: "button", class: `row check ${check.state}`, onclick: go },
+      { type: "button", class: `row check ${check.state}`, "data-key": check.label, onclick: go },
       make(
         "span",
         { class: "check-head" },

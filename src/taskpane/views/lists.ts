@@ -8,6 +8,7 @@ import { download } from "../download";
 import { dayOf } from "../../host/dates";
 import { resolvePlace } from "../../host/places";
 import { BOOKING_PLACES, bookingWords, bookOrders } from "../booking";
+import { counted } from "../counted";
 import { ORDER_PLACES, purchaseLines } from "../orders";
 import { readPriceRows } from "../prices";
 import { button, make } from "../ui/elements";
@@ -41,7 +42,7 @@ export function listsView(desk: Desk): View {
     if (lines.length === 0) return "Takeoff has nothing to order yet, so no file was made.";
     download("orders.csv", purchaseOrdersCsv(lines, style()), CSV);
     const count = new Set(lines.map(({ order }) => order)).size;
-    return `orders.csv with ${lines.length} lines on ${count} orders is in your downloads.`;
+    return `orders.csv with ${counted(lines.length, "line")} on ${counted(count, "order")} is in your downloads.`;
   };
   const enter = async (): Promise<string> => {
     const grids = await read(...BOOKING_PLACES);
@@ -55,7 +56,7 @@ export function listsView(desk: Desk): View {
     const [list = []] = await read(RATE_TABLE);
     const items = readPriceRows(list).filter((item): item is PriceItem => item !== undefined);
     download("prices.csv", priceListCsv(items, style()), CSV);
-    return `prices.csv with ${items.length} items is in your downloads.`;
+    return `prices.csv with ${counted(items.length, "item")} is in your downloads.`;
   };
 
   return {

@@ -1,7 +1,8 @@
-import type { PriceItem } from "../../csv/priceItem";
 import { readPriceList, type PriceListFile } from "../../csv/readPriceList";
 import { resolvePlace } from "../../host/places";
 import { RATE_TABLE } from "../../workbook/rateColumns";
+import type { Change } from "../../host/port";
+import { changeWords, newWords, previewWords, takenWords } from "../priceWords";
 import { comparePriceRows, priceWrites, readPriceRows, type PriceChanges, type PriceRow } from "../prices";
 import { button, make } from "../ui/elements";
 import type { Desk } from "../ui/desk";
@@ -29,7 +30,11 @@ export function priceImport(desk: Desk): HTMLElement {
       await task.pause();
       return [list, held, compared] as const;
     });
-    preview.replaceChildren(...describe(desk, read, rows, changes, () => preview.replaceChildren()));
+    const close = (): void => {
+      preview.replaceChildren();
+      input.focus();
+    };
+    preview.replaceChildren(...describe(desk, read, rows, changes, close));
     return `${file.name} was read; nothing is changed yet.`;
   }
 
@@ -48,7 +53,7 @@ function describe(
   changes: PriceChanges,
   close: () => void,
 ): HTMLElement[] {
-  const { changed, same, kept } = changes.preview;
+  const { changed } = changes.preview;
   const boxes = new Map<string, HTMLInputElement>();
   const line = (code: string, words: string): HTMLElement => {
     const id = `take-${code}`;
@@ -72,37 +77,29 @@ function describe(
     if (!area) throw new Error("The price list moved; read the file again.");
     const accepts = (code: string): boolean => boxes.get(code)?.checked ?? true;
     const [free, guarded] = await desk.long("Taking the prices over", async (task) => {
+      const [now] = await desk.host.read([RATE_TABLE]);
+      // What was shown holds for these rows only: sorted or edited ones would take another item's price.
+      if (!now || JSON.stringify(readPriceRows(now)) !== JSON.stringify(rows)) {
+        close();
+        throw new Error("The price list changed since the file was read; nothing was written. Read the file again.");
+      }
       const writes = priceWrites(rows, changes, area, accepts);
       const allowed = await desk.host.canWrite(writes.map(({ place }) => place));
       task.progress(1, 2);
       // The last moment to stop: the writing itself is one step, which undo takes back where the host can.
       await task.pause();
-      const parts = split(writes, allowed);
-      await desk.host.write(parts[0]);
-      return parts;
+      await desk.host.write(writes.filter((_, index) => allowed[index]));
+      return [writes.filter((_, index) => allowed[index]), writes.filter((_, index) => !allowed[index])] as const;
     });
     close();
-    const left = guarded > 0 ? ` ${guarded} protected cells stay as they are.` : "";
-    const cells = free.reduce((sum, { values }) => sum + values.length * (values[0]?.length ?? 0), 0);
-    return `${cells.toLocaleString("en")} cells of the price list were changed.${left}`;
+    return takenWords(cellsOf(free), cellsOf(guarded));
   };
-
-  const facts = [
-    `${changed.length} items change, ${changes.preview.added.length} are new, ${same.length} are the same.`,
-    kept.length > 0 ? `${kept.length} items that the file does not have stay.` : "",
-    changes.crowded.length > 0 ? `${changes.crowded.length} new items find no free row on Rates and stay out.` : "",
-    read.ignored.length > 0 ? `Columns left out: ${read.ignored.join(", ")}.` : "",
-  ].filter(Boolean);
   return [
     make("h3", {}, "What the file would change"),
-    ...facts.map((fact) => make("p", {}, fact)),
+    ...previewWords(changes, read.ignored).map((sentence) => make("p", {}, sentence)),
     ...list(
       "Changed",
-      changed
-        .slice(0, SHOWN)
-        .map(({ code, changes: fields }) =>
-          line(code, fields.map(({ field, from, to }) => `${field} ${from} → ${to}`).join(", ")),
-        ),
+      changed.slice(0, SHOWN).map((entry) => line(entry.code, changeWords(entry.changes))),
       changed.length,
     ),
     ...list(
@@ -127,12 +124,6 @@ function describe(
   ];
 }
 
-function newWords({ description, cost, unit }: PriceItem): string {
-  return [description, `${cost} per ${unit}`].filter(Boolean).join(", ");
-}
-
-/** The writes to free cells, and how many went to protected ones. */
-function split<T>(writes: readonly T[], allowed: readonly boolean[]): [T[], number] {
-  const free = writes.filter((_, index) => allowed[index]);
-  return [free, writes.length - free.length];
+function cellsOf(writes: readonly Change[]): number {
+  return writes.reduce((sum, { values }) => sum + values.length * (values[0]?.length ?? 0), 0);
 }

@@ -42,10 +42,12 @@ export function startView(desk: Desk): View {
   };
 
   const take = (way: TemplateWay) => async (): Promise<string> => {
-    const report = await desk.long(`Fetching ${file()}`, async (task) => {
-      const answer = await fetch(`templates/${file()}`, { signal: task.signal }).catch(() => undefined);
-      if (!answer?.ok) throw new Error(`${file()} could not be fetched; check the connection and try again.`);
-      return desk.host.takeTemplate({ file: file(), bytes: new Uint8Array(await answer.arrayBuffer()) }, way, task);
+    // Asked once: the choice may change while the file is on its way.
+    const name = file();
+    const report = await desk.long(`Fetching ${name}`, async (task) => {
+      const answer = await fetch(`templates/${name}`, { signal: task.signal }).catch(() => undefined);
+      if (!answer?.ok) throw new Error(`${name} could not be fetched; check the connection and try again.`);
+      return desk.host.takeTemplate({ file: name, bytes: new Uint8Array(await answer.arrayBuffer()) }, way, task);
     });
     return report.said;
   };
