@@ -15,6 +15,7 @@ describe("customsOf", () => {
     [["0,125"], ",", ","],
     [["1,250"], ",", "."], // could be either: the delimiter decides
     [["1,250"], ";", ","],
+    [["1.250 €"], ";", ","], // the currency behind it makes it no clearer
     [["12"], ",", "."],
     [[], ";", ","],
   ])("finds the decimal mark of %j between %j", (numbers, delimiter, expected) => {
@@ -24,6 +25,11 @@ describe("customsOf", () => {
   it("finds out whether day or month comes first", () => {
     expect(customsOf([], ["3/4/2031", "28/5/2031"], ",").slashDate).toBe("day");
     expect(customsOf([], ["3/4/2031", "5/28/2031"], ";").slashDate).toBe("month");
+    // There is a twelfth month, and no thirteenth.
+    expect(customsOf([], ["12/5/2031"], ",").slashDate).toBe("month");
+    expect(customsOf([], ["5/12/2031"], ";").slashDate).toBe("day");
+    expect(customsOf([], ["13/5/2031"], ",").slashDate).toBe("day");
+    expect(customsOf([], ["5/13/2031"], ";").slashDate).toBe("month");
     expect(customsOf([], ["3/4/2031"], ",").slashDate).toBe("month");
     expect(customsOf([], ["3/4/2031"], ";").slashDate).toBe("day");
   });

@@ -63,6 +63,34 @@ describe("readPriceList", () => {
     expect(readPriceList("sep=;\nCode;Cost\nA;2").items).toEqual([item("A", 2)]);
   });
 
+  it("reads both kinds of UTF-16, as spreadsheets save their Unicode text", () => {
+    const text = "\uFEFFCode\tDescription\tCost\nA\tKies für Bäche\t2";
+    const little = Uint8Array.from(
+      [...text].flatMap((letter) => [letter.charCodeAt(0) & 255, letter.charCodeAt(0) >> 8]),
+    );
+    const big = little.map((_, index) => little[index ^ 1] ?? 0);
+    for (const bytes of [little, big]) {
+      const list = readPriceList(bytes);
+      expect(list.encoding).toBe("UTF-16");
+      expect(list.items).toEqual([item("A", 2, { description: "Kies für Bäche" })]);
+    }
+  });
+
+  it.each([
+    "SKU,Product,Type,Per,Net price,Sold by,Min,Waste share,Vendor,Tax,As of,Their code",
+    "ARTICLE NO.;Item name;Category;U.o.M.;Unit cost ($);Pack-size;Least;Waste %;Merchant;Sales tax;Price date;Supplier part no.",
+    "Item|Text|Cost kind|Unit of measure|Cost per unit|Pack quantity|Minimum order|Waste percent|Source|Taxable|Day|Supplier's code",
+  ])("knows the columns of %s", (heading) => {
+    const mark = /[,;|]/.exec(heading)?.[0] ?? ",";
+    const cells = ["G1", "Gravel", "freight", "ton", "3", "2", "4", "5%", "Pit", "no", "2031-05-28", "T1"];
+    expect(readPriceList(`${heading}\n${cells.join(mark)}`).items).toEqual([
+      {
+        ...{ code: "G1", description: "Gravel", kind: "haulage", unit: "ton", cost: 3, pack: 2, minimum: 4 },
+        ...{ waste: 0.05, supplier: "Pit", taxable: false, day: "2031-05-28", theirs: "T1" },
+      },
+    ]);
+  });
+
   it("takes a first heading that begins with the letters of an archive", () => {
     expect(readPriceList(utf8("PK no,Code,Cost\n7,A,2")).items).toEqual([item("A", 2)]);
   });

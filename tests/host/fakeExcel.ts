@@ -71,12 +71,13 @@ class FakeContext {
       this.later(() => {
         const now = state();
         loaded.set("isNullObject", now === undefined);
-        for (const name of Object.keys(what)) if (now) loaded.set(name, now[name]);
+        const wanted = Object.keys(what).filter((name) => what[name] === true);
+        for (const name of wanted) if (now) loaded.set(name, now[name]);
         // What is loaded of a collection is loaded of each of its items.
         if (Array.isArray(now?.items))
           loaded.set(
             "items",
-            now.items.map((item: State) => picked(item, Object.keys(what))),
+            now.items.map((item: State) => picked(item, wanted)),
           );
       });
     const all: State = { ...methods, load, context: this };
