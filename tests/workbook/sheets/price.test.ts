@@ -57,6 +57,19 @@ describe("Price", () => {
     agrees(one, { ...base, costs });
   });
 
+  it("takes the crew's hours and days along where an option changes labour", async () => {
+    // 62 hours cost 2480.35: 210 more are 5.249 hours more, 180 more 4.499; a day has 62 / 2.4 of them.
+    const hours = [62, 67.249, 66.499];
+    const days = [1, 3, 5].map((column) => tried.number("OptionDays", 1, column));
+    days.forEach((day, index) => expect(day).toBeCloseTo(((hours[index] ?? 0) * 2.4) / 62, 3));
+    const one = await demo({ OverheadBy: "crew hours", OverheadPerHour: 10, ChosenOption: "B" });
+    // 672.49 of overhead beside the direct cost of A with 385 of material and 210 of labour, and 5 % of contingency.
+    const direct = Object.values(base.costs).reduce((sum, cost) => sum + (cost ?? 0), 0) + 595;
+    expect(one.number("TotalCost")).toBeCloseTo(direct * 1.05 + 672.49, 1);
+    const profit = one.number("PriceBeforeTax") - one.number("TotalCost");
+    expect(one.number("CrewDayProfit")).toBeCloseTo(profit / ((67.249 * 2.4) / 62), 1);
+  });
+
   it("leaves options without a name out, and says when one of them is quoted", async () => {
     const one = await demo({ ChosenOption: "C", OptionNames: [["As designed"], [""], [""]] });
     expect(one.value("PriceTotal")).toBe("");

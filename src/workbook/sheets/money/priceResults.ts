@@ -1,6 +1,6 @@
 import { TAX_BASES } from "../../../calc/money/costKinds";
 import type { SheetLayout, TableRef } from "../../layout";
-import { optionRow, OPTIONS, type OptionCells } from "./priceTable";
+import { crewShare, optionRow, OPTIONS, type OptionCells } from "./priceTable";
 
 /** Price, tax and margins of the three options. */
 export function results(s: SheetLayout, table: TableRef): void {
@@ -42,11 +42,18 @@ export function results(s: SheetLayout, table: TableRef): void {
     kind: "share",
     formula: (o) => `(${price(o)}-${o.totalCost})/${price(o)}`,
   });
+  const days = s.row;
+  optionRow(s, table, {
+    label: "Crew days",
+    kind: "number",
+    name: "OptionDays",
+    formula: (o) => `IF(COUNT(CrewDays)=0,"",CrewDays*${crewShare(s.job, o.index - 1)})`,
+  });
   optionRow(s, table, {
     label: "Profit for a crew day",
     kind: "money",
     name: "OptionDayProfits",
-    formula: (o) => `IF(COUNT(CrewDays)=0,"",IF(CrewDays>0,ROUND((${price(o)}-${o.totalCost})/CrewDays,2),""))`,
+    formula: (o) => `IF(N(${o.at(days)})>0,ROUND((${price(o)}-${o.totalCost})/${o.at(days)},2),"")`,
   });
   optionRow(s, table, {
     label: "Smallest markup on every line that keeps the margin",

@@ -99,7 +99,9 @@ function whenNamed(job: Job, name: string): string {
 export function options(s: SheetLayout, job: Job): void {
   s.section("Options");
   s.note(
-    "Option A is the takeoff as it stands. B and C change its cost; leave their names blank to do without. A change below zero saves.",
+    "Option A is the takeoff as it stands. B and C change its cost; leave their names blank to do without. A change below zero saves, " +
+      "and a change of labour takes the crew's hours and days with it. Orders and the crew's page stay with A: once the client takes " +
+      "another option, type it into the sheets.",
   );
   s.table({
     name: "OptionTable",

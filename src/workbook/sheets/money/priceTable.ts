@@ -1,5 +1,5 @@
 import { COST_KINDS, type CostKind } from "../../../calc/money/costKinds";
-import type { Ref, SheetLayout, TableRef } from "../../layout";
+import type { Job, Ref, SheetLayout, TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
 import { fill } from "./cells";
 
@@ -76,9 +76,20 @@ function costs(
   });
   const first = table.cell(key, 1);
   const direct = `SUM(${cellAddress(first.top, first.left)}:${cellAddress(first.top + KINDS - 1, first.left)})`;
-  const overhead = `IF(OverheadBy="crew hours",IF(COUNT(CrewHours)=1,ROUND(OverheadPerHour*CrewHours,2),0),ROUND(OverheadShare*${direct},2))`;
+  const hours = `IF(COUNT(CrewHours)=1,ROUND(OverheadPerHour*CrewHours*${crewShare(s.job, index)},2),0)`;
+  const overhead = `IF(OverheadBy="crew hours",${hours},ROUND(OverheadShare*${direct},2))`;
   fill(s, table.cell(key, KINDS + 1), used(overhead));
   fill(s, table.cell(key, KINDS + 2), used(`ROUND(ContingencyShare*${direct},2)`));
+}
+
+/**
+ * The crew's hours in an option over those of the takeoff: they change as the cost of labour does, because an hour costs
+ * the same in every option.
+ */
+export function crewShare(job: Job, index: number): string {
+  if (index === 0 || !job.names.has("LabourCost")) return "1";
+  const change = `SUMIFS(OptionChanges${OPTIONS[index]},OptionKinds,"labour")`;
+  return `IF(N(LabourCost)>0,MAX(0,1+${change}/LabourCost),1)`;
 }
 
 /** A line under the table with one value for each option, in the option's price column. */
@@ -87,7 +98,7 @@ export function optionRow(
   table: TableRef,
   spec: {
     label: string;
-    kind: "money" | "share";
+    kind: "money" | "share" | "number";
     /** Formula of an option from its cells; it stays blank while the option has no price. */
     formula: (cells: OptionCells) => string;
     name?: string;
@@ -103,6 +114,7 @@ export function optionRow(
       formula: `=IF(SUM(${cells.prices})=0,"",${spec.formula(cells)})`,
       style: spec.strong ? "strong" : "result",
       kind: spec.kind,
+      ...(spec.kind === "number" ? { look: { format: "0.0" } } : {}),
     });
   }
   s.row++;
