@@ -1,4 +1,5 @@
 import type { Ref } from "./address";
+import { blankInputs } from "./blankInputs";
 import { addChart, type ChartSpec } from "./charts";
 import { addChecks } from "./checks";
 import { addInput, addResult, type InputSpec, type ResultSpec } from "./forms";
@@ -151,7 +152,7 @@ export class SheetLayout extends Page {
   /** Lays out the checks here, the one for blank inputs among them; a sheet that ends with a growing table calls it before. */
   checksHere(): void {
     this.checked = true;
-    const checks = [...this.blankInputs(), ...this.ownChecks];
+    const checks = [...blankInputs(this), ...this.ownChecks];
     if (checks.length === 0) return;
     this.section(`Checks of ${this.name}`);
     addChecks(this, checks);
@@ -161,28 +162,5 @@ export class SheetLayout extends Page {
   finish(): void {
     if (!this.checked) this.checksHere();
     this.sheet.print = { ...this.sheet.print, breaks: pageBreaks(this.sheet, this.sectionRows) };
-  }
-
-  private blankInputs(): CheckSpec[] {
-    const first = this.required[0];
-    if (!first) return [];
-    const inputs = this.required.map(({ label, ref }) => ({
-      label,
-      blank: `COUNTBLANK(${ref.cell(1).address.replace(`${this.name}!`, "")})`,
-    }));
-    const blanks = inputs.map(({ blank }) => blank).join("+");
-    const firstBlank = inputs.reduceRight((rest, { label, blank }) => `IF(${blank}>0,"${label}",${rest})`, '""');
-    return [
-      {
-        label: `Inputs still blank on ${this.name}`,
-        value: blanks,
-        limit: 0,
-        ok: `${blanks}=0`,
-        cure: "Fill in the marked cells of this sheet that are still blank.",
-        cureNow: `"Fill in: "&${firstBlank}&IF(${blanks}>1," and "&(${blanks}-1)&" more.",".")`,
-        fix: first.ref.name ?? first.ref.address.replace(/\$/g, ""),
-        kind: "count",
-      },
-    ];
   }
 }

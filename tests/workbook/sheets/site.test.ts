@@ -33,6 +33,7 @@ describe("Site", () => {
     const cure = async (typed: Typed): Promise<unknown> => (await demo("US", typed)).value("Checks", 1, 7);
     expect(await cure({ Fall: "", ClientName: "" })).toBe("Fill in: Client and 1 more.");
     expect(await cure({ Fall: "" })).toBe("Fill in: Fall, top lip to basin grade.");
+    expect(await cure({ Run: "14 ft", ClientName: "" })).toBe("No number in: Run. Type one, or use =RILL.QTY.");
     expect(await cure({})).toBe("Fill in the marked cells of this sheet that are still blank.");
   });
 });
