@@ -76,7 +76,7 @@ const MISTAKES: readonly Mistake[] = [
   {
     what: "a rim that is not below the grade",
     typed: either({ RimBelowGrade: 0 }),
-    finds: "Rim under the grade at all",
+    finds: "Rim below finished grade",
     says: "FIX",
   },
   {
@@ -122,7 +122,7 @@ const MISTAKES: readonly Mistake[] = [
   {
     what: "a boulder no machine at hand lifts",
     typed: { US: { StoneMix: [[keep], [keep], [keep], [48]] }, SI: { StoneMix: [[keep], [keep], [keep], [1200]] } },
-    finds: "Biggest stone fits the access",
+    finds: "Biggest stone by machine",
     says: "LOOK",
   },
   {
@@ -136,6 +136,31 @@ const MISTAKES: readonly Mistake[] = [
     typed: either({ OrderLines: [[keep], [keep, keep, 5]] }),
     finds: "Lines ordered short of the takeoff",
     says: "LOOK",
+  },
+  {
+    what: "a machine wider than the gate",
+    typed: { US: { AccessWidth: 3.5 }, SI: { AccessWidth: 1.1 } },
+    finds: "Way in for the widest machine",
+    says: "FIX",
+  },
+  {
+    // The pits are 2.67 ft and 0.875 m deep.
+    what: "a pit that reaches into the ground water",
+    typed: { US: { GroundWaterDepth: 2.5 }, SI: { GroundWaterDepth: 0.8 } },
+    finds: "Pit stays above the ground water",
+    says: "FIX",
+  },
+  {
+    what: "a check valve that no pipe has",
+    typed: either({ CheckValve: "yes", Fittings7: [[""]] }),
+    finds: "Check valve on the route",
+    says: "FIX",
+  },
+  {
+    what: "a text where a number belongs",
+    typed: { US: { BankHeight: "10 in" }, SI: { BankHeight: "30 cm" } },
+    finds: "Inputs still blank on Site",
+    says: "FIX",
   },
   { what: "an input left blank", typed: either({ Fall: "" }), finds: "Inputs still blank on Site", says: "FIX" },
   {

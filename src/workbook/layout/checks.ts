@@ -35,7 +35,9 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
   const unit = check.unit ?? unitOf(kind, job.system);
   const blank = (otherwise: string, instead: string): string =>
     check.needs && check.needs.length > 0 ? `=IF(${anyBlank(check.needs)},${instead},${otherwise})` : `=${otherwise}`;
-  const bad = check.weight === "look" ? VERDICT.look : VERDICT.fix;
+  const stop = `"${VERDICT.fix}"`;
+  const look = `"${VERDICT.look}"`;
+  const bad = check.weight !== "look" ? stop : check.stopIf ? `IF(${bare(check.stopIf)},${stop},${look})` : look;
   const format = formatOf(kind, job.system);
   page.fitHeight(row, check.label, page.charactersAcross(1, 1));
   page.put(row, 1, { value: check.label, style: "label" });
@@ -57,7 +59,7 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
   if (typeof check.limit === "string" && !check.limit.startsWith("="))
     page.fitHeight(row, check.limit, page.charactersAcross(4, 1));
   page.put(row, 5, {
-    formula: blank(`IFERROR(IF(${bare(check.ok)},"${VERDICT.ok}","${bad}"),"${VERDICT.error}")`, `"${VERDICT.blank}"`),
+    formula: blank(`IFERROR(IF(${bare(check.ok)},"${VERDICT.ok}",${bad}),"${VERDICT.error}")`, `"${VERDICT.blank}"`),
     style: "resultText",
     look: { bold: true, indent: 1 },
   });

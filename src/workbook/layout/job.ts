@@ -29,6 +29,8 @@ export interface CheckSpec {
   readonly unit?: string;
   /** "stop" says FIX, "look" (a rule of thumb) says LOOK. */
   readonly weight?: "stop" | "look";
+  /** Formula under which a look that fails is no rule of thumb any more, and says FIX. */
+  readonly stopIf?: string;
   /** Names of number cells or ranges without which there is nothing to check. */
   readonly needs?: readonly string[];
 }

@@ -60,7 +60,7 @@ function checks(s: SheetLayout): void {
     needs: ["TotalCost"],
   });
   s.check({
-    label: "The quoted option is one that is used",
+    label: "The quoted option is in use",
     value: "=COUNT(PriceBeforeTax)",
     limit: 1,
     ok: "COUNT(PriceBeforeTax)=1",

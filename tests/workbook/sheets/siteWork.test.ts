@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { isError, SiteWork } from "./siteWork";
+import { isError, SiteWork, type Changes } from "./siteWork";
 
 const SHEETS = ["Stone", "Ground", "Levels", "Labour", "Crew"];
 
@@ -103,6 +103,14 @@ describe("the Ground sheet", () => {
     expect(high.verdict("Spoil is enough")).toBe("LOOK");
   });
 
+  it("says when the widest machine cannot come in, and nothing where all is done by hand", async () => {
+    const verdict = async (typed: Changes): Promise<unknown> =>
+      (await SiteWork.make("US", "demo", typed)).verdict("Way in");
+    expect(await verdict({ AccessWidth: 5.6 })).toBe("FIX");
+    expect(await verdict({ AccessWidth: 5.7 })).toBe("OK");
+    expect(await verdict({ MachineWidth: "" })).toBe("to fill");
+  });
+
   it("fills back what sloped walls leave, and looks at the ground water", async () => {
     const sloped = await SiteWork.make("US", "demo", { BasinSideSlope: 0.5, GroundWaterDepth: 3 });
     // Pit: 10 × 7.5 × 2.6667 + 0.5 × 2.6667² × 17.5 + 4/3 × 0.25 × 2.6667³ = 200 + 62.222 + 6.321 = 268.543;
@@ -111,6 +119,8 @@ describe("the Ground sheet", () => {
     expect(sloped.number("BackfillVolume")).toBeCloseTo(2.7879, 3);
     // The pit is 2.67 ft deep and must stay half a foot above the water.
     expect(sloped.verdict("Pit stays above")).toBe("LOOK");
+    const wet = await SiteWork.make("US", "demo", { GroundWaterDepth: 2.6 });
+    expect(wet.verdict("Pit stays above")).toBe("FIX");
     const dry = await SiteWork.make("US", "demo", { GroundWaterDepth: 3.2 });
     expect(dry.verdict("Pit stays above")).toBe("OK");
     const unknown = await SiteWork.make("US", "demo", { GroundWaterDepth: "" });

@@ -1,4 +1,5 @@
 import type { Job, SheetLayout } from "../../layout";
+import { FITTING_COLUMNS } from "../pumpParts/route";
 
 /** What can be wrong with the basin. */
 export function basinChecks(s: SheetLayout, job: Job): void {
@@ -21,6 +22,17 @@ export function basinChecks(s: SheetLayout, job: Job): void {
     fix: "PoolTable",
     kind: "count",
     needs: ["DesignFlow", "PoolTable"],
+  });
+  const valves = `SUM(Fittings${FITTING_COLUMNS.findIndex(([title]) => title === "Check valve") + 1})`;
+  s.check({
+    label: "Check valve on the route",
+    value: `=${valves}`,
+    limit: "as said above",
+    ok: `OR(CheckValve="no",${valves}>0)`,
+    cure: "Count it among the fittings on Pump, or say no here.",
+    fix: "CheckValve",
+    kind: "count",
+    needs: ["RouteLengths"],
   });
   s.check({
     label: "Spare water beyond the need",
@@ -74,19 +86,11 @@ export function basinChecks(s: SheetLayout, job: Job): void {
     limit: rim.words,
     ok: `AND(RimBelowGrade>=${rim.least},RimBelowGrade<=${rim.most})`,
     cure: "Gravel over a shallow rim shows the liner; a deep one wastes digging (common practice, no source).",
+    cureNow: `IF(RimBelowGrade>0,"Gravel over a shallow rim shows the liner; a deep one wastes digging (common practice, no source).","It stands at or above the grade: it shows, and rain washes soil over it. Lower the rim.")`,
     fix: "RimBelowGrade",
     kind: "size",
     weight: "look",
-    needs: ["RimBelowGrade"],
-  });
-  s.check({
-    label: "Rim under the grade at all",
-    value: "=RimBelowGrade",
-    limit: "more than 0",
-    ok: "RimBelowGrade>0",
-    cure: "The rim stands at or above the finished grade: it shows, and rain washes soil over it. Lower the rim.",
-    fix: "RimBelowGrade",
-    kind: "size",
+    stopIf: "RimBelowGrade<=0",
     needs: ["RimBelowGrade"],
   });
   s.check({

@@ -129,7 +129,7 @@ export function basin(s: SheetLayout, place: Place, job: Job): void {
   const mask = job.pick({ US: "0.0", SI: "0" });
   lines(s, place, "Basin and fabric", [
     [
-      "Basin inside",
+      "Basin at the bottom",
       known(
         "BasinLength,BasinWidth,BasinWaterDepth",
         3,

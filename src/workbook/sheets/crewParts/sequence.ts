@@ -42,7 +42,7 @@ function steps(job: Job, say: typeof said, only: typeof when): string[] {
     SI: { test: "N(PitDepth)>1.25", words: "1.25 m" },
   });
   return [
-    "See the marks of every buried line before the first bucket. No marks, no digging.",
+    `See the marks of every buried line before the first bucket: no marks, no digging. Wires overhead: stay ${job.pick({ US: "10 ft", SI: "well" })} away.`,
     `Set the instrument up, read the bench mark (${say("BenchmarkLevel", "0.00", length)}) and stake every point below.`,
     `Dig the pit ${say("PitDepth", "0.00", length)} below finished grade, ${say("PitLength", "0.00")} × ${say("PitWidth", "0.00", length)} at its bottom${only("N(BasinSideSlope)>0", `, walls ${say("BasinSideSlope", "0.00")} out per 1 up`)}; keep spoil back from the edge.${only(deep.test, ` Over ${deep.words} deep: slope or shore it before anyone goes in.`)}`,
     `Build the berm ${say("BermHeight", "0.00", length)} high from the spoil, in thin compacted layers; loads of spoil: ${say("SpoilLoads", "0")}, of fill: ${say("FillLoads", "0")}.`,

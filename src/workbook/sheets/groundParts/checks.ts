@@ -2,6 +2,16 @@ import type { Job, SheetLayout } from "../../layout";
 
 export function checks(s: SheetLayout, job: Job): void {
   s.check({
+    label: "Way in for the widest machine",
+    value: "=AccessWidth",
+    limit: "=MachineWidth",
+    ok: "AccessWidth>MachineWidth",
+    cure: "Take a smaller machine, have a fence opened, or plan hand work.",
+    fix: "MachineWidth",
+    kind: "length",
+    needs: ["AccessWidth", "MachineWidth"],
+  });
+  s.check({
     label: "Depth of the pit",
     value: "=PitDepth",
     limit: job.system === "US" ? "less than 5 ft" : "at most 1.25 m",
@@ -22,9 +32,11 @@ export function checks(s: SheetLayout, job: Job): void {
     limit: `=PitDepth+${clear}`,
     ok: `GroundWaterDepth>=PitDepth+${clear}`,
     cure: "It softens pit walls and floats an empty liner: go wider and shallower, or drain the ground (common practice, no source).",
+    cureNow: `IF(GroundWaterDepth<PitDepth,"Water stands in the pit: raise the basin, or drain the ground and type the depth the drain keeps.","Near the pit's bottom it softens the walls: go wider and shallower, or drain the ground (common practice, no source).")`,
     fix: "GroundWaterDepth",
     kind: "length",
     weight: "look",
+    stopIf: "GroundWaterDepth<PitDepth",
     needs: ["GroundWaterDepth", "PitDepth"],
   });
   s.check({

@@ -4,6 +4,16 @@ import type { Job, SheetLayout } from "../../layout";
 export function pit(s: SheetLayout): void {
   s.section("Basin pit");
   s.input({
+    name: "MachineWidth",
+    label: "Widest machine that must pass",
+    kind: "length",
+    demo: { US: 5.6, SI: 1.75 },
+    min: { US: 1, SI: 0.3 },
+    max: { US: 20, SI: 6 },
+    message: "Width over tracks, wheels or bucket, whichever is widest; blank where all is done by hand.",
+    optional: true,
+  });
+  s.input({
     name: "PitMargin",
     label: "Room to work on each side",
     kind: "length",

@@ -46,12 +46,27 @@ export function ground(s: SheetLayout): void {
     "AccessNote",
     "Access",
     {
-      US: "Side gate 42 in clear; no machine over the septic field.",
-      SI: "Hofdurchfahrt 2,2 m breit; Kran nur bis 18 Uhr.",
+      US: "Side yard behind a double gate; no machine over the septic field.",
+      SI: "Hofdurchfahrt, 2,6 m hoch; Kran nur bis 18 Uhr.",
     },
     "Gates, slopes, wires overhead, hours of work.",
     180,
     true,
   );
-  s.caution("Have buried lines marked by the utility owners before anyone digs.");
+  s.input({
+    name: "AccessWidth",
+    label: "Narrowest point of the way in",
+    kind: "length",
+    demo: { US: 6.5, SI: 2.2 },
+    min: { US: 1, SI: 0.3 },
+    max: { US: 100, SI: 30 },
+    message: "Clear width of the narrowest gate or passage that machines and stone must pass; blank while unknown.",
+    optional: true,
+  });
+  s.caution(
+    s.job.pick({
+      US: "Before anyone digs call 811 (United States), so that buried lines are marked. Keep booms and raised truck beds 10 ft from overhead wires.",
+      SI: "Have buried lines marked by the utility owners before anyone digs. Keep booms and raised truck beds well away from overhead wires.",
+    }),
+  );
 }

@@ -12,7 +12,7 @@ export function checks(s: SheetLayout, job: Job): void {
     needs: ["StoneMix"],
   });
   s.check({
-    label: "Biggest stone fits the access",
+    label: "Biggest stone by machine",
     value: "=MAX(INDEX(StoneSizes,0,4))",
     limit: job.system === "US" ? "at most 1,500 lb" : "at most 700 kg",
     ok: `MAX(INDEX(StoneSizes,0,4))<=${job.pick({ US: 1500, SI: 700 })}`,
