@@ -55,10 +55,14 @@ export function route(s: SheetLayout, job: Job): void {
       US: "Hazen-Williams is the trade's usual one; Darcy-Weisbach is the sounder one for small pipe and slow flow.",
       SI: "Darcy-Weisbach (with Colebrook) is the usual and sounder one; Hazen-Williams is common in the United States.",
     },
+    note: {
+      US: "For water at 59 °F; near freezing friction is some 10 % more.",
+      SI: "For water at 15 °C; near freezing friction is some 10 % more.",
+    },
   });
   s.note(
     "Pipes in the order the water takes, from the pump to the outlet, and how many fittings are on each. One row is enough where the size " +
-      "stays the same. Do not count the outlet: its velocity head is added once.",
+      "stays the same. Do not count the outlet: its velocity head is added once. Reducers and glue go among your own lines of Takeoff.",
   );
   pipes(s, job);
   s.result({
