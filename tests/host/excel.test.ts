@@ -41,9 +41,32 @@ describe("reading", () => {
     // One for names and sheets, one for values, and the one with which every request ends.
     expect(book.syncs).toBe(3);
   });
+
+  it("shows cells as the sheet does, as text", async () => {
+    book.addSheet("Sums", { A1: { value: 1234.567 }, A2: { value: "yes" } });
+    expect(await host.show(["Sums!A1:A2", "Missing"])).toEqual([[["1,234.57"], ["yes"]], undefined]);
+  });
+
+  it("gives the names that a person may use, each with its cells", async () => {
+    book.names.set("Broken", "#REF!");
+    book.names.set("_Own", "Pump!$B$2");
+    book.hiddenNames.add("_Own");
+    expect(await host.names()).toEqual([
+      { name: "StaticLift", address: "Pump!B2", broken: false },
+      { name: "Wanted", address: "Pump!B3:B4", broken: false },
+      { name: "Rate", address: "", broken: false },
+      { name: "Broken", address: "", broken: true },
+    ]);
+  });
 });
 
 describe("writing", () => {
+  it("knows what may be written: unlocked cells, and any on a sheet without protection", async () => {
+    // Half of the third is locked; the sheet of the fourth guards nothing.
+    const places = ["Wanted", "StaticLift", "Pump!B2:B3", "Own!A1", "Missing"];
+    expect(await host.canWrite(places)).toEqual([true, false, false, true, false]);
+  });
+
   it("writes values and formulas into unlocked cells", async () => {
     await host.write([{ place: "Wanted", values: [[1.5], ["=A1*2"]] }]);
     expect(book.cell("Pump!B3")?.value).toBe(1.5);
@@ -61,7 +84,9 @@ describe("writing", () => {
 
   it("refuses a grid of the wrong size and a place that is not there", async () => {
     await expect(host.write([{ place: "Wanted", values: [[1]] }])).rejects.toThrow("do not fit Pump!B3:B4");
-    await expect(host.write([{ place: "Nowhere", values: [[1]] }])).rejects.toThrow(HostRefusal);
+    await expect(host.write([{ place: "Nowhere", values: [[1]] }])).rejects.toThrow(
+      '"Nowhere" is not in this workbook, so nothing was written.',
+    );
   });
 });
 
@@ -241,10 +266,10 @@ describe("pictures, settings and events", () => {
   it("places a picture at the cell, or on a sheet of its own beside a protected one", async () => {
     book.select("Own!B3");
     expect(await host.placePicture(new Uint8Array([1]), "Section")).toContain("sheet Own");
-    expect(book.sheet("Own")?.pictures).toEqual([{ title: "Section", left: 64, top: 40 }]);
+    expect(book.sheet("Own")?.pictures).toEqual([{ title: "Section", alt: "Section", left: 64, top: 40 }]);
     book.select("Pump!B2");
     expect(await host.placePicture(new Uint8Array([1]), "Plan")).toContain("Drawings, because Pump is protected");
-    expect(book.sheet("Drawings")?.pictures).toEqual([{ title: "Plan", left: 0, top: 0 }]);
+    expect(book.sheet("Drawings")?.pictures).toEqual([{ title: "Plan", alt: "Plan", left: 0, top: 0 }]);
     // The next one must not lie on the first.
     await host.placePicture(new Uint8Array([1]), "Cut plan");
     expect(book.sheet("Drawings")?.pictures[1]?.title).toBe("Cut plan");
@@ -263,7 +288,7 @@ describe("pictures, settings and events", () => {
     await host.write([{ place: "Wanted", values: [[1], [2]] }]);
     expect(told).toBe(1);
     stop();
-    await new Promise((resolve) => setTimeout(resolve));
+    await new Promise((resolve) => setTimeout(resolve, 20));
     await host.write([{ place: "Wanted", values: [[3], [4]] }]);
     expect(told).toBe(1);
   });

@@ -16,15 +16,13 @@ class FakeContext {
 
   constructor(private readonly book: FakeWorkbook) {}
 
-  sync = (): Promise<void> => {
+  sync = async (): Promise<void> => {
     this.book.syncs += 1;
-    if (this.book.refuses !== undefined) return Promise.reject(excelError(this.book.refuses));
-    try {
-      for (const act of this.queue.splice(0)) act();
-      return Promise.resolve();
-    } catch (error) {
-      return Promise.reject(error as Error);
-    }
+    const asked = this.queue.splice(0);
+    // The answer takes its time: what does not wait for it reads nothing.
+    await new Promise((resolve) => setTimeout(resolve));
+    if (this.book.refuses !== undefined) throw excelError(this.book.refuses);
+    for (const act of asked) act();
   };
 
   get workbook(): unknown {
@@ -32,7 +30,7 @@ class FakeContext {
     const name = (key: string): State => ({
       name: key,
       formula: `=${book.names.get(key) ?? ""}`,
-      visible: true,
+      visible: !book.hiddenNames.has(key),
       delete: () => this.later(() => book.names.delete(key)),
     });
     return {
@@ -155,6 +153,7 @@ class FakeContext {
       {},
       (name, value) => {
         if (name === "name") picture.title = String(value);
+        if (name === "altTextDescription") picture.alt = String(value);
         if (name === "left" || name === "top") picture[name] = Number(value);
       },
     );

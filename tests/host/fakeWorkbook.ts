@@ -13,7 +13,7 @@ export interface FakeSheet {
   readonly cells: Map<string, FakeCell>;
   protected: boolean;
   password?: boolean;
-  readonly pictures: { title: string; left?: number; top?: number }[];
+  readonly pictures: { title: string; alt?: string; left?: number; top?: number }[];
 }
 
 /** An error as Excel reports it. */
@@ -25,6 +25,8 @@ export function excelError(code: string): Error {
 export class FakeWorkbook {
   readonly sheets: FakeSheet[] = [];
   readonly names = new Map<string, string>();
+  /** Names that Excel keeps for itself. */
+  readonly hiddenNames = new Set<string>();
   readonly settings = new Map<string, string>();
   readonly opened: string[] = [];
   selection: Area = { sheet: "", top: 0, left: 0, bottom: 0, right: 0 };
