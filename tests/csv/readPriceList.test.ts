@@ -47,6 +47,13 @@ describe("what a price list may hold besides", () => {
     expect(() => readPriceList(`${titles(10)}Code,Cost\nA,1`)).toThrow("among its first 10 rows");
   });
 
+  it("is a title that looks like headings: the row that names most columns counts, the first of equals", () => {
+    expect(readPriceList("Item,Price\nCode,Cost,Unit\nA,1,ton").items).toMatchObject([{ code: "A", unit: "ton" }]);
+    const list = readPriceList("Code,Cost\nNumber,Price\nA,1");
+    expect(list.items.map(({ code }) => code)).toEqual(["A"]);
+    expect(list.refused.map(({ row }) => row)).toEqual([2]);
+  });
+
   it("says of each item what the file says", () => {
     const list = readPriceList("Cost,Code,Pack,Supplier\n1,A,,\n2,B,5,Pit");
     expect([...list.said.values()]).toEqual([

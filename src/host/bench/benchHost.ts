@@ -40,9 +40,8 @@ export function createBenchHost(grid: BenchGrid): Host {
         throw new HostRefusal(`${areaName(refused.area)} holds results and is protected, so nothing was written.`);
       await grid.write(targets);
     },
-    select(place) {
+    async select(place) {
       grid.select(requireArea(place, ""));
-      return Promise.resolve();
     },
     selected: () => Promise.resolve(grid.selected()),
     async insertFormula(formula) {
