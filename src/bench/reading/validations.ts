@@ -1,4 +1,4 @@
-import type { ISheetDataValidationRule } from "@univerjs/core";
+import type { IRange, ISheetDataValidationRule } from "@univerjs/core";
 import type { DataValidation, Sheet } from "hucre";
 import { rangeOf } from "./conditional";
 import { fromFile } from "../../workbook/formulaText";
@@ -10,7 +10,10 @@ export function validationRules(sheet: Sheet): ISheetDataValidationRule[] {
   return (sheet.dataValidations ?? []).map((rule, index) => ({
     uid: `dv${index}`,
     type: rule.type,
-    ranges: rule.range.split(" ").flatMap((part) => rangeOf(part, sheet.name)),
+    ranges: rule.range
+      .split(" ")
+      .flatMap((part) => rangeOf(part, sheet.name))
+      .flatMap((range) => [range, ...mergesFrom(sheet, range)]),
     allowBlank: rule.allowBlank ?? true,
     ...criteria(rule),
     showErrorMessage: rule.showErrorMessage ?? true,
@@ -22,6 +25,25 @@ export function validationRules(sheet: Sheet): ISheetDataValidationRule[] {
     promptTitle: rule.inputTitle,
     ...(rule.type === "list" ? { showDropDown: true, renderMode: 1 } : {}),
   })) as ISheetDataValidationRule[];
+}
+
+/** The merged cells that begin in a range and reach beyond it: the list of one opens by a click anywhere in it. */
+function mergesFrom(sheet: Sheet, range: IRange): IRange[] {
+  return (sheet.merges ?? [])
+    .filter(
+      ({ startRow, startCol, endRow, endCol }) =>
+        startRow >= range.startRow &&
+        startRow <= range.endRow &&
+        startCol >= range.startColumn &&
+        startCol <= range.endColumn &&
+        (endRow > range.endRow || endCol > range.endColumn),
+    )
+    .map(({ startRow, startCol, endRow, endCol }) => ({
+      startRow,
+      endRow,
+      startColumn: startCol,
+      endColumn: endCol,
+    }));
 }
 
 function criteria(rule: DataValidation): Pick<ISheetDataValidationRule, "formula1" | "formula2" | "operator"> {
