@@ -95,8 +95,8 @@ export function limitsPage(catalogue: readonly Declaration[]): Page {
           the functions; values stay, and the bench works offline once it has been opened.
         </li>
         <li>
-          The bench changes what cells hold, and leaves the sheets as they are: pasting puts in values, without looks
-          and formulas, and charts are drawn in the pane.
+          The bench changes what cells hold, and leaves the sheets as they are: pasting puts in no looks, formulas that
+          you may change go in as formulas and protected results as their values, and charts are drawn in the pane.
         </li>
       </ul>
       <h2>Function by function</h2>

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import { readXlsx } from "hucre/xlsx";
+import { readXlsx, writeXlsx } from "hucre/xlsx";
 import type { BrowserContext } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { areaName, parseArea, type Area } from "../../src/host/address";
@@ -100,5 +100,43 @@ describeInBrowser("copying and pasting in the bench", () => {
     await bench.page.keyboard.press("Control+V");
     await bench.page.keyboard.press("Enter");
     await expect.poll(async () => (await held("Fall"))?.[0]?.[0]).toBe(3.25);
+  });
+
+  it("pastes a formula of a person's own as one that reads the cells beside it, and a cut one as it was", async () => {
+    const formula = 'A1*$A$1&IF(A1>2," ""more""","")';
+    const cells = new Map([
+      ["0,0", { value: 2 }],
+      ["1,0", { value: 3 }],
+      ["0,1", { value: "4", formula, formulaResult: "4" }],
+    ]);
+    const sheets = [
+      { name: "One", rows: [], cells },
+      { name: "Two", rows: [] },
+    ];
+    await bench.openFile("own.xlsx", await writeXlsx({ sheets }));
+    await bench.page.locator("#file-name", { hasText: "own.xlsx" }).waitFor();
+    const saved = async (sheet: string, key: string) => {
+      const book = await readXlsx(await bench.save(), { readStyles: true });
+      const cell = book.sheets.find(({ name }) => name === sheet)?.cells?.get(key);
+      return cell && [cell.formula ?? "", cell.formulaResult ?? cell.value];
+    };
+    await bench.goTo("One!B1");
+    await bench.page.keyboard.press("Control+C");
+    await paste("One!B2");
+    // 3 times 2, and 3 is more than 2.
+    expect(await saved("One", "1,1")).toEqual(['A2*$A$1&IF(A2>2," ""more""","")', '6 "more"']);
+    await bench.page.click("#undo");
+    await expect.poll(() => saved("One", "1,1")).toBeUndefined();
+    // To the left of A there is nothing to read.
+    await paste("One!A5");
+    expect(await saved("One", "4,0")).toEqual(['#REF!*$A$1&IF(#REF!>2," ""more""","")', "#REF!"]);
+    await bench.goTo("One!B1");
+    await bench.page.keyboard.press("Control+X");
+    await paste("One!D7");
+    expect(await saved("One", "6,3")).toEqual([formula, "4"]);
+    await bench.goTo("One!D7");
+    await bench.page.keyboard.press("Control+X");
+    await paste("Two!C2");
+    expect(await saved("Two", "1,2")).toEqual(['\'One\'!A1*\'One\'!$A$1&IF(\'One\'!A1>2," ""more""","")', "4"]);
   });
 });

@@ -136,6 +136,17 @@ export class GridModel {
     return spills;
   }
 
+  /** The cells, as "row,column", that the formula of a cell spills over, without its own. */
+  spilledFrom(sheet: string, row: number, column: number): string[] {
+    const area = this.formulas.getArrayFormulaRange()[UNIT]?.[this.sheetId(sheet)]?.[row]?.[column];
+    if (!area) return [];
+    const keys: string[] = [];
+    for (let r = area.startRow; r <= area.endRow; r++) {
+      for (let c = area.startColumn; c <= area.endColumn; c++) if (r !== row || c !== column) keys.push(`${r},${c}`);
+    }
+    return keys;
+  }
+
   /** Asked for once for every cell that is read, so not by way of the facade, which makes a new one each time. */
   private get book(): Workbook {
     const workbook = this.univer

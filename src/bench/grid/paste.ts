@@ -1,8 +1,9 @@
 import { ISheetClipboardService } from "@univerjs/preset-sheets-core";
 import { areaName, type Area } from "../../host/address";
 import type { Write } from "../../host/bench/benchGrid";
-import type { Grid } from "../../host/port";
+import type { CellValue } from "../../host/port";
 import type { EmbeddedGrid } from "./grid";
+import { copiedFormula, cutFormula } from "./movedFormula";
 import { pastedRows, spread } from "./pasted";
 import { writeCells } from "./write";
 
@@ -12,24 +13,31 @@ export interface Clipboard {
   readonly textContent?: string;
 }
 
+/** What a cell that is pasted holds in the place it comes to. */
+type Landing = (row: number, column: number) => CellValue;
+
 /** What was copied here, with what has to go when it was cut. */
 interface Copied {
-  readonly rows: Grid;
+  readonly rows: readonly (readonly Landing[])[];
   readonly cut: Area | undefined;
   /** What was cut is pasted once. */
   pasted(): void;
 }
 
 /**
- * Puts copied cells in as values, as if they were typed: their looks and formulas stay where they are. The library's own
- * pasting would bring looks along, which are not saved, and leave a formula standing under the pasted value.
+ * Puts copied cells in as if they were typed: formulas that a person may change as formulas, everything else as values,
+ * and all without their looks. The library's own pasting would bring looks along, which are not saved, and leave a
+ * formula standing under the pasted value.
  */
 export function paste(grid: EmbeddedGrid, clipboard: Clipboard): void {
   const selected = grid.selection.area();
-  const copied = copiedHere(grid, clipboard.htmlContent ?? "");
-  const rows = copied?.rows ?? pastedRows(clipboard.textContent ?? "");
-  if (!selected || rows.length === 0) return;
-  const { area, values } = spread(rows, grid.model.merged(selected) ? firstCell(selected) : selected);
+  if (!selected) return;
+  const place = grid.model.merged(selected) ? firstCell(selected) : selected;
+  const copied = copiedHere(grid, clipboard.htmlContent ?? "", place.sheet);
+  const rows = copied?.rows ?? pastedRows(clipboard.textContent ?? "").map((row) => row.map((value) => () => value));
+  if (rows.length === 0) return;
+  const { area, values: cells } = spread(rows, place);
+  const values = cells.map((row, down) => row.map((land, across) => land(area.top + down, area.left + across)));
   const size = grid.model.size(area.sheet);
   if (area.bottom >= size.rows || area.right >= size.columns) {
     grid.page.refused(`Nothing was pasted: ${areaName(area)} would go beyond the end of the sheet.`);
@@ -49,8 +57,11 @@ export function paste(grid: EmbeddedGrid, clipboard: Clipboard): void {
   grid.selection.select(area);
 }
 
-/** Cells that were copied in the bench, as they stand now: exact, where the copied text is rounded as shown. */
-function copiedHere(grid: EmbeddedGrid, html: string): Copied | undefined {
+/**
+ * Cells that were copied in the bench, as they stand now, for a place on the sheet `onto`: exact, where the copied text
+ * is rounded as shown.
+ */
+function copiedHere(grid: EmbeddedGrid, html: string, onto: string): Copied | undefined {
   const clipboard = grid.univer.__getInjector().get(ISheetClipboardService);
   const id = /data-copy-id="([^\s"]+)"/.exec(html)?.[1];
   const copied = id === undefined ? undefined : clipboard.copyContentCache().get(id);
@@ -62,10 +73,30 @@ function copiedHere(grid: EmbeddedGrid, html: string): Copied | undefined {
   if (!grid.model.hasSheet(sheet)) return undefined;
   const cut = copied.copyType === "CUT" ? area : undefined;
   return {
-    rows: grid.model.values(area),
+    rows: landings(grid, area, cut !== undefined, onto),
     cut,
     pasted: () => cut && clipboard.copyContentCache().del(id),
   };
+}
+
+function landings({ model, locks }: EmbeddedGrid, area: Area, cut: boolean, onto: string): Landing[][] {
+  const { sheet, top, left } = area;
+  const spilled = new Set<string>();
+  const rows = model.values(area).map((values, down) =>
+    values.map((value, across): Landing => {
+      const [row, column] = [top + down, left + across];
+      const formula = model.formula(sheet, row, column);
+      if (formula === "" || locks.isLocked({ sheet, top: row, left: column, bottom: row, right: column }))
+        return () => value;
+      for (const key of model.spilledFrom(sheet, row, column)) spilled.add(key);
+      if (!cut) return (toRow, toColumn) => copiedFormula(formula, toRow - row, toColumn - column);
+      return () => (sheet === onto ? formula : cutFormula(formula, sheet));
+    }),
+  );
+  // What a formula spills comes with it, and would stand in its way as values.
+  return rows.map((cells, down) =>
+    cells.map((land, across) => (spilled.has(`${top + down},${left + across}`) ? () => "" : land)),
+  );
 }
 
 function firstCell({ sheet, top, left }: Area): Area {

@@ -22,14 +22,17 @@ function asTyped(text: string): CellValue {
 }
 
 /** Where rows go: from the first selected cell on, and again wherever the selection holds them a whole number of times. */
-export function spread(rows: Grid, selected: Area): { readonly area: Area; readonly values: Grid } {
+export function spread<T>(
+  rows: readonly (readonly T[])[],
+  selected: Area,
+): { readonly area: Area; readonly values: T[][] } {
   const [height, width] = [rows.length, rows[0]?.length ?? 0];
   const down = times(selected.bottom - selected.top + 1, height);
   const across = times(selected.right - selected.left + 1, width);
   const { sheet, top, left } = selected;
   const area = { sheet, top, left, bottom: top + height * down - 1, right: left + width * across - 1 };
   const values = Array.from({ length: height * down }, (_, row) =>
-    Array.from({ length: width * across }, (_, column) => rows[row % height]?.[column % width] ?? ""),
+    Array.from({ length: width * across }, (_, column) => rows[row % height]?.[column % width] as T),
   );
   return { area, values };
 }

@@ -24,6 +24,7 @@ import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
 import "@univerjs/preset-sheets-drawing/lib/index.css";
 import { defaultTheme } from "@univerjs/themes";
+import { keepTextsOfMoved } from "./movedFormula";
 import type { Reasons } from "./reasons";
 import { rillDescriptions, rillFunctions } from "./rillFunctions";
 import { safeSort } from "./safeSort";
@@ -48,6 +49,7 @@ const ACCENT = {
 export function startUniver(container: HTMLElement, reasons: Reasons): { univer: Univer; api: FUniver } {
   orderBySpills();
   keepOrder();
+  keepTextsOfMoved();
   const univer = new Univer({
     theme: { ...defaultTheme, primary: ACCENT },
     locale: LocaleType.EN_US,
