@@ -56,18 +56,18 @@ describe("a table that may grow", () => {
     expect(book).toContain(`$B$${top + ROWS}</definedName>`);
   });
 
-  it("shows its free rows with the look of its column, and what stands above without it", () => {
+  it("has room for its free rows in the grid, with the look and the height that the file gives them", () => {
     const grid = toGrid(opened);
     const sheet = Object.values(grid.sheets)[0];
     expect(sheet?.rowCount).toBeGreaterThanOrEqual(top + ROWS);
-    const look = (id: unknown) => grid.styles[String(id)];
-    expect(look(sheet?.columnData?.[0]?.s)?.bg).toEqual({ rgb: `#${COLOR.input}` });
-    expect(look(sheet?.columnData?.[1]?.s)?.n).toEqual({ pattern: "#,##0.00" });
-    // The grid takes no form of numbers from a column.
-    const free = sheet?.cellData?.[top + 3];
-    expect(look(free?.[1]?.s)?.n).toEqual({ pattern: "#,##0.00" });
-    // The title has no fill of its own, and must not let the column's shine through.
-    expect(look(sheet?.cellData?.[0]?.[0]?.s)).toMatchObject({ bg: null, n: null });
+    const look = (column: number) => grid.styles[String(sheet?.columnData?.[column]?.custom?.look)];
+    expect(look(0)?.bg).toEqual({ rgb: `#${COLOR.input}` });
+    expect(look(1)?.n).toEqual({ pattern: "#,##0.00" });
+    // The columns themselves stay plain: they would shine through cells of the file that have no ground.
+    expect(sheet?.columnData?.[0]?.s).toBeUndefined();
+    // As many points as the file says, at 96 pixels to 72 points.
+    const points = Number(/defaultRowHeight="([\d.]+)"/.exec(sheetOf(opened.bytes))?.[1]);
+    expect(sheet?.defaultRowHeight).toBe(Math.round((points * 96) / 72));
   });
 
   it.each(["us-blank", "us-demo", "si-blank", "si-demo"])(

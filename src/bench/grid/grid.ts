@@ -13,6 +13,7 @@ import type { Picture } from "../saving/pictures";
 import { Calculation } from "./calculation";
 import { differing } from "./differing";
 import { Edits, type Edit } from "./edits";
+import { FreeCells } from "./freeCells";
 import { guard } from "./guard";
 import { knownFunctions } from "./knownFunctions";
 import { Listeners } from "./listeners";
@@ -53,6 +54,7 @@ export class EmbeddedGrid {
   readonly selection: Selection;
   readonly changes = new Listeners();
   locks = new Locks({ sheets: [] });
+  private readonly freeCells = new FreeCells();
   private signposts = new Signposts({ sheets: [] });
   private edits = new Edits(
     () => "",
@@ -108,10 +110,12 @@ export class EmbeddedGrid {
     this.resized = false;
     this.locks = new Locks(opened.workbook);
     this.signposts = new Signposts(opened.workbook);
+    this.freeCells.begin(opened.workbook, data);
     this.calculation.begin(storedSpills(opened.workbook));
     this.api.createWorkbook(data);
     if (first) {
       this.calculation.listen();
+      this.freeCells.listen(this.univer);
       keepWhatIsTyped(this.univer);
       forgetSheetsPutAway(this.univer);
     }

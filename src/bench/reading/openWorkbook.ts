@@ -1,12 +1,17 @@
 import { readXlsx, type Workbook } from "hucre/xlsx";
 import { damaged, FileRefusal, refuseUnreadable } from "../../workbook/file/refusal";
+import { Package } from "../saving/package";
+import { sheetParts } from "../saving/saveWorkbook";
 import { readColumnLooks } from "./columnLooks";
+import { usualSize, type UsualSize } from "./sizes";
 
 /** A workbook as it was opened: the file's own bytes stay, for saving writes into them. */
 export interface OpenedWorkbook {
   readonly fileName: string;
   readonly bytes: Uint8Array;
   readonly workbook: Workbook;
+  /** How large rows and columns are that say nothing themselves, by sheet; the reading library leaves it out. */
+  readonly usual: ReadonlyMap<string, UsualSize>;
 }
 
 const MOST_CELLS = 300_000;
@@ -23,6 +28,13 @@ export async function openWorkbook(fileName: string, bytes: Uint8Array): Promise
       `${fileName} holds ${cells.toLocaleString("en")} cells; the bench opens up to ${MOST_CELLS.toLocaleString("en")}.`,
     );
   }
-  readColumnLooks(bytes, workbook);
-  return { fileName, bytes, workbook };
+  const file = new Package(bytes);
+  const parts = sheetParts(file);
+  const usual = new Map<string, UsualSize>();
+  for (const sheet of workbook.sheets) {
+    const xml = file.text(parts.get(sheet.name) ?? "");
+    readColumnLooks(xml, sheet);
+    usual.set(sheet.name, usualSize(xml));
+  }
+  return { fileName, bytes, workbook, usual };
 }

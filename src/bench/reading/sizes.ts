@@ -1,12 +1,33 @@
 import type { Sheet } from "hucre";
+import { attribute } from "../saving/package";
 
-/** Pixels of a row and a column, and the letter size in points, where the file says nothing. */
-export const ROW_HEIGHT = 20;
-export const COLUMN_WIDTH = 64;
+/** Pixels of rows and columns for which the file gives no size. */
+export interface UsualSize {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** The sizes where the file says nothing at all, and the letter size in points. */
+export const USUAL: UsualSize = { row: 20, column: 64 };
 const LETTERS = 11;
 /** Row numbers and scroll bar beside the cells, in pixels. */
 const MARGIN = 66;
 const LEAST_ZOOM = 0.8;
+
+/** The size that a sheet gives to rows and columns that have none of their own. */
+export function usualSize(xml: string): UsualSize {
+  const said = /<(?:\w+:)?sheetFormatPr\b[^>]*>/.exec(xml)?.[0] ?? "";
+  const [points, letters] = [attribute(said, "defaultRowHeight"), attribute(said, "defaultColWidth")].map(Number);
+  return { row: points ? pixels(points) : USUAL.row, column: letters ? columnPixels(letters) : USUAL.column };
+}
+
+export function columnPixels(letters: number): number {
+  return Math.round(letters * 7 + 5);
+}
+
+function pixels(points: number): number {
+  return Math.round((points * 96) / 72);
+}
 
 /** The zoom at which the sheet's own columns fit the room, within what the eye can read. */
 export function fittingZoom(sheet: Sheet, room: number): number {
@@ -19,7 +40,7 @@ export function fittingZoom(sheet: Sheet, room: number): number {
 }
 
 /** Heights in pixels: the file's, or for rows without one what their largest letters and wrapped lines need. */
-export function rowHeights(sheet: Sheet): Record<number, { h?: number; ia?: number; hd?: number }> {
+export function rowHeights(sheet: Sheet, usual: number): Record<number, { h?: number; ia?: number; hd?: number }> {
   const heights: Record<number, { h?: number; ia?: number; hd?: number }> = {};
   for (const [key, { style, value }] of sheet.cells ?? []) {
     const [row = 0, column = 0] = key.split(",").map(Number);
@@ -27,10 +48,10 @@ export function rowHeights(sheet: Sheet): Record<number, { h?: number; ia?: numb
     const width = (sheet.columns?.[column]?.width ?? 8.4) * (LETTERS / (style?.font?.size ?? LETTERS));
     const lines = style?.alignment?.wrapText && typeof value === "string" ? Math.ceil(value.length / width) : 1;
     const needed = value === null ? 0 : Math.ceil(line * lines);
-    if (needed > (heights[row]?.h ?? ROW_HEIGHT)) heights[row] = { h: needed, ia: 0 };
+    if (needed > (heights[row]?.h ?? usual)) heights[row] = { h: needed, ia: 0 };
   }
   for (const [row, { height, hidden }] of sheet.rowDefs ?? []) {
-    if (height) heights[row] = { h: Math.round((height * 96) / 72), ia: 0 };
+    if (height) heights[row] = { h: pixels(height), ia: 0 };
     if (hidden) heights[row] = { ...heights[row], hd: 1 };
   }
   return heights;

@@ -35,10 +35,10 @@ export class StyleTable {
 
   constructor(private readonly themeColors: readonly string[] = []) {}
 
-  /** The id of a format, with `more` over it and `under` beneath it; undefined for the plain one. */
-  idOf(style: CellStyle | undefined, more?: IStyleData, under?: IStyleData): string | undefined {
-    if (!style && !more && !under) return undefined;
-    const converted = { ...under, ...this.convert(style ?? {}), ...more };
+  /** The id of a format, with `more` over it; undefined for the plain one. */
+  idOf(style: CellStyle | undefined, more?: IStyleData): string | undefined {
+    if (!style && !more) return undefined;
+    const converted = { ...this.convert(style ?? {}), ...more };
     const key = JSON.stringify(converted);
     if (key === "{}") return undefined;
     let id = this.ids.get(key);

@@ -7,7 +7,7 @@ import { conditionalRules } from "./conditional";
 import { formulaOf, plainValue } from "./contents";
 import { fromFile } from "../../workbook/formulaText";
 import { sheetId } from "./sheetId";
-import { COLUMN_WIDTH, fittingZoom, ROW_HEIGHT, rowHeights } from "./sizes";
+import { columnPixels, fittingZoom, rowHeights, USUAL, type UsualSize } from "./sizes";
 import { StyleTable } from "./styles";
 import type { Unworkable } from "./unworkable";
 import { validationRules } from "./validations";
@@ -15,16 +15,12 @@ import { validationRules } from "./validations";
 const TEXT = 1;
 const NUMBER = 2;
 const BOOLEAN = 3;
-/** How a cell with a list shows its text; left to itself, the list wraps it. */
-const ONE_LINE: IStyleData = { tb: 2 };
+/** How a cell with a list shows its text: on one line, where the list would wrap it, and without indentation, for its arrow takes room. */
+const LISTED: IStyleData = { tb: 2, pd: { l: 4, r: 0 } };
 const SPARE_ROWS = 20;
 const SPARE_COLUMNS = 4;
 const LEAST_ROWS = 40;
 const LEAST_COLUMNS = 12;
-/** The grid lets what a cell does not say shine through from its column, a file does not. */
-const NOTHING: IStyleData = { bg: null, bd: null, n: null, ht: null, vt: null, tb: null, pd: null } as object;
-/** Rows in which a growing table shows numbers and days in its own form; typed ones beyond show as the grid likes. */
-const FORMED_ROWS = 500;
 /** Rows shown of a table that may grow, at most. */
 const MOST_ROWS = 25_000;
 
@@ -50,7 +46,7 @@ function lowest(areas: readonly (Area | undefined)[]): number {
  * Formulas that are `unworkable` here are shown by their stored results.
  */
 export function toGrid(
-  { workbook, fileName }: OpenedWorkbook,
+  { workbook, fileName, usual }: OpenedWorkbook,
   room = Infinity,
   unworkable: Unworkable = new Map(),
 ): IWorkbookData {
@@ -58,7 +54,13 @@ export function toGrid(
   const dates1904 = workbook.dateSystem === "1904";
   const sheets = workbook.sheets.map((sheet, index) => ({
     zoomRatio: fittingZoom(sheet, room),
-    ...sheetData(sheet, sheetId(index), styles, dates1904, lastNamedRow(sheet, workbook), unworkable.get(sheet.name)),
+    ...sheetData(sheet, sheetId(index), {
+      styles,
+      dates1904,
+      leastRows: lastNamedRow(sheet, workbook),
+      usual: usual.get(sheet.name) ?? USUAL,
+      unworkable: unworkable.get(sheet.name),
+    }),
   }));
   const names = (workbook.namedRanges ?? []).filter((entry) => !entry.name.startsWith("_xl"));
   const byId = <T>(rules: (sheet: Sheet) => T): Record<string, T> =>
@@ -94,13 +96,18 @@ export function toGrid(
   };
 }
 
+interface Setting {
+  readonly styles: StyleTable;
+  readonly dates1904: boolean;
+  readonly leastRows: number;
+  readonly usual: UsualSize;
+  readonly unworkable: ReadonlySet<string> | undefined;
+}
+
 function sheetData(
   sheet: Sheet,
   id: string,
-  styles: StyleTable,
-  dates1904: boolean,
-  leastRows: number,
-  unworkable?: ReadonlySet<string>,
+  { styles, dates1904, leastRows, usual, unworkable }: Setting,
 ): Partial<IWorksheetData> & { id: string } {
   const cellData: Record<number, Record<number, ICellData>> = {};
   let rows = 0;
@@ -108,12 +115,12 @@ function sheetData(
   const spilled = spilledCells(sheet);
   const covered = coveredCells(sheet);
   const listed = listCells(sheet);
-  const under = (sheet.columns ?? []).some(({ style }) => style) ? NOTHING : undefined;
+  const grows = (sheet.columns ?? []).some(({ style }) => style);
   const put = (row: number, column: number, cell: Cell | undefined, plain: CellValue): void => {
     const key = `${row},${column}`;
     const content =
       spilled.has(key) || covered.has(key) ? {} : shownCell(cell, plain, dates1904, !unworkable?.has(key));
-    const style = styles.idOf(cell?.style, listed.has(key) ? ONE_LINE : undefined, under);
+    const style = styles.idOf(cell?.style, listed.has(key) ? LISTED : undefined);
     if (style !== undefined) content.s = style;
     if (Object.keys(content).length === 0) return;
     (cellData[row] ??= {})[column] = content;
@@ -123,13 +130,7 @@ function sheetData(
   sheet.rows.forEach((cells, row) =>
     cells.forEach((value, column) => put(row, column, sheet.cells?.get(`${row},${column}`), value)),
   );
-  const grown = Math.max(leastRows, under ? lastRuledRow(sheet) : 0);
-  // The grid takes colours from a column, but the form of numbers and days only from the cell itself.
-  for (let row = rows; row < Math.min(grown, rows + FORMED_ROWS); row++) {
-    (sheet.columns ?? []).forEach(({ style }, column) => {
-      if (style?.numFmt) (cellData[row] ??= {})[column] = { s: styles.idOf(style) };
-    });
-  }
+  const grown = Math.max(leastRows, grows ? lastRuledRow(sheet) : 0);
   const { freezePane } = sheet;
   return {
     id,
@@ -141,15 +142,16 @@ function sheetData(
       (sheet.columns ?? []).map(({ width, hidden, style }, index) => [
         index,
         {
-          ...(style ? { s: styles.idOf(style) } : {}),
-          ...(width ? { w: Math.round(width * 7 + 5) } : {}),
+          // Not as the column's own look, see FreeCells.
+          ...(style ? { custom: { look: styles.idOf(style) } } : {}),
+          ...(width ? { w: columnPixels(width) } : {}),
           ...(hidden ? { hd: 1 } : {}),
         },
       ]),
     ),
-    rowData: rowHeights(sheet),
-    defaultRowHeight: ROW_HEIGHT,
-    defaultColumnWidth: COLUMN_WIDTH,
+    rowData: rowHeights(sheet, usual.row),
+    defaultRowHeight: usual.row,
+    defaultColumnWidth: usual.column,
     mergeData: (sheet.merges ?? []).map(({ startRow, endRow, startCol, endCol }) => ({
       startRow,
       endRow,
