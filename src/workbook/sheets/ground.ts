@@ -3,7 +3,7 @@ import { defineSheet } from "../layout";
 import { balance, slopes } from "./groundParts/balance";
 import { berm } from "./groundParts/berm";
 import { checks, contribute } from "./groundParts/checks";
-import { backfill, pit, shelves, trench } from "./groundParts/digging";
+import { backfill, machine, pit, shelves, trench } from "./groundParts/digging";
 
 /** What is dug, what the berm takes, and what leaves or comes by truck; bank, loose and compacted kept apart. */
 export const ground = defineSheet({
@@ -12,6 +12,7 @@ export const ground = defineSheet({
   build(s, job) {
     s.title("Ground", "Add room to work and the pipe trench; spoil, berm and truckloads follow.");
     s.caution(DIGGING_CAUTION);
+    machine(s);
     pit(s);
     trench(s, job);
     shelves(s, job);

@@ -47,7 +47,7 @@ function heading(s: SheetLayout): void {
   });
   // An estimate that is not finished must not look like an offer.
   s.put(s.row + 2, 1, {
-    formula: `=IF(ChecksToFix=0,"","Draft, not to be signed: "&ChecksToFix&" checks on Start must be mended first.")`,
+    formula: `=IF(ChecksToFix=0,"","Draft, not to be signed: "&IF(ChecksToFix=1,"a check",ChecksToFix&" checks")&" on Start must be mended first.")`,
     style: "plain",
     look: { bold: true, color: STYLE.caution.color },
     name: "QuoteDraft",

@@ -72,6 +72,7 @@ describe("Quote", () => {
     expect(tried.value("QuoteDraft")).toBe("");
     const unfinished = await demo({ ChecksToFix: 3 });
     expect(unfinished.value("QuoteDraft")).toMatch(/^Draft, not to be signed: 3 checks/);
+    expect((await demo({ ChecksToFix: 1 })).value("QuoteDraft")).toMatch(/^Draft, not to be signed: a check on/);
   });
 
   it("offers every option with its price, and the quoted one in full", () => {

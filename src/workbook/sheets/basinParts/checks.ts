@@ -27,7 +27,7 @@ export function basinChecks(s: SheetLayout, job: Job): void {
   s.check({
     label: "Check valve on the route",
     value: `=${valves}`,
-    limit: "as said above",
+    limit: `=IF(CheckValve="no",0,1)`,
     ok: `OR(CheckValve="no",${valves}>0)`,
     cure: "Count it among the fittings on Pump, or say no here.",
     fix: "CheckValve",

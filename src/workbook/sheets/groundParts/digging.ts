@@ -1,8 +1,8 @@
 import type { Job, SheetLayout } from "../../layout";
 
-/** The basin pit, with room to work and bedding. */
-export function pit(s: SheetLayout): void {
-  s.section("Basin pit");
+/** The machine, which must come in before it can dig. */
+export function machine(s: SheetLayout): void {
+  s.section("Machine");
   s.input({
     name: "MachineWidth",
     label: "Widest machine that must pass",
@@ -13,6 +13,11 @@ export function pit(s: SheetLayout): void {
     message: "Width over tracks, wheels or bucket, whichever is widest; blank where all is done by hand.",
     optional: true,
   });
+}
+
+/** The basin pit, with room to work and bedding. */
+export function pit(s: SheetLayout): void {
+  s.section("Basin pit");
   s.input({
     name: "PitMargin",
     label: "Room to work on each side",

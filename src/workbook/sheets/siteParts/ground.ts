@@ -53,6 +53,8 @@ export function ground(s: SheetLayout): void {
     180,
     true,
   );
+  // Room for what is said of most sites, blank or filled.
+  s.roomFor(s.row - 1, 3);
   s.input({
     name: "AccessWidth",
     label: "Narrowest point of the way in",
