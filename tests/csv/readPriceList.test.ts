@@ -54,6 +54,12 @@ describe("what a price list may hold besides", () => {
     expect(list.refused.map(({ row }) => row)).toEqual([2]);
   });
 
+  it("is blanks around a cell", () => {
+    expect(readPriceList(" Code ;\tCost ; Unit\n A ; 2 ; ton ").items).toMatchObject([
+      { code: "A", cost: 2, unit: "ton" },
+    ]);
+  });
+
   it("says of each item what the file says", () => {
     const list = readPriceList("Cost,Code,Pack,Supplier\n1,A,,\n2,B,5,Pit");
     expect([...list.said.values()]).toEqual([

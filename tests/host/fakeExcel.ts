@@ -126,15 +126,16 @@ class FakeContext {
     };
     const unprotect = (): void => {
       if (here().password) throw excelError("AccessDenied");
-      here().protected = false;
+      Object.assign(here(), { protected: false, allows: {} });
     };
     return this.object(() => find() && { name: here().name }, {
       activate: () => this.later(() => (book.selection = { ...book.selection, sheet: here().name })),
       getRange: (address: string) => this.range(() => requireArea(address, here().name)),
       getUsedRangeOrNullObject: () => this.range(() => usedArea(here())),
-      protection: this.object(() => ({ protected: here().protected, options: {} }), {
+      protection: this.object(() => ({ protected: here().protected, options: here().allows }), {
         unprotect: () => this.later(unprotect),
-        protect: () => this.later(() => (here().protected = true)),
+        protect: (allows: FakeSheet["allows"]) =>
+          this.later(() => Object.assign(here(), { protected: true, allows: allows ?? {} })),
       }),
       shapes: this.object(() => ({ items: here().pictures.map(({ top = 0 }) => ({ top, height: PICTURE_HEIGHT })) }), {
         addImage: () => this.picture(here),

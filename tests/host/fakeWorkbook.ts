@@ -13,6 +13,8 @@ export interface FakeSheet {
   readonly cells: Map<string, FakeCell>;
   protected: boolean;
   password?: boolean;
+  /** What the protection leaves to the user. */
+  allows: Readonly<Record<string, boolean>>;
   readonly pictures: { title: string; alt?: string; left?: number; top?: number }[];
 }
 
@@ -42,7 +44,13 @@ export class FakeWorkbook {
   readonly selectionListeners = new Set<() => Promise<void>>();
 
   addSheet(name: string, cells: Readonly<Record<string, FakeCell>> = {}, isProtected = false): FakeSheet {
-    const sheet: FakeSheet = { name, cells: new Map(Object.entries(cells)), protected: isProtected, pictures: [] };
+    const sheet: FakeSheet = {
+      name,
+      cells: new Map(Object.entries(cells)),
+      protected: isProtected,
+      allows: {},
+      pictures: [],
+    };
     this.sheets.push(sheet);
     if (this.selection.sheet === "") this.selection = { ...this.selection, sheet: name };
     return sheet;

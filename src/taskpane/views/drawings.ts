@@ -13,6 +13,7 @@ export function drawingsView(desk: Desk): View {
     ...DRAWINGS.map(({ title }, index) => make("option", { value: index }, title)),
   );
   const sheet = make("div", { class: "drawing" });
+  const note = make("p", { class: "quiet", role: "status" });
   const large = make("div", { class: "drawing" });
   const enlarged = make("dialog", { class: "enlarged ours", "aria-label": "Drawing, enlarged" });
   enlarged.append(
@@ -26,11 +27,11 @@ export function drawingsView(desk: Desk): View {
 
   /** Shows a drawing, or words in its place; nothing can be saved or placed that is not in sight. */
   function show(drawn: typeof shown, words = ""): void {
-    actions.hidden = drawn === undefined;
+    actions.hidden = sheet.hidden = drawn === undefined;
+    note.textContent = words;
     if (drawn && drawn.svg === shown?.svg) return;
     shown = drawn;
-    sheet.replaceChildren(drawn ? picture(drawn.svg) : make("p", { class: "quiet" }, words));
-    large.replaceChildren(...(drawn ? [picture(drawn.svg)] : []));
+    for (const frame of [sheet, large]) frame.replaceChildren(...(drawn ? [picture(drawn.svg)] : []));
   }
 
   async function refresh(): Promise<void> {
@@ -85,6 +86,7 @@ export function drawingsView(desk: Desk): View {
       make("h2", {}, "Drawings"),
       make("label", { for: "drawing" }, "Drawing"),
       choice,
+      note,
       sheet,
       actions,
       enlarged,
