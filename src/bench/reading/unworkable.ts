@@ -25,9 +25,11 @@ function inSheet({ cells }: Sheet, knows: (name: string) => boolean): Set<string
 
 export function isWorkable(formula: string, knows: (name: string) => boolean): boolean {
   const bare = formula.replace(/"(?:[^"]|"")*"/g, '""');
-  // "[1]Prices!B4" and "'[1]Own prices'!B4" read a workbook that is not here; "Table[Column]" reads this one.
+  // "[1]Prices!B4" and "'[1]Own prices'!B4" read a workbook that is not here.
   if (/(?:^|[^\w\]])'?\[\d+\]/.test(bare)) return false;
   const plain = bare.replace(/'(?:[^']|'')*'!/g, "");
+  // "Prices[Cost]" reads a column of a table by its heading; the bench has no tables.
+  if (/[\p{L}\p{N}_.]\[/u.test(plain)) return false;
   // The engine works "A1:INDEX(...)" out once, and then follows no change of where it ends.
   if (/:\s*[A-Za-z_.]+\(|\)\s*:/.test(plain)) return false;
   // In these, a name before "(" can be one that the formula itself makes.
