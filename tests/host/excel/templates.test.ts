@@ -1,0 +1,87 @@
+import { strToU8, unzipSync, zipSync } from "fflate";
+import { beforeEach, describe, expect, it, vi } from "vitest";
+import type { Host } from "../../../src/host/port";
+import type { FakeWorkbook } from "../fakeWorkbook";
+import { smallTemplate } from "../smallTemplate";
+import { openBook, task } from "./book";
+
+let book: FakeWorkbook;
+let host: Host;
+
+beforeEach(() => {
+  ({ book, host } = openBook());
+});
+
+describe("templates", () => {
+  it("open in a new workbook", async () => {
+    const bytes = await smallTemplate();
+    expect((await host.takeTemplate({ file: "job.xlsx", bytes }, "open", task)).said).toContain("new Excel window");
+    expect(book.opened).toHaveLength(1);
+  });
+
+  it("rebuild the names that an insertion broke", async () => {
+    book.breaksNames = ["Fall"];
+    book.names.delete("StaticLift");
+    book.sheets.splice(0, 1);
+    const report = await host.takeTemplate({ file: "job.xlsx", bytes: await smallTemplate() }, "insert", task);
+    expect(report).toMatchObject({ mended: ["Fall"], broken: [] });
+    expect(book.names.get("Fall")).toBe("Site!$B$4");
+    expect(report.said).toContain("3 sheets");
+  });
+
+  it("have the formulas that came without their functions entered again", async () => {
+    book.sheets.splice(0, 1);
+    book.names.delete("StaticLift");
+    book.bringsUnbound = true;
+    const report = await host.takeTemplate({ file: "job.xlsx", bytes: await smallTemplate() }, "insert", task);
+    expect(report.said).toContain("3 of 3 formulas were entered again");
+    expect(book.cell("Pump!A1")?.formula).toBe("=RILL.FTIN(2)");
+  });
+
+  it("go into Excel on the web without their charts", async () => {
+    (Office.context as { platform: unknown }).platform = Office.PlatformType.OfficeOnline;
+    book.sheets.splice(0);
+    book.names.clear();
+    const bytes = zipSync({ ...unzipSync(await smallTemplate()), "xl/charts/chart1.xml": strToU8("<c:chart/>") });
+    const insert = vi.spyOn(book, "insert");
+    const report = await host.takeTemplate({ file: "job.xlsx", bytes }, "insert", task);
+    expect(report.said).toContain("takes no charts along");
+    const parts = Object.keys(unzipSync(insert.mock.calls[0]?.[0] ?? new Uint8Array()));
+    expect(parts).toContain("xl/workbook.xml");
+    expect(parts).not.toContain("xl/charts/chart1.xml");
+  });
+
+  it("are not inserted beside a sheet or name of the same name", async () => {
+    const bytes = await smallTemplate();
+    await expect(host.takeTemplate({ file: "job.xlsx", bytes }, "insert", task)).rejects.toThrow(
+      "already has a sheet Pump",
+    );
+    expect(book.sheets).toHaveLength(2);
+  });
+
+  it.each([
+    ["a sheet", () => book.addSheet("site"), "already has a sheet site"],
+    ["a name", () => book.names.set("FALL", "Own!$A$1"), "already has the name FALL"],
+  ])("are not inserted beside %s that differs in case only", async (_, clash, said) => {
+    book.sheets.splice(0, 1);
+    book.names.delete("StaticLift");
+    clash();
+    await expect(host.takeTemplate({ file: "job.xlsx", bytes: await smallTemplate() }, "insert", task)).rejects.toThrow(
+      said,
+    );
+  });
+
+  it("say that formulas remain to be looked through when that was stopped", async () => {
+    book.sheets.splice(0, 1);
+    book.names.delete("StaticLift");
+    book.bringsUnbound = true;
+    const stopped = new AbortController();
+    const progress = (): void => stopped.abort();
+    const report = await host.takeTemplate({ file: "job.xlsx", bytes: await smallTemplate() }, "insert", {
+      ...task,
+      signal: stopped.signal,
+      progress,
+    });
+    expect(report.said).toContain("1 of 1 formulas were entered again. Press Repair formulas under Help");
+  });
+});
