@@ -15,6 +15,7 @@ import { differing } from "./differing";
 import { Edits, type Edit } from "./edits";
 import { FreeCells } from "./freeCells";
 import { guard } from "./guard";
+import { keys } from "./keys";
 import { knownFunctions } from "./knownFunctions";
 import { Listeners } from "./listeners";
 import { Locks } from "./locks";
@@ -24,7 +25,7 @@ import { PictureLayer } from "./pictureLayer";
 import { Reasons } from "./reasons";
 import { Selection } from "./selection";
 import { Signposts } from "./signposts";
-import { forgetSheetsPutAway, keepWhatIsTyped, startUniver } from "./univer";
+import { forgetSheetsPutAway, keepWhatIsTyped, startUniver, takeDaysAsShown } from "./univer";
 import { withEdits } from "./workingCopy";
 
 /** What the page does for the grid. */
@@ -90,6 +91,7 @@ export class EmbeddedGrid {
       paste: (clipboard) => paste(this, clipboard),
       resized: () => (this.resized = true),
     });
+    keys(this);
     api.addEvent(api.Event.CellClicked, ({ worksheet, row, column }) => {
       const place = this.signposts.link(worksheet.getSheetName(), row, column);
       const area = place && resolvePlace(place, this.model.names());
@@ -118,6 +120,7 @@ export class EmbeddedGrid {
       this.freeCells.listen(this.univer);
       keepWhatIsTyped(this.univer);
       forgetSheetsPutAway(this.univer);
+      takeDaysAsShown(this.univer);
     }
     await this.calculation.opened();
     // The first pass may take a cell before one it reads; whatever differs from the file is looked at again.

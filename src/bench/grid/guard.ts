@@ -21,6 +21,10 @@ const FOR_THE_EYE = new Set(
 );
 const SHEET_COMMAND = "sheet.command.";
 const PASTE = "paste-by-short-key";
+const STEP = "move-selection";
+const STEP_BY_ENTER_OR_TAB = "move-selection-enter-tab";
+/** Up and to the left, as the library numbers them. */
+const BACKWARDS: readonly unknown[] = [0, 3];
 const CONTENT_MUTATION = "sheet.mutation.set-range-values";
 
 interface Parts {
@@ -34,6 +38,10 @@ interface Parts {
   paste(clipboard: Clipboard): void;
   /** Columns or rows were made wider or higher. */
   resized(): void;
+}
+
+interface Step {
+  readonly direction: unknown;
 }
 
 interface Mutation {
@@ -64,6 +72,10 @@ export function guard({ api, sheetName, isLocked, touched, refused, paste, resiz
     if (name === PASTE) {
       event.cancel = true;
       paste(event.params as Clipboard);
+    } else if (name === STEP_BY_ENTER_OR_TAB && BACKWARDS.includes((event.params as Step).direction)) {
+      // With Shift, the library's own step from a single cell leaves nothing selected.
+      event.cancel = true;
+      void api.executeCommand(SHEET_COMMAND + STEP, { direction: (event.params as Step).direction });
     } else if (FOR_THE_EYE.has(name)) resized();
     else if (!ALLOWED.has(name)) {
       event.cancel = true;

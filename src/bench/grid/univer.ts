@@ -13,6 +13,7 @@ import formatLocale from "@univerjs/preset-sheets-conditional-formatting/locales
 import { IEditorBridgeService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import coreLocale from "@univerjs/preset-sheets-core/locales/en-US";
 import {
+  DataValidatorRegistryService,
   SheetsDataValidationValidatorService,
   UniverSheetsDataValidationPreset,
 } from "@univerjs/preset-sheets-data-validation";
@@ -108,4 +109,13 @@ export function forgetSheetsPutAway(univer: Univer): void {
   const checkRanges = validator.validatorRanges.bind(validator);
   validator.validatorRanges = (unit, sheet, ranges) =>
     stands(unit, sheet) ? checkRanges(unit, sheet, ranges) : Promise.resolve([]);
+}
+
+/** The library reads a day as the cell shows it, month first: 15/03/2026 would be none. A number is a day as it is. */
+export function takeDaysAsShown(univer: Univer): void {
+  const days = univer.__getInjector().get(DataValidatorRegistryService).getValidatorItem("date");
+  if (!days) return;
+  const isDay = days.isValidType.bind(days);
+  days.isValidType = (cell, formula, rule) =>
+    typeof cell.value === "number" ? Promise.resolve(true) : isDay(cell, formula, rule);
 }
