@@ -14,7 +14,7 @@ export const reconcile = defineSheet({
   order: 17,
   turn: 1,
   build(s) {
-    s.widths([18, 15, 14, 7, 9, 9, 11, 9, 9, 9, 10, 9, 9, 8, 40]);
+    s.widths([18, 15, 14, 7, 9, 9, 12.2, 9, 9, 9, 10, 9, 9, 8, 40]);
     s.title(
       "Reconcile",
       "Read the verdicts before you pay: every order, ticket and invoice of Orders and Receipts is squared here.",
