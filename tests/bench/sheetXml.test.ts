@@ -35,6 +35,74 @@ describe("patching a sheet", () => {
     expect(patchSheetXml(before, patches({ "0,0": { value: "a" } }), ["a", "b"])).toContain('t="inlineStr"');
   });
 
+  // The patch's value on the right is what a reader must find; nothing of the old may be taken for it.
+  it.each<[string, string, CellPatch, string]>([
+    ["another number", "<c r='A1'><f>X</f><v>1</v></c>", { value: 2 }, '<c r="A1"><f>X</f><v>2</v></c>'],
+    [
+      "a number that was text",
+      '<c r="A1" t="str"><f>X</f><v>5</v></c>',
+      { value: 5 },
+      '<c r="A1"><f>X</f><v>5</v></c>',
+    ],
+    [
+      "a number hardly different",
+      '<c r="A1"><f>X</f><v>0.001</v></c>',
+      { value: 0.0010000001 },
+      '<c r="A1"><f>X</f><v>0.0010000001</v></c>',
+    ],
+    [
+      "a text where a number was",
+      '<c r="A1"><f>X</f><v>5</v></c>',
+      { value: "a<b" },
+      '<c r="A1" t="str"><f>X</f><v>a&lt;b</v></c>',
+    ],
+    [
+      "no longer true",
+      '<c r="A1" t="b"><f>X</f><v>1</v></c>',
+      { value: false },
+      '<c r="A1" t="b"><f>X</f><v>0</v></c>',
+    ],
+    [
+      "a number where it was true",
+      '<c r="A1" t="b"><f>X</f><v>1</v></c>',
+      { value: 1 },
+      '<c r="A1"><f>X</f><v>1</v></c>',
+    ],
+    ["a spill's value in a cell that held none", '<c r="A1" s="3"/>', { value: 7 }, '<c r="A1" s="3"><v>7</v></c>'],
+    ["nothing where a text stood", '<c r="A1" t="inlineStr"><is><t>x</t></is></c>', { value: "" }, '<c r="A1"/>'],
+    [
+      "another formula with the same result",
+      '<c r="A1"><f>B1+1</f><v>2</v></c>',
+      { value: 2, formula: "B1*2" },
+      '<c r="A1"><f>B1*2</f><v>2</v></c>',
+    ],
+    [
+      "the result typed in place of its formula",
+      '<c r="A1"><f>B1+1</f><v>2</v></c>',
+      { value: 2, formula: null },
+      '<c r="A1"><v>2</v></c>',
+    ],
+  ])("writes %s", (_, cell, patch, written) => {
+    const before = sheet(`<row r="1">${cell.replace(/'/g, '"')}</row>`);
+    expect(patchSheetXml(before, patches({ "0,0": patch }))).toBe(sheet(`<row r="1">${written}</row>`));
+  });
+
+  it.each([
+    ["true", '<c r="A1" t="b"><f>X</f><v>1</v></c>', true],
+    ["false", '<c r="A1" t="b"><f>X</f><v>0</v></c>', false],
+    ["blank", '<c r="A1" s="3"/>', ""],
+    ["an error", '<c r="A1" t="e"><f>X</f><v>#N/A</v></c>', "#N/A"],
+  ])("leaves %s as it stands", (_, cell, value) => {
+    const before = sheet(`<row r="1">${cell}</row>`);
+    expect(patchSheetXml(before, patches({ "0,0": { value } }))).toBe(before);
+  });
+
+  it("keeps line ends between rows and cells, and finds rows that say no number", () => {
+    const rows = (value: number): string =>
+      `\n  <row>\n    <c r="A1"><v>1</v></c>\n    <c r="B1"><v>2</v></c>\n  </row>\n  <row><c><v>3</v></c></row>\n  <row>\n    <c><v>${value}</v></c>\n    <c><v>5</v></c>\n  </row>\n`;
+    expect(patchSheetXml(sheet(rows(4)), patches({ "2,0": { value: 9, formula: null } }))).toBe(sheet(rows(9)));
+  });
+
   it("stores a result by its kind", () => {
     const before = sheet(
       '<row r="1"><c r="A1" s="2"><f>X</f><v>1</v></c><c r="B1" t="str"><f>Y</f><v>a</v></c><c r="C1"><f>Z</f><v>1</v></c></row>',

@@ -35,7 +35,8 @@ class FakeContext {
     });
     return {
       names: this.object(() => ({ items: [...book.names.keys()].map(name) }), {
-        add: (key: string, reference: string) => this.later(() => book.names.set(key, reference.replace(/^=/, ""))),
+        add: (key: string, reference: string) =>
+          this.later(() => book.names.set(key, book.losesNames ? "#REF!" : reference.replace(/^=/, ""))),
       }),
       worksheets: this.worksheets(),
       settings: {
@@ -236,6 +237,7 @@ export function installFakeExcel(book: FakeWorkbook, ready: () => Promise<void> 
         return result;
       },
       createWorkbook: (text: string) => {
+        if (book.refuses !== undefined) return Promise.reject(excelError(book.refuses));
         book.opened.push(text);
         return Promise.resolve();
       },

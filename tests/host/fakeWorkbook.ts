@@ -36,6 +36,8 @@ export class FakeWorkbook {
   syncs = 0;
   /** Names that an insertion leaves broken, as hosts do now and then. */
   breaksNames: readonly string[] = [];
+  /** Whether names stay broken although they are entered again. */
+  losesNames = false;
   /** Whether inserted formulas come without their functions, as where these were not ready yet. */
   bringsUnbound = false;
   /** The code with which every request fails, until it is taken away. */

@@ -47,7 +47,7 @@ async function insertTemplate({ bytes, file: name }: Template, task: Task): Prom
     const said =
       `The job's ${contents.sheets.length} sheets are in this workbook.` +
       (takesCharts() ? "" : " Excel on the web takes no charts along; the pane draws them.") +
-      (mended.length > 0 ? ` ${mended.length} names were rebuilt.` : "") +
+      (mended.length > 0 ? ` Names rebuilt: ${mended.join(", ")}.` : "") +
       (broken.length > 0 ? ` These names could not be rebuilt: ${broken.join(", ")}. Download the file instead.` : "");
     return { said, mended, broken };
   });

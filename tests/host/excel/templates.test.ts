@@ -1,6 +1,7 @@
 import { strToU8, unzipSync, zipSync } from "fflate";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import type { Host } from "../../../src/host/port";
+import { createExcelHost } from "../../../src/host/excel/excelHost";
 import type { FakeWorkbook } from "../fakeWorkbook";
 import { smallTemplate } from "../smallTemplate";
 import { openBook, task } from "./book";
@@ -13,6 +14,29 @@ beforeEach(() => {
 });
 
 describe("templates", () => {
+  // Sheets of a file can be inserted from ExcelApi 1.13 on, and never on a tablet; a new workbook opens from 1.8 on.
+  it.each([
+    ["PC", 1.13, ["download", "open", "insert"]],
+    ["OfficeOnline", 1.13, ["download", "open", "insert"]],
+    ["Mac", 1.12, ["download", "open"]],
+    ["iOS", 1.17, ["download", "open"]],
+    ["PC", 1.7, ["download"]],
+  ])("are taken on %s with ExcelApi %d in the ways it has", (platform, newest, ways) => {
+    const minor = (version: number | string): number => Number(String(version).split(".")[1]);
+    const isSetSupported = (set: string, least: string): boolean => set === "ExcelApi" && minor(least) <= minor(newest);
+    Object.assign(Office.context, { platform, requirements: { isSetSupported } });
+    expect(createExcelHost().templateWays).toEqual(ways);
+  });
+
+  it("say what to do where Excel opens no new workbook, or a link does it", async () => {
+    const template = { file: "job.xlsx", bytes: new Uint8Array([1]) };
+    book.refuses = "GeneralException";
+    await expect(host.takeTemplate(template, "open", task)).rejects.toThrow(
+      "Excel could not open a new workbook; download the file and open it instead.",
+    );
+    await expect(host.takeTemplate(template, "download", task)).rejects.toThrow("Use the download link");
+  });
+
   it("open in a new workbook", async () => {
     const bytes = await smallTemplate();
     expect((await host.takeTemplate({ file: "job.xlsx", bytes }, "open", task)).said).toContain("new Excel window");
@@ -26,7 +50,17 @@ describe("templates", () => {
     const report = await host.takeTemplate({ file: "job.xlsx", bytes: await smallTemplate() }, "insert", task);
     expect(report).toMatchObject({ mended: ["Fall"], broken: [] });
     expect(book.names.get("Fall")).toBe("Site!$B$4");
-    expect(report.said).toContain("3 sheets");
+    expect(report.said).toBe("The job's 3 sheets are in this workbook. Names rebuilt: Fall.");
+  });
+
+  it("say which names stay broken, and what to do instead", async () => {
+    book.breaksNames = ["Fall", "Units"];
+    book.losesNames = true;
+    book.names.delete("StaticLift");
+    book.sheets.splice(0, 1);
+    const report = await host.takeTemplate({ file: "job.xlsx", bytes: await smallTemplate() }, "insert", task);
+    expect(report.broken).toEqual(["Units", "Fall"]);
+    expect(report.said).toContain("These names could not be rebuilt: Units, Fall. Download the file instead.");
   });
 
   it("have the formulas that came without their functions entered again", async () => {
@@ -34,7 +68,7 @@ describe("templates", () => {
     book.names.delete("StaticLift");
     book.bringsUnbound = true;
     const report = await host.takeTemplate({ file: "job.xlsx", bytes: await smallTemplate() }, "insert", task);
-    expect(report.said).toContain("3 of 3 formulas were entered again");
+    expect(report.said).toBe("The job's 3 sheets are in this workbook. 3 of 3 formulas were entered again.");
     expect(book.cell("Pump!A1")?.formula).toBe("=RILL.FTIN(2)");
   });
 
