@@ -69,6 +69,7 @@ describe("patching a sheet", () => {
       '<c r="A1"><f>X</f><v>1</v></c>',
     ],
     ["a spill's value in a cell that held none", '<c r="A1" s="3"/>', { value: 7 }, '<c r="A1" s="3"><v>7</v></c>'],
+    ["nothing where a number stood", '<c r="A1" s="3"><v>5</v></c>', { value: "" }, '<c r="A1" s="3"/>'],
     ["nothing where a text stood", '<c r="A1" t="inlineStr"><is><t>x</t></is></c>', { value: "" }, '<c r="A1"/>'],
     [
       "another formula with the same result",
@@ -112,6 +113,30 @@ describe("patching a sheet", () => {
     ).toBe(
       sheet(
         '<row r="1"><c r="A1" s="2" t="e"><f>X</f><v>#N/A</v></c><c r="B1"><f>Y</f><v>2</v></c><c r="C1" t="b"><f>Z</f><v>1</v></c></row>',
+      ),
+    );
+  });
+
+  it("adds rows between rows, whatever order they come in, and leaves the others as they stand", () => {
+    const [first, high, last] = [
+      '<row r="1"><c r="A1"><v>1</v></c></row>',
+      '<row r="2" ht="30"/>',
+      '<row r="7"><c r="B7"><v>7</v></c></row>',
+    ];
+    const one: CellPatch = { value: 1, formula: null };
+    expect(
+      patchSheetXml(
+        sheet(first + high + last),
+        patches({ "4,2": one, "4,0": one, "4,1": one, "8,0": one, "3,0": one }),
+      ),
+    ).toBe(
+      sheet(
+        first +
+          high +
+          '<row r="4"><c r="A4"><v>1</v></c></row>' +
+          '<row r="5"><c r="A5"><v>1</v></c><c r="B5"><v>1</v></c><c r="C5"><v>1</v></c></row>' +
+          last +
+          '<row r="9"><c r="A9"><v>1</v></c></row>',
       ),
     );
   });

@@ -32,6 +32,25 @@ describe("orders into the book", () => {
     expect(bookingWords(booking)).toMatch(/^1 line entered.*North.*want of a code/);
   });
 
+  it("begin at the top of an empty book, and leave out what no supplier is named for", () => {
+    const homeless = [row({ code: "LOOSE", unit: "each", price: 2 }), ...takeoff];
+    const booking = bookOrders([homeless, [[3], ...open], suppliers, [blank, blank]], place, 46_205);
+    expect(booking.change?.place).toBe("Orders!B70:I70");
+    expect(bookingWords(booking)).toBe(
+      "1 line entered at the end of the order book on Orders. " +
+        "Give an order number on Orders first: North. Left out for want of a code on Takeoff: 1 line.",
+    );
+  });
+
+  it("say nothing of what there is none of", () => {
+    const all = [
+      ["North", "P-1", ""],
+      ["South", "P-2", ""],
+    ];
+    const booking = bookOrders([takeoff.slice(0, 3), open, all, [blank, blank, blank]], place, 46_205);
+    expect(bookingWords(booking)).toBe("2 lines entered at the end of the order book on Orders.");
+  });
+
   it("overwrite nothing where the book is full", () => {
     const full = bookOrders([takeoff, open, suppliers, book.slice(0, 3)], { ...place, bottom: 71 }, 46_205);
     expect(full).toMatchObject({ change: undefined, lines: 0, crowded: 1 });
