@@ -67,6 +67,19 @@ describe("the files", () => {
     }
   });
 
+  it("say the height of every row above a table that may grow: the sheet's usual one is that of its rows", () => {
+    for (const { file, bytes, model } of built) {
+      const parts = unzipSync(bytes);
+      model.sheets.forEach(({ name, openFrom }, index) => {
+        if (openFrom === undefined) return;
+        const xml = strFromU8(parts[`xl/worksheets/sheet${index + 1}.xml`] ?? new Uint8Array());
+        const rows = [...xml.matchAll(/<row r="(\d+)"([^>]*)>/g)].filter(([, row]) => Number(row) < openFrom);
+        expect(rows, `${file}, ${name}`).toHaveLength(openFrom - 1);
+        for (const [, row, given] of rows) expect(given, `${file}, ${name}, row ${row ?? ""}`).toMatch(/ ht="/);
+      });
+    }
+  });
+
   it("are those in templates/; `npm run templates` writes them anew", () => {
     for (const { file, bytes } of built) {
       const kept = readFileSync(path.join(top, "templates", file));

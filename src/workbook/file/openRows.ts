@@ -38,6 +38,12 @@ function lastHeld(
   return last;
 }
 
+/** Heights by row; above a growing table every row has one, since the height of the table's rows is the sheet's usual one. */
+export function heightsInFile({ openFrom = 1, heights }: SheetModel): ReadonlyMap<number, number> {
+  const above = Array.from({ length: openFrom - 1 }, (_, index) => [index + 1, DEFAULT_HEIGHT] as const);
+  return new Map([...above, ...heights]);
+}
+
 /** Gives the columns of a sheet's XML the look of the cells in a row, and all further rows its height. */
 export function openColumns(xml: string, { openFrom, heights }: Pick<SheetModel, "openFrom" | "heights">): string {
   if (openFrom === undefined) return xml;

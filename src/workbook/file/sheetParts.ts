@@ -3,7 +3,7 @@ import { isDynamic, toFile } from "../formulaText";
 import { areaAddress } from "../layout/address";
 import type { CellModel, CellValue, ChartModel, NameModel, SheetModel, Validation } from "../model";
 import { lastPrintedColumn, lastPrintedRow, MARGINS, pageScale } from "../layout/paging";
-import { rowsInFile } from "./openRows";
+import { heightsInFile, rowsInFile } from "./openRows";
 import { differentialStyle, writerStyle } from "./styles";
 
 /** Everything of one sheet as the writing library takes it. */
@@ -21,7 +21,9 @@ export function writerSheet(sheet: SheetModel, names: readonly NameModel[], pape
     cells: cellsOf(rows, spilled, names),
     columns: sheet.widths.map((width) => ({ width })),
     rowDefs: new Map(
-      [...sheet.heights].filter(([row]) => !isOpen || rows.has(row)).map(([row, height]) => [row - 1, { height }]),
+      [...heightsInFile(sheet)]
+        .filter(([row]) => !isOpen || rows.has(row))
+        .map(([row, height]) => [row - 1, { height }]),
     ),
     merges: sheet.merges.map(({ top, left, bottom, right }): MergeRange => ({
       startRow: top - 1,
