@@ -36,7 +36,10 @@ class FakeContext {
     return {
       names: this.object(() => ({ items: [...book.names.keys()].map(name) }), {
         add: (key: string, reference: string) =>
-          this.later(() => book.names.set(key, book.losesNames ? "#REF!" : reference.replace(/^=/, ""))),
+          this.later(() => {
+            if (book.names.has(key)) throw excelError("ItemAlreadyExists");
+            book.names.set(key, book.losesNames ? "#REF!" : reference.replace(/^=/, ""));
+          }),
       }),
       worksheets: this.worksheets(),
       settings: {
