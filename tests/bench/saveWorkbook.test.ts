@@ -140,4 +140,27 @@ describe("saving", () => {
     ]);
     expect(explicitShared(xml, [{ sheet: "A", row: 1, column: 0, content: 7 }], formulas, "A")).toEqual([]);
   });
+
+  it("gives a plain cell the form of the day that was typed into it, and keeps its other looks", async () => {
+    const form = 'yyyy-mm-dd "(day)"';
+    const edits = [
+      { sheet: "Notes", row: 20, column: 3, content: 46_126, form },
+      { sheet: "Site", row: 0, column: 0, content: 46_127, form },
+      { sheet: "Notes", row: 21, column: 3, content: 7 },
+    ];
+    const original = await smallTemplate();
+    const saved = saveWorkbook(original, { ...nothing, edits });
+    expect(validate(saved)).toEqual(validate(original));
+    const { sheets } = await readXlsx(saved, { readStyles: true });
+    const style = (name: string, key: string) => sheets.find((one) => one.name === name)?.cells?.get(key)?.style;
+    expect(style("Notes", "20,3")?.numFmt).toBe(form);
+    expect(style("Notes", "21,3")?.numFmt).toBeUndefined();
+    const before = (await readXlsx(original, { readStyles: true })).sheets[0]?.cells?.get("0,0")?.style;
+    expect(before?.font?.bold).toBe(true);
+    expect(style("Site", "0,0")).toEqual({ ...before, numFmt: form });
+    // Both looks share the one form, and saving again finds what is there.
+    const styles = (bytes: Uint8Array): string => strFromU8(unzipSync(bytes)["xl/styles.xml"] ?? new Uint8Array());
+    expect(styles(saved).match(/<numFmt [^>]*yyyy-mm-dd &quot;/g)).toHaveLength(1);
+    expect(styles(saveWorkbook(saved, { ...nothing, edits }))).toBe(styles(saved));
+  });
 });

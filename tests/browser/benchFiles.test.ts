@@ -136,6 +136,18 @@ describeInBrowser("files on the bench", () => {
     expect(cells?.get("2,0")).toMatchObject({ formula: "A1+A2", formulaResult: 50 });
   });
 
+  it("keeps a day that was typed into a plain cell a day, after a reload too", async () => {
+    await bench.openFile("plain.xlsx", await writeXlsx({ sheets: [{ name: "Own", rows: [["due", null, 4]] }] }));
+    await bench.page.locator("#file-name", { hasText: "plain.xlsx" }).waitFor();
+    await bench.goTo("Own!B1");
+    await bench.type("2026-11-26");
+    await bench.page.locator("#kept", { hasText: "kept in this browser" }).waitFor();
+    await bench.page.reload();
+    await bench.ready();
+    const { sheets } = await readXlsx(await bench.save(), { readStyles: true });
+    expect(sheets[0]?.rows[0]).toEqual(["due", new Date(Date.UTC(2026, 10, 26)), 4]);
+  });
+
   it("keeps charts, rules and names of a job of ours when it saves", async () => {
     const before = readFileSync(DEMO);
     await bench.openFile("demo.xlsx", before);

@@ -6,6 +6,8 @@ export interface Edit {
   readonly row: number;
   readonly column: number;
   readonly content: Content;
+  /** The form of numbers or days that the content brought into a cell which has none in the file: a typed day, say. */
+  readonly form?: string;
 }
 
 /**
@@ -18,6 +20,7 @@ export class Edits {
   constructor(
     private readonly now: (sheet: string, row: number, column: number) => Content,
     private readonly original: (sheet: string, row: number, column: number) => Content,
+    private readonly form: (sheet: string, row: number, column: number) => string | undefined,
   ) {}
 
   touch(sheet: string, row: number, column: number): void {
@@ -37,7 +40,9 @@ export class Edits {
   private *differing(): Generator<Edit> {
     for (const { sheet, row, column } of this.touched.values()) {
       const content = this.now(sheet, row, column);
-      if (content !== this.original(sheet, row, column)) yield { sheet, row, column, content };
+      if (content === this.original(sheet, row, column)) continue;
+      const form = content === "" ? undefined : this.form(sheet, row, column);
+      yield { sheet, row, column, content, ...(form === undefined ? {} : { form }) };
     }
   }
 }

@@ -60,6 +60,7 @@ export class EmbeddedGrid {
   private edits = new Edits(
     () => "",
     () => "",
+    () => undefined,
   );
   private current: OpenedWorkbook | undefined;
   private readonly known = knownFunctions();

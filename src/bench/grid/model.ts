@@ -31,6 +31,9 @@ export interface Spill {
   readonly range: IRange;
 }
 
+/** The form of numbers that have none. */
+export const GENERAL = "General";
+
 /** The id of the one workbook the grid holds. */
 export const UNIT = "bench";
 
@@ -95,6 +98,12 @@ export class GridModel {
   /** What a person put into a cell: its formula, or its value. */
   content(sheet: string, row: number, column: number): Content {
     return this.formula(sheet, row, column) || shownValue(this.sheet(sheet).getCellRaw(row, column));
+  }
+
+  /** The form of numbers or days of a cell, where it has one of its own. */
+  form(sheet: string, row: number, column: number): string | undefined {
+    const pattern = this.book.getStyles().getStyleByCell(this.sheet(sheet).getCellRaw(row, column))?.n?.pattern;
+    return pattern === GENERAL ? undefined : pattern;
   }
 
   /** The formula of a cell with its "=", or "". */

@@ -4,7 +4,7 @@ import type { OpenedWorkbook } from "../reading/openWorkbook";
 import { sheetId } from "../reading/sheetId";
 import { asCell } from "./content";
 import { Edits, type Edit } from "./edits";
-import type { GridModel } from "./model";
+import { GENERAL, type GridModel } from "./model";
 
 /** Puts kept edits into the data of a workbook before it is shown, and remembers them as a person's. */
 export function withEdits(
@@ -18,12 +18,23 @@ export function withEdits(
   const edits = new Edits(
     (sheet, row, column) => model.content(sheet, row, column),
     (sheet, row, column) => contentOf(sheets.get(sheet)?.sheet, row, column, dates1904),
+    (sheet, row, column) => {
+      const { cells, columns } = sheets.get(sheet)?.sheet ?? {};
+      const { numFmt = GENERAL } = cells?.get(`${row},${column}`)?.style ?? columns?.[column]?.style ?? {};
+      return numFmt === GENERAL ? model.form(sheet, row, column) : undefined;
+    },
   );
-  for (const { sheet, row, column, content } of kept) {
+  for (const { sheet, row, column, content, form } of kept) {
     const rows = data.sheets[sheets.get(sheet)?.id ?? ""]?.cellData;
     if (!rows) continue;
     const cells = (rows[row] ??= {});
-    cells[column] = { ...cells[column], ...asCell(content) };
+    const { s } = cells[column] ?? {};
+    const look = typeof s === "string" ? data.styles[s] : s;
+    cells[column] = {
+      ...cells[column],
+      ...asCell(content),
+      ...(form === undefined ? {} : { s: { ...look, n: { pattern: form } } }),
+    };
     edits.touch(sheet, row, column);
   }
   return edits;

@@ -2,6 +2,7 @@ import { cellName, parseArea } from "../../host/address";
 import type { CellValue, Grid } from "../../host/port";
 import { unescapeXml } from "../../host/xmlText";
 import { isDynamic, toFile } from "../../workbook/formulaText";
+import { withForm } from "./forms";
 import { dynamicMetadata } from "./metadata";
 import { attribute, Package } from "./package";
 import { addPictures, type Picture } from "./pictures";
@@ -14,6 +15,8 @@ export interface SavedEdit {
   readonly row: number;
   readonly column: number;
   readonly content: CellValue;
+  /** The form of numbers or days that the content brought into a plain cell. */
+  readonly form?: string;
 }
 
 /** A formula's result: one cell, or the rows it spills over. */
@@ -64,11 +67,13 @@ export function saveWorkbook(original: Uint8Array, work: SavedWork): Uint8Array 
         formula: toFile(formula.slice(1)),
       });
     }
-    for (const { row, column, content } of edits) {
+    for (const { row, column, content, form } of edits) {
       const isFormula = typeof content === "string" && content.startsWith("=");
       formulasChanged = true;
-      if (!isFormula) put(row, column, { value: content, formula: null });
-      else put(row, column, editedFormula(file, content, formulas.get(`${sheet}!${row},${column}`)));
+      const patch = isFormula
+        ? editedFormula(file, content, formulas.get(`${sheet}!${row},${column}`))
+        : { value: content, formula: null };
+      put(row, column, form === undefined ? patch : { ...patch, look: (old) => withForm(file, old, form) });
     }
     if (patches.size > 0) file.setText(part, patchSheetXml(xml, patches, texts));
   }

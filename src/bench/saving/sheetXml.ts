@@ -10,6 +10,8 @@ export interface CellPatch {
   readonly formula?: string | null;
   /** The area a dynamic formula spills over, with the number of its cell metadata; left out keeps what is there. */
   readonly spill?: { readonly ref: string; readonly metadata?: number };
+  /** The number of the cell's new look, by that of its old one; left out keeps what is there. */
+  look?(old: string | undefined): string;
 }
 
 /** Patches of one sheet, by row and column counted from 0. */
@@ -147,6 +149,10 @@ function writeCell(attributes: string, inner: string, prefix: string, patch: Cel
   }
   let kept = attributes.replace(/\s*\bt="[^"]*"/, "");
   if (patch.formula !== undefined) kept = kept.replace(/\s*\bcm="[^"]*"/, "");
+  if (patch.look) {
+    const look = patch.look(/\ss="(\d+)"/.exec(kept)?.[1]);
+    kept = `${kept.replace(/\ss="\d+"/, "")} s="${look}"`;
+  }
   if (patch.formula && dynamic !== undefined) kept += ` cm="${dynamic}"`;
   const [type, value] = writeValue(patch.value, formula !== "", prefix);
   if (formula === "" && value === "") return existed ? `<${prefix}c${kept}/>` : "";
