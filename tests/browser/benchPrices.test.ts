@@ -33,7 +33,7 @@ describeInBrowser("a price list on the bench", () => {
     await page.setInputFiles("#price-file", { name: "s.csv", mimeType: "text/csv", buffer: Buffer.from(file) });
     await page.getByText("1 item changes, 1 new").waitFor();
     await page.getByRole("button", { name: "Take the marked prices over" }).click();
-    await page.getByText("13 cells of the price list were changed.").waitFor();
+    await page.getByText("13 cells of the price list were changed.").waitFor({ timeout: 60_000 });
 
     const taken = await recalculate(await bench.save());
     const [known, added] = [rowOf(taken, code), rowOf(taken, "NEW-1")];
@@ -48,10 +48,10 @@ describeInBrowser("a price list on the bench", () => {
     await page.click("#undo");
     let back = taken;
     await expect
-      .poll(async () => rowOf((back = await recalculate(await bench.save())), "NEW-1"), { timeout: 30_000 })
+      .poll(async () => rowOf((back = await recalculate(await bench.save())), "NEW-1"), { timeout: 60_000 })
       .toBe(-1);
     expect(back.named("RateCosts")).toEqual(before.named("RateCosts"));
     expect(faults).toEqual([]);
     await context.close();
-  });
+  }, 240_000);
 });
