@@ -23,6 +23,7 @@ export function typeInto(
       const where = `${name}: ${sheet.name}!${cellAddress(at.row, at.column)}`;
       if (!cell?.style.unlocked || at.row > named.area.bottom) throw new Error(`${where} is no cell to type into`);
       delete cell.formula;
+      delete cell.result;
       if (value === "") delete cell.value;
       else cell.value = value;
     }),

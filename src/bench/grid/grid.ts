@@ -25,7 +25,7 @@ import { PictureLayer } from "./pictureLayer";
 import { Reasons } from "./reasons";
 import { Selection } from "./selection";
 import { Signposts } from "./signposts";
-import { forgetSheetsPutAway, keepWhatIsTyped, startUniver, takeDaysAsShown } from "./univer";
+import { checkFilledCells, forgetSheetsPutAway, keepWhatIsTyped, startUniver, takeDaysAsShown } from "./univer";
 import { withEdits } from "./workingCopy";
 
 /** What the page does for the grid. */
@@ -121,6 +121,7 @@ export class EmbeddedGrid {
       this.freeCells.listen(this.univer);
       keepWhatIsTyped(this.univer);
       forgetSheetsPutAway(this.univer);
+      checkFilledCells(this.univer);
       takeDaysAsShown(this.univer);
     }
     await this.calculation.opened();

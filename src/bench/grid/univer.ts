@@ -1,6 +1,7 @@
 import {
   DataValidationStatus,
   type Workbook,
+  type Worksheet,
   IUniverInstanceService,
   LocaleType,
   LogLevel,
@@ -109,6 +110,29 @@ export function forgetSheetsPutAway(univer: Univer): void {
   const checkRanges = validator.validatorRanges.bind(validator);
   validator.validatorRanges = (unit, sheet, ranges) =>
     stands(unit, sheet) ? checkRanges(unit, sheet, ranges) : Promise.resolve([]);
+}
+
+/** What a rule says of a blank cell is never shown; most cells with a rule wait for input, and checking them takes a second. */
+export function checkFilledCells(univer: Univer): void {
+  const validator = univer.__getInjector().get(SheetsDataValidationValidatorService) as unknown as CellValidator;
+  const check = validator._validatorByCell.bind(validator);
+  validator._validatorByCell = (workbook, worksheet, row, column) => {
+    const cell = worksheet.getCellRaw(row, column);
+    const blank = !cell || ((cell.v ?? "") === "" && !cell.f && !cell.si && !cell.p);
+    return blank && !worksheet.getMergedCell(row, column)
+      ? Promise.resolve(DataValidationStatus.VALID)
+      : check(workbook, worksheet, row, column);
+  };
+}
+
+/** The library's check of one cell, which it keeps to itself. */
+interface CellValidator {
+  _validatorByCell(
+    workbook: Workbook,
+    worksheet: Worksheet,
+    row: number,
+    column: number,
+  ): Promise<DataValidationStatus>;
 }
 
 /** The library reads a day as the cell shows it, month first: 15/03/2026 would be none. A number is a day as it is. */
