@@ -3,8 +3,10 @@ import { defineConfig } from "vitest/config";
 
 const top = path.join(import.meta.dirname, "..");
 
-/** Tests of pure code: they share what they load, for loading it takes longer than running them. */
-const PURE = ["calc", "csv", "drawing", "functions", "published"].map((folder) => `tests/${folder}/**/*.test.ts`);
+/** Folders whose tests share what they load, for loading it takes longer than running most of them. */
+const FOLDERS = "{calc,csv,drawing,functions,help,manifest,published,site,taskpane,workbook}";
+/** The tests of both engines put another library in place, which they must not share. */
+const SHARING = [`tests/${FOLDERS}/**/!(engines).test.ts`];
 /** Tests in a real browser. */
 const BROWSER = ["tests/browser/**/*.test.ts"];
 /** What is timed in the browser has the machine to itself. */
@@ -19,30 +21,19 @@ export default defineConfig({
     hookTimeout: 120_000,
     expect: { poll: { timeout: 15_000 } },
     reporters: ["default", path.join(top, "tests/plainSummary.ts")],
+    maxWorkers: 2,
     // One group after the other, so that nothing is measured beside a browser.
     projects: [
       {
         extends: true,
-        test: { name: "pure", include: PURE, isolate: false, maxWorkers: 2, sequence: { groupOrder: 0 } },
+        test: { name: "sharing", include: SHARING, isolate: false, sequence: { groupOrder: 0 } },
       },
       {
         extends: true,
-        test: {
-          name: "workbook",
-          include: ALL,
-          exclude: [...PURE, ...BROWSER],
-          maxWorkers: 2,
-          sequence: { groupOrder: 1 },
-        },
+        test: { name: "apart", include: ALL, exclude: [...SHARING, ...BROWSER], sequence: { groupOrder: 1 } },
       },
-      {
-        extends: true,
-        test: { name: "browser", include: BROWSER, exclude: TIMED, maxWorkers: 2, sequence: { groupOrder: 2 } },
-      },
-      {
-        extends: true,
-        test: { name: "timed", include: TIMED, maxWorkers: 1, sequence: { groupOrder: 3 } },
-      },
+      { extends: true, test: { name: "browser", include: BROWSER, exclude: TIMED, sequence: { groupOrder: 2 } } },
+      { extends: true, test: { name: "timed", include: TIMED, maxWorkers: 1, sequence: { groupOrder: 3 } } },
     ],
   },
 });
