@@ -40,6 +40,22 @@ describe("the workbook's own rules", () => {
     }
   });
 
+  it("lets no rule put its ground under letters whose colour another rule chose for a ground of its own", () => {
+    const overlap = (a: Area, b: Area): boolean =>
+      a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
+    for (const { file, model } of built) {
+      for (const { name, conditionals } of model.sheets) {
+        conditionals.forEach(({ area, style, formula }, index) => {
+          if (!style.color || !style.fill) return;
+          // Of rules that hold at once, the first that gives a ground wins it, and the first that gives a colour that.
+          const before = conditionals.slice(0, index).filter((one) => overlap(one.area, area));
+          const taken = before.filter((one) => one.style.fill && !one.style.color);
+          expect(taken, `${file}, ${name}: ${formula}`).toEqual([]);
+        });
+      }
+    }
+  });
+
   it("uses no name that is not defined", () => {
     for (const { file, model } of built) expect(new FormulaGraph(model).unknownNames, file).toEqual([]);
   });

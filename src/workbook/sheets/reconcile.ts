@@ -92,15 +92,16 @@ function glance(s: SheetLayout): (table: SpillRef) => void {
 function marks(s: SheetLayout, table: SpillRef): void {
   const { top, left, bottom, right } = table.body;
   s.sheet.conditionals.push(
-    {
-      area: { top, left, bottom, right },
-      formula: `=OR(LEFT($A${top},5)="Total",$A${top}="${GRAND_TOTAL}")`,
-      style: { bold: true, fill: "E6ECEC" },
-    },
+    // The first rule that gives a ground wins it, and white letters need theirs.
     {
       area: { top, left: right - 1, bottom, right: right - 1 },
       formula: `=$N${top}="Query"`,
       style: { bold: true, color: "FFFFFF", fill: "5A1F14" },
+    },
+    {
+      area: { top, left, bottom, right },
+      formula: `=OR(LEFT($A${top},5)="Total",$A${top}="${GRAND_TOTAL}")`,
+      style: { bold: true, fill: "E6ECEC" },
     },
   );
 }
