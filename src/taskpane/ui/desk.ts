@@ -1,6 +1,9 @@
 import { HostRefusal, type Host, type Task } from "../../host/port";
 import { button, make } from "./elements";
 
+/** What the language throws where the code is wrong. */
+const DEFECTS = [TypeError, RangeError, ReferenceError, SyntaxError];
+
 /** What every view works with: the host, a line to say what was done, and long tasks with progress and a way out. */
 export class Desk {
   /** The line at the foot of the pane. */
@@ -18,11 +21,12 @@ export class Desk {
     this.said.textContent = sentence;
   }
 
-  /** Says what went wrong and what to do. */
+  /** Says what went wrong and what to do; what was never foreseen has no words of its own for that. */
   complain(error: unknown): void {
     this.said.className = "bad";
-    const known = error instanceof HostRefusal || error instanceof Error;
-    this.said.textContent = known ? error.message : "That did not work, and no reason was given.";
+    const reason = error instanceof Error ? error.message : "no reason was given";
+    const foreseen = error instanceof Error && !DEFECTS.some((kind) => error instanceof kind);
+    this.said.textContent = foreseen ? reason : `That did not work (${reason}). Try again; if it stays so, see Help.`;
   }
 
   /** Does something that the user asked for, and says what came of it. */

@@ -2,7 +2,7 @@ import { priceListCsv } from "../../csv/priceListCsv";
 import type { PriceItem } from "../../csv/priceItem";
 import { purchaseOrdersCsv } from "../../csv/purchaseOrdersCsv";
 import { USUAL_STYLE, type CsvStyle } from "../../csv/writeCsv";
-import type { Grid, Place } from "../../host/port";
+import { HostRefusal, type Grid, type Place } from "../../host/port";
 import { RATE_TABLE } from "../../workbook/rateColumns";
 import { download } from "../download";
 import { dayOf } from "../../host/dates";
@@ -33,7 +33,7 @@ export function listsView(desk: Desk): View {
   const read = async (...places: Place[]): Promise<Grid[]> => {
     const grids = await desk.host.read(places);
     return grids.map((grid, index) => {
-      if (!grid) throw new Error(`This workbook has no ${places[index] ?? ""}; start a job to get one.`);
+      if (!grid) throw new HostRefusal(`This workbook has no ${places[index] ?? ""}; start a job to get one.`);
       return grid;
     });
   };
@@ -47,7 +47,7 @@ export function listsView(desk: Desk): View {
   const enter = async (): Promise<string> => {
     const grids = await read(...BOOKING_PLACES);
     const area = resolvePlace("OrderLines", await desk.host.names());
-    if (!area) throw new Error("This workbook has no order book; start a job to get one.");
+    if (!area) throw new HostRefusal("This workbook has no order book; start a job to get one.");
     const booking = bookOrders(grids, area, dayOf(new Date()));
     if (booking.change) await desk.host.write([booking.change]);
     return bookingWords(booking);

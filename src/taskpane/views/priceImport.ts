@@ -1,7 +1,7 @@
 import { readPriceList, type PriceListFile } from "../../csv/readPriceList";
 import { resolvePlace } from "../../host/places";
 import { RATE_TABLE } from "../../workbook/rateColumns";
-import type { Change } from "../../host/port";
+import { HostRefusal, type Change } from "../../host/port";
 import { changeWords, newWords, previewWords, takenWords } from "../priceWords";
 import { comparePriceRows, priceWrites, readPriceRows, type PriceChanges, type PriceRow } from "../prices";
 import { button, make } from "../ui/elements";
@@ -19,7 +19,7 @@ export function priceImport(desk: Desk): HTMLElement {
     const bytes = new Uint8Array(await file.arrayBuffer());
     const [read, rows, changes] = await desk.long(`Reading ${file.name}`, async (task) => {
       const [grid] = await desk.host.read([RATE_TABLE]);
-      if (!grid) throw new Error("This workbook has no price list; start a job to get one.");
+      if (!grid) throw new HostRefusal("This workbook has no price list; start a job to get one.");
       task.progress(1, 3);
       await task.pause();
       const list = readPriceList(bytes);
@@ -74,14 +74,16 @@ function describe(
 
   const take = async (): Promise<string> => {
     const area = resolvePlace(RATE_TABLE, await desk.host.names());
-    if (!area) throw new Error("The price list moved; read the file again.");
+    if (!area) throw new HostRefusal("The price list moved; read the file again.");
     const accepts = (code: string): boolean => boxes.get(code)?.checked ?? true;
     const [free, guarded] = await desk.long("Taking the prices over", async (task) => {
       const [now] = await desk.host.read([RATE_TABLE]);
       // What was shown holds for these rows only: sorted or edited ones would take another item's price.
       if (!now || JSON.stringify(readPriceRows(now)) !== JSON.stringify(rows)) {
         close();
-        throw new Error("The price list changed since the file was read; nothing was written. Read the file again.");
+        throw new HostRefusal(
+          "The price list changed since the file was read; nothing was written. Read the file again.",
+        );
       }
       const writes = priceWrites(rows, changes, area, accepts);
       const allowed = await desk.host.canWrite(writes.map(({ place }) => place));

@@ -1,4 +1,4 @@
-import type { TemplateWay } from "../../host/port";
+import { HostRefusal, type TemplateWay } from "../../host/port";
 import { button, make } from "../ui/elements";
 import type { Desk, View } from "../ui/desk";
 
@@ -46,7 +46,7 @@ export function startView(desk: Desk): View {
     const name = file();
     const report = await desk.long(`Fetching ${name}`, async (task) => {
       const answer = await fetch(`templates/${name}`, { signal: task.signal }).catch(() => undefined);
-      if (!answer?.ok) throw new Error(`${name} could not be fetched; check the connection and try again.`);
+      if (!answer?.ok) throw new HostRefusal(`${name} could not be fetched; check the connection and try again.`);
       return desk.host.takeTemplate({ file: name, bytes: new Uint8Array(await answer.arrayBuffer()) }, way, task);
     });
     return report.said;
