@@ -44,6 +44,19 @@ describeInBrowser("the bench's looks", () => {
     }, 120_000);
   });
 
+  it("leave the sheet, whose cells are drawn for white paper, as it is in the system's own colours", async () => {
+    const { context, page } = await site.open({ colorScheme: "dark", forcedColors: "active" });
+    await new BenchPage(page, site.address).open();
+    const { x, y } = (await page.locator("#sheet").boundingBox()) ?? { x: 0, y: 0 };
+    // The name box, the formula bar and the first cells.
+    const seen = async (): Promise<string> =>
+      (await page.screenshot({ clip: { x, y, width: 600, height: 300 } })).toString("base64");
+    const forced = await seen();
+    await page.emulateMedia({ colorScheme: "light", forcedColors: "none" });
+    expect(await seen()).toBe(forced);
+    await context.close();
+  });
+
   it("let the pane below the sheet be made higher on a tablet, and keep both in sight", async () => {
     const { context, page } = await site.open({ viewport: { width: 768, height: 1024 }, hasTouch: true });
     await new BenchPage(page, site.address).open();
