@@ -29,6 +29,11 @@ export function cellName(row: number, column: number): string {
   return `${columnLetters(column)}${row + 1}`;
 }
 
+/** One cell as an area. */
+export function cellArea(sheet: string, row: number, column: number): Area {
+  return { sheet, top: row, left: column, bottom: row, right: column };
+}
+
 /** A sheet's name as a formula writes it: quoted only when it must be. */
 export function quotedSheet(sheet: string): string {
   const plainName =

@@ -80,8 +80,7 @@ describeInBrowser("files on the bench", () => {
   });
 
   it("says before saving what the file will not hold", async () => {
-    await bench.openFile("own.xlsx", await smallTemplate());
-    await bench.page.locator("#file-name", { hasText: "own.xlsx" }).waitFor();
+    await bench.takeFile("own.xlsx", await smallTemplate());
     // Dragging the border between two columns makes the first wider.
     const canvases = await bench.page.locator("#sheet canvas").all();
     const boxes = await Promise.all(canvases.map((canvas) => canvas.boundingBox()));
@@ -137,8 +136,7 @@ describeInBrowser("files on the bench", () => {
   });
 
   it("keeps a day that was typed into a plain cell a day, after a reload too", async () => {
-    await bench.openFile("plain.xlsx", await writeXlsx({ sheets: [{ name: "Own", rows: [["due", null, 4]] }] }));
-    await bench.page.locator("#file-name", { hasText: "plain.xlsx" }).waitFor();
+    await bench.takeFile("plain.xlsx", await writeXlsx({ sheets: [{ name: "Own", rows: [["due", null, 4]] }] }));
     await bench.goTo("Own!B1");
     await bench.type("2026-11-26");
     await bench.page.locator("#kept", { hasText: "kept in this browser" }).waitFor();
@@ -150,8 +148,7 @@ describeInBrowser("files on the bench", () => {
 
   it("keeps charts, rules and names of a job of ours when it saves", async () => {
     const before = readFileSync(DEMO);
-    await bench.openFile("demo.xlsx", before);
-    await bench.page.locator("#file-name", { hasText: "demo.xlsx" }).waitFor();
+    await bench.takeFile("demo.xlsx", before);
     await bench.goTo("Site!B17");
     await bench.type("2.6");
     await bench.page.locator("#kept", { hasText: "kept in this browser" }).waitFor();

@@ -18,8 +18,7 @@ describeInBrowser("what the bench keeps in the browser", () => {
   const kept = (bench: BenchPage) => bench.page.locator("#kept", { hasText: "kept in this browser" });
 
   async function openOwn(bench: BenchPage, name: string): Promise<void> {
-    await bench.openFile(name, await smallTemplate());
-    await bench.page.locator("#file-name", { hasText: name }).waitFor();
+    await bench.takeFile(name, await smallTemplate());
   }
 
   it("brings typed cells and placed pictures back after the page crashed", async () => {

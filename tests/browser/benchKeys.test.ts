@@ -18,8 +18,7 @@ describeInBrowser("the keyboard in the bench's cells", () => {
     const bytes = await writeXlsx({
       sheets: [{ name: "One", rows, cells: new Map([["1,5", day]]), dataValidations: [rule] }],
     });
-    await bench.openFile("own.xlsx", bytes);
-    await bench.page.locator("#file-name", { hasText: "own.xlsx" }).waitFor();
+    await bench.takeFile("own.xlsx", bytes);
   });
   afterAll(() => site?.close());
 
@@ -59,7 +58,7 @@ describeInBrowser("the keyboard in the bench's cells", () => {
     await bench.page.keyboard.press("Escape");
   });
 
-  it("takes a day that is written with the day first", async () => {
+  it("takes a day into a cell that shows days with the day first", async () => {
     await bench.goTo("One!F2");
     await bench.type("3/16/2026");
     await expect.poll(at).toBe("One!F3");

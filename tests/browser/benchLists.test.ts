@@ -24,8 +24,7 @@ describeInBrowser("lists of choices in the bench", () => {
         },
       ],
     });
-    await bench.openFile("own.xlsx", bytes);
-    await bench.page.locator("#file-name", { hasText: "own.xlsx" }).waitFor();
+    await bench.takeFile("own.xlsx", bytes);
   });
   afterAll(() => site?.close());
 

@@ -111,6 +111,12 @@ export class BenchPage {
     for (const type of ["dragover", "drop"]) await this.page.dispatchEvent("#sheet", type, { dataTransfer: carried });
   }
 
+  /** Opens a file that asks no question, and waits until it is the one in sight. */
+  async takeFile(name: string, bytes: Uint8Array): Promise<void> {
+    await this.openFile(name, bytes);
+    await this.page.locator("#file-name", { hasText: name }).waitFor();
+  }
+
   /** Opens a file of the person's own. */
   async openFile(name: string, bytes: Uint8Array): Promise<void> {
     await this.page.setInputFiles("#file", { name, mimeType: "application/octet-stream", buffer: Buffer.from(bytes) });

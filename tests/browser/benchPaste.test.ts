@@ -113,8 +113,7 @@ describeInBrowser("copying and pasting in the bench", () => {
       { name: "One", rows: [], cells },
       { name: "Two", rows: [] },
     ];
-    await bench.openFile("own.xlsx", await writeXlsx({ sheets }));
-    await bench.page.locator("#file-name", { hasText: "own.xlsx" }).waitFor();
+    await bench.takeFile("own.xlsx", await writeXlsx({ sheets }));
     const saved = async (sheet: string, key: string) => {
       const book = await readXlsx(await bench.save(), { readStyles: true });
       const cell = book.sheets.find(({ name }) => name === sheet)?.cells?.get(key);

@@ -20,8 +20,7 @@ describeInBrowser("a price list on the bench", () => {
     const { context, page, faults } = await site.open();
     const bench = new BenchPage(page, site.address);
     await bench.open();
-    await bench.openFile("job.xlsx", readFileSync(DEMO));
-    await page.locator("#file-name", { hasText: "job.xlsx" }).waitFor();
+    await bench.takeFile("job.xlsx", readFileSync(DEMO));
     await bench.ready();
     const before = await recalculate(readFileSync(DEMO));
     const code = String(before.named("RateCodes")?.[0]?.[0]);

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import { overlap } from "../../src/host/address";
 import { assemble } from "../../src/workbook/assemble";
 import { GLANCE } from "../../src/workbook/glance";
 import { cellAddress } from "../../src/workbook/layout/address";
@@ -41,14 +42,13 @@ describe("the workbook's own rules", () => {
   });
 
   it("lets no rule put its ground under letters whose colour another rule chose for a ground of its own", () => {
-    const overlap = (a: Area, b: Area): boolean =>
-      a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;
     for (const { file, model } of built) {
       for (const { name, conditionals } of model.sheets) {
+        const meet = (a: Area, b: Area): boolean => overlap({ ...a, sheet: name }, { ...b, sheet: name });
         conditionals.forEach(({ area, style, formula }, index) => {
           if (!style.color || !style.fill) return;
           // Of rules that hold at once, the first that gives a ground wins it, and the first that gives a colour that.
-          const before = conditionals.slice(0, index).filter((one) => overlap(one.area, area));
+          const before = conditionals.slice(0, index).filter((one) => meet(one.area, area));
           const taken = before.filter((one) => one.style.fill && !one.style.color);
           expect(taken, `${file}, ${name}: ${formula}`).toEqual([]);
         });

@@ -1,6 +1,6 @@
 import type { ICommandInfo, IExecutionOptions } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import { areaName, type Area } from "../../host/address";
+import { areaName, cellArea, type Area } from "../../host/address";
 import type { Clipboard } from "./paste";
 
 /** What may be done to a sheet: change contents, look around, and handle pictures. */
@@ -55,7 +55,7 @@ const CONTENT_KEYS = ["v", "f", "si", "p"];
 export function guard({ api, sheetName, isLocked, touched, refused, paste, resized }: Parts): void {
   api.addEvent(api.Event.BeforeSheetEditStart, (event) => {
     const { row, column, worksheet } = event;
-    const area = { sheet: worksheet.getSheetName(), top: row, left: column, bottom: row, right: column };
+    const area = cellArea(worksheet.getSheetName(), row, column);
     if (!isLocked(area)) return;
     event.cancel = true;
     // The key that began the edit already stands in the formula bar; selecting again shows what the cell holds.
@@ -91,7 +91,7 @@ export function guard({ api, sheetName, isLocked, touched, refused, paste, resiz
     let locked: Area | undefined;
     touched(sheet, cells.list);
     for (const { row, column } of cells.list) {
-      const area = { sheet, top: row, left: column, bottom: row, right: column };
+      const area = cellArea(sheet, row, column);
       if (isLocked(area)) locked ??= area;
     }
     if (!locked || undoing) return;

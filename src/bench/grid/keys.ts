@@ -1,5 +1,6 @@
 import { DOCS_NORMAL_EDITOR_UNIT_ID_KEY, type Univer } from "@univerjs/core";
 import { IEditorBridgeService } from "@univerjs/preset-sheets-core";
+import { cellArea } from "../../host/address";
 import type { EmbeddedGrid } from "./grid";
 
 interface Place {
@@ -21,8 +22,7 @@ export function keys(grid: EmbeddedGrid): void {
       if (!place) return;
       event.preventDefault();
       event.stopPropagation();
-      const [row, column] = [Math.max(0, place.row), Math.max(0, place.column)];
-      grid.selection.goTo({ sheet: area.sheet, top: row, left: column, bottom: row, right: column });
+      grid.selection.goTo(cellArea(area.sheet, Math.max(0, place.row), place.column));
     },
     { capture: true },
   );

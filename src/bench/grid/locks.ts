@@ -1,5 +1,5 @@
 import type { Sheet, Workbook } from "hucre";
-import type { Area } from "../../host/address";
+import { cellArea, type Area } from "../../host/address";
 
 /** Cells of a protected sheet that may be changed, and columns that give this to cells the file does not hold yet. */
 interface Unlocked {
@@ -28,7 +28,7 @@ export class Locks {
     if (!free) return undefined;
     for (let row = top; row <= bottom; row++) {
       for (let column = left; column <= right; column++) {
-        if (!isFree(free, row, column)) return { sheet, top: row, left: column, bottom: row, right: column };
+        if (!isFree(free, row, column)) return cellArea(sheet, row, column);
       }
     }
     return undefined;

@@ -4,12 +4,20 @@ import { LexerTreeBuilder } from "@univerjs/engine-formula";
 const REFERENCE = 4;
 const reader = new LexerTreeBuilder();
 
+/** Lets the library move formulas with their texts whole: copied ones, those it fills down, and those that a file holds once for many cells. */
+export function keepTextsOfMoved(): void {
+  const move = LexerTreeBuilder.prototype.moveFormulaRefOffset;
+  LexerTreeBuilder.prototype.moveFormulaRefOffset = function (formula, ...how) {
+    return textsAside(formula, (bare) => move.call(this, bare, ...how));
+  };
+}
+
 /**
  * A formula as it reads when it is copied so many rows down and columns across: relative references go along, absolute
  * ones stay, and those that would leave the sheet become #REF!.
  */
 export function copiedFormula(formula: string, down: number, across: number): string {
-  return textsAside(formula, (bare) => reader.moveFormulaRefOffset(bare, across, down));
+  return reader.moveFormulaRefOffset(formula, across, down);
 }
 
 /** A formula as it reads when it is cut from a sheet and put on another: it goes on reading the cells that it read. */
@@ -22,14 +30,6 @@ export function cutFormula(formula: string, from: string): string {
     });
     return `=${parts.join("")}`;
   });
-}
-
-/** Lets the library, too, move the formulas it fills down, or that a file holds once for many cells, with texts whole. */
-export function keepTextsOfMoved(): void {
-  const move = LexerTreeBuilder.prototype.moveFormulaRefOffset;
-  LexerTreeBuilder.prototype.moveFormulaRefOffset = function (formula, ...how) {
-    return textsAside(formula, (bare) => move.call(this, bare, ...how));
-  };
 }
 
 /** Rewrites a formula with its texts put aside: the library loses a quotation mark of each "" within them. */

@@ -1,5 +1,5 @@
 import { ISheetClipboardService } from "@univerjs/preset-sheets-core";
-import { areaName, type Area } from "../../host/address";
+import { areaName, cellArea, type Area } from "../../host/address";
 import type { Write } from "../../host/bench/benchGrid";
 import type { CellValue } from "../../host/port";
 import type { EmbeddedGrid } from "./grid";
@@ -32,7 +32,7 @@ interface Copied {
 export function paste(grid: EmbeddedGrid, clipboard: Clipboard): void {
   const selected = grid.selection.area();
   if (!selected) return;
-  const place = grid.model.merged(selected) ? firstCell(selected) : selected;
+  const place = grid.model.merged(selected) ? cellArea(selected.sheet, selected.top, selected.left) : selected;
   const copied = copiedHere(grid, clipboard.htmlContent ?? "", place.sheet);
   const rows = copied?.rows ?? pastedRows(clipboard.textContent ?? "").map((row) => row.map((value) => () => value));
   if (rows.length === 0) return;
@@ -86,8 +86,7 @@ function landings({ model, locks }: EmbeddedGrid, area: Area, cut: boolean, onto
     values.map((value, across): Landing => {
       const [row, column] = [top + down, left + across];
       const formula = model.formula(sheet, row, column);
-      if (formula === "" || locks.isLocked({ sheet, top: row, left: column, bottom: row, right: column }))
-        return () => value;
+      if (formula === "" || locks.isLocked(cellArea(sheet, row, column))) return () => value;
       for (const key of model.spilledFrom(sheet, row, column)) spilled.add(key);
       if (!cut) return (toRow, toColumn) => copiedFormula(formula, toRow - row, toColumn - column);
       return () => (sheet === onto ? formula : cutFormula(formula, sheet));
@@ -97,8 +96,4 @@ function landings({ model, locks }: EmbeddedGrid, area: Area, cut: boolean, onto
   return rows.map((cells, down) =>
     cells.map((land, across) => (spilled.has(`${top + down},${left + across}`) ? () => "" : land)),
   );
-}
-
-function firstCell({ sheet, top, left }: Area): Area {
-  return { sheet, top, left, bottom: top, right: left };
 }

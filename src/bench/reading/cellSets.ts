@@ -34,6 +34,16 @@ export function listCells(sheet: Sheet): Set<string> {
   return new Set(lists.flatMap(({ range }) => range.split(" ").flatMap((part) => cellsOf(part, sheet.name))));
 }
 
+/** The merged cells of a sheet, as the grid takes them. */
+export function mergedRanges({ merges = [] }: Sheet): IRange[] {
+  return merges.map(({ startRow, endRow, startCol, endCol }) => ({
+    startRow,
+    endRow,
+    startColumn: startCol,
+    endColumn: endCol,
+  }));
+}
+
 /** Cells under a merge, except the one that shows. */
 export function coveredCells(sheet: Sheet): Set<string> {
   const keys = new Set<string>();

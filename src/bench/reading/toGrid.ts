@@ -2,7 +2,7 @@ import type { ICellData, IStyleData, IWorkbookData, IWorksheetData } from "@univ
 import type { Cell, CellValue, Sheet, Workbook } from "hucre";
 import { parseArea, type Area } from "../../host/address";
 import type { OpenedWorkbook } from "./openWorkbook";
-import { coveredCells, listCells, spilledCells } from "./cellSets";
+import { coveredCells, listCells, mergedRanges, spilledCells } from "./cellSets";
 import { conditionalRules } from "./conditional";
 import { formulaOf, plainValue } from "./contents";
 import { fromFile } from "../../workbook/formulaText";
@@ -152,12 +152,7 @@ function sheetData(
     rowData: rowHeights(sheet, usual.row),
     defaultRowHeight: usual.row,
     defaultColumnWidth: usual.column,
-    mergeData: (sheet.merges ?? []).map(({ startRow, endRow, startCol, endCol }) => ({
-      startRow,
-      endRow,
-      startColumn: startCol,
-      endColumn: endCol,
-    })),
+    mergeData: mergedRanges(sheet),
     hidden: sheet.hidden || sheet.veryHidden ? 1 : 0,
     tabColor: styles.rgb(sheet.view?.tabColor) ?? "",
     showGridlines: sheet.view?.showGridLines === false ? 0 : 1,

@@ -1,5 +1,6 @@
 import type { IRange, ISheetDataValidationRule } from "@univerjs/core";
 import type { DataValidation, Sheet } from "hucre";
+import { mergedRanges } from "./cellSets";
 import { rangeOf } from "./conditional";
 import { fromFile } from "../../workbook/formulaText";
 
@@ -28,22 +29,15 @@ export function validationRules(sheet: Sheet): ISheetDataValidationRule[] {
 }
 
 /** The merged cells that begin in a range and reach beyond it: the list of one opens by a click anywhere in it. */
-function mergesFrom(sheet: Sheet, range: IRange): IRange[] {
-  return (sheet.merges ?? [])
-    .filter(
-      ({ startRow, startCol, endRow, endCol }) =>
-        startRow >= range.startRow &&
-        startRow <= range.endRow &&
-        startCol >= range.startColumn &&
-        startCol <= range.endColumn &&
-        (endRow > range.endRow || endCol > range.endColumn),
-    )
-    .map(({ startRow, startCol, endRow, endCol }) => ({
-      startRow,
-      endRow,
-      startColumn: startCol,
-      endColumn: endCol,
-    }));
+function mergesFrom(sheet: Sheet, { startRow, endRow, startColumn, endColumn }: IRange): IRange[] {
+  return mergedRanges(sheet).filter(
+    (merge) =>
+      merge.startRow >= startRow &&
+      merge.startRow <= endRow &&
+      merge.startColumn >= startColumn &&
+      merge.startColumn <= endColumn &&
+      (merge.endRow > endRow || merge.endColumn > endColumn),
+  );
 }
 
 function criteria(rule: DataValidation): Pick<ISheetDataValidationRule, "formula1" | "formula2" | "operator"> {

@@ -1,8 +1,10 @@
 import { createRequire } from "node:module";
 import { describe, expect, it, vi } from "vitest";
-import { copiedFormula, cutFormula } from "../../../src/bench/grid/movedFormula";
+import { copiedFormula, cutFormula, keepTextsOfMoved } from "../../../src/bench/grid/movedFormula";
 
 vi.mock("@univerjs/engine-formula", () => createRequire(import.meta.url)("@univerjs/engine-formula") as object);
+
+keepTextsOfMoved();
 
 describe("a formula that is copied", () => {
   it.each([

@@ -80,13 +80,15 @@ export function basinChecks(s: SheetLayout, job: Job): void {
     US: { least: 2, most: 5, words: "about 3 in" },
     SI: { least: 50, most: 125, words: "about 75 mm" },
   });
+  const depthMatters =
+    "Gravel over a shallow rim shows the liner; a deep one wastes digging (common practice, no source).";
   s.check({
     label: "Rim below finished grade",
     value: "=RimBelowGrade",
     limit: rim.words,
     ok: `AND(RimBelowGrade>=${rim.least},RimBelowGrade<=${rim.most})`,
-    cure: "Gravel over a shallow rim shows the liner; a deep one wastes digging (common practice, no source).",
-    cureNow: `IF(RimBelowGrade>0,"Gravel over a shallow rim shows the liner; a deep one wastes digging (common practice, no source).","It stands at or above the grade: it shows, and rain washes soil over it. Lower the rim.")`,
+    cure: depthMatters,
+    cureNow: `IF(RimBelowGrade>0,"${depthMatters}","It stands at or above the grade: it shows, and rain washes soil over it. Lower the rim.")`,
     fix: "RimBelowGrade",
     kind: "size",
     weight: "look",
