@@ -47,6 +47,8 @@ function cutOff(sheet: SheetModel): string[] {
     const room = columnRoom(characters) - INDENT * (style.indent ?? 0);
     const where = `${sheet.name}!${cellAddress(row, column)} "${text.slice(0, 60)}"`;
     if (!wrap) return textWidth(text, size, bold) > room * 1.05 ? [`${where} is too wide`] : [];
+    const broken = text.split(/\s/).find((word) => textWidth(word, size, bold) > room);
+    if (broken) return [`${where} breaks inside "${broken}"`];
     const height = sheet.heights.get(row) ?? DEFAULT_HEIGHT;
     const lines = linesOf(text, room * 1.03, size, bold);
     return lines > 1 && heightOfLines(lines, size) > height + 4 ? [`${where} needs ${lines} lines`] : [];

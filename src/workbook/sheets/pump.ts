@@ -12,7 +12,7 @@ export const pump = defineSheet({
   name: "Pump",
   order: 4,
   build(s, job) {
-    s.widths([27, 16.5, 9.2, 17, 8.4, ...Array.from({ length: 10 }, () => 8.8)]);
+    s.widths([27, 16.5, 8.8, 17, 9, ...Array.from({ length: 10 }, () => 8.8)]);
     s.print({ landscape: true });
     s.title("Pump", "Lay out the pipe, type in the pumps you could buy from their makers' curves, then choose one.");
     s.caution(
