@@ -10,6 +10,8 @@ import { invalid, plain, requireFinite } from "../problem";
 export const LARGEST_AMOUNT = 1e12;
 /** Digits a quantity keeps before it meets a price: enough for any invoice, too few for binary noise. */
 const QUANTITY_DIGITS = 12;
+/** Digits an amount keeps before it is rounded, as many as a cell: a price that was turned into another unit carries noise. */
+const AMOUNT_DIGITS = 15;
 
 /**
  * An amount in whole cents, rounded half away from zero in decimal: 1.005 is 101 cents.
@@ -36,7 +38,7 @@ export function roundCents(amount: number, name = "amount"): number {
  * The cents of one line: quantity × price, rounded half away from zero. 7 × 1.115 is 781 cents, never 780.
  *
  * @param quantity any finite number; noise beyond the twelfth digit is dropped
- * @param price whole money per unit, any finite number
+ * @param price whole money per unit, any finite number; noise beyond the fifteenth digit of the amount is dropped
  * @throws Problem when the amount is beyond 1e12
  */
 export function lineCents(quantity: number, price: number, name = "quantity times price"): number {
@@ -53,7 +55,7 @@ export function sumCents(cents: readonly number[]): number {
 }
 
 function centsOf(amount: Big, name: string): number {
-  const cents = Number(amount.times(100).round(0, Big.roundHalfUp));
+  const cents = Number(amount.prec(AMOUNT_DIGITS, Big.roundHalfUp).times(100).round(0, Big.roundHalfUp));
   if (Math.abs(cents) > LARGEST_AMOUNT * 100) {
     throw invalid(`${name} must lie within ${plain(LARGEST_AMOUNT)} of zero; got ${plain(cents / 100)}`);
   }

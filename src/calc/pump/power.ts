@@ -1,3 +1,4 @@
+import { fromCents, lineCents } from "../money/cents";
 import { invalid, plain, requireRange } from "../problem";
 import { GRAVITY } from "../pipe/friction";
 import { waterDensity } from "../pipe/waterProperties";
@@ -55,10 +56,10 @@ export function runCostCents(watts: number, { hoursPerDay, daysPerYear, tariff }
   requireRange("hours per day", hoursPerDay, h.min, h.max);
   requireRange("days per year", daysPerYear, d.min, d.max);
   requireRange("tariff", tariff, t.min, t.max);
-  return toCents((watts / 1000) * hoursPerDay * daysPerYear * tariff);
+  return lineCents((watts / 1000) * hoursPerDay * daysPerYear, tariff);
 }
 
-/** Money in whole cents, half a cent up; the tiny term keeps 1.005 from falling for its binary digits. */
-export function toCents(money: number): number {
-  return Math.round(money * 100 * (1 + 1e-12));
+/** What so many cents a year come to over the years, to the cent. */
+export function overYears(yearlyCents: number, years: number): number {
+  return lineCents(years, fromCents(yearlyCents));
 }

@@ -1,9 +1,10 @@
+import { toCents } from "../money/cents";
 import { pipeSpeed } from "../pipe/friction";
 import type { System } from "../pipe/route";
 import { Problem } from "../problem";
 import { makeCurve, type CurvePoint } from "./curve";
 import { dutyPoint, type DutyPoint } from "./duty";
-import { runCostCents, toCents, type Running } from "./power";
+import { overYears, runCostCents, type Running } from "./power";
 
 /** A pump on offer. */
 export interface PumpOffer {
@@ -56,7 +57,7 @@ export function rankPumps(
       // The solver's last digit must not decide.
       meets: duty?.state === "delivers" && duty.flow >= wanted * (1 - 1e-6),
       energyCents,
-      ownCents: toCents(offer.price) + Math.round(energyCents * years),
+      ownCents: toCents(offer.price) + overYears(energyCents, years),
     };
   });
   return ranked.sort((a, b) => {

@@ -1,7 +1,8 @@
+import { lineCents } from "../money/cents";
 import { invalid, plain } from "../problem";
 import { pipeSpeed } from "../pipe/friction";
 import { makeSystem, type RouteOptions, type RoutePipe } from "../pipe/route";
-import { RUNNING_RANGE, pumpWatts, runCostCents, toCents, type Running } from "./power";
+import { RUNNING_RANGE, overYears, pumpWatts, runCostCents, type Running } from "./power";
 
 /** A pipe on offer for the whole length. */
 export interface PipeOffer extends RoutePipe {
@@ -44,7 +45,7 @@ export function rankPipes(
     const head = makeSystem(lift, [offer], terms).headAt(flow);
     const speed = pipeSpeed(flow, offer.pipe.bore);
     const watts = pumpWatts(flow, head, terms.efficiency);
-    const pipeCents = toCents(offer.pricePerMetre * offer.length);
+    const pipeCents = lineCents(offer.length, offer.pricePerMetre);
     if (watts > RUNNING_RANGE.watts.max) {
       throw invalid(`flow through ${offer.pipe.label} would take ${plain(watts)} W; leave that size out of pipes`);
     }
@@ -57,7 +58,7 @@ export function rankPipes(
       watts,
       pipeCents,
       energyCents,
-      ownCents: pipeCents + Math.round(energyCents * terms.years),
+      ownCents: pipeCents + overYears(energyCents, terms.years),
     };
   });
   return ranked.sort((a, b) => {

@@ -22,6 +22,19 @@ describe("cents", () => {
     expect(lineCents(0.29999999999999993, 33.35)).toBe(1001);
   });
 
+  it("drop the noise of a price that was turned into another unit", () => {
+    // By hand: 10.5 ft at 0.67 a ft is 7.035, so 704 cents, whichever unit the product is made in. In whole half feet and
+    // cents the product is exact, and half a cent up is half a step more before the floor.
+    for (let halfFeet = 1; halfFeet < 400; halfFeet += 2) {
+      for (const cents of [67, 33, 115, 257, 3335]) {
+        const exact = Math.floor((halfFeet * cents + 1) / 2);
+        expect(lineCents((halfFeet / 2) * 0.3048, cents / 100 / 0.3048), `${halfFeet / 2} ft at ${cents} cents`).toBe(
+          exact,
+        );
+      }
+    }
+  });
+
   it("refuse what is not an amount, by name", () => {
     expect(() => toCents(NaN, "price")).toThrow("price must be a finite number");
     expect(() => toCents(2e12, "price")).toThrow("price must lie within");

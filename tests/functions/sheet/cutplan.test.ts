@@ -33,6 +33,16 @@ describe("RILL.CUTPLAN", () => {
     expect(bought(perFoot)).toEqual([[1, 0, 0, expect.closeTo(15, 6), 10]]);
   });
 
+  it("rounds money as every other function does, half a cent up, whatever the unit of the price", () => {
+    // By hand: 10.5 ft × 0.67 = 7.035, a half cent that commercial rounding takes to 7.04; 10.5 ft of 10 ft at 0.067 a ft².
+    const piece = [["Strip", 10.5, 10, 1]];
+    expect(value(plan(piece, [[10, 0.67, "length", 100]]), "Cost")).toBe(7.04);
+    expect(value(plan(piece, [[10, 0.067, "area", 100]]), "Cost")).toBe(7.04);
+    // By hand: 3 rolls of 100.335 are 301.005, so 301.01.
+    const long = [["Strip", 20, 10, 3]];
+    expect(value(plan(long, [[10, 100.335, "roll", 20]]), "Cost")).toBe(301.01);
+  });
+
   it("takes what is left out: one of each, a price per length, no limit of length", () => {
     const short = plan(
       [

@@ -1,3 +1,4 @@
+import { lineCents } from "../../money/cents";
 import type { Section } from "./exact";
 import type { Bought, Piece, Placement, Plan, Roll } from "./request";
 import { toMetres } from "./steps";
@@ -41,8 +42,7 @@ export function layOut(
       length += paid;
     }
     area += length * roll.width;
-    const money = roll.per === "roll" ? (length / roll.longest) * roll.price : length * perLength(roll);
-    cents += Math.round(money * 100 - 1e-7);
+    cents += roll.per === "roll" ? lineCents(length / roll.longest, roll.price) : lineCents(length, perLength(roll));
   });
   placements.sort((a, b) => a.roll - b.roll || a.along - b.along || a.across - b.across);
   const covered = pieces.reduce((sum, { length, width }) => sum + length * width, 0);
