@@ -19,6 +19,7 @@ export default defineConfig({
     // Random calls and recalculated workbooks share the machine with a browser; a slow test is not a wrong one.
     testTimeout: 60_000,
     hookTimeout: 120_000,
+    setupFiles: [path.join(top, "tests/randomSeed.ts")],
     expect: { poll: { timeout: 15_000 } },
     reporters: ["default", path.join(top, "tests/plainSummary.ts")],
     maxWorkers: 2,

@@ -1,3 +1,4 @@
+import { expect } from "vitest";
 import all from "./cases.json";
 
 interface Given {
@@ -41,11 +42,31 @@ export function given(values: Readonly<Record<string, Given>>, name: string): nu
   return value;
 }
 
-/** Whether `actual` agrees with what the case expects of `name`, within the tolerance the case states. */
-export function agrees(c: PublishedCase, name: string, actual: number): boolean {
-  const expected = given(c.expected, name);
+/** What the case expects of `name`, and how far from it a value may lie: by what the case states, else to rounding. */
+function expectation(c: PublishedCase, name: string): { value: number; allowed: number } {
+  const value = given(c.expected, name);
   const tolerance = typeof c.tolerance === "string" ? undefined : c.tolerance[name];
-  if (!tolerance) return Math.abs(actual - expected) <= 1e-9 * Math.abs(expected);
-  const allowed = tolerance.type === "rel" ? tolerance.value * Math.abs(expected) : tolerance.value;
-  return Math.abs(actual - expected) <= allowed * (1 + 1e-9);
+  if (!tolerance) return { value, allowed: 1e-9 * Math.abs(value) };
+  const allowed = tolerance.type === "rel" ? tolerance.value * Math.abs(value) : tolerance.value;
+  return { value, allowed: allowed * (1 + 1e-9) };
+}
+
+/** Holds `actual` against what the case expects of `name`; a failure says both, the tolerance and the source. */
+export function expectPublished(c: PublishedCase, name: string, actual: number): void {
+  const { value, allowed } = expectation(c, name);
+  const unit = c.expected[name]?.unit ?? "";
+  const said = `${c.id}, ${name}: ${actual} here, ${value} ${unit} expected, give or take ${allowed} (${c.source})`;
+  expect(Math.abs(actual - value), said).toBeLessThanOrEqual(allowed);
+}
+
+/** Holds that `actual` is not what the case gives as `name`, a value that a wrong way leads to. */
+export function expectUnlike(c: PublishedCase, name: string, actual: number): void {
+  const { value, allowed } = expectation(c, name);
+  expect(Math.abs(actual - value), `${c.id}: ${actual} must not be ${name}, ${value}`).toBeGreaterThan(allowed);
+}
+
+/** Holds `actual` within a share of a published value; a failure says both numbers. */
+export function expectNear(actual: number, published: number, share: number, what = ""): void {
+  const said = `${what} ${actual} here, ${published} published, ${share * 100} % allowed`.trim();
+  expect(Math.abs(actual / published - 1), said).toBeLessThan(share);
 }
