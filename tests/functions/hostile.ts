@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import type { Measure } from "../../src/calc/quantity/measures";
 import type { UnitSystem } from "../../src/calc/quantity/unitSystem";
 import type { Argument } from "../../src/functions/contract/argument";
 import type { Declaration } from "../../src/functions/contract/declaration";
@@ -75,10 +76,10 @@ export const anything: fc.Arbitrary<unknown> = fc.oneof(
 );
 
 /** A number inside a range: its ends, and what lies between them on a scale that small numbers share with large ones. */
-function inside(range: Range, system: UnitSystem): fc.Arbitrary<number> {
+function inside(range: Range, system: UnitSystem, measure?: Measure): fc.Arbitrary<number> {
   const low = range.min ?? range.above;
-  const from = low === undefined ? -1000 : limitIn(low, system);
-  const to = range.max === undefined ? Math.max(1e6, from * 10) : limitIn(range.max, system);
+  const from = low === undefined ? -1000 : limitIn(low, system, measure);
+  const to = range.max === undefined ? Math.max(1e6, from * 10) : limitIn(range.max, system, measure);
   const bottom = Math.max(from, to * 1e-7);
   const spread = fc.double({ min: 0, max: 1, noNaN: true });
   return fc.oneof(
@@ -91,7 +92,7 @@ function inside(range: Range, system: UnitSystem): fc.Arbitrary<number> {
 
 /** A value that an argument should take, as far as its declaration tells; `like` is what an example passes there. */
 export function fitting(argument: Argument<unknown>, system: UnitSystem, like: unknown): fc.Arbitrary<unknown> {
-  const { columns, repeated, choices, range, hostType } = argument;
+  const { columns, repeated, choices, range, hostType, measure } = argument;
   if (columns) {
     const row = Array.isArray(like) ? (like[0] as unknown[]) : [];
     const fixed = Object.values(columns).map((column, index) => fitting(column, system, row[index]));
@@ -104,7 +105,7 @@ export function fitting(argument: Argument<unknown>, system: UnitSystem, like: u
     });
   }
   if (hostType === "any[][]") {
-    const item = range ? inside(range, system) : fc.constantFrom<unknown>(...firstColumn(like));
+    const item = range ? inside(range, system, measure) : fc.constantFrom<unknown>(...firstColumn(like));
     return fc.array(
       item.map((value) => [value]),
       { minLength: 1, maxLength: 12 },
@@ -112,7 +113,7 @@ export function fitting(argument: Argument<unknown>, system: UnitSystem, like: u
   }
   const options: fc.Arbitrary<unknown>[] = [];
   if (choices && choices.length > 0) options.push(fc.constantFrom(...choices));
-  if (range) options.push(inside(range, system));
+  if (range) options.push(inside(range, system, measure));
   if (like !== undefined && like !== null) options.push(fc.constant(like));
   if (argument.optional) options.push(fc.constantFrom<unknown>(null, "", undefined));
   return options.length > 0 ? fc.oneof(...options) : cells;

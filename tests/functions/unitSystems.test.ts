@@ -75,8 +75,8 @@ function pairs(argument: Argument<unknown>, like: unknown): fc.Arbitrary<Pair> {
   if (columns) return rowsOf(Object.values(columns), Object.values(repeated ?? {}), like);
   if (hostType === "any[][]" && measure) return rowsOf([], [argument], like);
   if (measure && range && (typeof like === "number" || like === undefined || like === null)) {
-    const high = range.max === undefined ? 1000 : limitIn(range.max, "US");
-    const low = limitIn(range.min ?? range.above ?? 0, "US");
+    const high = range.max === undefined ? 1000 : limitIn(range.max, "US", measure);
+    const low = limitIn(range.min ?? range.above ?? 0, "US", measure);
     const middle = typeof like === "number" ? like : low + (high - low) / 50;
     return factor.map((by) => converted(measure, Math.min(high, Math.max(low, middle * by))));
   }
@@ -140,7 +140,9 @@ describe.each(catalogue.filter((d) => "units" in d.args && !APART.has(d.name)).m
           (drawn) => {
             const us = attempt(declaration, [...drawn.map((pair) => pair.US), "US"]);
             const si = attempt(declaration, [...drawn.map((pair) => pair.SI), "SI"]);
-            // Round limits differ a little between the systems; at their edge one may refuse what the other takes.
+            if (us instanceof Problem !== si instanceof Problem) {
+              throw new Error([us, si].map((one) => (one instanceof Problem ? one.message : "taken")).join(" | "));
+            }
             if (us instanceof Problem || si instanceof Problem) return;
             compared++;
             const wrong = disagreement(declaration, us, si);

@@ -15,6 +15,9 @@ export interface PumpCurve {
 /** Points a curve may have. */
 export const CURVE_POINTS = { min: 2, max: 200 } as const;
 
+/** Heads of a pump, m. */
+export const CURVE_RANGE = { head: { min: 0, max: 200 } } as const;
+
 /** Speeds the affinity laws are used for, as a share of the speed of the curve. */
 export const SPEED_RANGE = { min: 0.1, max: 2 } as const;
 

@@ -4,6 +4,9 @@ import { pipeSpeed } from "../pipe/friction";
 import { makeSystem, type RouteOptions, type RoutePipe } from "../pipe/route";
 import { RUNNING_RANGE, overYears, pumpWatts, runCostCents, type Running } from "./power";
 
+/** Speed limits that can be asked for, m/s. */
+export const SPEED_LIMIT_RANGE = { min: 0, max: 9 } as const;
+
 /** A pipe on offer for the whole length. */
 export interface PipeOffer extends RoutePipe {
   /** Money per m. */

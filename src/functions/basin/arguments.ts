@@ -1,7 +1,8 @@
+import { BASIN_RANGE, DEEPEST_BASIN } from "../../calc/basin/hold";
 import { findPipe, type PipeSize } from "../../calc/pipe/bore";
 import { invalid } from "../../calc/problem";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
-import { drainBack, type DrainPart, type PipeRun } from "../../calc/basin/drainBack";
+import { drainBack, FEATURE_RANGE, type DrainPart, type PipeRun } from "../../calc/basin/drainBack";
 import { GRAVEL_VOIDS } from "../../calc/tables/basinParts";
 import type { Argument, Values } from "../contract/argument";
 import { optional } from "../contract/optional";
@@ -13,9 +14,9 @@ import { FLOW, PIPE_LENGTH, pipeSize, pipeType } from "../pipe/arguments";
 import { BED_WIDTH, lipWidth, roughness, SLOPE_PERCENT } from "../water/arguments";
 
 /** A side of the basin's bottom. */
-export const BASIN_SIDE: Range = { min: { US: 0.05, SI: 0.01 }, max: { US: 1640, SI: 500 } };
+export const BASIN_SIDE: Range = BASIN_RANGE.side;
 /** Depth of water in the basin. */
-export const BASIN_DEPTH: Range = { above: 0, max: { US: 20, SI: 6.1 } };
+export const BASIN_DEPTH: Range = { above: 0, max: DEEPEST_BASIN };
 
 export const basinLength = quantity("length", "Length of the bottom", BASIN_SIDE);
 export const basinWidth = quantity("length", "Width of the bottom", BASIN_SIDE);
@@ -50,10 +51,7 @@ export const drainArguments = {
   flow: quantity("flow", "Flow while the pump runs", FLOW),
   pools: optional(
     table("Pools: area, lip width", {
-      area: quantity("area", "Area of the pool's surface", {
-        min: { US: 0.2, SI: 0.01 },
-        max: { US: 1_000_000, SI: 100_000 },
-      }),
+      area: quantity("area", "Area of the pool's surface", FEATURE_RANGE.area),
       lip_width: lipWidth,
     }),
     "none",

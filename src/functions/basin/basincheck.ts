@@ -3,13 +3,11 @@ import { unitLabel, type Measure } from "../../calc/quantity/measures";
 import { GRAVEL_VOIDS } from "../../calc/tables/basinParts";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
-import type { Range } from "../contract/range";
 import { tableResult, type TableCell } from "../contract/result";
 import { number, quantity } from "../contract/scalars";
 import { VOID_LIMITS, voidFraction } from "./arguments";
 
-const WATER: Range = { min: 0, max: { US: 26_000_000, SI: 100_000_000 } };
-const LOSS: Range = { min: 0, max: { US: 2_600_000, SI: 10_000_000 } };
+const { water: WATER, loss: LOSS } = BASIN_DUTY_RANGE;
 
 export const BASINCHECK = declare({
   name: "BASINCHECK",
@@ -31,10 +29,7 @@ export const BASINCHECK = declare({
     loss_per_day: quantity("water", "Evaporation and splash per day", LOSS),
     days: number("Days without topping up", BASIN_DUTY_RANGE.days),
     footprint: optional(
-      quantity("area", "Area of the basin near its full level", {
-        min: { US: 0.2, SI: 0.01 },
-        max: { US: 2_600_000, SI: 250_000 },
-      }),
+      quantity("area", "Area of the basin near its full level", BASIN_DUTY_RANGE.footprint),
       "no level drop",
     ),
     void_fraction: optional(voidFraction, `${GRAVEL_VOIDS}, gravel`, GRAVEL_VOIDS),

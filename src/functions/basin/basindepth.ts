@@ -1,3 +1,5 @@
+import { BASIN_DUTY_RANGE } from "../../calc/basin/check";
+import { aboveZero } from "../contract/range";
 import { basinDepth } from "../../calc/basin/hold";
 import { declare } from "../contract/declaration";
 import { quantityResult } from "../contract/result";
@@ -12,7 +14,7 @@ export const BASINDEPTH = declare({
   source: "Geometry (prismoidal formula, exact for a level bottom); 1 gal = 231 in³",
   limits: `At most 20 ft (6.1 m) deep. ${VOID_LIMITS}`,
   args: {
-    volume: quantity("water", "Water to hold", { above: 0, max: { US: 26_000_000, SI: 100_000_000 } }),
+    volume: quantity("water", "Water to hold", aboveZero(BASIN_DUTY_RANGE.water)),
     length: basinLength,
     width: basinWidth,
     void_fraction: voidFraction,

@@ -1,9 +1,9 @@
 import { invalid, plain } from "../../calc/problem";
-import { defaultUnit, toInside, unitLabel, type Measure } from "../../calc/quantity/measures";
+import { defaultUnit, unitLabel, type Measure } from "../../calc/quantity/measures";
 import { readNumber, readQuantity } from "../../calc/quantity/readQuantity";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Argument } from "./argument";
-import { isInside, rangeInWords, zeroIsBlank, type Range } from "./range";
+import { insideOf, insideRange, rangeInWords, zeroIsBlank, type Range } from "./range";
 import { isBlank, refuseErrorCell, shown, single } from "./raw";
 
 /** Shared by every one-cell argument: error cells and blanks are refused by name before `convert` sees the cell. */
@@ -17,7 +17,7 @@ function scalar<T>(
 ): Argument<T> {
   const { need, convert, ...facts } = rest;
   const blank = (raw: unknown): boolean =>
-    isBlank(raw) || (raw === 0 && facts.range !== undefined && zeroIsBlank(facts.range));
+    isBlank(raw) || (raw === 0 && facts.range !== undefined && zeroIsBlank(facts.range, facts.measure));
   return {
     about,
     hostType: "any",
@@ -42,9 +42,13 @@ function scalar<T>(
   };
 }
 
-/** A value with a unit: a number in the default unit of the system, or text with its own unit. Arrives in SI. */
+/**
+ * A value with a unit: a number in the default unit of the system, or text with its own unit. Arrives in SI.
+ * The range is the calculation's, in SI, so that the same thing is taken or refused in whatever unit it is typed.
+ */
 export function quantity(measure: Measure, about: string, range: Range = {}): Argument<number> {
-  const rule = (system: UnitSystem): string => `${unitLabel(measure, system)}, ${rangeInWords(range, system)}`;
+  const rule = (system: UnitSystem): string =>
+    `${unitLabel(measure, system)}, ${rangeInWords(range, system, measure, "")}`;
   return scalar(about, {
     measure,
     range,
@@ -57,12 +61,13 @@ export function quantity(measure: Measure, about: string, range: Range = {}): Ar
         );
       }
       const value = typeof cell === "number" ? cell : readQuantity(cell, defaultUnit(measure, system), label);
-      if (!Number.isFinite(value) || !isInside(value, range, system)) {
+      const inside = insideOf(value, measure, system, range);
+      if (inside === undefined) {
         const unit = unitLabel(measure, system);
         const got = typeof cell === "number" ? `${shown(cell)} ${unit}` : `${shown(cell)}, ${plain(value)} ${unit}`;
-        throw invalid(`${label} must be ${rangeInWords(range, system, unit)}; got ${got}`);
+        throw invalid(`${label} must be ${rangeInWords(range, system, measure)}; got ${got}`);
       }
-      return toInside(measure, value, system);
+      return inside;
     },
   });
 }
@@ -90,10 +95,11 @@ export function number(
       if (typeof value !== "number") throw invalid(`${label} must be ${kind}; got ${shown(cell)}`);
       if (options.whole && !Number.isInteger(value))
         throw invalid(`${label} must be a whole number; got ${shown(cell)}`);
-      if (!Number.isFinite(value) || !isInside(value, range, system)) {
-        throw invalid(`${label} must be ${rangeInWords(range, system, options.unit)}; got ${shown(cell)}`);
+      const inside = insideRange(value, range);
+      if (inside === undefined) {
+        throw invalid(`${label} must be ${rangeInWords(range, system, undefined, options.unit)}; got ${shown(cell)}`);
       }
-      return value;
+      return inside;
     },
   });
 }
@@ -112,7 +118,7 @@ export function share(about: string, range: Range = { min: 0, max: 1 }): Argumen
         : typeof cell === "number"
           ? cell
           : NaN;
-      if (!Number.isFinite(value) || !isInside(value, range, "US")) {
+      if (insideRange(value, range) === undefined) {
         const hint =
           value > 1 && value <= 100 ? `; for ${plain(value)} % write ${plain(value / 100)} or ${plain(value)}%` : "";
         throw invalid(`${label} must be a share of ${rangeInWords(range, "US")}; got ${shown(cell)}${hint}`);

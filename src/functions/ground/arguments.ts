@@ -1,3 +1,5 @@
+import { BALANCE_RANGE } from "../../calc/ground/soilBalance";
+import { EARTH_RANGE } from "../../calc/ground/earthworks";
 import { readSoil, SOIL_NAMES, type Soil } from "../../calc/ground/soil";
 import type { Argument } from "../contract/argument";
 import { optional } from "../contract/optional";
@@ -10,11 +12,11 @@ export const DIGGING_CAUTION =
   "Have buried services located before any digging. Side slopes, shoring, spoil set-back and ladders follow local rules; nobody enters a pit whose sides can cave in.";
 
 /** A side of a pit or the length of a berm. */
-export const SIDE: Range = { min: 0, max: { US: 1640, SI: 500 } };
+export const SIDE: Range = EARTH_RANGE.length;
 /** Depth of a pit, height of a berm. */
-export const DEPTH: Range = { min: 0, max: { US: 20, SI: 6 } };
+export const DEPTH: Range = EARTH_RANGE.depth;
 /** Volume of soil. */
-export const EARTH: Range = { min: 0, max: { US: 130_000, SI: 100_000 } };
+export const EARTH: Range = BALANCE_RANGE.volume;
 
 /** Slope of a pit's sides; upright when left out. */
 export const pitSlope = optional(

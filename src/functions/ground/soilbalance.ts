@@ -1,5 +1,5 @@
 import type { SoilVolume } from "../../calc/ground/soil";
-import { soilBalance } from "../../calc/ground/soilBalance";
+import { BALANCE_RANGE, soilBalance } from "../../calc/ground/soilBalance";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
 import { tableResult, type TableCell } from "../contract/result";
@@ -23,11 +23,10 @@ export const SOILBALANCE = declare({
     dug: quantity("earth", "Volume dug, as it lies in the ground (bank)", EARTH),
     berm: quantity("earth", "Volume of the berm, compacted", EARTH),
     soil,
-    truck: optional(
-      quantity("earth", "What one truck takes, loose", { min: { US: 0.02, SI: 0.01 }, max: { US: 130, SI: 100 } }),
-      "10 yd³ | 8 m³",
-      { US: 10, SI: 8 },
-    ),
+    truck: optional(quantity("earth", "What one truck takes, loose", BALANCE_RANGE.truck), "10 yd³ | 8 m³", {
+      US: 10,
+      SI: 8,
+    }),
   },
   result: tableResult("the soil balance", [
     { title: "Soil" },

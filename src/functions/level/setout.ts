@@ -1,17 +1,16 @@
-import { setOut, type SetOutPoint } from "../../calc/level/setOut";
+import { LEVEL_RANGE, setOut, type SetOutPoint } from "../../calc/level/setOut";
 import { invalid } from "../../calc/problem";
 import { formatFeetInches } from "../../calc/quantity/feetInches";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
-import type { Range } from "../contract/range";
+import { aboveZero } from "../contract/range";
 import { tableResult, type TableCell } from "../contract/result";
 import { quantity, text } from "../contract/scalars";
 import { table } from "../contract/tables";
 
-const LEVEL: Range = { min: { US: -1640, SI: -500 }, max: { US: 29_500, SI: 9000 } };
 /** A reading of 0 is a blank cell: the rod's foot is never on the line of sight. */
-const READING: Range = { above: 0, max: { US: 25, SI: 7.6 } };
+const READING = aboveZero(LEVEL_RANGE.reading);
 
 const COLUMNS = [
   { title: "Point" },
@@ -37,18 +36,18 @@ export const SETOUT = declare({
   caution:
     "Check that the instrument is level and read the bench mark again at the end; a moved tripod spoils every level.",
   args: {
-    benchmark: quantity("length", "Level of the bench mark", LEVEL),
+    benchmark: quantity("length", "Level of the bench mark", LEVEL_RANGE.level),
     backsight: quantity("length", "Rod reading on the bench mark", READING),
     targets: table("Points to set out", {
       name: text("Name of the point", { longest: 80 }),
-      level: quantity("length", "Level wanted", LEVEL),
+      level: quantity("length", "Level wanted", LEVEL_RANGE.level),
     }),
     readings: optional(
       table("Rod readings taken, row by row beside the points", { reading: quantity("length", "Reading", READING) }),
       "none taken",
     ),
     tolerance: optional(
-      quantity("size", "As near as this is on grade", { above: 0, max: { US: 11, SI: 300 } }),
+      quantity("size", "As near as this is on grade", aboveZero(LEVEL_RANGE.tolerance)),
       "1/4 in | 6 mm",
       { US: 0.25, SI: 6 },
     ),

@@ -1,4 +1,5 @@
-import { layOutSteps } from "../../calc/level/steps";
+import { aboveZero } from "../contract/range";
+import { layOutSteps, STEPS_RANGE } from "../../calc/level/steps";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
 import { tableResult, type TableCell } from "../contract/result";
@@ -19,8 +20,8 @@ export const STEPS = declare({
   limits:
     "A suggestion: type over any drop or tread that the stones ask for. Each drop is at least 1 in (25 mm) and each tread at least 2 in (50 mm).",
   args: {
-    fall: quantity("length", "Whole fall", { above: 0, max: { US: 98, SI: 30 } }),
-    run: quantity("length", "Whole run", { above: 0, max: { US: 980, SI: 300 } }),
+    fall: quantity("length", "Whole fall", aboveZero(STEPS_RANGE.fall)),
+    run: quantity("length", "Whole run", aboveZero(STEPS_RANGE.run)),
     drops: number("How many drops", { above: 0, max: 100 }, { whole: true }),
     unevenness: optional(share("0 all alike, 1 very uneven"), "0.35", 0.35),
     seed: optional(

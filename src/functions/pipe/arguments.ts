@@ -1,24 +1,24 @@
 import { invalid } from "../../calc/problem";
-import { findPipe, PIPE_TYPE_NAMES, readPipeType, type PipeSize } from "../../calc/pipe/bore";
+import { BORE_RANGE, findPipe, PIPE_TYPE_NAMES, readPipeType, type PipeSize } from "../../calc/pipe/bore";
 import { findFitting, K_RANGE, sumOfK, type FittingCount } from "../../calc/pipe/fittings";
-import { FRICTION_METHODS, ROUTE_RANGE, type FrictionMethod, type RoutePipe } from "../../calc/pipe/route";
+import { FLOW_RANGE, FRICTION_METHODS, ROUTE_RANGE, type FrictionMethod, type RoutePipe } from "../../calc/pipe/route";
 import { FITTINGS } from "../../calc/tables/fittings";
 import { USUAL_PIPE } from "../../calc/tables/pipes";
 import type { Argument } from "../contract/argument";
 import { optional } from "../contract/optional";
-import type { Range } from "../contract/range";
+import { aboveZero, type Range } from "../contract/range";
 import { isBlank } from "../contract/raw";
 import { choice, number, quantity, text } from "../contract/scalars";
 import { table } from "../contract/tables";
 
 /** Flow in pipes and pumps. */
-export const FLOW: Range = { above: 0, max: { US: 900_000, SI: 3_600_000 } };
+export const FLOW: Range = aboveZero(FLOW_RANGE);
 /** Lift from the running water level up to the outlet. */
-export const LIFT: Range = { min: 0, max: { US: 328, SI: 100 } };
+export const LIFT: Range = ROUTE_RANGE.lift;
 /** Length of one pipe. */
-export const PIPE_LENGTH: Range = { min: 0, max: { US: 16_400, SI: 5000 } };
+export const PIPE_LENGTH: Range = ROUTE_RANGE.length;
 
-const sizeNumber = quantity("size", "Nominal size", { above: 0, max: { US: 39, SI: 1000 } });
+const sizeNumber = quantity("size", "Nominal size", aboveZero(BORE_RANGE));
 
 /** A pipe size as sold (2, "1 1/2 in", "63 mm"), or an inside diameter as text ("bore 48 mm"). */
 export const pipeSize: Argument<PipeSize> = {

@@ -1,6 +1,6 @@
 import { findPipe } from "../../calc/pipe/bore";
 import { totalDynamicHead } from "../../calc/pipe/route";
-import { USUAL_WATER_TEMPERATURE } from "../../calc/pipe/waterProperties";
+import { USUAL_WATER_TEMPERATURE, WATER_TEMPERATURE_RANGE } from "../../calc/pipe/waterProperties";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
 import { quantityResult } from "../contract/result";
@@ -25,10 +25,7 @@ export const PIPELOSS = declare({
     pipe_type: pipeType,
     method,
     water_temp: optional(
-      quantity("temperature", "Water temperature, used by Darcy-Weisbach", {
-        min: { US: 32, SI: 0 },
-        max: { US: 104, SI: 40 },
-      }),
+      quantity("temperature", "Water temperature, used by Darcy-Weisbach", WATER_TEMPERATURE_RANGE),
       "59 °F | 15 °C",
       { US: `${USUAL_WATER_TEMPERATURE} degC`, SI: USUAL_WATER_TEMPERATURE },
     ),

@@ -1,4 +1,5 @@
-import { CURVE_POINTS, makeCurve, SPEED_RANGE, type PumpCurve } from "../../calc/pump/curve";
+import { FLOW_RANGE } from "../../calc/pipe/route";
+import { CURVE_POINTS, CURVE_RANGE, makeCurve, SPEED_RANGE, type PumpCurve } from "../../calc/pump/curve";
 import { PARALLEL_PUMPS } from "../../calc/pump/duty";
 import { RUNNING_RANGE } from "../../calc/pump/power";
 import { YEARS_RANGE } from "../../calc/pump/rank";
@@ -7,13 +8,12 @@ import { optional } from "../contract/optional";
 import type { Range } from "../contract/range";
 import { number, quantity } from "../contract/scalars";
 import { table } from "../contract/tables";
-import { FLOW } from "../pipe/arguments";
 
 /** Heads of pumps. */
-export const HEAD: Range = { min: 0, max: { US: 656, SI: 200 } };
+export const HEAD: Range = CURVE_RANGE.head;
 
 /** Flows of curve points: 0 is the shut-off head. */
-export const CURVE_FLOW: Range = { min: 0, ...(FLOW.max ? { max: FLOW.max } : {}) };
+export const CURVE_FLOW: Range = FLOW_RANGE;
 
 const curveRows = table(
   "Pump curve: flow, head; from shut-off head at flow 0",

@@ -34,10 +34,7 @@ export const CABLEDROP = declare({
     "and a licensed electrician decide.",
   args: {
     amps: number("Current of the pump", CABLE_RANGE.amps, { unit: "A" }),
-    length: quantity("length", "Length of the cable, one way", {
-      min: 0,
-      max: { US: 6500, SI: CABLE_RANGE.length.max },
-    }),
+    length: quantity("length", "Length of the cable, one way", CABLE_RANGE.length),
     gauge,
     volts: number("Supply voltage", CABLE_RANGE.volts, { unit: "V" }),
   },

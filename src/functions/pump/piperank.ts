@@ -1,7 +1,8 @@
+import { aboveZero } from "../contract/range";
 import { findPipe } from "../../calc/pipe/bore";
 import { sumOfK } from "../../calc/pipe/fittings";
 import { USUAL_SPEED_LIMIT } from "../../calc/pipe/route";
-import { rankPipes, type PipeOffer } from "../../calc/pump/rankPipes";
+import { rankPipes, SPEED_LIMIT_RANGE, type PipeOffer } from "../../calc/pump/rankPipes";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
 import { tableResult, type TableCell } from "../contract/result";
@@ -37,14 +38,10 @@ export const PIPERANK = declare({
     ),
     ...running,
     years,
-    speed_limit: optional(
-      quantity("speed", "Fastest allowed", { above: 0, max: { US: 30, SI: 9 } }),
-      "5 ft/s | 1.52 m/s",
-      {
-        US: `${USUAL_SPEED_LIMIT} m/s`,
-        SI: USUAL_SPEED_LIMIT,
-      },
-    ),
+    speed_limit: optional(quantity("speed", "Fastest allowed", aboveZero(SPEED_LIMIT_RANGE)), "5 ft/s | 1.52 m/s", {
+      US: `${USUAL_SPEED_LIMIT} m/s`,
+      SI: USUAL_SPEED_LIMIT,
+    }),
     method,
   },
   result: tableResult("the ranked pipes", [

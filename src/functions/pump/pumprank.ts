@@ -1,3 +1,5 @@
+import { CURVE_RANGE } from "../../calc/pump/curve";
+import { aboveZero } from "../contract/range";
 import { makeSystem } from "../../calc/pipe/route";
 import { RUNNING_RANGE } from "../../calc/pump/power";
 import { rankPumps, type PumpOffer, type RankedPump } from "../../calc/pump/rank";
@@ -17,7 +19,7 @@ const pumpRows = table(
     name: text("Pump", { longest: 60 }),
     price: number("Price", { min: 0, max: 1_000_000 }),
     watts: number("Power drawn", { above: 0, max: RUNNING_RANGE.watts.max }, { unit: "W" }),
-    shut_off_head: quantity("head", "Shut-off head", { above: 0, ...(HEAD.max ? { max: HEAD.max } : {}) }),
+    shut_off_head: quantity("head", "Shut-off head", aboveZero(CURVE_RANGE.head)),
   },
   { repeated: { flow: quantity("flow", "Flow", CURVE_FLOW), head: quantity("head", "Head", HEAD) }, mostRows: 2000 },
 );

@@ -12,7 +12,7 @@ export const FTIN = declare({
   source: "Arithmetic: 1 ft = 12 in = 0.3048 m (NIST SP 811, appendix B.8)",
   limits: "Rounds to the nearest fraction, so the text can be off by half of it; keep the number for calculations.",
   args: {
-    length: quantity("length", "Length to write", { min: { US: -100000, SI: -30000 }, max: { US: 100000, SI: 30000 } }),
+    length: quantity("length", "Length to write", { min: -30_480, max: 30_480 }),
     nearest: optional(
       number(`Parts of an inch: ${TAPE_FRACTIONS.join(", ")}`, { above: 0, max: 64 }, { whole: true }),
       "16",

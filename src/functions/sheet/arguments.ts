@@ -1,3 +1,4 @@
+import { SHEET_RANGE } from "../../calc/sheet/liner";
 import { optional } from "../contract/optional";
 import type { Range } from "../contract/range";
 import { number, quantity } from "../contract/scalars";
@@ -8,18 +9,17 @@ export const CARRYING_CAUTION =
   "in the pit below it.";
 
 /** Sides of a pit, a bed or a cut. */
-export const SIDE: Range = { min: { US: 0.05, SI: 0.01 }, max: { US: 1600, SI: 500 } };
+export const SIDE: Range = SHEET_RANGE.side;
 
 /** Sheet beyond the edge; the default is common practice. */
-export const overlap = optional(
-  quantity("length", "Sheet beyond each edge", { min: 0, max: { US: 30, SI: 10 } }),
-  "1 ft | 0.3 m",
-  { US: 1, SI: 0.3 },
-);
+export const overlap = optional(quantity("length", "Sheet beyond each edge", SHEET_RANGE.overlap), "1 ft | 0.3 m", {
+  US: 1,
+  SI: 0.3,
+});
 
 /** Cuts are rounded up to what a crew measures; a zero from a blank cell cannot mean a step. */
 export const roundTo = optional(
-  quantity("length", "Round cuts up to a multiple of", { above: 0.0001, max: { US: 30, SI: 10 } }),
+  quantity("length", "Round cuts up to a multiple of", { above: 0.0001, max: SHEET_RANGE.roundTo.max }),
   "0.5 ft | 0.1 m",
   { US: 0.5, SI: 0.1 },
 );

@@ -53,10 +53,10 @@ export const cuts: Argument<CutRow[]> = {
 const rollRows = table(
   "Rolls: width, price, price per length, area or roll, longest length",
   {
-    width: quantity("length", "Width of the roll", { above: 0, max: { US: 160, SI: 50 } }),
+    width: quantity("length", "Width of the roll", PLAN_RANGE.rollWidth),
     price: optional(number("Price", price), "0, on every roll: plan for the least area", 0),
     per: optional(zeroIsBlank(choice<PriceBasis>("What the price is for", PRICE_BASES)), "length", "length"),
-    longest: optional(quantity("length", "Longest length", { above: 0, max: { US: 16_000, SI: 5000 } }), "no limit"),
+    longest: optional(quantity("length", "Longest length", PLAN_RANGE.longest), "no limit"),
   },
   { mostRows: mostRolls },
 );

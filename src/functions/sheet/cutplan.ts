@@ -1,3 +1,4 @@
+import { PLAN_RANGE } from "../../calc/sheet/cutplan/check";
 import { invalid } from "../../calc/problem";
 import { say, unitLabel } from "../../calc/quantity/measures";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
@@ -29,10 +30,7 @@ export const CUTPLAN = declare({
     cuts,
     rolls,
     turn: optional(flag("Whether pieces may be turned across the roll"), "TRUE", true),
-    seam: optional(
-      quantity("size", "Lap of a seam; blank: no seams", { above: 0, max: { US: 39, SI: 1000 } }),
-      "no piece is seamed",
-    ),
+    seam: optional(quantity("size", "Lap of a seam; blank: no seams", PLAN_RANGE.seamLap), "no piece is seamed"),
   },
   result: tableResult("the cut plan: every cut, then what to buy, waste, cost and how sure the plan is", [
     { title: "Cut" },

@@ -1,4 +1,4 @@
-import { fabricCut } from "../../calc/sheet/fabric";
+import { FABRIC_RANGE, fabricCut } from "../../calc/sheet/fabric";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
 import { tableResult } from "../contract/result";
@@ -15,8 +15,8 @@ export const FABRICCUT = declare({
   args: {
     length: quantity("length", "Length to cover", SIDE),
     width: quantity("length", "Width to cover", SIDE),
-    roll_width: quantity("length", "Width of the roll", { min: { US: 0.5, SI: 0.1 }, max: { US: 160, SI: 50 } }),
-    lap: optional(quantity("length", "Lap between strips", { min: 0, max: { US: 16, SI: 5 } }), "1 ft | 0.3 m", {
+    roll_width: quantity("length", "Width of the roll", FABRIC_RANGE.rollWidth),
+    lap: optional(quantity("length", "Lap between strips", FABRIC_RANGE.lap), "1 ft | 0.3 m", {
       US: 1,
       SI: 0.3,
     }),

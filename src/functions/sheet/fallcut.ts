@@ -1,16 +1,16 @@
-import { fallCut } from "../../calc/sheet/fall";
+import { FALL_RANGE, fallCut } from "../../calc/sheet/fall";
 import { sheetWeight } from "../../calc/sheet/weight";
 import { USUAL_LINER_WEIGHT } from "../../calc/tables/sheets";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
-import type { Range } from "../contract/range";
+import { aboveZero } from "../contract/range";
 import { quantity } from "../contract/scalars";
 import { list } from "../contract/tables";
 import { CARRYING_CAUTION, overlap, roundTo, SIDE } from "./arguments";
 import { cutResult } from "./cutResult";
 
 // Blank rows of a fixed table can arrive as 0; they are no drops.
-const STEP: Range = { above: 0, max: { US: 320, SI: 100 } };
+const STEP = aboveZero(FALL_RANGE.step);
 
 export const FALLCUT = declare({
   name: "FALLCUT",
@@ -27,13 +27,12 @@ export const FALLCUT = declare({
     drops: list("Height of each drop", quantity("length", "Drop", STEP), { most: 200 }),
     treads: list("Length of each tread", quantity("length", "Tread", STEP), { most: 200 }),
     bed_width: quantity("length", "Width of the bed", SIDE),
-    bank_height: quantity("length", "Height the sheet climbs each bank", { min: 0, max: { US: 30, SI: 10 } }),
+    bank_height: quantity("length", "Height the sheet climbs each bank", FALL_RANGE.bank),
     overlap,
-    slack_per_drop: optional(
-      quantity("length", "Loose sheet at each drop", { min: 0, max: { US: 6, SI: 2 } }),
-      "0.25 ft | 0.08 m",
-      { US: 0.25, SI: 0.08 },
-    ),
+    slack_per_drop: optional(quantity("length", "Loose sheet at each drop", FALL_RANGE.slack), "0.25 ft | 0.08 m", {
+      US: 0.25,
+      SI: 0.08,
+    }),
     round_to: roundTo,
   },
   result: cutResult("the size of the liner along the fall"),

@@ -1,3 +1,4 @@
+import { SHEET_RANGE } from "../../calc/sheet/liner";
 import { linerCut } from "../../calc/sheet/liner";
 import { sheetWeight } from "../../calc/sheet/weight";
 import { USUAL_LINER_WEIGHT } from "../../calc/tables/sheets";
@@ -20,7 +21,7 @@ export const LINERCUT = declare({
   args: {
     length: quantity("length", "Length of the bottom", SIDE),
     width: quantity("length", "Width of the bottom", SIDE),
-    depth: quantity("length", "Depth from rim to bottom", { min: 0, max: { US: 65, SI: 20 } }),
+    depth: quantity("length", "Depth from rim to bottom", SHEET_RANGE.depth),
     overlap,
     side_slope: sideSlope,
     round_to: roundTo,

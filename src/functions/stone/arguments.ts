@@ -1,7 +1,10 @@
+import { MIX_RANGE } from "../../calc/stone/mix";
+import { BULK_RANGE } from "../../calc/stone/bulk";
+import { BOULDER_RANGE } from "../../calc/stone/boulder";
 import { densityNames, readDensity, type DensityKind } from "../../calc/stone/density";
 import type { Argument } from "../contract/argument";
 import { optional } from "../contract/optional";
-import type { Range } from "../contract/range";
+import { aboveZero, type Range } from "../contract/range";
 import { isBlank } from "../contract/raw";
 import { share, text } from "../contract/scalars";
 
@@ -10,13 +13,13 @@ export const LIFTING_CAUTION =
   "Heavy stone crushes. Over the hand-lift limit use a machine and rigging rated for the weight, and keep people from under and below the load. The weight is an estimate.";
 
 /** Area to cover with gravel. */
-export const AREA: Range = { min: 0, max: { US: 1_000_000, SI: 100_000 } };
+export const AREA: Range = BULK_RANGE.area;
 /** Depth of a layer, and how far stones reach back. */
-export const THICKNESS: Range = { min: 0, max: { US: 196, SI: 5000 } };
+export const THICKNESS: Range = BULK_RANGE.depth;
 /** A side of one stone. */
-export const STONE_SIDE: Range = { above: 0, max: { US: 196, SI: 5000 } };
+export const STONE_SIDE: Range = aboveZero(BOULDER_RANGE.size);
 /** Tons of stone. */
-export const TONS: Range = { min: 0, max: { US: 10_000, SI: 10_000 } };
+export const TONS: Range = MIX_RANGE.total;
 
 const written = text("Name or figure", { longest: 60 });
 

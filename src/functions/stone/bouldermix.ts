@@ -1,3 +1,5 @@
+import { HAND_LIMIT, MIX_RANGE } from "../../calc/stone/mix";
+import { aboveZero } from "../contract/range";
 import { boulderMix } from "../../calc/stone/mix";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
@@ -20,15 +22,14 @@ export const BOULDERMIX = declare({
   args: {
     tons: quantity("load", "Weight of all boulders", TONS),
     mix: table("Sizes", {
-      size: quantity("size", "Mean diameter", { min: { US: 0.4, SI: 10 }, max: { US: 196, SI: 5000 } }),
+      size: quantity("size", "Mean diameter", MIX_RANGE.size),
       share: share("Share of the weight"),
     }),
     rock,
-    hand_limit: optional(
-      quantity("weight", "Most one person lifts", { above: 0, max: { US: 220, SI: 100 } }),
-      "50 lb | 23 kg",
-      { US: 50, SI: 23 },
-    ),
+    hand_limit: optional(quantity("weight", "Most one person lifts", aboveZero(HAND_LIMIT)), "50 lb | 23 kg", {
+      US: 50,
+      SI: 23,
+    }),
   },
   result: tableResult("the stones by size", [
     { title: "Size", measure: "size" },

@@ -1,3 +1,4 @@
+import { BOULDER_RANGE } from "../../calc/stone/boulder";
 import { boulderFaceWeight, USUAL_SOLID_SHARE } from "../../calc/stone/boulder";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
@@ -17,8 +18,8 @@ export const BOULDERTONS = declare({
     "Blank solid share is 0.65; tightly fitted stone reaches 0.8. Boulders vary: expect 15 % either way, and order lip stones by the piece.",
   caution: LIFTING_CAUTION,
   args: {
-    face_length: quantity("length", "Length of the face", { min: 0, max: { US: 3280, SI: 1000 } }),
-    face_height: quantity("length", "Height of the face", { min: 0, max: { US: 98, SI: 30 } }),
+    face_length: quantity("length", "Length of the face", BOULDER_RANGE.faceLength),
+    face_height: quantity("length", "Height of the face", BOULDER_RANGE.faceHeight),
     thickness: quantity("size", "How far the stones reach back", THICKNESS),
     rock,
     solid_share: optional(

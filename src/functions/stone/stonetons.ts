@@ -1,3 +1,4 @@
+import { BULK_RANGE } from "../../calc/stone/bulk";
 import { stoneWeight } from "../../calc/stone/bulk";
 import { declare } from "../contract/declaration";
 import { quantityResult } from "../contract/result";
@@ -16,7 +17,7 @@ export const STONETONS = declare({
     "The volume is the space to fill, gaps between the stones included; take modules and pump well off first. " +
     "Densities are of dry, loose stone; your quarry's own figure is better than any table.",
   args: {
-    volume: quantity("earth", "Space to fill", { min: 0, max: { US: 130_000, SI: 100_000 } }),
+    volume: quantity("earth", "Space to fill", BULK_RANGE.volume),
     stone,
     waste,
   },

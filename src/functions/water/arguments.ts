@@ -1,21 +1,21 @@
 import { invalid, plain } from "../../calc/problem";
-import { findRoughness, USUAL_BED } from "../../calc/water/bed";
-import { findLipShape, ownLip, type Lip } from "../../calc/water/lip";
+import { BED_RANGE, findRoughness, USUAL_BED } from "../../calc/water/bed";
+import { findLipShape, LIP_RANGE, ownLip, type Lip } from "../../calc/water/lip";
 import { BED_KINDS, OWN_ROUGHNESS } from "../../calc/tables/beds";
 import { COEFFICIENT_FROM_US, LIP_SHAPES, OWN_COEFFICIENT } from "../../calc/tables/lips";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Argument } from "../contract/argument";
 import { optional } from "../contract/optional";
-import type { Range } from "../contract/range";
+import { aboveZero, type Range } from "../contract/range";
 import { isBlank } from "../contract/raw";
 import { number, quantity, text } from "../contract/scalars";
 
 /** Width of a lip along its edge. */
-export const LIP_WIDTH: Range = { min: { US: 0.4, SI: 10 }, max: { US: 1968, SI: 50_000 } };
+export const LIP_WIDTH: Range = LIP_RANGE.width;
 /** Depth of the sheet over a lip. */
-export const SHEET_DEPTH: Range = { above: 0, max: { US: 39, SI: 1000 } };
+export const SHEET_DEPTH: Range = aboveZero(LIP_RANGE.depth);
 /** Width of a stream's bottom. */
-export const BED_WIDTH: Range = { above: 0, max: { US: 164, SI: 50 } };
+export const BED_WIDTH: Range = aboveZero(BED_RANGE.width);
 /** Fall of a bed in percent of its length. */
 export const SLOPE_PERCENT: Range = { min: 0.001, max: 100 };
 

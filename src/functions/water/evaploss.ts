@@ -1,4 +1,5 @@
-import { evaporationPerDay } from "../../calc/water/evaporation";
+import { aboveZero } from "../contract/range";
+import { EVAPORATION_RANGE, evaporationPerDay } from "../../calc/water/evaporation";
 import { declare } from "../contract/declaration";
 import { quantityResult } from "../contract/result";
 import { quantity, share } from "../contract/scalars";
@@ -16,11 +17,11 @@ export const EVAPLOSS = declare({
     "Still pools were measured at 74 % of it, pools in use at 40 to 70 % more. Splash, wind drift and wicking at the edges " +
     "are not in it and are often larger: add a share of your own. 0 where the air is so moist that nothing evaporates.",
   args: {
-    area: quantity("area", "Open water surface", { above: 0, max: { US: 1_000_000, SI: 100_000 } }),
-    water_temp: quantity("temperature", "Water temperature", { min: { US: 32, SI: 0 }, max: { US: 113, SI: 45 } }),
-    air_temp: quantity("temperature", "Air temperature", { min: { US: -22, SI: -30 }, max: { US: 131, SI: 55 } }),
+    area: quantity("area", "Open water surface", aboveZero(EVAPORATION_RANGE.area)),
+    water_temp: quantity("temperature", "Water temperature", EVAPORATION_RANGE.waterTemperature),
+    air_temp: quantity("temperature", "Air temperature", EVAPORATION_RANGE.airTemperature),
     humidity: share("Relative humidity of the air"),
-    wind: quantity("wind", "Wind over the water", { min: 0, max: { US: 44, SI: 72 } }),
+    wind: quantity("wind", "Wind over the water", EVAPORATION_RANGE.wind),
   },
   result: quantityResult("water", "the loss per day"),
   examples: [

@@ -21,7 +21,7 @@ export const SPLITFLOW = declare({
       "Lips: width, level above the lowest",
       {
         lip_width: lipWidth,
-        level: optional(quantity("size", "Level above the lowest lip", { min: 0, max: { US: 39, SI: 1000 } }), "0", 0),
+        level: optional(quantity("size", "Level above the lowest lip", SHARED_LIPS.level), "0", 0),
       },
       { mostRows: SHARED_LIPS.most },
     ),

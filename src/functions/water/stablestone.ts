@@ -1,4 +1,4 @@
-import { ISBASH, stableStone, type Turbulence } from "../../calc/water/stableStone";
+import { ISBASH, STABLE_STONE_RANGE, stableStone, type Turbulence } from "../../calc/water/stableStone";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
 import { quantityResult } from "../contract/result";
@@ -18,7 +18,7 @@ export const STABLESTONE = declare({
     "Stones as round as a ball, on a nearly level bed; the speed is the mean of the cross-section. Where a drop lands or the " +
     "bed is steeper than about 1 in 10 take a larger one, or bed it in mortar.",
   args: {
-    speed: quantity("speed", "Mean speed of the water", { min: 0, max: { US: 32, SI: 10 } }),
+    speed: quantity("speed", "Mean speed of the water", STABLE_STONE_RANGE.speed),
     rock,
     turbulence: optional(choice("Turbulence", TURBULENCES), '"high"', "high"),
   },

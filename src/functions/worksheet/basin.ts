@@ -12,7 +12,7 @@ import { BASINCHECK as declaredBASINCHECK } from "../basin/basincheck";
  * Gives the water that runs back into the basin when the pump stops.
  * @customfunction DRAINBACK
  * @helpurl https://localhost:3000/help/drainback.html
- * @param flow Flow while the pump runs (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
+ * @param flow Flow while the pump runs (gph, more than 0, at most 951000 | L/h, more than 0, at most 3600000)
  * @param [pools] Pools: area, lip width (rows of area, lip width; blank: none)
  * @param [runs] Beds: length, width, slope %, roughness (rows of length, width, slope, roughness; blank: none)
  * @param [pipe_size] Nominal size of the pipe, or of each pipe (list; each in | list; each mm; blank: no pipe)
@@ -33,7 +33,7 @@ export function DRAINBACK(flow: any, pools?: any[][], runs?: any[][], pipe_size?
  * Takes the drain-back apart: water, depth and speed of every pool, bed and pipe, and the total.
  * @customfunction DRAINTABLE
  * @helpurl https://localhost:3000/help/draintable.html
- * @param flow Flow while the pump runs (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
+ * @param flow Flow while the pump runs (gph, more than 0, at most 951000 | L/h, more than 0, at most 3600000)
  * @param [pools] Pools: area, lip width (rows of area, lip width; blank: none)
  * @param [runs] Beds: length, width, slope %, roughness (rows of length, width, slope, roughness; blank: none)
  * @param [pipe_size] Nominal size of the pipe, or of each pipe (list; each in | list; each mm; blank: no pipe)
@@ -54,8 +54,8 @@ export function DRAINTABLE(flow: any, pools?: any[][], runs?: any[][], pipe_size
  * Gives the water a basin holds between its low level and the overflow.
  * @customfunction BASINHOLD
  * @helpurl https://localhost:3000/help/basinhold.html
- * @param length Length of the bottom (ft, 0.05 to 1640 | m, 0.01 to 500)
- * @param width Width of the bottom (ft, 0.05 to 1640 | m, 0.01 to 500)
+ * @param length Length of the bottom (ft, 0.0329 to 1640 | m, 0.01 to 500)
+ * @param width Width of the bottom (ft, 0.0329 to 1640 | m, 0.01 to 500)
  * @param water_depth Depth from low level to overflow (ft, more than 0, at most 20 | m, more than 0, at most 6.1)
  * @param void_fraction Room for water per volume, such as 0.4 (share, 0.05 to 1)
  * @param [side_slope] Walls: out per 1 up (0 to 10; blank: 0, upright)
@@ -74,9 +74,9 @@ export function BASINHOLD(length: any, width: any, water_depth: any, void_fracti
  * Gives the depth of water a volume takes up in a basin; the inverse of BASINHOLD.
  * @customfunction BASINDEPTH
  * @helpurl https://localhost:3000/help/basindepth.html
- * @param volume Water to hold (gal, more than 0, at most 26000000 | L, more than 0, at most 100000000)
- * @param length Length of the bottom (ft, 0.05 to 1640 | m, 0.01 to 500)
- * @param width Width of the bottom (ft, 0.05 to 1640 | m, 0.01 to 500)
+ * @param volume Water to hold (gal, more than 0, at most 26400000 | L, more than 0, at most 100000000)
+ * @param length Length of the bottom (ft, 0.0329 to 1640 | m, 0.01 to 500)
+ * @param width Width of the bottom (ft, 0.0329 to 1640 | m, 0.01 to 500)
  * @param void_fraction Room for water per volume, such as 0.4 (share, 0.05 to 1)
  * @param [side_slope] Walls: out per 1 up (0 to 10; blank: 0, upright)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
@@ -108,12 +108,12 @@ export function BASINMIX(parts: any[][], units?: any): any[][] {
  * Holds a basin against its need: margin, level drop on starting, days until the pump sucks air, overflow.
  * @customfunction BASINCHECK
  * @helpurl https://localhost:3000/help/basincheck.html
- * @param hold Water from the floor to the overflow (gal, 0 to 26000000 | L, 0 to 100000000)
- * @param drainback Water that runs back when the pump stops (gal, 0 to 26000000 | L, 0 to 100000000)
- * @param low_water Water that must stay over the pump's inlet (gal, 0 to 26000000 | L, 0 to 100000000)
- * @param loss_per_day Evaporation and splash per day (gal, 0 to 2600000 | L, 0 to 10000000)
+ * @param hold Water from the floor to the overflow (gal, 0 to 26400000 | L, 0 to 100000000)
+ * @param drainback Water that runs back when the pump stops (gal, 0 to 26400000 | L, 0 to 100000000)
+ * @param low_water Water that must stay over the pump's inlet (gal, 0 to 26400000 | L, 0 to 100000000)
+ * @param loss_per_day Evaporation and splash per day (gal, 0 to 2640000 | L, 0 to 10000000)
  * @param days Days without topping up (0 to 366)
- * @param [footprint] Area of the basin near its full level (ft², 0.2 to 2600000 | m², 0.01 to 250000; blank: no level drop)
+ * @param [footprint] Area of the basin near its full level (ft², 0.108 to 2690000 | m², 0.01 to 250000; blank: no level drop)
  * @param [void_fraction] Room for water per volume, such as 0.4 (share, 0.05 to 1; blank: 0.4, gravel)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The basin against its need.

@@ -11,7 +11,7 @@ import { SOILBALANCE as declaredSOILBALANCE } from "../ground/soilbalance";
  * @helpurl https://localhost:3000/help/pitvolume.html
  * @param length Length of the bottom (ft, 0 to 1640 | m, 0 to 500)
  * @param width Width of the bottom (ft, 0 to 1640 | m, 0 to 500)
- * @param depth Depth (ft, 0 to 20 | m, 0 to 6)
+ * @param depth Depth (ft, 0 to 20 | m, 0 to 6.1)
  * @param [side_slope] Slope of the sides, run per 1 of depth (0 to 10; blank: 0, upright)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The bank volume of the pit.
@@ -31,7 +31,7 @@ export function PITVOLUME(length: any, width: any, depth: any, side_slope?: any,
  * @helpurl https://localhost:3000/help/bermvolume.html
  * @param crest_length Length of the crest (ft, 0 to 1640 | m, 0 to 500)
  * @param crest_width Width of the crest (ft, 0 to 1640 | m, 0 to 500)
- * @param height Height (ft, 0 to 20 | m, 0 to 6)
+ * @param height Height (ft, 0 to 20 | m, 0 to 6.1)
  * @param [side_slope] Slope of the sides, run per 1 of height (more than 0, at most 10; blank: 2)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The compacted volume of the berm.
@@ -52,7 +52,7 @@ export function BERMVOLUME(crest_length: any, crest_width: any, height: any, sid
  * @param dug Volume dug, as it lies in the ground (bank) (yd³, 0 to 130000 | m³, 0 to 100000)
  * @param berm Volume of the berm, compacted (yd³, 0 to 130000 | m³, 0 to 100000)
  * @param [soil] Soil, or own figures as "swell 30% shrink 10%" (name or figures; blank: loam)
- * @param [truck] What one truck takes, loose (yd³, 0.02 to 130 | m³, 0.01 to 100; blank: 10 yd³ | 8 m³)
+ * @param [truck] What one truck takes, loose (yd³, 0.0131 to 130 | m³, 0.01 to 100; blank: 10 yd³ | 8 m³)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The soil balance.
  * @remarks Formula: loose = bank × (1 + swell); compacted = bank × (1 - shrink); left over = dug bank - berm compacted / (1 - shrink); loads = loose / truck, rounded up. Limits: Dug is bank volume, the berm compacted volume, the truck loose volume. Swell tables disagree (sand 5 or 11 %): state your own figures where you know the soil. Fill is taken as the same soil. Watch the truck's weight limit too.

@@ -8,8 +8,8 @@ import { SETOUT as declaredSETOUT } from "../level/setout";
  * Lays a fall out in natural-looking drops and treads that add up exactly; the same seed repeats it.
  * @customfunction STEPS
  * @helpurl https://localhost:3000/help/steps.html
- * @param fall Whole fall (ft, more than 0, at most 98 | m, more than 0, at most 30)
- * @param run Whole run (ft, more than 0, at most 980 | m, more than 0, at most 300)
+ * @param fall Whole fall (ft, more than 0, at most 98.4 | m, more than 0, at most 30)
+ * @param run Whole run (ft, more than 0, at most 984 | m, more than 0, at most 300)
  * @param drops How many drops (whole, more than 0, at most 100)
  * @param [unevenness] 0 all alike, 1 very uneven (share, 0 to 1; blank: 0.35)
  * @param [seed] Any number; another gives another layout (whole, more than 0, at most 1000000; blank: 1)
@@ -29,10 +29,10 @@ export function STEPS(fall: any, run: any, drops: any, unevenness?: any, seed?: 
  * @customfunction SETOUT
  * @helpurl https://localhost:3000/help/setout.html
  * @param benchmark Level of the bench mark (ft, -1640 to 29500 | m, -500 to 9000)
- * @param backsight Rod reading on the bench mark (ft, more than 0, at most 25 | m, more than 0, at most 7.6)
+ * @param backsight Rod reading on the bench mark (ft, more than 0, at most 25.2 | m, more than 0, at most 7.7)
  * @param targets Points to set out (rows of name, level)
  * @param [readings] Rod readings taken, row by row beside the points (rows of reading; blank: none taken)
- * @param [tolerance] As near as this is on grade (in, more than 0, at most 11 | mm, more than 0, at most 300; blank: 1/4 in | 6 mm)
+ * @param [tolerance] As near as this is on grade (in, more than 0, at most 11.8 | mm, more than 0, at most 300; blank: 1/4 in | 6 mm)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The rod readings.
  * @remarks Formula: HI = benchmark + backsight; rod = HI - level; string = level - benchmark; too high by = HI - reading - level. Limits: Feet and inches to the nearest eighth, or whole millimetres: the text can be off by half of that. Check the bench mark again before leaving; sights of equal length cancel the instrument's own error.

@@ -12,7 +12,7 @@ import { TDHTABLE as declaredTDHTABLE } from "../pipe/tdhtable";
  * Gives the inside diameter of a pipe from its nominal size and type.
  * @customfunction PIPEBORE
  * @helpurl https://localhost:3000/help/pipebore.html
- * @param size Nominal pipe size, or "bore 48 mm" (in, more than 0, at most 39 | mm, more than 0, at most 1000)
+ * @param size Nominal pipe size, or "bore 48 mm" (in, more than 0, at most 39.3 | mm, more than 0, at most 1000)
  * @param [pipe_type] Pipe type, such as "Sch 40 PVC", "Flexible PVC" or "PVC-U PN10" (blank: Sch 40 PVC (US) or PVC-U PN10 (SI))
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The inside diameter.
@@ -29,8 +29,8 @@ export function PIPEBORE(size: any, pipe_type?: any, units?: any): any {
  * Gives the speed of the water in a pipe.
  * @customfunction PIPESPEED
  * @helpurl https://localhost:3000/help/pipespeed.html
- * @param flow Flow in the pipe (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
- * @param size Nominal pipe size, or "bore 48 mm" (in, more than 0, at most 39 | mm, more than 0, at most 1000)
+ * @param flow Flow in the pipe (gph, more than 0, at most 951000 | L/h, more than 0, at most 3600000)
+ * @param size Nominal pipe size, or "bore 48 mm" (in, more than 0, at most 39.3 | mm, more than 0, at most 1000)
  * @param [pipe_type] Pipe type, such as "Sch 40 PVC", "Flexible PVC" or "PVC-U PN10" (blank: Sch 40 PVC (US) or PVC-U PN10 (SI))
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The speed in the pipe.
@@ -47,8 +47,8 @@ export function PIPESPEED(flow: any, size: any, pipe_type?: any, units?: any): a
  * Gives the friction head of a length of straight pipe.
  * @customfunction PIPELOSS
  * @helpurl https://localhost:3000/help/pipeloss.html
- * @param flow Flow in the pipe (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
- * @param size Nominal pipe size, or "bore 48 mm" (in, more than 0, at most 39 | mm, more than 0, at most 1000)
+ * @param flow Flow in the pipe (gph, more than 0, at most 951000 | L/h, more than 0, at most 3600000)
+ * @param size Nominal pipe size, or "bore 48 mm" (in, more than 0, at most 39.3 | mm, more than 0, at most 1000)
  * @param length Pipe length (ft, 0 to 16400 | m, 0 to 5000)
  * @param [pipe_type] Pipe type, such as "Sch 40 PVC", "Flexible PVC" or "PVC-U PN10" (blank: Sch 40 PVC (US) or PVC-U PN10 (SI))
  * @param [method] Friction method (one of: Hazen-Williams, Darcy-Weisbach; blank: Hazen-Williams)
@@ -68,8 +68,8 @@ export function PIPELOSS(flow: any, size: any, length: any, pipe_type?: any, met
  * Gives the head that elbows, tees, valves and other fittings of one pipe take.
  * @customfunction FITLOSS
  * @helpurl https://localhost:3000/help/fitloss.html
- * @param flow Flow in the pipe (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
- * @param size Nominal pipe size, or "bore 48 mm" (in, more than 0, at most 39 | mm, more than 0, at most 1000)
+ * @param flow Flow in the pipe (gph, more than 0, at most 951000 | L/h, more than 0, at most 3600000)
+ * @param size Nominal pipe size, or "bore 48 mm" (in, more than 0, at most 39.3 | mm, more than 0, at most 1000)
  * @param fittings Fittings: name or K, count (rows of fitting, count)
  * @param [pipe_type] Pipe type, such as "Sch 40 PVC", "Flexible PVC" or "PVC-U PN10" (blank: Sch 40 PVC (US) or PVC-U PN10 (SI))
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
@@ -86,9 +86,9 @@ export function FITLOSS(flow: any, size: any, fittings: any[][], pipe_type?: any
  * Gives the total dynamic head of one pipe: lift, friction, fittings and the outlet's velocity head.
  * @customfunction TDH
  * @helpurl https://localhost:3000/help/tdh.html
- * @param flow Flow wanted (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
+ * @param flow Flow wanted (gph, more than 0, at most 951000 | L/h, more than 0, at most 3600000)
  * @param lift Lift from the running water level to the outlet (ft, 0 to 328 | m, 0 to 100)
- * @param size Nominal pipe size, or "bore 48 mm" (in, more than 0, at most 39 | mm, more than 0, at most 1000)
+ * @param size Nominal pipe size, or "bore 48 mm" (in, more than 0, at most 39.3 | mm, more than 0, at most 1000)
  * @param length Pipe length (ft, 0 to 16400 | m, 0 to 5000)
  * @param [fittings] Fittings: name or K, count (rows of fitting, count; blank: none)
  * @param [pipe_type] Pipe type, such as "Sch 40 PVC", "Flexible PVC" or "PVC-U PN10" (blank: Sch 40 PVC (US) or PVC-U PN10 (SI))
@@ -107,7 +107,7 @@ export function TDH(flow: any, lift: any, size: any, length: any, fittings?: any
  * Takes the total dynamic head of a route apart: lift, friction and fittings of each pipe, outlet, total.
  * @customfunction TDHTABLE
  * @helpurl https://localhost:3000/help/tdhtable.html
- * @param flow Flow wanted (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
+ * @param flow Flow wanted (gph, more than 0, at most 951000 | L/h, more than 0, at most 3600000)
  * @param lift Lift from the running water level to the outlet (ft, 0 to 328 | m, 0 to 100)
  * @param route Pipes in series: size, length, pipe type, sum of K (rows of size, length, pipe type, sum of k)
  * @param [method] Friction method (one of: Hazen-Williams, Darcy-Weisbach; blank: Hazen-Williams)

@@ -15,7 +15,7 @@ import { CABLEDROP as declaredCABLEDROP } from "../pump/cabledrop";
  * @customfunction PUMPHEAD
  * @helpurl https://localhost:3000/help/pumphead.html
  * @param curve Pump curve: flow, head; from shut-off head at flow 0 (rows of flow, head)
- * @param flow Flow through the pump (gph, 0 to 900000 | L/h, 0 to 3600000)
+ * @param flow Flow through the pump (gph, 0 to 951000 | L/h, 0 to 3600000)
  * @param [speed] Speed as a share of the curve's (0.1 to 2; blank: 1)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The head of the pump.
@@ -37,7 +37,7 @@ export function PUMPHEAD(curve: any[][], flow: any, speed?: any, units?: any): a
  * @param route Pipes in series: size, length, pipe type, sum of K (rows of size, length, pipe type, sum of k)
  * @param [pumps] Identical pumps in parallel (whole, 1 to 12; blank: 1)
  * @param [speed] Speed as a share of the curve's (0.1 to 2; blank: 1)
- * @param [target] Flow wanted (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000; blank: no verdict on the flow)
+ * @param [target] Flow wanted (gph, more than 0, at most 951000 | L/h, more than 0, at most 3600000; blank: no verdict on the flow)
  * @param [method] Friction method (one of: Hazen-Williams, Darcy-Weisbach; blank: Hazen-Williams)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The duty point.
@@ -76,7 +76,7 @@ export function CURVETABLE(curve: any[][], lift: any, route: any[][], pumps?: an
  * @customfunction PUMPRANK
  * @helpurl https://localhost:3000/help/pumprank.html
  * @param pumps Pumps: name, price, watts, shut-off head, then flow and head repeated (rows of name, price, watts, shut off head, flow, head, …)
- * @param flow Flow wanted (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
+ * @param flow Flow wanted (gph, more than 0, at most 951000 | L/h, more than 0, at most 3600000)
  * @param lift Lift from the running water level to the outlet (ft, 0 to 328 | m, 0 to 100)
  * @param route Pipes in series: size, length, pipe type, sum of K (rows of size, length, pipe type, sum of k)
  * @param [hours_per_day] Hours a day it runs (0 to 24; blank: 24)
@@ -99,7 +99,7 @@ export function PUMPRANK(pumps: any[][], flow: any, lift: any, route: any[][], h
  * Ranks pipe sizes for a flow: speed, head, and cost of pipe and electricity over the years.
  * @customfunction PIPERANK
  * @helpurl https://localhost:3000/help/piperank.html
- * @param flow Flow wanted (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
+ * @param flow Flow wanted (gph, more than 0, at most 951000 | L/h, more than 0, at most 3600000)
  * @param lift Lift from the running water level to the outlet (ft, 0 to 328 | m, 0 to 100)
  * @param length Pipe length (ft, 0 to 16400 | m, 0 to 5000)
  * @param pipes Pipes: size, pipe type, price per ft or m (rows of size, pipe type, price)
@@ -109,7 +109,7 @@ export function PUMPRANK(pumps: any[][], flow: any, lift: any, route: any[][], h
  * @param [days_per_year] Days a year it runs (0 to 366; blank: 365)
  * @param [tariff] Price of a kWh (0 to 1000; blank: 0.17 (US) or 0.30 (SI))
  * @param [years] Years to reckon over (0 to 50; blank: 10)
- * @param [speed_limit] Fastest allowed (ft/s, more than 0, at most 30 | m/s, more than 0, at most 9; blank: 5 ft/s | 1.52 m/s)
+ * @param [speed_limit] Fastest allowed (ft/s, more than 0, at most 29.5 | m/s, more than 0, at most 9; blank: 5 ft/s | 1.52 m/s)
  * @param [method] Friction method (one of: Hazen-Williams, Darcy-Weisbach; blank: Hazen-Williams)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The ranked pipes.
@@ -125,7 +125,7 @@ export function PIPERANK(flow: any, lift: any, length: any, pipes: any[][], fitt
  * Gives the electric power a pump draws for a flow and head.
  * @customfunction PUMPWATTS
  * @helpurl https://localhost:3000/help/pumpwatts.html
- * @param flow Flow (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
+ * @param flow Flow (gph, more than 0, at most 951000 | L/h, more than 0, at most 3600000)
  * @param head Total dynamic head (ft, 0 to 656 | m, 0 to 200)
  * @param efficiency Efficiency, wire to water: pump × motor × drive (share, more than 0.001, at most 1)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
@@ -161,7 +161,7 @@ export function RUNCOST(watts: any, hours_per_day: any, days_per_year: any, tari
  * @customfunction CABLEDROP
  * @helpurl https://localhost:3000/help/cabledrop.html
  * @param amps Current of the pump (A, 0 to 400)
- * @param length Length of the cable, one way (ft, 0 to 6500 | m, 0 to 2000)
+ * @param length Length of the cable, one way (ft, 0 to 6560 | m, 0 to 2000)
  * @param gauge Cable size, such as "12 AWG" or "2.5 mm2" (AWG | mm²)
  * @param volts Supply voltage (V, more than 1, at most 1000)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")

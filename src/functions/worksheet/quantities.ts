@@ -24,7 +24,7 @@ export function QTY(text: any, unit: any): any {
  * Writes a length as feet, inches and the nearest fraction of an inch, as a tape reads.
  * @customfunction FTIN
  * @helpurl https://localhost:3000/help/ftin.html
- * @param length Length to write (ft, -100000 to 100000 | m, -30000 to 30000)
+ * @param length Length to write (ft, -100000 to 100000 | m, -30400 to 30400)
  * @param [nearest] Parts of an inch: 1, 2, 4, 8, 16, 32, 64 (whole, more than 0, at most 64; blank: 16)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The length as feet, inches and a fraction.

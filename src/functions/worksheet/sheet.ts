@@ -10,12 +10,12 @@ import { CUTPLAN as declaredCUTPLAN } from "../sheet/cutplan";
  * Sizes the liner of a basin: bottom, developed sides and overlaps, rounded up, with area and weight.
  * @customfunction LINERCUT
  * @helpurl https://localhost:3000/help/linercut.html
- * @param length Length of the bottom (ft, 0.05 to 1600 | m, 0.01 to 500)
- * @param width Width of the bottom (ft, 0.05 to 1600 | m, 0.01 to 500)
- * @param depth Depth from rim to bottom (ft, 0 to 65 | m, 0 to 20)
- * @param [overlap] Sheet beyond each edge (ft, 0 to 30 | m, 0 to 10; blank: 1 ft | 0.3 m)
+ * @param length Length of the bottom (ft, 0.0329 to 1640 | m, 0.01 to 500)
+ * @param width Width of the bottom (ft, 0.0329 to 1640 | m, 0.01 to 500)
+ * @param depth Depth from rim to bottom (ft, 0 to 65.6 | m, 0 to 20)
+ * @param [overlap] Sheet beyond each edge (ft, 0 to 32.8 | m, 0 to 10; blank: 1 ft | 0.3 m)
  * @param [side_slope] Side slope, horizontal to 1 vertical (0 to 10; blank: 0, upright sides)
- * @param [round_to] Round cuts up to a multiple of (ft, more than 0.0001, at most 30 | m, more than 0.0001, at most 10; blank: 0.5 ft | 0.1 m)
+ * @param [round_to] Round cuts up to a multiple of (ft, more than 0.000329, at most 32.8 | m, more than 0.0001, at most 10; blank: 0.5 ft | 0.1 m)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The size of the liner.
  * @remarks Formula: length + 2 × depth × √(1 + side slope²) + 2 × overlap, and the same with the width; each rounded up. Limits: Length and width are those of the bottom; the corners are folded, not cut. Loose ground and folds take up sheet, which is what the overlap is for. Other liners weigh differently.
@@ -32,13 +32,13 @@ export function LINERCUT(length: any, width: any, depth: any, overlap?: any, sid
  * Sizes the liner of a stepped bed along its drops and treads, with slack at each drop, banks and overlaps.
  * @customfunction FALLCUT
  * @helpurl https://localhost:3000/help/fallcut.html
- * @param drops Height of each drop (list; each ft, more than 0, at most 320 | list; each m, more than 0, at most 100)
- * @param treads Length of each tread (list; each ft, more than 0, at most 320 | list; each m, more than 0, at most 100)
- * @param bed_width Width of the bed (ft, 0.05 to 1600 | m, 0.01 to 500)
- * @param bank_height Height the sheet climbs each bank (ft, 0 to 30 | m, 0 to 10)
- * @param [overlap] Sheet beyond each edge (ft, 0 to 30 | m, 0 to 10; blank: 1 ft | 0.3 m)
- * @param [slack_per_drop] Loose sheet at each drop (ft, 0 to 6 | m, 0 to 2; blank: 0.25 ft | 0.08 m)
- * @param [round_to] Round cuts up to a multiple of (ft, more than 0.0001, at most 30 | m, more than 0.0001, at most 10; blank: 0.5 ft | 0.1 m)
+ * @param drops Height of each drop (list; each ft, more than 0, at most 328 | list; each m, more than 0, at most 100)
+ * @param treads Length of each tread (list; each ft, more than 0, at most 328 | list; each m, more than 0, at most 100)
+ * @param bed_width Width of the bed (ft, 0.0329 to 1640 | m, 0.01 to 500)
+ * @param bank_height Height the sheet climbs each bank (ft, 0 to 32.8 | m, 0 to 10)
+ * @param [overlap] Sheet beyond each edge (ft, 0 to 32.8 | m, 0 to 10; blank: 1 ft | 0.3 m)
+ * @param [slack_per_drop] Loose sheet at each drop (ft, 0 to 6.56 | m, 0 to 2; blank: 0.25 ft | 0.08 m)
+ * @param [round_to] Round cuts up to a multiple of (ft, more than 0.000329, at most 32.8 | m, more than 0.0001, at most 10; blank: 0.5 ft | 0.1 m)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The size of the liner along the fall.
  * @remarks Formula: along = Σ drops + Σ treads + slack × number of drops + 2 × overlap; across = bed width + 2 × bank height + 2 × overlap; each rounded up. Limits: The bed is taken as straight in plan; give a curved bed its length along the outer bank. A piece wider than a roll needs a seam or a wider roll.
@@ -54,10 +54,10 @@ export function FALLCUT(drops: any[][], treads: any[][], bed_width: any, bank_he
  * Covers an area with lapped strips of fabric, along or across, whichever takes less off the roll.
  * @customfunction FABRICCUT
  * @helpurl https://localhost:3000/help/fabriccut.html
- * @param length Length to cover (ft, 0.05 to 1600 | m, 0.01 to 500)
- * @param width Width to cover (ft, 0.05 to 1600 | m, 0.01 to 500)
- * @param roll_width Width of the roll (ft, 0.5 to 160 | m, 0.1 to 50)
- * @param [lap] Lap between strips (ft, 0 to 16 | m, 0 to 5; blank: 1 ft | 0.3 m)
+ * @param length Length to cover (ft, 0.0329 to 1640 | m, 0.01 to 500)
+ * @param width Width to cover (ft, 0.0329 to 1640 | m, 0.01 to 500)
+ * @param roll_width Width of the roll (ft, 0.329 to 164 | m, 0.1 to 50)
+ * @param [lap] Lap between strips (ft, 0 to 16.4 | m, 0 to 5; blank: 1 ft | 0.3 m)
  * @param [layers] Layers (whole, more than 0, at most 10; blank: 1)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The fabric strips.
@@ -76,7 +76,7 @@ export function FABRICCUT(length: any, width: any, roll_width: any, lap?: any, l
  * @param cuts Pieces: name, length, width, count (rows of name, length, width, count)
  * @param rolls Rolls: width, price, price per length, area or roll, longest length (rows of width, price, per, longest)
  * @param [turn] Whether pieces may be turned across the roll (TRUE or FALSE; blank: TRUE)
- * @param [seam] Lap of a seam; blank: no seams (in, more than 0, at most 39 | mm, more than 0, at most 1000; blank: no piece is seamed)
+ * @param [seam] Lap of a seam; blank: no seams (in, 0.0394 to 39.3 | mm, 1 to 1000; blank: no piece is seamed)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The cut plan: every cut, then what to buy, waste, cost and how sure the plan is.
  * @remarks Formula: least Σ cost of the lengths bought, then least length; every cut runs from edge to edge of what it parts. Up to 11 different pieces by a dynamic program over all such plans; beyond that by annealing over slicing trees. Limits: The row "Plan" says whether the cost is proven least or the best found; no plan costs less than the "Lower bound". Positions are measured on the lengths bought of a roll laid end to end, and from one edge across. Nothing is added for crooked cuts. A piece is seamed only when it fits no roll. Without any price the least area is sought.

@@ -11,7 +11,7 @@ import { BOULDERMIX as declaredBOULDERMIX } from "../stone/bouldermix";
  * Gives the weight of a layer of gravel from its area and depth.
  * @customfunction GRAVELTONS
  * @helpurl https://localhost:3000/help/graveltons.html
- * @param area Area to cover (ft², 0 to 1000000 | m², 0 to 100000)
+ * @param area Area to cover (ft², 0 to 1070000 | m², 0 to 100000)
  * @param depth Depth of the layer (in, 0 to 196 | mm, 0 to 5000)
  * @param [stone] Loose stone or its own figure, "1.35 ton/yd3" (name, or lb/ft³ | name, or t/m³; blank: washed gravel)
  * @param [waste] Added for waste (share, 0 to 1; blank: 0)
@@ -30,7 +30,7 @@ export function GRAVELTONS(area: any, depth: any, stone?: any, waste?: any, unit
  * Gives the weight of loose stone that fills a volume, such as the space around void modules.
  * @customfunction STONETONS
  * @helpurl https://localhost:3000/help/stonetons.html
- * @param volume Space to fill (yd³, 0 to 130000 | m³, 0 to 100000)
+ * @param volume Space to fill (yd³, 0 to 653000 | m³, 0 to 500000)
  * @param [stone] Loose stone or its own figure, "1.35 ton/yd3" (name, or lb/ft³ | name, or t/m³; blank: washed gravel)
  * @param [waste] Added for waste (share, 0 to 1; blank: 0)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
@@ -49,7 +49,7 @@ export function STONETONS(volume: any, stone?: any, waste?: any, units?: any): a
  * @customfunction BOULDERTONS
  * @helpurl https://localhost:3000/help/bouldertons.html
  * @param face_length Length of the face (ft, 0 to 3280 | m, 0 to 1000)
- * @param face_height Height of the face (ft, 0 to 98 | m, 0 to 30)
+ * @param face_height Height of the face (ft, 0 to 98.4 | m, 0 to 30)
  * @param thickness How far the stones reach back (in, 0 to 196 | mm, 0 to 5000)
  * @param [rock] Rock or its own figure, "165 lb/ft3" (name, or lb/ft³ | name, or t/m³; blank: fieldstone)
  * @param [solid_share] What is left without the gaps between stones (share, 0.3 to 1; blank: 0.65)
@@ -91,7 +91,7 @@ export function BOULDERWEIGHT(length: any, width: any, height: any, rock?: any, 
  * Splits tons of boulders into sizes: how many of each, what one weighs, and which need a machine.
  * @customfunction BOULDERMIX
  * @helpurl https://localhost:3000/help/bouldermix.html
- * @param tons Weight of all boulders (ton, 0 to 10000 | t, 0 to 10000)
+ * @param tons Weight of all boulders (ton, 0 to 11000 | t, 0 to 10000)
  * @param mix Sizes (rows of size, share)
  * @param [rock] Rock or its own figure, "165 lb/ft3" (name, or lb/ft³ | name, or t/m³; blank: fieldstone)
  * @param [hand_limit] Most one person lifts (lb, more than 0, at most 220 | kg, more than 0, at most 100; blank: 50 lb | 23 kg)

@@ -13,8 +13,8 @@ import { EVAPLOSS as declaredEVAPLOSS } from "../water/evaploss";
  * Gives the flow that a sheet of water of the wanted depth needs over a lip.
  * @customfunction LIPFLOW
  * @helpurl https://localhost:3000/help/lipflow.html
- * @param lip_width Width of the lip along its edge (in, 0.4 to 1968 | mm, 10 to 50000)
- * @param sheet_depth Depth of still water above the lip (in, more than 0, at most 39 | mm, more than 0, at most 1000)
+ * @param lip_width Width of the lip along its edge (in, 0.394 to 1960 | mm, 10 to 50000)
+ * @param sheet_depth Depth of still water above the lip (in, more than 0, at most 39.3 | mm, more than 0, at most 1000)
  * @param [lip_shape] Lip shape by name, or weir coefficient C (blank: "broad")
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The flow over the lip.
@@ -32,8 +32,8 @@ export function LIPFLOW(lip_width: any, sheet_depth: any, lip_shape?: any, units
  * Gives the depth of the sheet that a flow makes on a lip; the inverse of LIPFLOW.
  * @customfunction LIPDEPTH
  * @helpurl https://localhost:3000/help/lipdepth.html
- * @param flow Flow over the lip (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
- * @param lip_width Width of the lip along its edge (in, 0.4 to 1968 | mm, 10 to 50000)
+ * @param flow Flow over the lip (gph, more than 0, at most 951000 | L/h, more than 0, at most 3600000)
+ * @param lip_width Width of the lip along its edge (in, 0.394 to 1960 | mm, 10 to 50000)
  * @param [lip_shape] Lip shape by name, or weir coefficient C (blank: "broad")
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The depth of the sheet.
@@ -50,7 +50,7 @@ export function LIPDEPTH(flow: any, lip_width: any, lip_shape?: any, units?: any
  * Splits a flow over lips that share one pool and lie at different levels.
  * @customfunction SPLITFLOW
  * @helpurl https://localhost:3000/help/splitflow.html
- * @param flow Flow that reaches the pool (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
+ * @param flow Flow that reaches the pool (gph, more than 0, at most 951000 | L/h, more than 0, at most 3600000)
  * @param lips Lips: width, level above the lowest (rows of lip width, level)
  * @param [lip_shape] Lip shape by name, or weir coefficient C (blank: "broad")
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
@@ -68,7 +68,7 @@ export function SPLITFLOW(flow: any, lips: any[][], lip_shape?: any, units?: any
  * Gives the depth at which a stream bed carries a flow evenly (Manning's normal depth).
  * @customfunction BEDDEPTH
  * @helpurl https://localhost:3000/help/beddepth.html
- * @param flow Flow in the stream (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
+ * @param flow Flow in the stream (gph, more than 0, at most 951000 | L/h, more than 0, at most 3600000)
  * @param bed_width Width of the bottom (ft, more than 0, at most 164 | m, more than 0, at most 50)
  * @param slope_percent Fall in percent of the length (0.001 to 100)
  * @param [roughness] Bed kind by name, or Manning's n (blank: "cobbles and boulders")
@@ -87,7 +87,7 @@ export function BEDDEPTH(flow: any, bed_width: any, slope_percent: any, roughnes
  * Gives the mean speed of the water where a stream bed carries a flow evenly.
  * @customfunction BEDSPEED
  * @helpurl https://localhost:3000/help/bedspeed.html
- * @param flow Flow in the stream (gph, more than 0, at most 900000 | L/h, more than 0, at most 3600000)
+ * @param flow Flow in the stream (gph, more than 0, at most 951000 | L/h, more than 0, at most 3600000)
  * @param bed_width Width of the bottom (ft, more than 0, at most 164 | m, more than 0, at most 50)
  * @param slope_percent Fall in percent of the length (0.001 to 100)
  * @param [roughness] Bed kind by name, or Manning's n (blank: "cobbles and boulders")
@@ -106,7 +106,7 @@ export function BEDSPEED(flow: any, bed_width: any, slope_percent: any, roughnes
  * Gives the smallest stone that stays where water runs over it at a speed.
  * @customfunction STABLESTONE
  * @helpurl https://localhost:3000/help/stablestone.html
- * @param speed Mean speed of the water (ft/s, 0 to 32 | m/s, 0 to 10)
+ * @param speed Mean speed of the water (ft/s, 0 to 32.8 | m/s, 0 to 10)
  * @param [rock] Rock or its own figure, "165 lb/ft3" (name, or lb/ft³ | name, or t/m³; blank: fieldstone)
  * @param [turbulence] Turbulence (one of: high, low; blank: "high")
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
@@ -124,11 +124,11 @@ export function STABLESTONE(speed: any, rock?: any, turbulence?: any, units?: an
  * Gives the water that evaporates from an open surface in a day.
  * @customfunction EVAPLOSS
  * @helpurl https://localhost:3000/help/evaploss.html
- * @param area Open water surface (ft², more than 0, at most 1000000 | m², more than 0, at most 100000)
+ * @param area Open water surface (ft², more than 0, at most 1070000 | m², more than 0, at most 100000)
  * @param water_temp Water temperature (°F, 32 to 113 | °C, 0 to 45)
  * @param air_temp Air temperature (°F, -22 to 131 | °C, -30 to 55)
  * @param humidity Relative humidity of the air (share, 0 to 1)
- * @param wind Wind over the water (mph, 0 to 44 | km/h, 0 to 72)
+ * @param wind Wind over the water (mph, 0 to 44.7 | km/h, 0 to 72)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The loss per day.
  * @remarks Formula: w = A (pw - pa)(0.089 + 0.0782 V) / Y, p = 0.6108 exp(17.27 T / (T + 237.3)) kPa (pa × humidity), V in m/s, Y = 2501 - 2.361 T kJ/kg. Limits: Still pools were measured at 74 % of it, pools in use at 40 to 70 % more. Splash, wind drift and wicking at the edges are not in it and are often larger: add a share of your own. 0 where the air is so moist that nothing evaporates.

@@ -3,9 +3,9 @@ import { Problem } from "../../../src/calc/problem";
 import { optional, unitsArgument } from "../../../src/functions/contract/optional";
 import { choice, flag, number, quantity, share, text } from "../../../src/functions/contract/scalars";
 
-const length = quantity("length", "Length", { min: 0, max: { US: 1000, SI: 300 } });
+const length = quantity("length", "Length", { min: 0, max: 304.8 });
 const escape = (words: string): string => words.replace(/[+]/g, "\\$&");
-const size = quantity("size", "Size", { above: 0, max: { US: 24, SI: 600 } });
+const size = quantity("size", "Size", { above: 0, max: 0.6096 });
 
 describe("a quantity", () => {
   // 1 ft = 0.3048 m, 1 in = 25.4 mm (NIST SP 811, appendix B.8).

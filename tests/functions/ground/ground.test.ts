@@ -43,7 +43,7 @@ describe("the ground functions on bad input", () => {
       "swell must be 0 to 1 of the bank volume",
     );
     expect(() => SOILBALANCE.evaluate([8, 1, "gravy"])).toThrow('soil "gravy" is not known; use one of loam');
-    expect(() => SOILBALANCE.evaluate([8, 1, "loam", -4])).toThrow("truck must be 0.02 to 130 yd³; got -4 yd³");
+    expect(() => SOILBALANCE.evaluate([8, 1, "loam", -4])).toThrow("truck must be 0.0131 to 130 yd³; got -4 yd³");
   });
 
   it("take upright sides for a blank slope of a pit, 2 to 1 for a berm's", () => {

@@ -60,7 +60,7 @@ describe("SETOUT", () => {
         "",
       ),
     ).toThrow("targets row 2: name is needed");
-    expect(() => call([["a", 99]], [[-0.5]])).toThrow("readings row 1: reading must be more than 0, at most 25 ft");
+    expect(() => call([["a", 99]], [[-0.5]])).toThrow("readings row 1: reading must be more than 0, at most 25.2 ft");
     expect(() => call([["a", 99]], [[4], [5]])).toThrow("readings row 2 has no point beside it");
     expect(() => call([["a", 99]], [["soon"]])).toThrow("readings row 1: reading");
     expect(() => call([["", ""]], "")).toThrow("targets is needed");
