@@ -10,10 +10,11 @@ const FLOORS = {
   csv: ["calc"],
   drawing: ["calc"],
   host: [],
-  workbook: ["calc", "functions", "csv"],
+  job: ["calc"],
+  workbook: ["calc", "functions", "csv", "job"],
   help: ["calc", "functions"],
-  taskpane: ["calc", "functions", "csv", "drawing", "host", "workbook"],
-  bench: ["calc", "functions", "csv", "drawing", "host", "workbook", "taskpane"],
+  taskpane: ["calc", "functions", "csv", "drawing", "host", "job", "workbook"],
+  bench: ["calc", "functions", "csv", "drawing", "host", "job", "workbook", "taskpane"],
 };
 const ALL = [...Object.keys(FLOORS), "cli", "site"];
 
@@ -66,7 +67,7 @@ export default [
   },
   { files: ["src/**"], ignores: ["src/cli/**", "src/site/**"], rules: { "no-console": "error" } },
   {
-    files: ["src/calc/**"],
+    files: ["src/calc/**", "src/job/**"],
     rules: {
       "no-restricted-globals": [
         "error",

@@ -31,6 +31,13 @@ describe("the linter keeps the floors of the house apart", () => {
     expect(await broken("src/functions/catalogue.ts", code)).toContain("no-restricted-imports");
   });
 
+  it("refuses all but the calculations in the job", async () => {
+    const code = 'import { recalculate } from "../workbook/recalculate";\nexport const work = recalculate;\n';
+    expect(await broken("src/job/reckoned.ts", code)).toContain("no-restricted-imports");
+    const calc = 'import { invalid } from "../calc/problem";\nexport const problem = invalid("x");\n';
+    expect(await broken("src/job/reckoned.ts", calc)).toEqual([]);
+  });
+
   it("refuses Excel outside src/host/excel, as a value and as a type", async () => {
     expect(await broken("src/calc/solve.ts", "export const x = Excel.run;\n")).toContain("no-restricted-globals");
     expect(await broken("src/functions/catalogue.ts", "export type Cell = Excel.Range;\n")).toContain(

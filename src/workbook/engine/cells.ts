@@ -42,12 +42,13 @@ function corner(address: string): Corner {
   return { row: Number(digits), column: [...letters].reduce((sum, one) => sum * 26 + one.charCodeAt(0) - 64, 0) };
 }
 
-/** The rows of cell positions an address such as "B7:D9" covers. */
-export function positionsIn(address: string): Corner[][] {
+/** The rows of cell positions an address such as "B7:D9" covers, down to a last row; the first row always. */
+export function positionsIn(address: string, lastRow = Infinity): Corner[][] {
   const [from = "", to = from] = address.split(":");
   const first = corner(from);
   const last = corner(to);
-  return Array.from({ length: last.row - first.row + 1 }, (_, down) =>
+  const bottom = Math.max(first.row, Math.min(last.row, lastRow));
+  return Array.from({ length: bottom - first.row + 1 }, (_, down) =>
     Array.from({ length: last.column - first.column + 1 }, (__, across) => ({
       row: first.row + down,
       column: first.column + across,

@@ -69,6 +69,7 @@ export function points(s: SheetLayout, job: Job): number {
   hideBlankRows(s, { top: s.row - MOST_DROPS, left: 1, bottom: s.row - 1, right: 4 }, (column) => column === 3);
   for (let free = 0; free < FREE_POINTS; free++) freeRow(s);
   const bottom = s.row - 1;
+  s.define("SetoutOwn", bottom - FREE_POINTS + 1, 1, bottom, 2);
   s.define("SetoutPoints", top, 1, bottom, 2);
   s.define("SetoutReadings", top, 3, bottom, 3);
   s.sheet.validations.push(

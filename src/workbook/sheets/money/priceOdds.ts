@@ -54,6 +54,7 @@ export function odds(s: SheetLayout): void {
     ],
   });
   const low = table.column("low");
+  s.define("OddsShares", low.top, table.column("below").left, low.bottom, table.column("above").left);
   s.define("OddsItems", low.top, low.left, low.bottom, table.column("high").left);
   s.skip();
   const spill = s.spill({

@@ -153,6 +153,7 @@ function pipes(s: SheetLayout, job: Job): void {
       })),
       {
         key: "other",
+        name: "FittingsOtherK",
         title: "Other K",
         kind: "number" as const,
         format: "0.00",

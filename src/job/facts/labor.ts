@@ -1,0 +1,40 @@
+import { factsOf, numbers, table, texts, worked } from "./fact";
+
+const { number } = factsOf("Labour");
+const HOURS = [0, 1000] as const;
+
+/** The crew's day, and its production rates. */
+export const labor = {
+  dayHours: number("DayHours", "book", "hours", [1, 14], "How many hours does the crew work a day?"),
+  difficulty: number("Difficulty", "visit", "factor", [0.5, 4], "How much harder is this site than a plain one?"),
+  laborRateTyped: number(
+    "LabourRateTyped",
+    "book",
+    "money",
+    [0, 2000],
+    "What does an hour of one person cost, if not as the wages say?",
+    { optional: true },
+  ),
+  machineRateTyped: number(
+    "MachineRateTyped",
+    "book",
+    "money",
+    [0, 2000],
+    "What does a machine hour cost, if not as the machines say?",
+    { optional: true },
+  ),
+  tasks: table({
+    sheet: "Labour",
+    knower: "book",
+    name: "LabourTable",
+    question: "What is done, and how long does one unit of it take?",
+    rows: 15,
+    columns: {
+      name: texts(1, "What is done?"),
+      quantity: worked(numbers(2, "number", [0, 1_000_000], "How much of it is there?")),
+      unit: texts(3, "In which unit?"),
+      hours: numbers(4, "factor", HOURS, "How many hours of one person does one unit take?"),
+      machineHours: numbers(5, "factor", HOURS, "How many machine hours does one unit take?"),
+    },
+  }),
+} as const;

@@ -1,0 +1,72 @@
+import { COST_KINDS, TAX_BASES } from "../../calc/money/costKinds";
+import { choices, factsOf, numbers, table, texts } from "./fact";
+
+const { number, text, choice } = factsOf("Price");
+const own = { sheet: "Price", knower: "office" } as const;
+const CHANGE = [-1_000_000, 1_000_000] as const;
+
+/** From cost to price: markups, overhead, contingency, tax, options and payments. */
+export const price = {
+  wantedMargin: number("WantedMargin", "book", "share", [0, 0.9], "What gross margin do you want?"),
+  overheadBy: choice("OverheadBy", "book", ["share of cost", "crew hours"], "How is overhead charged to a job?"),
+  overheadShare: number("OverheadShare", "book", "share", [0, 2], "What share of the direct cost is overhead?"),
+  overheadPerHour: number("OverheadPerHour", "book", "money", [0, 1000], "What overhead does a crew hour carry?"),
+  contingencyShare: number("ContingencyShare", "office", "share", [0, 1], "What share is kept for what goes wrong?"),
+  taxBase: choice("TaxBase", "book", TAX_BASES, "What is sales tax owed on?"),
+  taxRate: number("TaxRate", "book", "share", [0, 0.5], "What is the tax rate?"),
+  roundTo: number("RoundTo", "book", "money", [0, 10_000], "To what multiple is the price raised?"),
+  chosenOption: choice("ChosenOption", "office", ["A", "B", "C"], "Which option is quoted?"),
+  options: table({
+    ...own,
+    name: "OptionNames",
+    question: "Which ways to build does the client choose from?",
+    rows: 3,
+    columns: { name: texts("OptionNames", "What does the client read?") },
+  }),
+  optionChanges: table({
+    ...own,
+    name: "OptionChanges",
+    question: "What do the options change?",
+    rows: 8,
+    columns: {
+      what: texts(1, "What is different?"),
+      kind: choices("OptionKinds", COST_KINDS, "Which cost does it change?"),
+      B: numbers("OptionChangesB", "money", CHANGE, "By how much in option B?"),
+      C: numbers("OptionChangesC", "money", CHANGE, "By how much in option C?"),
+    },
+  }),
+  markups: table({
+    ...own,
+    knower: "book",
+    name: "Markups",
+    question: "What is added to each cost?",
+    rows: 8,
+    columns: { markup: numbers("Markups", "share", [0, 10], "What share of the cost is added to it?") },
+  }),
+  confidence: number("Confidence", "book", "share", [0.5, 0.99], "How sure do you want to be that the cost is kept?"),
+  odds: table({
+    ...own,
+    knower: "book",
+    name: "OddsShares",
+    question: "How far may each cost turn out other than likely?",
+    rows: 6,
+    columns: {
+      below: numbers(1, "share", [0, 3], "By what share may it fall?"),
+      above: numbers(2, "share", [0, 3], "By what share may it rise?"),
+    },
+  }),
+  quoteNumber: text("QuoteNumber", "office", "What number has the quote?", { optional: true }),
+  quoteDate: number("QuoteDate", "office", "day", [36526, 73050], "Of which day is the quote?"),
+  validDays: number("ValidDays", "book", "count", [1, 365], "For how many days does the price hold?", { whole: true }),
+  stages: table({
+    ...own,
+    knower: "book",
+    name: "StageTable",
+    question: "When is what share of the price due?",
+    rows: 6,
+    columns: {
+      name: texts(1, "When is it due?"),
+      share: numbers(2, "share", [0, 1], "What share of the price with tax?"),
+    },
+  }),
+} as const;

@@ -1,0 +1,87 @@
+import { SOIL_NAMES } from "../../calc/ground/soil";
+import { densityNames } from "../../calc/stone/density";
+import { factsOf } from "./fact";
+
+const { number, text, choice } = factsOf("Site");
+const optional = { optional: true } as const;
+const LEVEL = [-2000, 30000] as const;
+
+/** Whose job it is, what was measured on the visit, and what the site is like. */
+export const site = {
+  currency: choice("Currency", "book", { US: ["$", "C$"], SI: ["€", "£", "A$", "kr", "CHF"] }, "In which money?"),
+  companyName: text("CompanyName", "book", "What is your company called on the quote?"),
+  companyPhone: text("CompanyPhone", "book", "Which telephone number stands on the quote?", optional),
+  estimator: text("Estimator", "book", "Who makes this estimate?", optional),
+  jobName: text("JobName", "visit", "What is the job called?"),
+  clientName: text("ClientName", "visit", "Who is the client?"),
+  siteAddress: text("SiteAddress", "visit", "Where is the work done?", optional),
+  visitDate: number("VisitDate", "visit", "day", [36526, 73050], "On which day was the site measured?", optional),
+  featureName: text("FeatureName", "visit", "What is the feature called?"),
+  fall: number(
+    "Fall",
+    "visit",
+    "length",
+    { US: [0.1, 60], SI: [0.1, 18] },
+    "How far does the water come down, from the highest lip to the finished grade at the basin?",
+  ),
+  run: number(
+    "Run",
+    "visit",
+    "length",
+    { US: [0.5, 1000], SI: [0.5, 300] },
+    "How long is the stream on the level, from the highest lip to the basin?",
+  ),
+  dropCount: number("DropCount", "visit", "count", [1, 12], "Over how many drops does it fall?", { whole: true }),
+  bedWidth: number(
+    "BedWidth",
+    "visit",
+    "length",
+    { US: [0.5, 40], SI: [0.15, 12] },
+    "How wide is the bed between its banks?",
+  ),
+  bankHeight: number(
+    "BankHeight",
+    "visit",
+    "length",
+    { US: [0.1, 6], SI: [0.03, 2] },
+    "How high do the banks stand above the bed?",
+  ),
+  benchmarkLevel: number("BenchmarkLevel", "visit", "length", LEVEL, "What level does the benchmark have?"),
+  gradeLevel: number("GradeLevel", "visit", "length", LEVEL, "At what level is the finished grade at the basin?"),
+  soil: choice("SoilKind", "visit", SOIL_NAMES, "What ground is dug?"),
+  groundwaterDepth: number(
+    "GroundWaterDepth",
+    "visit",
+    "length",
+    { US: [0, 100], SI: [0, 30] },
+    "How far below the finished grade does groundwater stand in the wet season?",
+    optional,
+  ),
+  rock: choice("RockKind", "visit", densityNames("rock"), "Which rock are the boulders and lip stones?"),
+  gravel: choice("GravelKind", "visit", densityNames("stone"), "Which gravel covers the bed and the basin?"),
+  accessNote: text("AccessNote", "visit", "How does one get in: gates, slopes, wires overhead, hours?", optional),
+  accessWidth: number(
+    "AccessWidth",
+    "visit",
+    "length",
+    { US: [1, 100], SI: [0.3, 30] },
+    "How wide is the narrowest point of the way in?",
+    optional,
+  ),
+  waterTemperature: number(
+    "WaterTemp",
+    "book",
+    "temperature",
+    { US: [33, 100], SI: [1, 38] },
+    "How warm is the water in a hot spell?",
+  ),
+  airTemperature: number(
+    "AirTemp",
+    "book",
+    "temperature",
+    { US: [20, 125], SI: [-5, 50] },
+    "How warm is the air in a hot spell?",
+  ),
+  humidity: number("Humidity", "book", "share", [0, 1], "How humid is the air in a hot spell?"),
+  wind: number("Wind", "book", "wind", { US: [0, 60], SI: [0, 100] }, "How strong is the wind over the water?"),
+} as const;

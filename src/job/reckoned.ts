@@ -1,0 +1,36 @@
+import { invalid, Problem } from "../calc/problem";
+
+/** What a reckoning gives: its value, nothing while something it needs is unknown, or why it cannot be worked out. */
+export type Reckoned<T> = T | Problem | undefined;
+
+export function isKnown<T>(value: Reckoned<T>): value is T {
+  return value !== undefined && !(value instanceof Problem);
+}
+
+/** The value where it is known. */
+export function known<T>(value: Reckoned<T>): T | undefined {
+  return isKnown(value) ? value : undefined;
+}
+
+/**
+ * Works a value out once everything it needs is known. While something is unknown, or has a problem of its own, there is
+ * nothing: the problem stays where it arose. A problem in the work itself is the value's own.
+ */
+export function reckon<A extends readonly unknown[], T>(
+  needs: readonly [...{ [K in keyof A]: Reckoned<A[K]> }],
+  work: (...needs: A) => T,
+): Reckoned<T> {
+  if (!needs.every(isKnown)) return undefined;
+  return attempt(() => work(...(needs as unknown as A)));
+}
+
+/** What `work` gives, or its problem; a number without a finite value is a problem too. */
+export function attempt<T>(work: () => T): Reckoned<T> {
+  try {
+    const value = work();
+    return typeof value === "number" && !Number.isFinite(value) ? invalid("the result has no finite value") : value;
+  } catch (error) {
+    if (error instanceof Problem) return error;
+    throw error;
+  }
+}

@@ -1,0 +1,54 @@
+import type { CellFact, ColumnFact, Fact, TableFact } from "../../job/facts/fact";
+import { positionsIn } from "../engine/cells";
+import { cellAddress } from "../layout/address";
+
+/** Defined names and what the workbook says they stand for: "Site!$B$5". */
+export type Names = ReadonlyMap<string, string>;
+
+/** The cell of a fact, as "Site!B5", and what belongs into it. */
+export interface Place {
+  readonly cell: string;
+  readonly fact: CellFact;
+}
+
+/** A cell of the workbook that a fact needs and the workbook has no name for. */
+export class MissingName extends Error {
+  constructor(readonly missing: string) {
+    super(`the workbook has no name ${missing}`);
+  }
+}
+
+const ADDRESS = /^'?([^']+?)'?!\$?([A-Z]+)\$?(\d+)(?::\$?[A-Z]+\$?(\d+))?$/;
+
+interface Corner {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+function cornerOf(names: Names, name: string): Corner {
+  const [, sheet = "", letters = "", row = ""] = ADDRESS.exec(names.get(name) ?? "") ?? [];
+  const [first] = positionsIn(`${letters}${row}`).flat();
+  if (sheet === "" || !first) throw new MissingName(name);
+  return { sheet, ...first };
+}
+
+function addressOf({ sheet, row, column }: Corner, down: number, across: number): string {
+  return `${sheet}!${cellAddress(row + down, column + across)}`;
+}
+
+/** The cell of a fact that has one to itself. */
+export function placeOf(fact: Exclude<Fact, TableFact>, names: Names): Place {
+  return { cell: addressOf(cornerOf(names, fact.name), 0, 0), fact };
+}
+
+/** Where a table's cells stand: of each column, the cell in a row counted from 0. */
+export function tablePlaces(
+  table: TableFact,
+  names: Names,
+): { readonly key: string; readonly fact: ColumnFact; readonly cell: (row: number) => string }[] {
+  return Object.entries(table.columns).map(([key, fact]) => {
+    const corner = cornerOf(names, fact.name ?? table.name);
+    return { key, fact, cell: (row) => addressOf(corner, row, fact.at - 1) };
+  });
+}
