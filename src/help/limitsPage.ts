@@ -64,8 +64,15 @@ export function limitsPage(catalogue: readonly Declaration[]): Page {
       <h2>Where it differs from what you may expect</h2>
       <ul>
         <li>
-          "2 ft 6 in" is a sum. A comma before exactly three digits groups thousands; before any other number of digits
-          it is a decimal comma.
+          "2 ft 6 in" is a sum, and a bare number behind feet is inches: 9'4 and 9 ft 4 are 9'-4". A hyphen without
+          spaces joins, a minus has spaces around it. What can mean two things, such as 9-4, is refused with both.
+        </li>
+        <li>
+          A comma before three digits groups thousands (1,250 gph); before any other number of digits, or behind a
+          leading zero (0,750 m3), it is a decimal comma. Beside metric units 1,250 can be either and is refused.
+        </li>
+        <li>
+          Excel makes dates of 3/4 and 9-4 before any function sees them. Type 0 3/4, 3/4" or 9'-4".
         </li>
         <li>
           A blank cell and a zero cannot always be told apart, because Excel passes both as 0. Where zero has no

@@ -1,9 +1,14 @@
 import { invalid } from "../problem";
-import { convert, findUnit, requireUnit, sameDimension } from "./units";
+import { findUnit } from "./units";
 
-/** One number of a quantity with the unit that stood behind it, sign included. */
-export interface Term {
+/** One number of a quantity as it was written, with what stands before and behind it. */
+export interface WrittenTerm {
+  readonly operator: "+" | "-" | undefined;
+  /** Whether spaces stand on either side of the operator: `12 ft - 6 in`, not `2'-6"`. */
+  readonly apart: boolean;
   readonly value: number;
+  /** The number's own letters: "2 1/2". */
+  readonly number: string;
   readonly unit: string | null;
 }
 
@@ -23,9 +28,12 @@ const FRACTION_MARKS: Readonly<Record<string, string>> = {
 // Sticky and without nested repetition over the same characters: reading stays linear in the length of the text.
 const SPACES = /\s*/y;
 const OPERATOR = /[+-]|and\b|&/iy;
-const NUMBER = /(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?(?![\d,])|\d+(?:[.,]\d+)?|\.\d+)(?:e[+-]?\d{1,3})?/iy;
-const PART_BEHIND_WHOLE = /(?:\s+|-)(\d{1,4})\/(\d{1,4})/y;
-const PART_ALONE = /(\d{1,4})\/(\d{1,4})/y;
+/** 1,250.5 and 1.250,5 (never 0,750, whose comma is a decimal one), 2.5 and 2,5, .5; each may end in an exponent. */
+const NUMBER =
+  /(?:(?!0)\d{1,3}(?:,\d{3})+(?:\.\d+)?(?![\d,])|(?!0)\d{1,3}(?:\.\d{3})+,\d+|\d+(?:[.,]\d+)?|\.\d+)(?:e[+-]?\d{1,3})?/iy;
+const PART_BEHIND_WHOLE = /(?:\s+|-)(\d{1,4})\s?\/\s?(\d{1,4})/y;
+const PART_ALONE = /(\d{1,4})\s?\/\s?(\d{1,4})/y;
+const COMMA_BEHIND_UNIT = /\s*,(?=\s*\d)/y;
 const POWER = String.raw`(?:\^?[23](?![\dA-Za-z])|[²³])?`;
 const WORD = String.raw`[A-Za-z°]+${POWER}(?:/[A-Za-z]+${POWER})?`;
 const WORDS = new RegExp(String.raw`${WORD}(?:\s+${WORD}){0,3}\.?`, "y");
@@ -34,12 +42,11 @@ const WORDS = new RegExp(String.raw`${WORD}(?:\s+${WORD}){0,3}\.?`, "y");
  * Splits a quantity into its terms: `2'-6 1/2" + 45 cm` has three. Throws a problem that names `name` and shows by
  * `examples` how one is written.
  */
-export function readTerms(raw: string, name: string, examples: () => string): Term[] {
+export function readTerms(raw: string, name: string, examples: () => string): WrittenTerm[] {
   if (raw.length > LONGEST) throw invalid(`${name} is too long: a quantity has at most ${LONGEST} characters`);
   const text = tidy(raw);
-  const terms: Term[] = [];
+  const terms: WrittenTerm[] = [];
   let at = 0;
-  let sign = 1;
 
   const take = (pattern: RegExp): RegExpExecArray | null => {
     pattern.lastIndex = at;
@@ -50,7 +57,7 @@ export function readTerms(raw: string, name: string, examples: () => string): Te
   const confusing = (): never => {
     const rest = text.slice(at, at + 20);
     throw invalid(
-      `${name} "${raw.trim().slice(0, 60)}" is not understood${rest ? ` at "${rest}"` : ""}; write it like ${examples()}`,
+      `${name} "${typed(raw)}" is not understood${rest ? ` at "${rest}"` : ""}; write it like ${examples()}`,
     );
   };
 
@@ -59,26 +66,30 @@ export function readTerms(raw: string, name: string, examples: () => string): Te
     const operator = take(OPERATOR)?.[0];
     const spaceBehind = (take(SPACES)?.[0].length ?? 0) > 0;
     if (at >= text.length) confusing();
+    const start = at;
     const value = readNumber(take) ?? confusing();
-    let unit = readUnit(take, () => text.slice(at), name);
-    const previous = terms[terms.length - 1];
-    // A bare number behind a feet mark is inches: 2' 6.
-    if (unit === null && previous?.unit === "'") unit = '"';
-    const joiner =
-      operator === "-" &&
-      previous !== undefined &&
-      unit !== null &&
-      (previous.unit === "'" || (!spaceBefore && !spaceBehind)) &&
-      isSmaller(unit, previous.unit);
-    if (operator !== undefined && !joiner) sign = operator === "-" ? -1 : 1;
-    else if (previous !== undefined && !joiner && !isSmaller(unit, previous.unit)) {
-      throw invalid(`${name} "${raw.trim().slice(0, 60)}" has two numbers side by side; write + between them to add`);
+    const number = text.slice(start, at);
+    const unit = readUnit(take, () => text.slice(at));
+    if (unit !== null && findUnit(unit) === null) {
+      throw invalid(`${name} "${typed(raw)}": unit "${unit.slice(0, 40)}" is not known; write it like ${examples()}`);
     }
-    terms.push({ value: sign * value, unit });
+    terms.push({
+      operator: operator === undefined ? undefined : operator === "-" ? "-" : "+",
+      apart: spaceBefore || spaceBehind,
+      value,
+      number,
+      unit,
+    });
+    if (unit !== null) take(COMMA_BEHIND_UNIT);
     take(SPACES);
   }
   if (terms.length === 0) confusing();
   return terms;
+}
+
+/** What was typed, as far as a sentence has room for it. */
+export function typed(raw: string): string {
+  return raw.trim().slice(0, 60);
 }
 
 type Take = (pattern: RegExp) => RegExpExecArray | null;
@@ -88,15 +99,25 @@ function readNumber(take: Take): number | null {
   if (part) return Number(part[1]) / Number(part[2]);
   const match = take(NUMBER);
   if (!match) return null;
-  const digits = /^\d{1,3}(,\d{3})+/.test(match[0]) ? match[0].replace(/,/g, "") : match[0].replace(",", ".");
-  const whole = Number(digits);
+  const whole = Number(digits(match[0]));
   if (!Number.isInteger(whole)) return whole;
   const behind = take(PART_BEHIND_WHOLE);
   return behind ? whole + Number(behind[1]) / Number(behind[2]) : whole;
 }
 
-/** The longest run of words that names a unit: "sq ft", but only "ft" of "ft and". */
-function readUnit(take: Take, rest: () => string, name: string): string | null {
+/** A number as JavaScript writes it: a comma groups thousands, or is the decimal comma. */
+function digits(written: string): string {
+  if (isGrouped(written)) return written.replace(/,/g, "");
+  return /\..*,/.test(written) ? written.replace(/\./g, "").replace(",", ".") : written.replace(",", ".");
+}
+
+/** Whether commas of a number group thousands. */
+export function isGrouped(written: string): boolean {
+  return /^(?!0)\d{1,3}(,\d{3})+(?![\d,])/.test(written);
+}
+
+/** The longest run of words that names a unit: "sq ft", but only "ft" of "ft and"; else the first word, known or not. */
+function readUnit(take: Take, rest: () => string): string | null {
   take(SPACES);
   const mark = take(/['"]/y);
   if (mark) return mark[0];
@@ -112,17 +133,11 @@ function readUnit(take: Take, rest: () => string, name: string): string | null {
     take(written);
     return candidate;
   }
-  requireUnit(words[0] ?? found, name);
-  return null;
+  return words[0] ?? found;
 }
 
 function escape(word: string): string {
   return word.replace(/[.*+?^${}()|[\]\\/]/g, "\\$&");
-}
-
-/** Whether a term in `unit` may follow one in `before` without a plus: 6 in behind 2 ft, never 6 ft behind 2 ft. */
-function isSmaller(unit: string | null, before: string | null): boolean {
-  return unit !== null && before !== null && sameDimension(unit, before) && convert(1, unit, before) < 1;
 }
 
 function tidy(raw: string): string {
@@ -130,7 +145,7 @@ function tidy(raw: string): string {
     .replace(/[½¼¾⅓⅔⅛⅜⅝⅞]/g, (mark) => ` ${FRACTION_MARKS[mark] ?? ""}`)
     .replace(/\u00a0|\u202f/g, " ")
     .replace(/[−–]/g, "-")
-    .replace(/[′’‘]/g, "'")
+    .replace(/[′’‘´`]/g, "'")
     .replace(/[″”“]|''/g, '"')
     .trim();
 }

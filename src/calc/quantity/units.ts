@@ -161,6 +161,12 @@ export function sameDimension(a: string, b: string): boolean {
   return first !== null && second !== null && first.equalBase(second);
 }
 
+/** Whether a unit belongs to the metric system; units of power or temperature in either system count as such. */
+export function isMetric(spelling: string): boolean {
+  const unit = findUnit(spelling);
+  return unit !== null && /^\(?(?:[kcdm]?m|m?[Ll]|[km]?g|t|tonne|degC|k?Pa|bar|k?W)\b/.test(unitName(unit));
+}
+
 /** The unit of a spelling, or a problem whose sentence offers units that exist; `name` is the argument it stood in. */
 export function requireUnit(spelling: string, name?: string): Unit {
   const found = findUnit(spelling);

@@ -1,4 +1,6 @@
 import { invalid, plain } from "../../calc/problem";
+import { dateOf } from "../../calc/quantity/dateSerial";
+import { kindOf } from "../../calc/quantity/kinds";
 import { defaultUnit, unitLabel, type Measure } from "../../calc/quantity/measures";
 import { readNumber, readQuantity } from "../../calc/quantity/readQuantity";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
@@ -65,11 +67,19 @@ export function quantity(measure: Measure, about: string, range: Range = {}): Ar
       if (inside === undefined) {
         const unit = unitLabel(measure, system);
         const got = typeof cell === "number" ? `${shown(cell)} ${unit}` : `${shown(cell)}, ${plain(value)} ${unit}`;
-        throw invalid(`${label} must be ${rangeInWords(range, system, measure)}; got ${got}`);
+        const hint = typeof cell === "number" ? ofDate(cell, defaultUnit(measure, system)) : "";
+        throw invalid(`${label} must be ${rangeInWords(range, system, measure)}; got ${got}${hint}`);
       }
       return inside;
     },
   });
+}
+
+/** Excel makes dates of 3/4 and 9-4 before anyone sees them: what to type instead. */
+function ofDate(cell: number, unit: string): string {
+  const date = dateOf(cell);
+  const kind = kindOf(unit);
+  return date && kind ? `, which Excel may have made of a date (${date}); write it like ${kind.examples}` : "";
 }
 
 /** A number without a unit (or with one that is the same in both systems, named in `unit`). */

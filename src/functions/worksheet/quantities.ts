@@ -5,13 +5,13 @@ import { QTY as declaredQTY } from "../quantities/qty";
 import { FTIN as declaredFTIN } from "../quantities/ftin";
 
 /**
- * Reads a quantity written as text, such as 2' 6 1/2" or 12 ft + 8 ft 6 in, and gives it in the unit you name.
+ * Reads a quantity written as text, such as 9'4, 2' 6 1/2" or 12 ft + 8 ft 6 in, and gives it in the unit you name.
  * @customfunction QTY
  * @helpurl https://localhost:3000/help/qty.html
  * @param text Quantity to read, such as 2' 6 1/2", 45 cm, 40 gpm (text)
  * @param unit Unit of the result, such as ft, in, m, gph, L/h, yd3, ton (text)
  * @returns The quantity in the unit.
- * @remarks Formula: sum of the terms, each converted to the unit; terms side by side (2 ft 6 in) add up. Limits: A comma before three digits groups thousands (1,250 is 1250); before any other number of digits it is a decimal comma. A number without a unit is taken in the unit you name.
+ * @remarks Formula: sum of the terms, each converted to the unit; terms side by side (2 ft 6 in) add up. Limits: A comma before three digits groups thousands (1,250 gph is 1250); before any other number of digits, and behind a leading zero (0,750 m3), it is a decimal comma. A bare number behind feet is inches (9'4, 9 ft 4); a number without a unit is taken in the unit you name. What can mean two things (9-4, 1,250 m) is refused with both.
  * @remarks Source: Unit factors: NIST SP 811 (2008), appendix B.8, through the mathjs unit library
  * @example =RILL.QTY("2' 6 1/2""", "in")
  * @example =RILL.QTY("40 gpm", "gph")

@@ -30,7 +30,7 @@ describe("a quantity", () => {
     expect(() => length.read(-4, "pipe length", "US")).toThrow("pipe length must be 0 to 1000 ft; got -4 ft");
     expect(() => length.read(45000, "pipe length", "US")).toThrow("pipe length must be 0 to 1000 ft; got 45000 ft");
     expect(() => length.read("40 gpm", "pipe length", "US")).toThrow(
-      'pipe length must be a length, such as 2\' 6 1/2", 45 cm or 12 ft + 8 ft 6 in; got "40 gpm"',
+      'pipe length must be a length, such as 3\'-2", 3.17 ft or 38 in; got "40 gpm"',
     );
     expect(() => length.read(true, "pipe length", "US")).toThrow(
       "pipe length must be a number (ft) or text with a unit; got TRUE",
@@ -40,11 +40,15 @@ describe("a quantity", () => {
     expect(() => length.read({ error: "#N/A" }, "pipe length", "US")).toThrow("pipe length holds the error #N/A");
     expect(() => length.read("2000 ft", "pipe length", "US")).toThrow('0 to 1000 ft; got "2000 ft", 2000 ft');
     expect(() => length.read(1000.0001, "pipe length", "US")).toThrow("0 to 1000 ft; got 1000.0001 ft");
+    // 2 March 2026 is day 46083 of Excel's count, in which 1 January 2000 is day 36526.
+    expect(() => length.read(46083, "pipe length", "US")).toThrow(
+      "0 to 1000 ft; got 46083 ft, which Excel may have made of a date (2026-03-02); write it like 3'-2\", 3.17 ft or 38 in",
+    );
     expect(() => size.read(0, "size", "US")).toThrow("size must be more than 0, at most 24 in; got 0 in");
   });
 
   it.each([
-    ["length", "12 ft + 8 ft 6 in"],
+    ["length", `3'-2"`],
     ["area", "120 sq ft"],
     ["earth", "3.5 cu yd"],
     ["flow", "40 gpm"],
