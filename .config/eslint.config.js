@@ -9,12 +9,13 @@ const FLOORS = {
   functions: ["calc"],
   csv: ["calc"],
   drawing: ["calc"],
-  host: [],
+  xlsx: [],
+  host: ["xlsx"],
   job: ["calc"],
-  workbook: ["calc", "functions", "csv", "job"],
+  workbook: ["calc", "functions", "csv", "xlsx", "job"],
   help: ["calc", "functions"],
-  taskpane: ["calc", "functions", "csv", "drawing", "host", "job", "workbook"],
-  bench: ["calc", "functions", "csv", "drawing", "host", "job", "workbook", "taskpane"],
+  taskpane: ["calc", "functions", "csv", "drawing", "xlsx", "host", "job", "workbook"],
+  bench: ["calc", "functions", "csv", "drawing", "xlsx", "host", "job", "workbook", "taskpane"],
 };
 const ALL = [...Object.keys(FLOORS), "cli", "site"];
 

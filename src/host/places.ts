@@ -1,4 +1,4 @@
-import { areaName, parseArea, type Area } from "./address";
+import { areaName, parseArea, type Area } from "../xlsx/address";
 import type { Grid, NamedCells, Place } from "./port";
 
 /** The area a place stands for, through the workbook's names; undefined where it stands for none. */

@@ -1,5 +1,5 @@
 import { strFromU8, unzipSync } from "fflate";
-import { unescapeXml } from "./xmlText";
+import { attributeOf, readXml, within } from "../xlsx/xml";
 
 /** What a template file says of its sheets and names. */
 export interface TemplateContents {
@@ -13,14 +13,13 @@ export function templateContents(bytes: Uint8Array): TemplateContents {
   const part = "xl/workbook.xml";
   const workbook = unzipSync(bytes, { filter: (file) => file.name === part })[part];
   if (!workbook) throw new Error("the template has no workbook part");
-  const xml = strFromU8(workbook);
-  const sheets = [...xml.matchAll(/<sheet [^>]*?name="([^"]*)"/g)].map((match) => unescapeXml(match[1] ?? ""));
+  const root = readXml(strFromU8(workbook));
+  const sheets = [...within(root, "sheet")].map((sheet) => attributeOf(sheet, "name") ?? "");
   const names = new Map<string, string>();
-  for (const [, attributes, reference] of xml.matchAll(/<definedName ([^>]*)>([^<]*)</g)) {
-    const name = /name="([^"]*)"/.exec(attributes ?? "")?.[1];
-    if (name && !name.startsWith("_xlnm.") && !attributes?.includes("localSheetId")) {
-      names.set(unescapeXml(name), unescapeXml(reference ?? ""));
-    }
+  for (const element of within(root, "definedName")) {
+    const name = attributeOf(element, "name");
+    const isOfSheet = attributeOf(element, "localSheetId") !== undefined;
+    if (name && !name.startsWith("_xlnm.") && !isOfSheet) names.set(name, element.text);
   }
   return { sheets, names };
 }

@@ -1,4 +1,4 @@
-import { areaName, type Area } from "../host/address";
+import { areaName, type Area } from "../xlsx/address";
 import type { Change, Grid } from "../host/port";
 import { TAKEOFF_KEYS } from "../workbook/sheets/money/takeoffColumns";
 import { counted } from "./counted";

@@ -1,5 +1,5 @@
 import type { NamedCells } from "../host/port";
-import { parseArea } from "../host/address";
+import { parseArea } from "../xlsx/address";
 
 /** What the user put into the fields of a function's form, in the order of its arguments. */
 export interface Field {

@@ -1,8 +1,8 @@
 import { previewPrices, type PricePreview } from "../csv/comparePrices";
 import { unguardText } from "../csv/formulaGuard";
 import { readKind, USUAL, type Field, type PriceItem } from "../csv/priceItem";
-import type { Area } from "../host/address";
-import { areaName } from "../host/address";
+import type { Area } from "../xlsx/address";
+import { areaName } from "../xlsx/address";
 import { daySerial, isoDay } from "../host/dates";
 import type { CellValue, Change, Grid } from "../host/port";
 import { RATE_COLUMNS } from "../workbook/rateColumns";

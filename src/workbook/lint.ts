@@ -1,8 +1,8 @@
-import { strFromU8, unzipSync } from "fflate";
+import { Package } from "../xlsx/package";
+import { attributeOf, within } from "../xlsx/xml";
 import { lintNames, nameEntries } from "./lint/names";
 import { lintSheet } from "./lint/sheet";
 import { lintTables } from "./lint/tables";
-import { unescapeXml } from "./lint/xml";
 
 /** What a file may contain beyond the format's own rules. */
 export interface LintRules {
@@ -16,23 +16,23 @@ export interface LintRules {
  * Gives one sentence for each fault.
  */
 export function lintWorkbook(bytes: Uint8Array, rules: LintRules): string[] {
-  const parts = unzipSync(bytes);
-  const text = (name: string): string => strFromU8(parts[name] ?? new Uint8Array());
-  const workbook = text("xl/workbook.xml");
+  const file = new Package(bytes);
+  const workbook = file.xml(file.workbook);
+  if (!workbook) return ["the workbook part is missing"];
   const names = nameEntries(workbook);
   const faults = lintNames(names);
-  if (/fullCalcOnLoad="(1|true)"/.test(workbook)) faults.push("the workbook asks for a full calculation on loading");
-  if (parts["xl/calcChain.xml"]) faults.push("the workbook carries a calculation chain");
-  const strings = [...text("xl/sharedStrings.xml").matchAll(/<si>([\s\S]*?)<\/si>/g)].map(([, item = ""]) =>
-    unescapeXml([...item.matchAll(/<t[^>]*>([^<]*)<\/t>/g)].map(([, run = ""]) => run).join("")),
-  );
+  const [calculation] = within(workbook, "calcPr");
+  if (["1", "true"].includes(attributeOf(calculation, "fullCalcOnLoad") ?? ""))
+    faults.push("the workbook asks for a full calculation on loading");
+  if (file.partOf("calcChain")) faults.push("the workbook carries a calculation chain");
+  const strings = file.sharedTexts();
   const known = new Set(names.map(({ name }) => name.toLowerCase()));
-  for (const part of Object.keys(parts).filter((name) => /^xl\/worksheets\/sheet\d+\.xml$/.test(name))) {
-    const { faults: found, cells } = lintSheet(part, text(part), { ...rules, strings, names: known });
+  for (const part of file.sheets().values()) {
+    const { faults: found, cells } = lintSheet(part, file.text(part), { ...rules, strings, names: known });
     faults.push(...found);
-    const relations = text(part.replace("worksheets/", "worksheets/_rels/") + ".rels");
-    for (const [, target = ""] of relations.matchAll(/Target="[^"]*(tables\/[^"]+)"/g)) {
-      faults.push(...lintTables(`xl/${target}`, text(`xl/${target}`), cells));
+    for (const { type, target } of file.relations(part).values()) {
+      const table = type.endsWith("/table") ? file.xml(target) : undefined;
+      if (table) faults.push(...lintTables(target, table, cells));
     }
   }
   return faults;

@@ -14,7 +14,7 @@ import { storedSpills } from "../../src/bench/reading/cellSets";
 import { openWorkbook } from "../../src/bench/reading/openWorkbook";
 import { toGrid } from "../../src/bench/reading/toGrid";
 import type { Content } from "../../src/bench/grid/content";
-import type { Area } from "../../src/host/address";
+import type { Area } from "../../src/xlsx/address";
 
 /** The bench's engine without its page. */
 export interface NodeBench {

@@ -3,7 +3,9 @@ import { readXlsx } from "hucre/xlsx";
 import { describe, expect, it } from "vitest";
 import { explicitShared } from "../../src/bench/saving/sharedFormulas";
 import { saveWorkbook, type SavedWork } from "../../src/bench/saving/saveWorkbook";
+import { wideFormulas } from "../../src/bench/saving/sheetXml";
 import { smallTemplate } from "../host/smallTemplate";
+import { oddlyPlaced } from "../xlsx/oddlyPlaced";
 import { validate } from "./validate";
 
 const nothing: SavedWork = { edits: [], results: [], pictures: [] };
@@ -126,6 +128,25 @@ describe("saving", () => {
     for (const part of Object.values(changed)) expect(strFromU8(part)).not.toContain("calcChain");
   });
 
+  it("puts edits into a package whose parts lie and are written otherwise than usual", async () => {
+    const odd = oddlyPlaced(await smallTemplate());
+    const saved = saveWorkbook(odd, {
+      edits: [
+        { sheet: "Site", row: 3, column: 1, content: 2.71 },
+        { sheet: "Notes", row: 6, column: 4, content: "=RILL.FTIN(2,)" },
+        { sheet: "Notes", row: 7, column: 4, content: 46_126, form: "yyyy-mm-dd" },
+      ],
+      results: [{ sheet: "Notes", row: 6, column: 4, formula: "=RILL.FTIN(2,)", values: [["2'"]] }],
+      pictures: [{ sheet: "Notes", row: 1, column: 1, width: 9, height: 9, title: "Plan", png: new Uint8Array(9) }],
+    });
+    const { sheets } = await readXlsx(saved, { readStyles: true });
+    const cells = (name: string) => sheets.find((sheet) => sheet.name === name)?.cells;
+    expect(cells("Site")?.get("3,1")?.value).toBe(2.71);
+    expect(cells("Notes")?.get("6,4")).toMatchObject({ formula: "_xldudf_RILL_FTIN(2,)", value: "2'" });
+    expect(cells("Notes")?.get("7,4")?.style?.numFmt).toBe("yyyy-mm-dd");
+    expect(sheets.find(({ name }) => name === "Notes")?.images).toHaveLength(1);
+  });
+
   it("gives cells their own formula when the cell that held it for them is taken", () => {
     const xml =
       '<worksheet><sheetData><row r="1"><c r="A1"><f t="shared" ref="A1:A3" si="0">B1*2</f><v>2</v></c></row>' +
@@ -134,11 +155,13 @@ describe("saving", () => {
     const formulas = new Map(
       [1, 2].map((row) => [`A!${row},0`, { sheet: "A", row, column: 0, formula: `=B${row + 1}*2`, values: [[0]] }]),
     );
-    expect(explicitShared(xml, edits, formulas, "A")).toEqual([
+    expect(explicitShared(wideFormulas(xml), edits, formulas, "A")).toEqual([
       { row: 1, column: 0, formula: "=B2*2" },
       { row: 2, column: 0, formula: "=B3*2" },
     ]);
-    expect(explicitShared(xml, [{ sheet: "A", row: 1, column: 0, content: 7 }], formulas, "A")).toEqual([]);
+    expect(explicitShared(wideFormulas(xml), [{ sheet: "A", row: 1, column: 0, content: 7 }], formulas, "A")).toEqual(
+      [],
+    );
   });
 
   it("gives a plain cell the form of the day that was typed into it, and keeps its other looks", async () => {

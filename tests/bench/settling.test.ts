@@ -1,6 +1,6 @@
 import { createRequire } from "node:module";
 import { expect, it, vi } from "vitest";
-import { parseArea, type Area } from "../../src/host/address";
+import { parseArea, type Area } from "../../src/xlsx/address";
 import { assemble } from "../../src/workbook/assemble";
 import { calculate } from "../../src/workbook/build";
 import type { Recalculated } from "../../src/workbook/recalculate";

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { patchSheetXml, type CellPatch, type SheetPatches } from "../../src/bench/saving/sheetXml";
 
 const sheet = (rows: string, prefix = ""): string =>
-  `<?xml version="1.0"?><${prefix}worksheet><${prefix}cols/><${prefix}sheetData>${rows}</${prefix}sheetData><${prefix}pageMargins left="0.7"/></${prefix}worksheet>`;
+  `<?xml version="1.0"?><${prefix}worksheet${prefix && ` xmlns:${prefix.slice(0, -1)}="urn:main"`}><${prefix}cols/><${prefix}sheetData>${rows}</${prefix}sheetData><${prefix}pageMargins left="0.7"/></${prefix}worksheet>`;
 
 function patches(cells: Readonly<Record<string, CellPatch>>): SheetPatches {
   const rows = new Map<number, Map<number, CellPatch>>();
@@ -198,6 +198,21 @@ describe("patching a sheet", () => {
     const none = "<worksheet><sheetData/></worksheet>";
     expect(patchSheetXml(none, patches({ "0,0": { value: 1, formula: null } }))).toBe(
       '<worksheet><sheetData><row r="1"><c r="A1"><v>1</v></c></row></sheetData></worksheet>',
+    );
+  });
+
+  it("reads single-quoted attributes, and never writes one twice", () => {
+    // C1 was taken for the cell behind the last one, and its edit landed in E1.
+    const quoted = sheet(
+      "<row r='1' spans='1:4'><c r='B1' t='s' s = '3'><v>0</v></c><c r='C1'><v>3</v></c><c r='D1'/></row>",
+    );
+    expect(patchSheetXml(quoted, patches({ "0,2": { value: 7, formula: null } }))).toBe(
+      quoted.replace("<c r='C1'><v>3</v></c>", '<c r="C1"><v>7</v></c>'),
+    );
+    const typed = patchSheetXml(quoted, patches({ "0,1": { value: "x", formula: null, look: () => "5" } }));
+    expect(typed).toContain('<c r="B1" s="5" t="inlineStr"><is><t xml:space="preserve">x</t></is></c>');
+    expect(patchSheetXml(quoted, patches({ "0,6": { value: 1, formula: null } }))).toContain(
+      "<c r='D1'/><c r=\"G1\"><v>1</v></c></row>",
     );
   });
 

@@ -3,7 +3,7 @@ import path from "node:path";
 import { readXlsx, writeXlsx } from "hucre/xlsx";
 import type { BrowserContext } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { areaName, parseArea, type Area } from "../../src/host/address";
+import { areaName, parseArea, type Area } from "../../src/xlsx/address";
 import type { Grid } from "../../src/host/port";
 import { recalculate, type Recalculated } from "../../src/workbook/recalculate";
 import { BenchPage } from "./benchPage";

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { afterAll, expect, it } from "vitest";
-import { parseArea, areaName } from "../../src/host/address";
+import { parseArea, areaName } from "../../src/xlsx/address";
 import { recalculate } from "../../src/workbook/recalculate";
 import { BenchPage } from "./benchPage";
 import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";

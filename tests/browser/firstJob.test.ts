@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { saveWorkbook, type SavedEdit } from "../../src/bench/saving/saveWorkbook";
-import { parseArea, areaName } from "../../src/host/address";
+import { parseArea, areaName } from "../../src/xlsx/address";
 import { recalculate, type Recalculated } from "../../src/workbook/recalculate";
 import { BenchPage } from "./benchPage";
 import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";

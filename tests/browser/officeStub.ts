@@ -1,6 +1,6 @@
 import { readXlsx } from "hucre/xlsx";
 import { dateToSerial } from "hucre";
-import { cellName } from "../../src/host/address";
+import { cellName } from "../../src/xlsx/address";
 import { formulaOf } from "../../src/bench/reading/contents";
 import { installFakeExcel } from "../host/fakeExcel";
 import { FakeWorkbook, type FakeCell } from "../host/fakeWorkbook";

@@ -1,6 +1,6 @@
 import { dateToSerial } from "hucre";
 import { readXlsx } from "hucre/xlsx";
-import { cellName } from "../../src/host/address";
+import { cellName } from "../../src/xlsx/address";
 import type { Recalculated } from "../../src/workbook/recalculate";
 
 /** Two engines may differ in the last digits. */

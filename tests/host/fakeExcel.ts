@@ -1,4 +1,4 @@
-import { cellName, parseArea, type Area } from "../../src/host/address";
+import { cellName, parseArea, type Area } from "../../src/xlsx/address";
 import { excelError, usedArea, type FakeSheet, type FakeWorkbook } from "./fakeWorkbook";
 
 /** Points that every picture of the fake is high. */

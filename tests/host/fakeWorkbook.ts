@@ -1,4 +1,4 @@
-import { cellName, parseArea, type Area } from "../../src/host/address";
+import { cellName, parseArea, type Area } from "../../src/xlsx/address";
 import { templateContents } from "../../src/host/templateNames";
 
 /** A cell of the fake: what it shows, its formula, and whether a protected sheet locks it. */

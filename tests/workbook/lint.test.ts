@@ -2,6 +2,7 @@ import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
 import { lintWorkbook } from "../../src/workbook/lint";
 import { namesIn } from "../../src/workbook/lint/formula";
+import { readXml } from "../../src/xlsx/xml";
 import { lintTables } from "../../src/workbook/lint/tables";
 import { assemble } from "../../src/workbook/assemble";
 import { calculate } from "../../src/workbook/build";
@@ -77,7 +78,7 @@ describe("the lint", () => {
 
   it("finds tables that do not fit their cells", () => {
     const table = '<table ref="A1:B3"><tableColumns><tableColumn id="1" name="Code"/></tableColumns></table>';
-    expect(lintTables("t", table, new Map([["A1", "Item"]]))).toEqual([
+    expect(lintTables("t", readXml(table), new Map([["A1", "Item"]]))).toEqual([
       "t has 1 columns in another width",
       't calls a column "Code" whose header is "Item"',
     ]);

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { overlap } from "../../src/host/address";
+import { overlap } from "../../src/xlsx/address";
 import { assemble } from "../../src/workbook/assemble";
 import { GLANCE } from "../../src/workbook/glance";
 import { cellAddress } from "../../src/workbook/layout/address";

@@ -1,6 +1,6 @@
 import type { IRange } from "@univerjs/core";
 import type { Sheet, Workbook } from "hucre";
-import { parseArea } from "../../host/address";
+import { parseArea } from "../../xlsx/address";
 import { spillKey } from "../grid/order/spills";
 import { sheetId } from "./sheetId";
 

@@ -1,13 +1,13 @@
-import { attribute } from "../saving/package";
+import { attributeOf, childOf, within, type XmlElement } from "../../xlsx/xml";
 
 /** The number of the look of each column that has one, by column counted from 0. */
-export function columnStyles(xml: string): Map<number, string> {
+export function columnStyles(worksheet: XmlElement | undefined): Map<number, string> {
   const styles = new Map<number, string>();
-  const columns = xml.slice(0, Math.max(0, xml.search(/<(?:\w+:)?sheetData\b/)));
-  for (const [element] of columns.matchAll(/<(?:\w+:)?col\b[^>]*>/g)) {
-    const style = attribute(element, "style");
+  const columns = childOf(worksheet, "cols");
+  for (const element of columns ? within(columns, "col") : []) {
+    const style = attributeOf(element, "style");
     if (style === undefined || style === "0") continue;
-    const [from, to] = [Number(attribute(element, "min")), Number(attribute(element, "max"))];
+    const [from, to] = [Number(attributeOf(element, "min")), Number(attributeOf(element, "max"))];
     for (let column = from; column <= Math.min(to, MOST_COLUMNS); column++) styles.set(column - 1, style);
   }
   return styles;

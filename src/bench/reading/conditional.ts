@@ -1,6 +1,6 @@
 import type { IConditionFormattingRule } from "@univerjs/sheets-conditional-formatting";
 import type { ConditionalRule, Sheet } from "hucre";
-import { parseArea } from "../../host/address";
+import { parseArea } from "../../xlsx/address";
 import { fromFile } from "../../workbook/formulaText";
 import type { StyleTable } from "./styles";
 

@@ -1,7 +1,7 @@
 import { readXlsx, type Workbook } from "hucre/xlsx";
 import { damaged, FileRefusal, refuseUnreadable } from "../../workbook/file/refusal";
-import { Package } from "../saving/package";
-import { sheetParts } from "../saving/saveWorkbook";
+import { Package } from "../../xlsx/package";
+import { readXml } from "../../xlsx/xml";
 import { readColumnLooks } from "./columnLooks";
 import { usualSize, type UsualSize } from "./sizes";
 
@@ -29,12 +29,13 @@ export async function openWorkbook(fileName: string, bytes: Uint8Array): Promise
     );
   }
   const file = new Package(bytes);
-  const parts = sheetParts(file);
+  const parts = file.sheets();
   const usual = new Map<string, UsualSize>();
   for (const sheet of workbook.sheets) {
     const xml = file.text(parts.get(sheet.name) ?? "");
-    readColumnLooks(xml, sheet);
-    usual.set(sheet.name, usualSize(xml));
+    const head = readXml(xml, "sheetData");
+    readColumnLooks(xml, head, sheet);
+    usual.set(sheet.name, usualSize(head));
   }
   return { fileName, bytes, workbook, usual };
 }

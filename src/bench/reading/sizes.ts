@@ -1,5 +1,5 @@
 import type { Sheet } from "hucre";
-import { attribute } from "../saving/package";
+import { attributeOf, childOf, type XmlElement } from "../../xlsx/xml";
 
 /** Pixels of rows and columns for which the file gives no size. */
 export interface UsualSize {
@@ -15,9 +15,9 @@ const MARGIN = 66;
 const LEAST_ZOOM = 0.8;
 
 /** The size that a sheet gives to rows and columns that have none of their own. */
-export function usualSize(xml: string): UsualSize {
-  const said = /<(?:\w+:)?sheetFormatPr\b[^>]*>/.exec(xml)?.[0] ?? "";
-  const [points, letters] = [attribute(said, "defaultRowHeight"), attribute(said, "defaultColWidth")].map(Number);
+export function usualSize(worksheet: XmlElement): UsualSize {
+  const said = childOf(worksheet, "sheetFormatPr");
+  const [points, letters] = [attributeOf(said, "defaultRowHeight"), attributeOf(said, "defaultColWidth")].map(Number);
   return { row: points ? pixels(points) : USUAL.row, column: letters ? columnPixels(letters) : USUAL.column };
 }
 

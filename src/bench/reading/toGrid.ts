@@ -1,6 +1,6 @@
 import type { ICellData, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/core";
 import type { Cell, CellValue, Sheet, Workbook } from "hucre";
-import { parseArea, type Area } from "../../host/address";
+import { parseArea, type Area } from "../../xlsx/address";
 import type { OpenedWorkbook } from "./openWorkbook";
 import { coveredCells, listCells, mergedRanges, spilledCells } from "./cellSets";
 import { conditionalRules } from "./conditional";

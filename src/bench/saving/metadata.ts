@@ -1,4 +1,5 @@
-import { XML, type Package } from "./package";
+import { XML, type Package } from "../../xlsx/package";
+import { attributeOf, childOf, within } from "../../xlsx/xml";
 
 const PART = "xl/metadata.xml";
 const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml";
@@ -18,18 +19,21 @@ const DYNAMIC =
  * The number that marks a cell as a dynamic array in this file, adding the part where there is none.
  * Undefined where the file has metadata of another kind only: the formula is then written as a plain one.
  */
-export function dynamicMetadata(file: Package, workbook: string): number | undefined {
-  if (!file.has(PART)) {
+export function dynamicMetadata(file: Package): number | undefined {
+  const { workbook } = file;
+  const part = file.partOf("sheetMetadata");
+  const root = part === undefined ? undefined : file.xml(part);
+  if (!root) {
     file.setText(PART, DYNAMIC);
     file.addContentType(PART, TYPE);
     file.addRelation(workbook, RELATION, PART);
     return 1;
   }
-  const xml = file.text(PART);
-  const types = [...xml.matchAll(/<metadataType\b[^>]*\bname="([^"]*)"/g)].map((match) => match[1]);
+  const types = [...within(root, "metadataType")].map((element) => attributeOf(element, "name"));
   const type = types.indexOf("XLDAPR") + 1;
-  const cells = /<cellMetadata\b[^>]*>([\s\S]*?)<\/cellMetadata>/.exec(xml)?.[1] ?? "";
-  const records = [...cells.matchAll(/<bk>\s*<rc\b[^>]*\bt="(\d+)"/g)].map((match) => Number(match[1]));
+  const records = (childOf(root, "cellMetadata")?.children ?? []).map((record) =>
+    Number(attributeOf(childOf(record, "rc"), "t")),
+  );
   const index = type === 0 ? -1 : records.indexOf(type);
   return index < 0 ? undefined : index + 1;
 }

@@ -1,5 +1,5 @@
-import { XML, type Package } from "./package";
-import { escapeAttribute } from "../../host/xmlText";
+import { XML, type Package } from "../../xlsx/package";
+import { escapeAttribute, within } from "../../xlsx/xml";
 
 /** A picture placed on a sheet at a cell, with its size in pixels. */
 export interface Picture {
@@ -19,8 +19,9 @@ const DRAWING_TYPE = "application/vnd.openxmlformats-officedocument.drawing+xml"
 /** English metric units in a pixel. */
 const EMU = 9525;
 /** What stands behind the drawing in a sheet, in the order the format demands. */
-const BEHIND_DRAWING =
-  /<(?:\w+:)?(?:drawingHF|legacyDrawing|legacyDrawingHF|picture|oleObjects|controls|webPublishItems|tableParts|extLst)\b|<\/(?:\w+:)?worksheet>/;
+const BEHIND_DRAWING = new Set(
+  "drawingHF legacyDrawing legacyDrawingHF picture oleObjects controls webPublishItems tableParts extLst".split(" "),
+);
 
 /** Adds the pictures to the sheets' drawings, starting a drawing where a sheet has none. */
 export function addPictures(file: Package, sheets: ReadonlyMap<string, string>, pictures: readonly Picture[]): void {
@@ -32,12 +33,10 @@ export function addPictures(file: Package, sheets: ReadonlyMap<string, string>, 
     file.setBytes(media, picture.png);
     file.addDefaultType("png", "image/png");
     const relation = file.addRelation(drawing, `${OFFICE}/image`, media);
-    const xml = file.text(drawing);
-    const id = 1000 + [...xml.matchAll(/<(?:\w+:)?cNvPr\b/g)].length;
-    file.setText(
-      drawing,
-      xml.replace(/<\/(\w+:)?wsDr>/, (end) => anchor(picture, relation, id) + end),
-    );
+    const root = file.xml(drawing);
+    if (!root) continue;
+    const id = 1000 + [...within(root, "cNvPr")].length;
+    file.replace(drawing, root.closing, root.closing, anchor(picture, relation, id));
   }
 }
 
@@ -50,13 +49,10 @@ function startDrawing(file: Package, sheet: string): string {
   file.setText(drawing, `${XML}<xdr:wsDr xmlns:xdr="${DRAWING}" xmlns:a="${MAIN}"></xdr:wsDr>`);
   file.addContentType(drawing, DRAWING_TYPE);
   const relation = file.addRelation(sheet, `${OFFICE}/drawing`, drawing);
-  const xml = file.text(sheet);
-  const prefix = /<(\w+:)?worksheet\b/.exec(xml)?.[1] ?? "";
-  const element = `<${prefix}drawing xmlns:r="${OFFICE}" r:id="${relation}"/>`;
-  file.setText(
-    sheet,
-    xml.replace(BEHIND_DRAWING, (next) => element + next),
-  );
+  const root = file.xml(sheet);
+  if (!root) return drawing;
+  const at = root.children.find(({ name }) => BEHIND_DRAWING.has(name))?.start ?? root.closing;
+  file.replace(sheet, at, at, `<${root.prefix}drawing xmlns:r="${OFFICE}" r:id="${relation}"/>`);
   return drawing;
 }
 

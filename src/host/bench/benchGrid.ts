@@ -1,4 +1,4 @@
-import type { Area } from "../address";
+import type { Area } from "../../xlsx/address";
 import type { Grid, NamedCells, Selected, Template } from "../port";
 
 /** Values for an area. */

@@ -1,4 +1,4 @@
-import { areaName, parseArea } from "../address";
+import { areaName, parseArea } from "../../xlsx/address";
 import { fits, resolvePlace } from "../places";
 import { HostRefusal, type Host, type Place } from "../port";
 import type { BenchGrid } from "./benchGrid";

@@ -1,4 +1,4 @@
-import { areaName, cellName, type Area } from "../address";
+import { areaName, cellName, type Area } from "../../xlsx/address";
 import { fits, namedCells, resolvePlace } from "../places";
 import { HostRefusal, type Change, type Grid, type NamedCells, type Place } from "../port";
 import { inExcel } from "./run";

@@ -1,4 +1,4 @@
-import { cellName, quotedSheet } from "../address";
+import { cellName, quotedSheet } from "../../xlsx/address";
 import type { Repairs, Task } from "../port";
 import { repairedFormula } from "../repair";
 import { inExcel } from "./run";

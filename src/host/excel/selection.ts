@@ -1,4 +1,4 @@
-import { areaName, parseArea } from "../address";
+import { areaName, parseArea } from "../../xlsx/address";
 import { HostRefusal, type CellValue, type Place, type Selected } from "../port";
 import { resolvePlace } from "../places";
 import { readNames } from "./cells";

@@ -1,12 +1,9 @@
+import { columnLetters as lettersFromZero } from "../../xlsx/address";
 import type { Area } from "../model";
 
-/** "A" for 1, "AB" for 28. */
+/** "A" for 1, "AB" for 28: the layout counts rows and columns from 1, as a person does. */
 export function columnLetters(column: number): string {
-  let letters = "";
-  for (let rest = column; rest > 0; rest = Math.floor((rest - 1) / 26)) {
-    letters = String.fromCharCode(65 + ((rest - 1) % 26)) + letters;
-  }
-  return letters;
+  return lettersFromZero(column - 1);
 }
 
 /** "B7", or "$B$7" when `fixed`. */

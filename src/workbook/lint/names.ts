@@ -1,4 +1,5 @@
-import { attribute, position, unescapeXml } from "./xml";
+import { parseArea } from "../../xlsx/address";
+import { attributeOf, within, type XmlElement } from "../../xlsx/xml";
 
 export interface NameEntry {
   readonly name: string;
@@ -7,13 +8,11 @@ export interface NameEntry {
   readonly refersTo: string;
 }
 
-const LAST_COLUMN = 16_384;
-
-export function nameEntries(workbook: string): NameEntry[] {
-  return [...workbook.matchAll(/<definedName ([^>]*)>([^<]*)/g)].map(([, attributes = "", refersTo = ""]) => ({
-    name: attribute(attributes, "name"),
-    scope: attribute(attributes, "localSheetId"),
-    refersTo: unescapeXml(refersTo),
+export function nameEntries(workbook: XmlElement): NameEntry[] {
+  return [...within(workbook, "definedName")].map((element) => ({
+    name: attributeOf(element, "name") ?? "",
+    scope: attributeOf(element, "localSheetId") ?? "",
+    refersTo: element.text,
   }));
 }
 
@@ -28,9 +27,7 @@ export function lintNames(entries: readonly NameEntry[]): string[] {
     if (refersTo.includes("#REF!")) faults.push(`the name ${name} leads nowhere`);
     if (name.startsWith("_xlnm.")) continue;
     if (!/^[A-Za-z_\\][A-Za-z0-9_.\\]*$/.test(name) || name.length > 255) faults.push(`"${name}" cannot be a name`);
-    if (/^[A-Za-z]{1,3}\d+$/.test(name) && position(name.toUpperCase()).column <= LAST_COLUMN) {
-      faults.push(`the name ${name} looks like a cell`);
-    }
+    if (parseArea(name, "")) faults.push(`the name ${name} looks like a cell`);
     if (/^[rc]$/i.test(name) || /^r\d*c\d*$/i.test(name)) faults.push(`the name ${name} looks like a row or column`);
   }
   return faults;

@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import { areaName, overlap, parseArea, type Area } from "../../../src/host/address";
+import { areaName, overlap, parseArea, type Area } from "../../../src/xlsx/address";
 import type { BenchGrid, Write } from "../../../src/host/bench/benchGrid";
 import { createBenchHost } from "../../../src/host/bench/benchHost";
 import { HostRefusal, type Host } from "../../../src/host/port";

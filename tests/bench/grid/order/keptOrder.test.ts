@@ -3,7 +3,7 @@ import { Workbook } from "@cj-tech-master/excelts";
 import fc from "fast-check";
 import { FormulaRuntimeService, IDependencyManagerService } from "@univerjs/engine-formula";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { columnLetters, type Area } from "../../../../src/host/address";
+import { columnLetters, type Area } from "../../../../src/xlsx/address";
 import { assemble } from "../../../../src/workbook/assemble";
 import { calculate } from "../../../../src/workbook/build";
 import { cellAt, type CellModel, type CellValue, type WorkbookModel } from "../../../../src/workbook/model";

@@ -8,7 +8,7 @@ import {
   overlap,
   parseArea,
   quotedSheet,
-} from "../../src/host/address";
+} from "../../src/xlsx/address";
 
 describe("addresses", () => {
   it.each([
