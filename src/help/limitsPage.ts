@@ -1,3 +1,4 @@
+import { WEIGHT_ERROR } from "../calc/stone/boulder";
 import type { Declaration } from "../functions/contract/declaration";
 import { functionPath } from "./functionPage";
 import { html } from "./html";
@@ -18,7 +19,7 @@ export function limitsPage(catalogue: readonly Declaration[]): Page {
         </li>
         <li>
           <strong>Lifting stone:</strong> a weight over the hand-lift limit needs a machine. A boulder's true weight is
-          known only on a scale; the estimate can be off by a fifth.
+          known only on a scale; the estimate is good to ${WEIGHT_ERROR}. Plan lifts for the most it can weigh.
         </li>
         <li>
           <strong>Digging:</strong> side slopes are a question of soil, depth and law. Have buried lines located before

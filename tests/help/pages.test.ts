@@ -1,5 +1,7 @@
+import { readFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
+import { WEIGHT_ERROR } from "../../src/calc/stone/boulder";
 import { catalogue } from "../../src/functions/catalogue";
 import { HELP_BASE } from "../../src/functions/contract/wrapperSource";
 import { escapeHtml } from "../../src/help/html";
@@ -36,6 +38,14 @@ describe("the help pages", () => {
       expect(page).toContain(escapeHtml(argument.about));
       for (const column of Object.keys(argument.columns ?? {})) expect(page, column).toContain(column);
     }
+  });
+
+  it("gives one figure for the error of a stone's weight: here, in the functions and in the README", () => {
+    const readme = readFileSync(path.join(import.meta.dirname, "../../README.md"), "utf8");
+    const texts = [readme, pages.get("help/limits.html") ?? ""];
+    for (const name of ["BOULDERWEIGHT", "BOULDERMIX", "BOULDERTONS"]) texts.push(pages.get(functionPath(name)) ?? "");
+    for (const text of texts) expect(text).toContain(WEIGHT_ERROR);
+    for (const text of texts) expect(text).not.toMatch(/off by a fifth|15 % either way|scatter by a third/);
   });
 
   it("lists every function in the index", () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { USUAL_SOLID_SHARE } from "../../src/calc/stone/boulder";
+import { exactly } from "../../src/calc/stone/density";
 import { boulderMix } from "../../src/calc/stone/mix";
 import { LB_PER_FT3 } from "../../src/calc/tables/densities";
 import { ROCKS } from "../../src/calc/tables/rocks";
@@ -27,9 +28,10 @@ describe("one stone against published weights", () => {
   it.each(named("SN-W"))("%s", (_, c) => {
     const size = given(c.inputs, "diameter");
     const rock = `${given(c.inputs, "unitWeight")} lb/ft3`;
-    expectPublished(c, "weight", BOULDERWEIGHT.evaluate([size, size, size, rock, "rounded", "US"]) as number);
+    expectPublished(c, "weight", BOULDERWEIGHT.evaluate([size, size, size, rock, "rounded", "", "US"]) as number);
     // A mix of that one size counts by the same weight.
-    const [part] = boulderMix(1000, [{ size: size * INCH, share: 1 }], given(c.inputs, "unitWeight") * LB_PER_FT3);
+    const density = exactly(given(c.inputs, "unitWeight") * LB_PER_FT3);
+    const [part] = boulderMix(1000, [{ size: size * INCH, share: 1 }], density, undefined, "rounded");
     expectPublished(c, "weight", (part?.each ?? NaN) / 0.45359237);
   });
 
@@ -37,7 +39,7 @@ describe("one stone against published weights", () => {
     const c = publishedCase("SN-BOULDER");
     const [a, b, height] = ["a", "b", "c"].map((name) => given(c.inputs, name));
     const rock = `${given(c.inputs, "unitWeight")} lb/ft3`;
-    const weight = (shape: string) => BOULDERWEIGHT.evaluate([a, b, height, rock, shape, "US"]) as number;
+    const weight = (shape: string) => BOULDERWEIGHT.evaluate([a, b, height, rock, shape, "", "US"]) as number;
     expectPublished(c, "weight", weight("rounded"));
     // The case's note: a box is 1 / 0.524 = 1.91 times as heavy.
     expect(weight("box") / weight("rounded")).toBeCloseTo(1.91, 2);

@@ -1,6 +1,6 @@
 import { requireRange } from "../problem";
 import { BULK_RANGE } from "./bulk";
-import { requireDensity } from "./density";
+import { requireDensity, type Density } from "./density";
 
 /** How much of the box around a stone is stone. */
 export const BOULDER_SHAPES = {
@@ -14,6 +14,15 @@ export const BOULDER_SHAPES = {
 
 export type BoulderShape = keyof typeof BOULDER_SHAPES;
 export const BOULDER_SHAPE_NAMES = Object.keys(BOULDER_SHAPES) as readonly BoulderShape[];
+
+/**
+ * The shape taken while none is named: it lies in the middle, so that a stone that turns out an ellipsoid weighs 31 %
+ * less and one that turns out a box 31 % more.
+ */
+export const USUAL_SHAPE: BoulderShape = "angular";
+
+/** How far one stone's weight may be from its estimate, in the words every page uses; the densities come on top. */
+export const WEIGHT_ERROR = "a third either way";
 
 /** Limits the boulder calculations check; SI. */
 export const BOULDER_RANGE = {
@@ -32,7 +41,7 @@ export const USUAL_SOLID_SHARE = 0.65;
  *
  * @param length L, width B, height H: m, 0 to 5 each
  * @param density ρ, kg/m³, 900 to 3500: of the solid rock
- * @param shape k: rounded π/6, box 1, angular half way between
+ * @param shape k: rounded π/6, box 1, angular half way between, which is the usual one
  * @returns kg
  * @throws Problem outside these ranges
  *
@@ -43,7 +52,7 @@ export function boulderWeight(
   width: number,
   height: number,
   density: number,
-  shape: BoulderShape = "rounded",
+  shape: BoulderShape = USUAL_SHAPE,
 ): number {
   const { min, max } = BOULDER_RANGE.size;
   requireRange("length", length, min, max, "m");
@@ -51,6 +60,29 @@ export function boulderWeight(
   requireRange("height", height, min, max, "m");
   requireDensity("rock", density);
   return BOULDER_SHAPES[shape] * length * width * height * density;
+}
+
+/**
+ * The least and the most a stone of known sides can weigh: an ellipsoid of the lightest such rock, and its whole box
+ * filled by the heaviest. Lifts are planned for the second.
+ *
+ * @param length L, width B, height H: m, 0 to 5 each
+ * @param density kg/m³, 900 to 3500: of the solid rock
+ * @returns kg
+ * @throws Problem outside these ranges
+ *
+ * Source: as boulderWeight; no stone is more than its box.
+ */
+export function boulderWeightRange(
+  length: number,
+  width: number,
+  height: number,
+  density: Pick<Density, "low" | "high">,
+): { readonly light: number; readonly heavy: number } {
+  return {
+    light: boulderWeight(length, width, height, density.low, "rounded"),
+    heavy: boulderWeight(length, width, height, density.high, "box"),
+  };
 }
 
 /**

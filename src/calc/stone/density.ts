@@ -10,6 +10,13 @@ import { STONES } from "../tables/stones";
 /** Which of the two things a density can be of: loose stone with voids, or solid rock. */
 export type DensityKind = "stone" | "rock";
 
+/** What a material weighs, kg/m³: the usual figure, and what it lies between. */
+export interface Density {
+  readonly low: number;
+  readonly usual: number;
+  readonly high: number;
+}
+
 interface Kind {
   readonly table: ReturnType<typeof namedRows<DensityRow>>;
   /** kg/m³ */
@@ -45,19 +52,25 @@ export function requireDensity(kind: DensityKind, density: number): number {
 }
 
 /**
- * The density a person means: a name of the table (its usual figure), or a figure of his own, such as the quarry's.
+ * The density a person means: a row of the table by its name, or a figure of his own, such as the quarry's, which has
+ * no range.
  *
  * @param written a name ("crushed stone"), a figure with its unit ("1.35 ton/yd3"), or a figure in the default unit
  * @param system its default unit: US lb/ft³, SI t/m³
  * @param label names the argument in sentences
- * @returns kg/m³: loose stone 600 to 2500, solid rock 900 to 3500
+ * @returns kg/m³, low, usual and high: loose stone 600 to 2500, solid rock 900 to 3500
  * @throws Problem for an unknown name, a unit that is not a density's, or a figure outside the range
  */
-export function readDensity(kind: DensityKind, written: string | number, system: UnitSystem, label: string): number {
+export function readDensityRange(
+  kind: DensityKind,
+  written: string | number,
+  system: UnitSystem,
+  label: string,
+): Density {
   const { table, range, inWords, example } = KINDS[kind];
   const text = String(written);
   if (!/^\s*[-+.,]?\d/.test(text)) {
-    return findNamed(table, text, label, `or a figure with its unit, such as ${example}`).usual;
+    return findNamed(table, text, label, `or a figure with its unit, such as ${example}`);
   }
   const figure = readQuantity(text, defaultUnit("density", system), label);
   const density = toInside("density", figure, system);
@@ -67,5 +80,15 @@ export function readDensity(kind: DensityKind, written: string | number, system:
         `write the unit behind a figure, such as ${example}`,
     );
   }
-  return density;
+  return exactly(density);
+}
+
+/** The usual figure of readDensityRange, kg/m³. */
+export function readDensity(kind: DensityKind, written: string | number, system: UnitSystem, label: string): number {
+  return readDensityRange(kind, written, system, label).usual;
+}
+
+/** A density that is known as one figure. */
+export function exactly(density: number): Density {
+  return { low: density, usual: density, high: density };
 }

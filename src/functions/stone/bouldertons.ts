@@ -1,5 +1,4 @@
-import { BOULDER_RANGE } from "../../calc/stone/boulder";
-import { boulderFaceWeight, USUAL_SOLID_SHARE } from "../../calc/stone/boulder";
+import { BOULDER_RANGE, boulderFaceWeight, USUAL_SOLID_SHARE, WEIGHT_ERROR } from "../../calc/stone/boulder";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
 import { quantityResult } from "../contract/result";
@@ -14,8 +13,7 @@ export const BOULDERTONS = declare({
   source:
     "Geometry. Voids of dumped or placed rock 35 to 40 % (FHWA and USACE practice, from memory). " +
     "Rock densities: the sources named in the density table",
-  limits:
-    "Blank solid share is 0.65; tightly fitted stone reaches 0.8. Boulders vary: expect 15 % either way, and order lip stones by the piece.",
+  limits: `Blank solid share is 0.65; loosely laid stone keeps 0.6, tightly fitted 0.8. One boulder can be off by ${WEIGHT_ERROR}: order lip stones by the piece.`,
   caution: LIFTING_CAUTION,
   args: {
     face_length: quantity("length", "Length of the face", BOULDER_RANGE.faceLength),

@@ -56,8 +56,8 @@ export function STONETONS(volume: any, stone?: any, waste?: any, units?: any): a
  * @param [waste] Added for waste (share, 0 to 1; blank: 0)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The weight of the boulders.
- * @remarks Formula: W = length × height × thickness × solid share × rock density × (1 + waste). Limits: Blank solid share is 0.65; tightly fitted stone reaches 0.8. Boulders vary: expect 15 % either way, and order lip stones by the piece.
- * @remarks Caution: Heavy stone crushes. Over the hand-lift limit use a machine and rigging rated for the weight, and keep people from under and below the load. The weight is an estimate.
+ * @remarks Formula: W = length × height × thickness × solid share × rock density × (1 + waste). Limits: Blank solid share is 0.65; loosely laid stone keeps 0.6, tightly fitted 0.8. One boulder can be off by a third either way: order lip stones by the piece.
+ * @remarks Caution: Heavy stone crushes. Over the hand-lift limit use a machine and rigging rated for the most the stone can weigh, and keep people from under and below the load. The weight is an estimate, good to a third either way.
  * @remarks Source: Geometry. Voids of dumped or placed rock 35 to 40 % (FHWA and USACE practice, from memory). Rock densities: the sources named in the density table
  * @example =RILL.BOULDERTONS(10, 1.5, 18, "165 lb/ft3", 0.65)
  * @example =RILL.BOULDERTONS(4, 0.5, 400, 2.7, 0.7, 0.1, "SI")
@@ -67,24 +67,26 @@ export function BOULDERTONS(face_length: any, face_height: any, thickness: any, 
 }
 
 /**
- * Gives the weight of one stone from its length, width and height.
+ * Gives the weight of one stone from its length, width and height, or the most it can weigh.
  * @customfunction BOULDERWEIGHT
  * @helpurl https://localhost:3000/help/boulderweight.html
  * @param length Length of the stone (in, more than 0, at most 196 | mm, more than 0, at most 5000)
  * @param width Width of the stone (in, more than 0, at most 196 | mm, more than 0, at most 5000)
  * @param height Height of the stone (in, more than 0, at most 196 | mm, more than 0, at most 5000)
  * @param [rock] Rock or its own figure, "165 lb/ft3" (name, or lb/ft³ | name, or t/m³; blank: fieldstone)
- * @param [shape] Shape (one of: rounded, angular, box; blank: rounded)
+ * @param [shape] Shape (one of: rounded, angular, box; blank: angular)
+ * @param [side] The estimate by shape, or the least or most it can weigh (one of: estimate, light, heavy; blank: estimate)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The weight of the stone.
- * @remarks Formula: W = k × length × width × height × rock density; k: rounded π/6, angular 0.76, box 1. Limits: Measure the box the stone just fits in. A box weighs 1.9 times as much as a rounded stone of the same sides: where a lift depends on it, take the box.
- * @remarks Caution: Heavy stone crushes. Over the hand-lift limit use a machine and rigging rated for the weight, and keep people from under and below the load. The weight is an estimate.
+ * @remarks Formula: W = k × length × width × height × rock density; k: rounded π/6, angular 0.76, box 1; light: π/6 at the rock's lowest density; heavy: 1 at its highest. Limits: Measure the box the stone just fits in. An estimate by shape is good to a third either way, beside what the rock's density differs by. Where a lift depends on it, ask for "heavy": no stone of that rock is heavier than its box.
+ * @remarks Caution: Heavy stone crushes. Over the hand-lift limit use a machine and rigging rated for the most the stone can weigh, and keep people from under and below the load. The weight is an estimate, good to a third either way.
  * @remarks Source: W = π/6 γ D³: USACE, Streambank Manual, appendix A, Eq. A.1; box: geometry; angular, half way between: common practice, no source
- * @example =RILL.BOULDERWEIGHT(30, 24, 18, "165 lb/ft3")
- * @example =RILL.BOULDERWEIGHT(600, 400, 250, 2.5, "box", "SI")
+ * @example =RILL.BOULDERWEIGHT(30, 24, 18, "165 lb/ft3", "rounded")
+ * @example =RILL.BOULDERWEIGHT(10, 10, 10, "fieldstone", "", "heavy")
+ * @example =RILL.BOULDERWEIGHT(600, 400, 250, 2.5, "box", "", "SI")
  */
-export function BOULDERWEIGHT(length: any, width: any, height: any, rock?: any, shape?: any, units?: any): any {
-  return callFromSheet(declaredBOULDERWEIGHT, [length, width, height, rock, shape, units]);
+export function BOULDERWEIGHT(length: any, width: any, height: any, rock?: any, shape?: any, side?: any, units?: any): any {
+  return callFromSheet(declaredBOULDERWEIGHT, [length, width, height, rock, shape, side, units]);
 }
 
 /**
@@ -95,13 +97,14 @@ export function BOULDERWEIGHT(length: any, width: any, height: any, rock?: any, 
  * @param mix Sizes (rows of size, share)
  * @param [rock] Rock or its own figure, "165 lb/ft3" (name, or lb/ft³ | name, or t/m³; blank: fieldstone)
  * @param [hand_limit] Most one person lifts (lb, more than 0, at most 220 | kg, more than 0, at most 100; blank: 50 lb | 23 kg)
+ * @param [shape] Shape (one of: rounded, angular, box; blank: angular)
  * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
  * @returns The stones by size.
- * @remarks Formula: weight = share × total; each = π/6 × rock density × size³; count = weight / each, rounded up. Limits: Size is the diameter of a ball of the stone's volume; real stones scatter by a third in weight. Shares are of weight and must add up to 100 %. Counts are rounded up, so they weigh a little more than the total.
- * @remarks Caution: Heavy stone crushes. Over the hand-lift limit use a machine and rigging rated for the weight, and keep people from under and below the load. The weight is an estimate.
+ * @remarks Formula: weight = share × total; each = k × rock density × size³, k: rounded π/6, angular 0.76, box 1; lightest: π/6, lowest density; heaviest: the whole box, highest density; count = weight / each, rounded up or down. Limits: Size is the mean of a stone's length, width and height; its weight is good to a third either way. By hand is only what at its heaviest keeps within the hand limit. Shares are of weight and must add up to 100 %. Counts are less than one stone from their share and, all together, at most half of the biggest stone from the total; a size with too few tons for one gets none.
+ * @remarks Caution: Heavy stone crushes. Over the hand-lift limit use a machine and rigging rated for the most the stone can weigh, and keep people from under and below the load. The weight is an estimate, good to a third either way.
  * @remarks Source: W = π/6 γ D³: USACE, Streambank Manual, appendix A, Eq. A.1. Hand limit: NIOSH lifting equation (1994), 51 lb (23 kg) under ideal conditions
  * @example =RILL.BOULDERMIX(2, {12,0.25;24,0.75}, "165 lb/ft3")
  */
-export function BOULDERMIX(tons: any, mix: any[][], rock?: any, hand_limit?: any, units?: any): any[][] {
-  return callFromSheet(declaredBOULDERMIX, [tons, mix, rock, hand_limit, units]) as any[][];
+export function BOULDERMIX(tons: any, mix: any[][], rock?: any, hand_limit?: any, shape?: any, units?: any): any[][] {
+  return callFromSheet(declaredBOULDERMIX, [tons, mix, rock, hand_limit, shape, units]) as any[][];
 }

@@ -1,6 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { BOULDER_SHAPE_NAMES, boulderFaceWeight, boulderWeight } from "../../../src/calc/stone/boulder";
+import {
+  BOULDER_SHAPE_NAMES,
+  boulderFaceWeight,
+  boulderWeight,
+  boulderWeightRange,
+} from "../../../src/calc/stone/boulder";
 
 const side = fc.double({ min: 0.05, max: 3, noNaN: true });
 
@@ -17,7 +22,7 @@ function ellipsoidBySlices(length: number, width: number, height: number): numbe
 
 describe("boulderWeight", () => {
   it("weighs an ellipsoid as slices of it do", () => {
-    const weight = boulderWeight(0.8, 0.6, 0.5, 2600);
+    const weight = boulderWeight(0.8, 0.6, 0.5, 2600, "rounded");
     expect(weight / (ellipsoidBySlices(0.8, 0.6, 0.5) * 2600)).toBeCloseTo(1, 7);
   });
 
@@ -42,6 +47,23 @@ describe("boulderWeight", () => {
     expect(() => boulderWeight(1, 9, 1, 2650)).toThrow("width must be 0 to 5 m");
     expect(() => boulderWeight(1, 1, NaN, 2650)).toThrow("height must be a finite number");
     expect(() => boulderWeight(1, 1, 1, 165)).toThrow("rock density must be 900 to 3500 kg/m³");
+  });
+});
+
+describe("boulderWeightRange", () => {
+  it("lies a third either side of the usual shape, which is what every page says", () => {
+    // k: ellipsoid π/6 = 0.5236, box 1, in the middle 0.7618: 0.5236 / 0.7618 = 0.687 and 1 / 0.7618 = 1.313.
+    const { light, heavy } = boulderWeightRange(0.8, 0.6, 0.5, { low: 2600, high: 2600 });
+    const estimate = boulderWeight(0.8, 0.6, 0.5, 2600);
+    expect(light / estimate).toBeCloseTo(0.687, 3);
+    expect(heavy / estimate).toBeCloseTo(1.313, 3);
+    for (const side of [light, heavy]) expect(Math.abs(side / estimate - 1)).toBeLessThan(1 / 3);
+  });
+
+  it("takes the rock's own range on top: by hand, 0.8 × 0.6 × 0.5 m of 2,700 kg/m³ is 648 kg", () => {
+    const { light, heavy } = boulderWeightRange(0.8, 0.6, 0.5, { low: 2500, high: 2700 });
+    expect(heavy).toBeCloseTo(648, 9);
+    expect(light).toBeCloseTo((Math.PI / 6) * 600, 9);
   });
 });
 

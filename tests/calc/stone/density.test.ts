@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { densityNames, readDensity, requireDensity } from "../../../src/calc/stone/density";
+import { densityNames, readDensity, readDensityRange, requireDensity } from "../../../src/calc/stone/density";
 import { ROCKS } from "../../../src/calc/tables/rocks";
 import { STONES } from "../../../src/calc/tables/stones";
 
@@ -34,6 +34,13 @@ describe("readDensity", () => {
   it("takes a number in the system's default unit", () => {
     expect(readDensity("rock", 165, "US", "rock") / POUND).toBeCloseTo(165, 6);
     expect(readDensity("rock", 2.6, "SI", "rock")).toBeCloseTo(2600, 9);
+  });
+
+  it("gives a row of the table with its range, and a figure of one's own without", () => {
+    // USACE, Streambank Manual, appendix A: rock 150 to 170 lb/ft³.
+    const { low, high } = readDensityRange("rock", "fieldstone", "US", "rock");
+    expect([low / POUND, high / POUND]).toEqual([expect.closeTo(150, 6), expect.closeTo(170, 6)]);
+    expect(readDensityRange("rock", 2.6, "SI", "rock")).toEqual({ low: 2600, usual: 2600, high: 2600 });
   });
 
   it("tells a figure that cannot be meant from one that can, and how to write it", () => {

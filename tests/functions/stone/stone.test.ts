@@ -23,8 +23,16 @@ describe("the stone functions in both systems", () => {
         const face = BOULDERTONS.evaluate([a, b, c, "granite", 0.7, 0, "US"]) as number;
         const metric = BOULDERTONS.evaluate([a * FOOT, b * FOOT, c * 25.4, "granite", 0.7, 0, "SI"]) as number;
         expect((face * TON) / metric).toBeCloseTo(1, 9);
-        const one = BOULDERWEIGHT.evaluate([a, b, c, "basalt", "angular", "US"]) as number;
-        const kilograms = BOULDERWEIGHT.evaluate([a * 25.4, b * 25.4, c * 25.4, "basalt", "angular", "SI"]) as number;
+        const one = BOULDERWEIGHT.evaluate([a, b, c, "basalt", "angular", "", "US"]) as number;
+        const kilograms = BOULDERWEIGHT.evaluate([
+          a * 25.4,
+          b * 25.4,
+          c * 25.4,
+          "basalt",
+          "angular",
+          "",
+          "SI",
+        ]) as number;
         expect((one * 0.45359237) / kilograms).toBeCloseTo(1, 9);
       }),
     );
@@ -72,8 +80,8 @@ describe("the stone functions on bad input", () => {
     ];
     const table = BOULDERMIX.evaluate([4, mix]) as unknown[][];
     expect(table).toHaveLength(4);
-    expect(table[3]).toEqual(["Total", 1, 4, "", expect.any(Number), ""]);
-    expect((BOULDERMIX.evaluate([0, mix]) as unknown[][])[3]?.[4]).toBe(0);
+    expect(table[3]).toEqual(["Total", 1, 4, "", "", "", expect.any(Number), ""]);
+    expect((BOULDERMIX.evaluate([0, mix]) as unknown[][])[3]?.[6]).toBe(0);
   });
 
   it("take washed gravel and fieldstone where nothing is named", () => {
@@ -85,11 +93,12 @@ describe("the stone functions on bad input", () => {
   });
 
   it("say by hand or by machine at the user's own limit", () => {
-    // By hand: π/6 × 165 lb/ft³ × 1 ft³ = 86.4 lb.
+    // By hand: the box of 1 ft³ at the heaviest of fieldstone is 170 lb = 77.1 kg, whatever shape it is counted as.
     const lifting = (limit: unknown): unknown =>
-      (BOULDERMIX.evaluate([1, [[12, 1]], "", limit]) as unknown[][])[1]?.[5];
+      (BOULDERMIX.evaluate([1, [[12, 1]], "", limit]) as unknown[][])[1]?.[7];
     expect(lifting("")).toBe("Machine and rigging");
-    expect(lifting(90)).toBe("By hand");
-    expect(lifting("50 kg")).toBe("By hand");
+    expect(lifting(169)).toBe("Machine and rigging");
+    expect(lifting(171)).toBe("By hand");
+    expect(lifting("78 kg")).toBe("By hand");
   });
 });

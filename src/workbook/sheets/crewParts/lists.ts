@@ -55,7 +55,7 @@ export function cuts(s: SheetLayout, place: Place): number {
   return place.top + PIECES + 2;
 }
 
-/** Boulders by size and the lip stones, with what one weighs and how it is lifted. */
+/** Boulders by size and the lip stones, with the most one weighs and how it is lifted. */
 export function stones(s: SheetLayout, place: Place, job: Job): void {
   heading(s, place.top, place.left, place.across, "Stones");
   const cell = (row: number, column: number): string => `INDEX(StoneSizes,${row},${column})`;
@@ -63,18 +63,18 @@ export function stones(s: SheetLayout, place: Place, job: Job): void {
   // The lip stones come first: their number is known in every job, the sizes of boulders are few or many.
   const either = (lip: string, boulder: (row: number) => string) => (row: number) =>
     row === 1
-      ? shownIf("COUNT(LipStoneWeight,LipStoneCount,HandLimit)=3", lip)
+      ? shownIf("COUNT(LipStoneHeavy,LipStoneCount,HandLimit)=3", lip)
       : shownIf(`COUNT(${cell(row - 1, 1)})=1`, boulder(row - 1));
   rows(s, { ...place, top: place.top + 1 }, SIZES + 1, [
     { title: "Stone", kind: "text", formula: either('"Lip stones"', (row) => `TEXT(${cell(row, 1)},"0")&" ${size}"`) },
-    { title: "Each", kind: "weight", formula: either("LipStoneWeight", (row) => cell(row, 4)) },
-    { title: "Count", kind: "count", formula: either("LipStoneCount", (row) => cell(row, 5)) },
+    { title: "Each up to", kind: "weight", formula: either("LipStoneHeavy", (row) => cell(row, 6)) },
+    { title: "Count", kind: "count", formula: either("LipStoneCount", (row) => cell(row, 7)) },
     {
       title: "Lift",
       kind: "text",
       formula: either(
-        'IF(LipStoneWeight<=HandLimit,"by hand","machine")',
-        (row) => `IF(LEFT(${cell(row, 6)},2)="By","by hand","machine")`,
+        'IF(LipStoneHeavy<=HandLimit,"by hand","machine")',
+        (row) => `IF(LEFT(${cell(row, 8)},2)="By","by hand","machine")`,
       ),
     },
   ]);

@@ -13,6 +13,18 @@ export function machine(s: SheetLayout): void {
     message: "Width over tracks, wheels or bucket, whichever is widest; blank where all is done by hand.",
     optional: true,
   });
+  s.input({
+    name: "MachineLift",
+    label: "It lifts at full reach",
+    kind: "weight",
+    demo: { US: 900, SI: 400 },
+    min: { US: 20, SI: 10 },
+    max: { US: 60_000, SI: 27_000 },
+    message:
+      "What the machine that sets the stones lifts at the reach they need, from its maker's chart; blank while unknown.",
+    optional: true,
+    note: "From the maker's chart, at full reach over the side; rigging counts as load.",
+  });
 }
 
 /** The basin pit, with room to work and bedding. */

@@ -1,36 +1,55 @@
 import type { Job, SheetLayout } from "../../layout";
 
+/** Laid flat, a stone is about two thirds as high as its mean size. Common practice, no source. */
+const SIZE_PER_HEIGHT = 1.5;
+
 export function checks(s: SheetLayout, job: Job): void {
   s.check({
     label: "Shares of the sizes add up",
     value: "=SUM(INDEX(StoneMix,0,2))",
     limit: 1,
     ok: "ABS(SUM(INDEX(StoneMix,0,2))-1)<=0.005",
-    cure: "Change the shares under Boulders by size until they make 100 %.",
+    cure: "Change the shares until they make 100 %.",
     fix: "StoneMix",
     kind: "share",
     needs: ["StoneMix"],
   });
   s.check({
-    label: "Biggest stone by machine",
-    value: "=MAX(INDEX(StoneSizes,0,4))",
-    limit: job.system === "US" ? "at most 1,500 lb" : "at most 700 kg",
-    ok: `MAX(INDEX(StoneSizes,0,4))<=${job.pick({ US: 1500, SI: 700 })}`,
-    cure: "See that the machine lifts it at full reach, or choose smaller stones (common practice, no source).",
-    fix: "StoneMix",
+    label: "Heaviest stone for the machine",
+    value: "=HeaviestStone",
+    limit: '=IF(COUNT(MachineLift)=0,"not known",MachineLift)',
+    ok: "HeaviestStone<=MAX(HandLimit,MachineLift)",
+    cure: "Take smaller stones or a bigger machine.",
+    cureNow:
+      'IF(COUNT(MachineLift)=0,"Type on Ground what the machine lifts.","Take smaller stones or a bigger machine.")',
+    fix: "MachineLift",
     kind: "weight",
     weight: "look",
-    needs: ["BoulderTons"],
+    stopIf: "COUNT(MachineLift)=1",
+    needs: ["HeaviestStone", "HandLimit"],
+  });
+  const small = job.pick({ US: 12, SI: 1000 });
+  const tallest = `${SIZE_PER_HEIGHT}*${small}*MAX(Drops,BankHeight)`;
+  s.check({
+    label: "Biggest stone in drops and banks",
+    value: "=MAX(INDEX(StoneMix,0,1))",
+    limit: `=${tallest}`,
+    ok: `MAX(INDEX(StoneMix,0,1))<=${tallest}`,
+    cure: "Higher than drop and bank even laid flat: take smaller ones (common practice, no source).",
+    fix: "StoneMix",
+    kind: "size",
+    weight: "look",
+    needs: ["StoneMix", "Drops", "BankHeight"],
   });
   s.check({
-    label: "A lip stone by hand",
-    value: "=LipStoneWeight",
-    limit: "=HandLimit",
-    ok: "LipStoneWeight<=HandLimit",
-    cure: "Set lip stones with a machine and rigging rated for the weight, or a crew and a stone cart.",
-    fix: "LipStoneHeight",
-    kind: "weight",
+    label: "Gravel over the basin's rim",
+    value: "=CoverDepth",
+    limit: "=RimBelowGrade",
+    ok: `ABS(CoverDepth-RimBelowGrade)<=${job.pick({ US: 0.5, SI: 13 })}`,
+    cure: "It fills from the rim up to finished grade: more heaps up, less leaves the rim bare.",
+    fix: "CoverDepth",
+    kind: "size",
     weight: "look",
-    needs: ["LipStoneWeight", "HandLimit"],
+    needs: ["CoverDepth", "RimBelowGrade"],
   });
 }

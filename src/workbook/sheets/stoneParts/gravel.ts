@@ -30,7 +30,7 @@ export function gravel(s: SheetLayout): void {
     kind: "load",
     needs: ["BedGravelArea", "BedGravelDepth"],
   });
-  depth("CoverDepth", "Depth of gravel over the basin", { US: 4, SI: 100 });
+  depth("CoverDepth", "Depth of gravel over the basin", { US: 3, SI: 75 });
   s.result({
     name: "CoverTons",
     label: "Gravel over basin, with waste",

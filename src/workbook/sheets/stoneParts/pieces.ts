@@ -1,4 +1,4 @@
-import { BOULDER_SHAPE_NAMES } from "../../../calc/stone/boulder";
+import { BOULDER_SHAPE_NAMES, USUAL_SHAPE } from "../../../calc/stone/boulder";
 import { LIFTING_CAUTION } from "../../../functions/stone/arguments";
 import type { SheetLayout } from "../../layout";
 
@@ -42,9 +42,17 @@ export function lipStones(s: SheetLayout): void {
   s.result({
     name: "LipStoneWeight",
     label: "Weight of one",
-    formula: "=RILL.BOULDERWEIGHT(LipStoneLength,LipStoneWidth,LipStoneHeight,RockUsed,LipStoneShape,Units)",
+    formula: `=RILL.BOULDERWEIGHT(LipStoneLength,LipStoneWidth,LipStoneHeight,RockUsed,LipStoneShape,"estimate",Units)`,
     kind: "weight",
     needs: ["LipStoneLength", "LipStoneWidth", "LipStoneHeight"],
+  });
+  s.result({
+    name: "LipStoneHeavy",
+    label: "The most one can weigh",
+    formula: `=RILL.BOULDERWEIGHT(LipStoneLength,LipStoneWidth,LipStoneHeight,RockUsed,LipStoneShape,"heavy",Units)`,
+    kind: "weight",
+    needs: ["LipStoneLength", "LipStoneWidth", "LipStoneHeight"],
+    note: "Its whole box, of the heaviest such rock. Plan the lift for this.",
   });
   s.result({
     name: "LipStoneCount",
@@ -68,11 +76,21 @@ export function sizes(s: SheetLayout): void {
     usual: { US: 50, SI: 23 },
     min: { US: 5, SI: 2 },
     max: { US: 200, SI: 90 },
-    message: "Your own hand-lift limit; heavier stones are marked for the machine.",
+    message: "Your own hand-lift limit; stones that may be heavier are marked for the machine.",
     note: {
       US: "NIOSH: 51 lb under ideal conditions; less for awkward lifts.",
       SI: "ISO 11228-1 and NIOSH: 23 to 25 kg at best; less for awkward lifts.",
     },
+  });
+  s.input({
+    name: "BoulderShape",
+    label: "Shape of the boulders",
+    kind: "text",
+    choices: BOULDER_SHAPE_NAMES,
+    usual: USUAL_SHAPE,
+    message:
+      "How much of their box the boulders fill, for the counts; choose from the list. Lifts are judged by the box.",
+    note: "Counts come as near to the tons as whole stones can.",
   });
   const mix = s.table({
     name: "StoneMix",
@@ -82,7 +100,11 @@ export function sizes(s: SheetLayout): void {
         key: "size",
         title: "Size",
         kind: "size",
-        input: { min: { US: 0.5, SI: 15 }, max: { US: 120, SI: 3000 }, message: "Mean diameter of the stones." },
+        input: {
+          min: { US: 0.5, SI: 15 },
+          max: { US: 120, SI: 3000 },
+          message: "Mean of length, width and height of the stones.",
+        },
       },
       {
         key: "share",
@@ -93,23 +115,23 @@ export function sizes(s: SheetLayout): void {
     ],
     usual: {
       US: [
-        [9, 0.2],
-        [14, 0.35],
-        [20, 0.3],
-        [28, 0.15],
+        [7, 0.2],
+        [10, 0.35],
+        [13, 0.3],
+        [16, 0.15],
       ],
       SI: [
-        [220, 0.2],
-        [350, 0.4],
-        [520, 0.3],
-        [700, 0.1],
+        [180, 0.2],
+        [250, 0.4],
+        [320, 0.3],
+        [400, 0.1],
       ],
     },
   });
   s.skip();
   s.spill({
     name: "StoneSizes",
-    formula: "=RILL.BOULDERMIX(BoulderTons,StoneMix,RockUsed,HandLimit,Units)",
+    formula: "=RILL.BOULDERMIX(BoulderTons,StoneMix,RockUsed,HandLimit,BoulderShape,Units)",
     rows: MIX_ROWS + 1,
     header: "function",
     columns: [
@@ -117,10 +139,23 @@ export function sizes(s: SheetLayout): void {
       { kind: "share" },
       { kind: "load" },
       { kind: "weight" },
+      { kind: "weight" },
+      { kind: "weight" },
       { kind: "count" },
       { kind: "text" },
     ],
     needs: ["BoulderTons", `${mix.column("size")}`],
+  });
+  s.result({
+    name: "HeaviestStone",
+    label: "Heaviest stone of the job",
+    formula:
+      "=IF(LipStonesPerDrop=0,MAX(INDEX(StoneSizes,0,6))," +
+      'IF(COUNT(LipStoneHeavy)=0,"",MAX(INDEX(StoneSizes,0,6),LipStoneHeavy)))',
+    kind: "weight",
+    needs: ["StoneSizes"],
+    strong: true,
+    note: "At its heaviest, lip stones included. The machine must lift it at full reach.",
   });
   s.caution(LIFTING_CAUTION);
 }
