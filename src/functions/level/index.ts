@@ -1,5 +1,6 @@
 import type { Declaration } from "../contract/declaration";
+import { LEVELRUN } from "./levelrun";
 import { SETOUT } from "./setout";
 import { STEPS } from "./steps";
 
-export const levelFunctions: readonly Declaration[] = [STEPS, SETOUT];
+export const levelFunctions: readonly Declaration[] = [STEPS, SETOUT, LEVELRUN];

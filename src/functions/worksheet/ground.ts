@@ -4,6 +4,7 @@ import { callFromSheet } from "../contract/report";
 import { PITVOLUME as declaredPITVOLUME } from "../ground/pitvolume";
 import { BERMVOLUME as declaredBERMVOLUME } from "../ground/bermvolume";
 import { SOILBALANCE as declaredSOILBALANCE } from "../ground/soilbalance";
+import { CUTFILL as declaredCUTFILL } from "../ground/cutfill";
 
 /**
  * Gives the bank volume of a pit with a rectangular bottom and sloped or upright sides, exactly.
@@ -63,4 +64,24 @@ export function BERMVOLUME(crest_length: any, crest_width: any, height: any, sid
  */
 export function SOILBALANCE(dug: any, berm: any, soil?: any, truck?: any, units?: any): any[][] {
   return callFromSheet(declaredSOILBALANCE, [dug, berm, soil, truck, units]) as any[][];
+}
+
+/**
+ * Gives cut and fill station by station between the ground as it is and the surface wanted.
+ * @customfunction CUTFILL
+ * @helpurl https://localhost:3000/help/cutfill.html
+ * @param stations Stations along the line (rows of station, ground, design, width, rise left, rise right)
+ * @param [cut_slope] Sides in cut, run per 1 of height (0 to 10; blank: 1)
+ * @param [fill_slope] Sides in fill, run per 1 of height (0 to 10; blank: 2)
+ * @param [method] How the volume is worked out (one of: average end area, prismoidal; blank: prismoidal)
+ * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
+ * @returns The cut and fill.
+ * @remarks Formula: Section: flat formation, sides up or down to the ground; V = L (A1 + A2)/2, or prismoidal L (A1 + 4 Am + A2)/6 with Am of averaged dimensions; the change from cut to fill is interpolated. Limits: Cut is bank volume, fill compacted volume (see SOILBALANCE). Average end area is high where a section tapers to nothing, by up to half; the prismoidal formula is exact for straight edges. The surface wanted is the one dug or filled to: take liner, fabric and stone off it first.
+ * @remarks Caution: Have buried services located before any digging. Side slopes, shoring, spoil set-back and ladders follow local rules; nobody enters a pit whose sides can cave in.
+ * @remarks Source: Average end area and prismoidal formula, any surveying text; exact examples in the tests
+ * @example =RILL.CUTFILL({0,101,100,10,"","";200,101.6,100,10,"",""}, 2, 2, "prismoidal", "SI")
+ * @example =RILL.CUTFILL({0,102,100,9,"","";27,98,100,9,"",""}, 0, 0)
+ */
+export function CUTFILL(stations: any[][], cut_slope?: any, fill_slope?: any, method?: any, units?: any): any[][] {
+  return callFromSheet(declaredCUTFILL, [stations, cut_slope, fill_slope, method, units]) as any[][];
 }

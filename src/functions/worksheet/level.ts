@@ -3,6 +3,7 @@
 import { callFromSheet } from "../contract/report";
 import { STEPS as declaredSTEPS } from "../level/steps";
 import { SETOUT as declaredSETOUT } from "../level/setout";
+import { LEVELRUN as declaredLEVELRUN } from "../level/levelrun";
 
 /**
  * Lays a fall out in natural-looking drops and treads that add up exactly; the same seed repeats it.
@@ -43,4 +44,25 @@ export function STEPS(fall: any, run: any, drops: any, unevenness?: any, seed?: 
  */
 export function SETOUT(benchmark: any, backsight: any, targets: any[][], readings?: any[][], tolerance?: any, units?: any): any[][] {
   return callFromSheet(declaredSETOUT, [benchmark, backsight, targets, readings, tolerance, units]) as any[][];
+}
+
+/**
+ * Turns rod readings over turning points into levels, checks the page, and shares the misclosure out.
+ * @customfunction LEVELRUN
+ * @helpurl https://localhost:3000/help/levelrun.html
+ * @param readings Rod readings in the order taken (rows of point, backsight, intermediate, foresight)
+ * @param start Level of the first point (ft, -1640 to 29500 | m, -500 to 9000)
+ * @param [known] Known level of the last point (ft, -1640 to 29500 | m, -500 to 9000; blank: that of the first, where the run ends on it)
+ * @param [distance] Distance levelled, out and back together (ft | m; blank: no limit is worked out)
+ * @param [limit] Limit of closure (one of: construction, third order; blank: construction)
+ * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
+ * @returns The levels.
+ * @remarks Formula: HI = known level + backsight; level = HI - reading; check: sum of backsights - sum of foresights = last - first; limit = k √(distance); corrected = level - misclosure × set-ups so far / all set-ups. Limits: The page check proves the arithmetic, never a reading: close the run on the bench mark. A misclosure over the limit is not shared out. A backsight alone is read on a point already in the book, as after moving a laser. Readings upside down are not taken.
+ * @remarks Caution: Check that the instrument is level and read the bench mark again at the end; a moved tripod spoils every level.
+ * @remarks Source: US Army FM 5-233 (1985), chapter 4 (from memory). Third order 12 mm √km: Federal Geodetic Control Committee (1984); construction 0.1 ft √mile: common practice, no source
+ * @example =RILL.LEVELRUN({"BM1",1.216,"","";"a","",0.025,"";"b","",1.555,"";"CP b",1.386,"",2.508;"bd1","",3.625,"";"CP c",1.235,"",1.196;"CP bd2",3.655,"",3.566;"CP d",2.126,"",0.506;"e","",2.605,"";"f","",1.094,"";"CP g",1.125,"",3.628;"h","",1.394,"";"BM2","","",0.484}, 106.366, 105.263, "", "", "SI")
+ * @example =RILL.LEVELRUN({"Bench mark",4.35,"","";"Rim","",5.1,"";"Turning point",6.2,"",1.15;"Top lip","",2.05,"";"Bench mark","","",9.41}, 100, "", 200)
+ */
+export function LEVELRUN(readings: any[][], start: any, known?: any, distance?: any, limit?: any, units?: any): any[][] {
+  return callFromSheet(declaredLEVELRUN, [readings, start, known, distance, limit, units]) as any[][];
 }

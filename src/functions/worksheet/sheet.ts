@@ -4,6 +4,7 @@ import { callFromSheet } from "../contract/report";
 import { LINERCUT as declaredLINERCUT } from "../sheet/linercut";
 import { FALLCUT as declaredFALLCUT } from "../sheet/fallcut";
 import { FABRICCUT as declaredFABRICCUT } from "../sheet/fabriccut";
+import { LINERRUN as declaredLINERRUN } from "../sheet/linerrun";
 import { CUTPLAN as declaredCUTPLAN } from "../sheet/cutplan";
 
 /**
@@ -67,6 +68,23 @@ export function FALLCUT(drops: any[][], treads: any[][], bed_width: any, bank_he
  */
 export function FABRICCUT(length: any, width: any, roll_width: any, lap?: any, layers?: any, units?: any): any[][] {
   return callFromSheet(declaredFABRICCUT, [length, width, roll_width, lap, layers, units]) as any[][];
+}
+
+/**
+ * Develops a stream's liner station by station: along bed and drops, across bed, banks and edges.
+ * @customfunction LINERRUN
+ * @helpurl https://localhost:3000/help/linerrun.html
+ * @param stations Stations along the line (rows of station, bed, drop, width, bank, bank slope)
+ * @param [edge] Turned over each bank (ft, 0 to 16.4 | m, 0 to 5; blank: 1 ft | 0.3 m)
+ * @param [slack] Slack in folds and for settling (share, 0 to 0.5; blank: 5%)
+ * @param [units] Default units of inputs and result ("US" or "SI"; blank: "US")
+ * @returns The developed liner.
+ * @remarks Formula: across = (bed + 2 bank √(1 + z²) + 2 edge)(1 + slack); along = sum of (√(Δx² + Δz²) + drop)(1 + slack). Limits: The bed is straight from station to station: add a station where it bends or changes width. Levels are those of the dug bed. Laps and seams are not in it (see CUTPLAN).
+ * @remarks Source: Perimeter of a trapezoid: V. T. Chow, Open-Channel Hydraulics (1959), Table 2-1. Edges and slack: common practice, no source
+ * @example =RILL.LINERRUN({0,103,0,3,1,0;4,102,1,3,1,0;8,99,0,4,0.75,1.3333333333333333}, 1, 0)
+ */
+export function LINERRUN(stations: any[][], edge?: any, slack?: any, units?: any): any[][] {
+  return callFromSheet(declaredLINERRUN, [stations, edge, slack, units]) as any[][];
 }
 
 /**
