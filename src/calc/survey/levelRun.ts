@@ -1,4 +1,4 @@
-import { invalid, ofPart, plain, requireRange } from "../problem";
+import { invalid, ofPart, requireRange } from "../problem";
 import { LEVEL_RANGE } from "../level/setOut";
 
 /** A row of a level book: the point, and what the rod showed on it from one or two set-ups of the instrument; m. */
@@ -145,12 +145,13 @@ export function closure(computed: number, known: number, length: number | undefi
  * Shares a misclosure out by set-ups: level - e k / n, k the set-ups up to the point, n those up to the closing one.
  *
  * @param misclosure computed less known level of the last point, m
- * @throws Problem where no set-up lies between start and end
+ * @throws Problem where no sight leads from the start to the end
  *
  * Source: equal weights for sights of like length, any surveying text.
  */
 export function shareOut(points: readonly LevelledPoint[], misclosure: number): number[] {
   const all = points.at(-1)?.setUps ?? 0;
-  if (all === 0) throw invalid(`a misclosure of ${plain(misclosure)} m cannot be shared out over no set-up`);
+  if (all === 0)
+    throw invalid("readings must end with a sight on another point than the first, to close on a known level");
   return points.map(({ level, setUps }) => level - (misclosure * setUps) / all);
 }
