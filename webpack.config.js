@@ -1,17 +1,13 @@
 import CopyPlugin from "copy-webpack-plugin";
-import MetadataPlugin from "custom-functions-metadata-plugin";
 import HtmlPlugin from "html-webpack-plugin";
 import CssPlugin from "mini-css-extract-plugin";
 import MinimizerPlugin from "minimizer-webpack-plugin";
-import { readdirSync } from "node:fs";
 import path from "node:path";
 import { baseAddress, WORKING_ADDRESS } from "./src/site/address.ts";
 import { SitePlugin } from "./src/site/sitePlugin.ts";
 
 const ADDIN_SCRIPTS = /^(functions|taskpane)\.js$/;
 const top = import.meta.dirname;
-const worksheet = "./src/functions/worksheet";
-const functionFiles = readdirSync(path.join(top, worksheet)).map((file) => `${worksheet}/${file}`);
 
 /** `npm run build -- --env base=https://example.org` makes the site for that address. */
 export default async (env, { mode }) => {
@@ -22,7 +18,7 @@ export default async (env, { mode }) => {
     entry: {
       // Excel loads functions.js on its own, so nothing of it may move to another file;
       // the pane's page loads it too, and shares what is in it.
-      functions: functionFiles,
+      functions: "./src/functions/associate.ts",
       taskpane: { import: "./src/taskpane/index.ts", dependOn: "functions" },
       bench: "./src/bench/index.ts",
       sw: "./src/bench/sw.ts",
@@ -43,7 +39,6 @@ export default async (env, { mode }) => {
       ],
     },
     plugins: [
-      new MetadataPlugin({ output: "functions.json", input: functionFiles }),
       new CssPlugin({ chunkFilename: "[name].[contenthash:8].css" }),
       page("taskpane", ["functions", "taskpane"]),
       page("bench", ["bench"]),

@@ -1,11 +1,11 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import type { Compilation, Compiler, Module } from "webpack";
+import type { Compiler, Module } from "webpack";
 import { catalogue } from "../functions/catalogue";
+import { functionsJson } from "../functions/contract/metadata";
 import { helpPages } from "../help/pages";
 import { atBase } from "./address";
 import { demoJob } from "./demoJob";
-import { acceptErrorCells } from "./functionsJson";
 import { licenceText, packageFolder } from "./licences";
 import { sizeReport } from "./sizes";
 import { unifiedPackage } from "./unifiedPackage";
@@ -31,8 +31,6 @@ export class SitePlugin {
       };
       const additions = { name: "SitePlugin", stage: Stage.PROCESS_ASSETS_STAGE_ADDITIONS };
       compilation.hooks.processAssets.tapPromise(additions, async () => {
-        const generated = textOf(compilation, "functions.json");
-        if (generated !== undefined) emit("functions.json", atBase(acceptErrorCells(generated), this.base));
         for (const [name, text] of await this.files()) emit(name, text);
       });
       compilation.hooks.processAssets.tap({ name: "SitePlugin", stage: Stage.PROCESS_ASSETS_STAGE_REPORT }, () => {
@@ -54,6 +52,7 @@ export class SitePlugin {
       ...helpPages(catalogue, version, await demoJob(this.top)),
       ["manifest.xml", atBase(this.read("manifest/manifest.xml").toString(), this.base)],
       ["manifest.json", unified],
+      ["functions.json", atBase(`${JSON.stringify(functionsJson(catalogue), null, 1)}\n`, this.base)],
       ["rillwright-unified.zip", unifiedPackage(unified, icons)],
     ]);
   }
@@ -71,10 +70,6 @@ function packagesOf(modules: Iterable<Module>): Set<string> {
     if (folder) folders.add(folder);
   }
   return folders;
-}
-
-function textOf(compilation: Compilation, name: string): string | undefined {
-  return compilation.getAsset(name)?.source.source().toString();
 }
 
 function toBytes(content: string | Buffer): Uint8Array {

@@ -3,7 +3,7 @@ import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { WEIGHT_ERROR } from "../../src/calc/stone/boulder";
 import { catalogue } from "../../src/functions/catalogue";
-import { HELP_BASE } from "../../src/functions/contract/wrapperSource";
+import { HELP_BASE } from "../../src/functions/contract/metadata";
 import { escapeHtml } from "../../src/help/html";
 import { functionPath } from "../../src/help/functionPage";
 import { helpPages } from "../../src/help/pages";

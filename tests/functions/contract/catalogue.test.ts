@@ -1,10 +1,7 @@
-import { readFileSync } from "node:fs";
-import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { worksheetFiles } from "../../../src/cli/generate";
 import { catalogue } from "../../../src/functions/catalogue";
 import { exampleCall } from "../../../src/functions/contract/exampleCall";
-import { describeArgument, LONGEST_DESCRIPTION } from "../../../src/functions/contract/wrapperSource";
+import { describeArgument, LONGEST_DESCRIPTION } from "../../../src/functions/contract/metadata";
 
 describe.each(catalogue.map((d) => [d.name, d] as const))("RILL.%s", (name, declaration) => {
   it("has a name Excel accepts and that no cell address has", () => {
@@ -72,12 +69,5 @@ describe.each(catalogue.map((d) => [d.name, d] as const))("RILL.%s", (name, decl
 describe("the catalogue", () => {
   it("has no name twice", () => {
     expect(new Set(catalogue.map((d) => d.name)).size).toBe(catalogue.length);
-  });
-
-  it("has its worksheet wrappers written as the declarations say (npm run generate)", () => {
-    const folder = path.join(import.meta.dirname, "../../../src/functions/worksheet");
-    for (const [file, text] of worksheetFiles()) {
-      expect(readFileSync(path.join(folder, file), "utf8"), file).toBe(text);
-    }
   });
 });
