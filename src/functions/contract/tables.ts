@@ -20,19 +20,45 @@ export type Row<C extends Arguments, R extends Arguments> = Values<C> & {
   readonly row: number;
 };
 
+/** How a range of rows is read: what is said of it, its rows that hold something, and one of these rows. */
+export interface RowReader<C extends Arguments, R extends Arguments> {
+  readonly facts: Omit<Argument<unknown>, "read">;
+  readonly listed: string;
+  filledRows(raw: unknown, label: string): { readonly cells: readonly unknown[]; readonly number: number }[];
+  readRow(cells: readonly unknown[], number: number, label: string, system: UnitSystem): Row<C, R>;
+}
+
 /** Rows of a range, header not included. Wholly blank rows are skipped; a bad row is named by its number. */
 export function table<C extends Arguments, R extends Arguments = Record<never, never>>(
   about: string,
   columns: C,
   options: TableOptions<R> = {},
 ): Argument<Row<C, R>[]> {
+  const { facts, listed, filledRows, readRow } = rowReader(about, columns, options);
+  return {
+    ...facts,
+    read(raw, label, system) {
+      const result = filledRows(raw, label).map(({ cells, number }) => readRow(cells, number, label, system));
+      if (result.length === 0 && !options.mayBeEmpty)
+        throw invalid(`${label} is needed: at least one row of ${listed}`);
+      return result;
+    },
+  };
+}
+
+/** Reads rows one by one, for arguments that decide themselves what becomes of a bad one. */
+export function rowReader<C extends Arguments, R extends Arguments>(
+  about: string,
+  columns: C,
+  options: TableOptions<R>,
+): RowReader<C, R> {
   const fixed = columnsOf(columns);
   const repeated = columnsOf(options.repeated ?? {});
   const needed = 1 + fixed.map(({ argument }) => argument.optional).lastIndexOf(false);
   const listed = [...fixed, ...repeated].map(({ words }) => words).join(", ") + (repeated.length > 0 ? ", …" : "");
 
   const readRow = (cells: readonly unknown[], number: number, label: string, system: UnitSystem): Row<C, R> => {
-    const at = `${label} row ${number}: `;
+    const at = rowLabel(label, number);
     const groups: Record<string, unknown>[] = [];
     const result: Record<string, unknown> = { row: number, groups };
     fixed.forEach(({ name, words, argument }, index) => {
@@ -51,18 +77,21 @@ export function table<C extends Arguments, R extends Arguments = Record<never, n
   };
 
   return {
-    about,
-    hostType: "any[][]",
-    optional: false,
-    dimensioned: [...fixed, ...repeated].some(({ argument }) => argument.dimensioned),
-    columns,
-    ...(options.repeated ? { repeated: options.repeated } : {}),
-    rule: () => `rows of ${listed}`,
-    blank: (raw) => isBlank(raw) || isEmptyRange(raw),
-    read(raw, label, system) {
-      const rows = asRows(raw, label, options.mostRows ?? MOST_ROWS);
-      const result: Row<C, R>[] = [];
-      rows.forEach((cells, index) => {
+    listed,
+    readRow,
+    facts: {
+      about,
+      hostType: "any[][]",
+      optional: false,
+      dimensioned: [...fixed, ...repeated].some(({ argument }) => argument.dimensioned),
+      columns,
+      ...(options.repeated ? { repeated: options.repeated } : {}),
+      rule: () => `rows of ${listed}`,
+      blank: (raw) => isBlank(raw) || isEmptyRange(raw),
+    },
+    filledRows(raw, label) {
+      const filledRows: { cells: readonly unknown[]; number: number }[] = [];
+      asRows(raw, label, options.mostRows ?? MOST_ROWS).forEach((cells, index) => {
         if (isEmptyRow(cells)) return;
         if (cells.length < needed) {
           const atLeast = needed < fixed.length || repeated.length > 0 ? "at least " : "";
@@ -73,13 +102,16 @@ export function table<C extends Arguments, R extends Arguments = Record<never, n
           const columnCount = fixed.length === 1 ? "1 column" : `${fixed.length} columns`;
           throw invalid(`${label} takes ${columnCount} (${listed}); row ${index + 1} has ${filled}`);
         }
-        result.push(readRow(cells, index + 1, label, system));
+        filledRows.push({ cells, number: index + 1 });
       });
-      if (result.length === 0 && !options.mayBeEmpty)
-        throw invalid(`${label} is needed: at least one row of ${listed}`);
-      return result;
+      return filledRows;
     },
   };
+}
+
+/** How the sentences about a row begin. */
+export function rowLabel(label: string, number: number): string {
+  return `${label} row ${number}: `;
 }
 
 function columnsOf(columns: Arguments): { name: string; words: string; argument: Argument<unknown> }[] {

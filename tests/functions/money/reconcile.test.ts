@@ -31,10 +31,12 @@ describe("RILL.RECONCILE", () => {
       );
       expect(cell(rows, 1, "Verdict")).toContain("Invoice I is dated before its delivery");
     }
-    expect(() => call([["PO-1", "A", 1, "", 5]], [["PO-1", "A", 1, "", "T", "28/5/31"]])).toThrow(
-      'deliveries row 1: date must be a date cell or text like 2031-05-28; got "28/5/31"',
+    const unread = (date: string): unknown =>
+      cell(call([["PO-1", "A", 1, "", 5]], [["PO-1", "A", 1, "", "T", date]]), 2, "Verdict");
+    expect(unread("28/5/31")).toBe(
+      'Delivery row 1 (ticket T) was not read: date must be a date cell or text like 2031-05-28; got "28/5/31".',
     );
-    expect(() => call([["PO-1", "A", 1, "", 5]], [["PO-1", "A", 1, "", "T", "2031-02-31"]])).toThrow("date must be");
+    expect(unread("2031-02-31")).toContain("date must be");
   });
 
   it("takes numbers for codes, and blank cells whether they arrive as nothing or as 0", () => {
@@ -43,13 +45,71 @@ describe("RILL.RECONCILE", () => {
     expect(cell(rows, 1, "State")).toBe("Agrees");
   });
 
-  it("names the row and column of what can't be read", () => {
-    expect(() => call([["PO-1", "", 1, "", 5]])).toThrow("orders row 1: item is needed");
-    expect(() => call([["PO-1", "A", "many", "", 5]])).toThrow("orders row 1: quantity");
-    expect(() => call([["PO-1", "A", 1, "", 5]], [["PO-1", "A", { error: "#N/A" }]])).toThrow(
-      "deliveries row 1: quantity holds the error #N/A",
-    );
+  it("makes a row that can't be read a line of its own, names the row and why, and keeps all others", () => {
+    const good = ["PO-1", "A", 1, "", 5, "Yard"];
+    const alone = call([good], [["PO-1", "A", 1]], [["PO-1", "A", 1, "", 5, "I"]]);
+    const cases: [orders: unknown[][], deliveries: unknown[][], invoices: unknown[][], says: string][] = [
+      [[good, ["PO-1", "", 1, "", 5, ""]], [], [], "Order row 2 was not read: item is needed: some text."],
+      [[good, ["PO-1", "B", "many", "", 5, ""]], [], [], 'Order row 2 was not read: quantity "many" is not understood'],
+      [[good], [["PO-1", "A", "half"]], [], 'Delivery row 2 was not read: quantity "half" is not understood'],
+      [[good], [["PO-1", "A", { error: "#N/A" }]], [], "Delivery row 2 was not read: quantity holds the error #N/A"],
+      [[good], [["PO-1", "A", 2e9]], [], "Delivery row 2 was not read: quantity must be"],
+      [[good], [], [["PO-1", "A", 1, "", "5/ton", "I7"]], "Invoice row 2 (invoice I7) was not read: price must be"],
+      [
+        [good],
+        [],
+        [["PO-1", "A", "1 ton", "m3", 5, "I7"]],
+        "Invoice row 2 (invoice I7) was not read: quantity is in ton",
+      ],
+    ];
+    for (const [orders, deliveries, invoices, says] of cases) {
+      const pad = (rows: unknown[][], width: number): unknown[][] =>
+        rows.map((row) => [...row, ...Array.from({ length: width - row.length }, () => "")]);
+      const rows = call(
+        pad(orders, 6),
+        pad([["PO-1", "A", 1], ...deliveries], 3),
+        pad([["PO-1", "A", 1, "", 5, "I"], ...invoices], 6),
+      );
+      expect(rows[1]).toEqual(alone[1]);
+      expect(rows[2]?.slice(0, 2)).toEqual(["PO-1", "Yard"]);
+      // Nothing is known of its quantities and money, which is not nothing.
+      expect(rows[2]?.slice(3, 13)).toEqual(Array.from({ length: 10 }, () => ""));
+      expect(cell(rows, 2, "State")).toBe("Query");
+      expect(cell(rows, 2, "Verdict")).toContain(says);
+      const total = rows.length - 1;
+      expect(rows[total]?.slice(3, 13)).toEqual(alone[alone.length - 1]?.slice(3, 13));
+      expect(cell(rows, total, "Verdict")).toContain("1 row not read and not in these sums");
+    }
+  });
+
+  it("refuses what is no list of papers", () => {
     expect(() => call([[]], [[]], [[]])).toThrow("orders is needed");
+    expect(() => call([["PO-1", "A"]])).toThrow("orders needs at least 5 columns");
+  });
+
+  it("reads a quantity that is text with its unit", () => {
+    const orders = [
+      ["PO-1", "GRAVEL", "0.5 ton", "", 32],
+      ["PO-1", "HOSE", "6 rolls", "", 40],
+      ["PO-1", "STONE", "2,000 lb", "ton", 50],
+    ];
+    const tickets = [
+      ["PO-1", "GRAVEL", "1,000 lb", ""],
+      ["PO-1", "HOSE", "6", ""],
+      ["PO-1", "STONE", "1 ton", ""],
+    ];
+    const invoices = [
+      ["PO-1", "GRAVEL", "0.5 ton", "", 32, "I"],
+      ["PO-1", "HOSE", "6 Rolls", "rolls", 40, "I"],
+      ["PO-1", "STONE", 1, "", 50, "I"],
+    ];
+    const rows = call(orders, tickets, invoices);
+    // By hand: 1,000 lb / 2,000 = 0.5 ton × 32 = 16; 6 × 40 = 240; 2,000 lb are 1 ton × 50 = 50.
+    expect(rows.slice(1, 4).map((row) => [row[3], row[4], row[5], row[7], row[8], row[9], row[13]])).toEqual([
+      ["ton", 0.5, 0.5, 0.5, 16, 16, "Agrees"],
+      ["rolls", 6, 6, 6, 240, 240, "Agrees"],
+      ["ton", 1, 1, 1, 50, 50, "Agrees"],
+    ]);
   });
 
   it("is a table with one header, every row as wide, totals last", () => {

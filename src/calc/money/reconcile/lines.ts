@@ -41,6 +41,27 @@ export interface InvoiceLine {
   readonly row: number;
 }
 
+/** A row of one of the three lists that could not be read. */
+export interface UnreadLine {
+  readonly paper: Paper;
+  readonly row: number;
+  /** Order and item as far as they could be made out; "" where not. */
+  readonly order: string;
+  readonly item: string;
+  /** The paper's own number: "ticket 4711". */
+  readonly number?: string;
+  /** What was wrong, without a full stop. */
+  readonly reason: string;
+}
+
+/** A row that could not be read, as a line to query; what it comes to is unknown, which is not nothing. */
+export type UnreadVerdict = Pick<ReconciledLine, "order" | "supplier" | "item" | "verdict"> & {
+  readonly state: "Query";
+};
+
+/** What a row is called in sentences. */
+export type Paper = "Order" | "Delivery" | "Invoice";
+
 /** How a line or a total stands. */
 export type State = "Agrees" | "Open" | "Query";
 
@@ -70,7 +91,7 @@ export interface Amounts {
   readonly billed: number;
   /** Invoiced at another price than ordered: positive is too much. */
   readonly priceDifference: number;
-  /** Ordered and not delivered yet, at the latest price. */
+  /** Ordered and not delivered yet, at the prices that are left. */
   readonly toCome: number;
   /** Paid too much if the invoices were paid as they stand. */
   readonly atStake: number;

@@ -1,16 +1,23 @@
 import { plain } from "../../problem";
 import { lineCents, sumCents } from "../cents";
-import { chargeKind, type Group } from "./group";
+import { chargeKind } from "./charges";
+import type { Group } from "./group";
 import type { OrderLine, ReconciledLine } from "./lines";
-import { amountOf, listed, money, Remarks } from "./remarks";
+import { comparePrices, type PricesCompared } from "./prices";
+import { amountOf, Remarks } from "./remarks";
 import { clean, unitTurner, type UnitTurner } from "./stoneUnits";
 import { tallyDeliveries, tallyInvoices, type BilledLine, type Counted, type InvoiceTally } from "./tally";
+import { cheapestOf, TierStock, tiersOf, worthOf, type Tier } from "./tiers";
 
 /** Quantities closer than this share are equal whatever tolerance was asked for: noise of adding up. */
 const NOISE = 1e-9;
 
-/** How an item that was ordered stands. */
-export function assessOrdered(group: Group, tolerance: number): ReconciledLine {
+/**
+ * How an item that was ordered stands.
+ *
+ * @param twin an ordered item whose code differs by spaces, marks or case alone
+ */
+export function assessOrdered(group: Group, tolerance: number, twin?: string): ReconciledLine {
   const [first] = group.orders;
   const unit = first?.unit?.trim() || "each";
   const density = group.orders.find((line) => line.density !== undefined)?.density;
@@ -19,10 +26,11 @@ export function assessOrdered(group: Group, tolerance: number): ReconciledLine {
   const upTo = (quantity: number): number => quantity + Math.max(tolerance, NOISE) * Math.abs(quantity);
   const order = tallyOrders(group.orders, turner, unit, remarks);
   // Freight and other charges come without a ticket: what was ordered stands for what was delivered.
-  const isCharge = chargeKind(group.item) !== undefined && group.deliveries.length === 0;
+  const charge = group.deliveries.length === 0 ? chargeKind(group.item) : undefined;
+  const isCharge = charge !== undefined;
   const deliveries = isCharge
     ? { total: order.quantity, counted: [] }
-    : tallyDeliveries(group.deliveries, turner, unit, remarks, upTo(order.quantity));
+    : tallyDeliveries(group.deliveries, turner, unit, remarks);
   const invoices = tallyInvoices(group.invoices, turner, remarks, upTo(deliveries.total));
 
   const delivered = deliveries.total;
@@ -32,7 +40,9 @@ export function assessOrdered(group: Group, tolerance: number): ReconciledLine {
   const unbacked = clean(invoiced - delivered);
   compareQuantities({ isCharge, delivered, invoiced, outstanding, unbacked, slack, unit }, remarks);
   if (!isCharge && delivered > 0) flagEarlyInvoice(invoices.counted, deliveries.counted, slack, remarks);
-  const { agreed, difference } = comparePrices(invoices.counted, order.prices, unit, remarks);
+  const prices = comparePrices(invoices.counted, order.tiers, Math.max(tolerance, NOISE), unit, remarks);
+  if (isCharge) remarks.note(`${charge} needs no ticket`);
+  if (twin !== undefined) remarks.note(`Differs from ${twin} by spaces or marks alone; is ${twin} meant?`);
 
   return {
     order: group.order,
@@ -43,42 +53,61 @@ export function assessOrdered(group: Group, tolerance: number): ReconciledLine {
     amounts: {
       ordered: order.cents,
       billed: invoices.billed,
-      priceDifference: difference,
-      toCome: outstanding > slack ? lineCents(outstanding, order.latestPrice) : 0,
-      atStake: atStake(invoices, agreed, Math.min(delivered, order.quantity), slack),
+      priceDifference: prices.difference,
+      toCome: outstanding > slack ? worthToCome(order, prices.agreed, delivered, outstanding) : 0,
+      atStake: atStake(invoices, prices, Math.min(delivered, order.quantity), slack),
     },
     state: remarks.state,
     verdict: remarks.verdict,
   };
 }
 
-/** Billed beyond what was both ordered and delivered, at the ordered price. */
-function atStake(invoices: InvoiceTally, agreed: number, acceptable: number, slack: number): number {
-  const { total, billed } = invoices;
-  if (total <= 0 || total <= acceptable + slack) return Math.max(0, billed - agreed);
-  return Math.max(0, billed - Math.round(agreed * (Math.max(0, acceptable) / total)));
+/** Billed beyond what was both ordered and delivered, at the ordered prices. */
+function atStake(
+  { total, billed }: InvoiceTally,
+  { agreed, agreedCents }: PricesCompared,
+  acceptable: number,
+  slack: number,
+): number {
+  if (total <= 0 || total <= acceptable + slack) return Math.max(0, billed - agreedCents);
+  return Math.max(0, billed - worthOf(cheapestOf(agreed, Math.max(0, acceptable))));
+}
+
+/** What has not come at the prices that are left: what came is what was invoiced, and then the cheapest of the rest. */
+function worthToCome(order: Ordered, agreed: readonly Tier[], delivered: number, outstanding: number): number {
+  const stock = new TierStock(order.tiers);
+  let came = delivered;
+  for (const { price, quantity } of cheapestOf(agreed, Math.max(0, delivered))) {
+    const part = Math.min(quantity, stock.left(price), came);
+    stock.takeAt(price, part);
+    came = clean(came - part);
+  }
+  if (came > 0) stock.takeCheapest(came);
+  return worthOf(stock.takeDearest(outstanding, order.latestPrice));
+}
+
+/** An order as it stands after its changes. */
+interface Ordered {
+  readonly quantity: number;
+  readonly cents: number;
+  readonly tiers: readonly Tier[];
+  readonly latestPrice: number;
 }
 
 /** An order entered again for the same item is a change: its lines add up, and a cut is a line below zero. */
-function tallyOrders(
-  lines: readonly OrderLine[],
-  turner: UnitTurner,
-  unit: string,
-  remarks: Remarks,
-): { quantity: number; cents: number; prices: number[]; latestPrice: number } {
-  let quantity = 0;
-  const prices: number[] = [];
+function tallyOrders(lines: readonly OrderLine[], turner: UnitTurner, unit: string, remarks: Remarks): Ordered {
+  const turnedLines: Tier[] = [];
   for (const line of lines) {
     const turned = turner.turn(line.quantity, line.unit);
     if (turned === undefined) {
       remarks.query(`Order row ${line.row} not added: ${turner.reason(line.unit ?? "")}`);
       continue;
     }
-    quantity += turned;
-    prices.push(turned === 0 ? line.price : clean((line.price * line.quantity) / turned));
+    const price = turned === 0 ? line.price : clean((line.price * line.quantity) / turned);
+    turnedLines.push({ quantity: turned, price });
   }
-  quantity = clean(quantity);
-  const distinct = [...new Set(prices)];
+  const quantity = clean(turnedLines.reduce((sum, line) => sum + line.quantity, 0));
+  const distinct = [...new Set(turnedLines.map(({ price }) => price))];
   if (lines.length > 1) {
     const at = distinct.length > 1 ? `, at prices ${distinct.map(plain).join(" and ")}` : "";
     remarks.note(`Order changed: ${lines.length} lines added together make ${amountOf(quantity, unit)}${at}`);
@@ -86,8 +115,8 @@ function tallyOrders(
   return {
     quantity,
     cents: sumCents(lines.map((line) => lineCents(line.quantity, line.price))),
-    prices: distinct,
-    latestPrice: prices[prices.length - 1] ?? 0,
+    tiers: tiersOf(turnedLines),
+    latestPrice: turnedLines[turnedLines.length - 1]?.price ?? 0,
   };
 }
 
@@ -141,40 +170,4 @@ function flagEarlyInvoice(
       return;
     }
   }
-}
-
-/** What the invoiced goods come to at the ordered prices, and how far the invoices are off; in cents. */
-function comparePrices(
-  billed: readonly BilledLine[],
-  prices: readonly number[],
-  unit: string,
-  remarks: Remarks,
-): { agreed: number; difference: number } {
-  let agreed = 0;
-  let difference = 0;
-  const wrong: BilledLine[] = [];
-  for (const line of billed) {
-    const nearest = prices
-      .map((price) => lineCents(line.quantity, price))
-      .reduce((best, each) => (Math.abs(each - line.cents) < Math.abs(best - line.cents) ? each : best), Infinity);
-    const fair = Number.isFinite(nearest) ? nearest : line.cents;
-    // A price turned into another unit is itself rounded to the cent, and so are both amounts.
-    const allowance = line.quantity === line.written ? 0 : Math.abs(line.written) / 2 + 1;
-    if (Math.abs(line.cents - fair) <= allowance) {
-      agreed += line.cents;
-      continue;
-    }
-    agreed += fair;
-    difference += line.cents - fair;
-    wrong.push(line);
-  }
-  const [only] = wrong;
-  if (only === undefined) return { agreed, difference };
-  const where =
-    wrong.length === 1
-      ? `Price ${plain(only.cents / 100 / only.quantity)} instead of ${prices.map(plain).join(" or ")} per ${unit}${only.invoice ? ` on ${only.invoice}` : ""}`
-      : `Prices differ on ${listed("invoice", [...new Set(wrong.map(({ invoice }) => invoice || "without number"))])}`;
-  if (difference > 0) remarks.query(`${where}: ${money(difference)} too much`);
-  else remarks.note(`${where}: ${money(-difference)} less than ordered`);
-  return { agreed, difference };
 }

@@ -1,7 +1,7 @@
 import { lineCents } from "../cents";
+import { codeKey } from "./codes";
 import type { DeliveryLine, InvoiceLine } from "./lines";
-import { codeKey } from "./group";
-import { listed, type Remarks } from "./remarks";
+import { listed, money, type Remarks } from "./remarks";
 import { clean, type UnitTurner } from "./stoneUnits";
 
 /** A quantity that counted, with its day. */
@@ -16,38 +16,40 @@ interface DeliveryTally {
 }
 
 /**
- * Adds the tickets of a group up in the order's unit; what can't be counted becomes a remark. Equal lines of one ticket and
- * day are two loads as long as no more comes together than was ordered (`most`); beyond, one of them is the other again.
+ * Adds the tickets of a group up in the order's unit; what can't be counted becomes a remark. The same quantity under the
+ * same ticket number is the same load entered again, however well both would fit the order.
  */
 export function tallyDeliveries(
   lines: readonly DeliveryLine[],
   turner: UnitTurner,
   unit: string,
   remarks: Remarks,
-  most: number,
 ): DeliveryTally {
   const counted: Counted[] = [];
-  const again: Again[] = [];
+  const twice: string[] = [];
   const differing: string[] = [];
-  const seen = new Map<string, Counted>();
+  const seen = new Map<string, Set<number>>();
   for (const line of lines) {
     const quantity = countable(line, "Delivery", turner, remarks);
     if (quantity === undefined) continue;
-    const one = { quantity, date: line.date };
     const ticket = codeKey(line.ticket);
-    const before = ticket === "" ? undefined : seen.get(ticket);
-    if (before?.quantity === quantity) {
-      again.push({ paper: line.ticket ?? "", sameDay: before.date === line.date, line: one });
+    const before = ticket === "" || lines.length === 1 ? undefined : seen.get(ticket);
+    if (before?.has(quantity)) {
+      twice.push(line.ticket ?? "");
       continue;
     }
-    if (before) differing.push(line.ticket ?? "");
-    seen.set(ticket, one);
-    counted.push(one);
+    if (before) {
+      differing.push(line.ticket ?? "");
+      before.add(quantity);
+    } else if (lines.length > 1) seen.set(ticket, new Set([quantity]));
+    counted.push({ quantity, date: line.date });
   }
-  const twice = takeLoads(again, counted, most, "ticket", remarks);
-  if (twice.length > 0) remarks.query(`${listed("ticket", twice)} entered twice; counted once`);
+  if (twice.length > 0) {
+    remarks.query(`${listed("ticket", [...new Set(twice)])} entered twice; counted once`);
+    remarks.query("If it was a second load, give that line a ticket number of its own");
+  }
   if (differing.length > 0) {
-    remarks.query(`${listed("ticket", differing)} entered twice with different quantities; both counted`);
+    remarks.query(`${listed("ticket", [...new Set(differing)])} entered twice with different quantities; both counted`);
   }
   const returned = counted.filter(({ quantity }) => quantity < 0);
   if (returned.length > 0) {
@@ -58,34 +60,28 @@ export function tallyDeliveries(
   return { total: clean(counted.reduce((sum, { quantity }) => sum + quantity, 0)), counted };
 }
 
-/** A line that repeats another one of the same paper. */
-interface Again<Line extends Counted = Counted> {
-  readonly paper: string;
+/** An invoice line that repeats another one of the same invoice. */
+interface Again {
   readonly sameDay: boolean;
-  readonly line: Line;
+  readonly line: BilledLine;
 }
 
-/** Counts repeated lines as further loads while they fit under `most`; gives the papers of those that do not. */
-function takeLoads<Line extends Counted>(
-  again: readonly Again<Line>[],
-  counted: Line[],
-  most: number,
-  paper: "ticket" | "invoice",
-  remarks: Remarks,
-): string[] {
+/** Counts repeated lines as further loads while they fit under `most`; gives the invoices of those that do not. */
+function takeLoads(again: readonly Again[], counted: BilledLine[], most: number, remarks: Remarks): string[] {
   let total = counted.reduce((sum, { quantity }) => sum + quantity, 0);
   const loads: string[] = [];
   const twice: string[] = [];
-  for (const { paper: name, sameDay, line } of again) {
+  for (const { sameDay, line } of again) {
     if (!sameDay || line.quantity < 0 || clean(total + line.quantity) > most) {
-      twice.push(name);
+      twice.push(line.invoice);
       continue;
     }
     total += line.quantity;
     counted.push(line);
-    loads.push(name);
+    loads.push(line.invoice);
   }
-  if (loads.length > 0) remarks.note(`Equal lines of ${listed(paper, [...new Set(loads)])} taken for separate loads`);
+  if (loads.length > 0)
+    remarks.note(`Equal lines of ${listed("invoice", [...new Set(loads)])} taken for separate loads`);
   return twice;
 }
 
@@ -93,7 +89,6 @@ function takeLoads<Line extends Counted>(
 export interface BilledLine extends Counted {
   /** Quantity and cents as they stand on the paper. */
   readonly written: number;
-  readonly writtenPrice: number;
   readonly cents: number;
   readonly invoice: string;
 }
@@ -116,7 +111,7 @@ export function tallyInvoices(
   most: number,
 ): InvoiceTally {
   const counted: BilledLine[] = [];
-  const again: Again<BilledLine>[] = [];
+  const again: Again[] = [];
   const seen = new Map<string, BilledLine>();
   let billed = 0;
   for (const line of lines) {
@@ -127,26 +122,27 @@ export function tallyInvoices(
     }
     // A negative price is a credit of money alone: no goods move.
     if (line.price < 0 && (line.quantity ?? 1) > 0) {
-      billed += lineCents(line.quantity ?? 1, line.price);
-      remarks.note(`Credit of ${(-line.price * (line.quantity ?? 1)).toFixed(2)}${behind(invoice)} counted`);
+      const credit = lineCents(line.quantity ?? 1, line.price);
+      billed += credit;
+      remarks.note(`Credit of ${money(-credit)}${behind(invoice)} counted`);
       continue;
     }
     const cents = line.quantity ? lineCents(line.quantity, line.price) : 0;
     billed += cents;
     const quantity = countable(line, "Invoice", turner, remarks);
     if (quantity === undefined || !line.quantity) continue;
-    const one = { quantity, written: line.quantity, writtenPrice: line.price, cents, invoice, date: line.date };
+    const one = { quantity, written: line.quantity, cents, invoice, date: line.date };
     const key = `${codeKey(invoice)}\n${quantity}\n${cents}`;
     const before = invoice === "" ? undefined : seen.get(key);
     if (before) {
-      again.push({ paper: invoice, sameDay: before.date === line.date, line: one });
+      again.push({ sameDay: before.date === line.date, line: one });
       continue;
     }
     seen.set(key, one);
-    if (quantity < 0) remarks.note(`Credit of ${(-cents / 100).toFixed(2)}${behind(invoice)} counted`);
+    if (quantity < 0) remarks.note(`Credit of ${money(-cents)}${behind(invoice)} counted`);
     counted.push(one);
   }
-  const twice = takeLoads(again, counted, most, "invoice", remarks);
+  const twice = takeLoads(again, counted, most, remarks);
   if (clean(counted.reduce((sum, { quantity }) => sum + quantity, 0)) > most) flagAlike(counted, remarks);
   if (twice.length > 0) remarks.query(`${listed("invoice", twice)} entered twice; pay once`);
   return { total: clean(counted.reduce((sum, { quantity }) => sum + quantity, 0)), counted, billed };

@@ -1,4 +1,4 @@
-import { NO_AMOUNTS, type Amounts, type ReconciledLine, type State } from "./lines";
+import { NO_AMOUNTS, type Amounts, type ReconciledLine, type State, type UnreadVerdict } from "./lines";
 import { money } from "./remarks";
 
 /** The sum of some lines. */
@@ -12,29 +12,28 @@ export interface Total {
 
 export const GRAND_TOTAL = "Grand total";
 
+type Counting = ReconciledLine | UnreadVerdict;
+
 /** Totals per order, then per supplier, then of everything; each line counts once in each kind. */
-export function totalsOf(lines: readonly ReconciledLine[]): Total[] {
+export function totalsOf(lines: readonly ReconciledLine[], unread: readonly UnreadVerdict[] = []): Total[] {
+  const all = [...lines, ...unread];
   return [
     ...totalsBy(
-      lines,
+      all,
       ({ order }) => order,
       (order) => (order === "" ? "Total without order" : `Total ${order}`),
     ),
     ...totalsBy(
-      lines,
+      all,
       ({ supplier }) => supplier,
       (supplier) => `Total ${supplier === "" ? "without supplier" : supplier}`,
     ),
-    total(GRAND_TOTAL, "", lines),
+    total(GRAND_TOTAL, "", all),
   ];
 }
 
-function totalsBy(
-  lines: readonly ReconciledLine[],
-  key: (line: ReconciledLine) => string,
-  name: (key: string) => string,
-): Total[] {
-  const parts = new Map<string, ReconciledLine[]>();
+function totalsBy(lines: readonly Counting[], key: (line: Counting) => string, name: (key: string) => string): Total[] {
+  const parts = new Map<string, Counting[]>();
   for (const line of lines) {
     const part = parts.get(key(line));
     if (part) part.push(line);
@@ -43,11 +42,17 @@ function totalsBy(
   return [...parts].map(([value, part]) => total(name(value), part[0]?.supplier ?? "", part));
 }
 
-function total(name: string, supplier: string, lines: readonly ReconciledLine[]): Total {
+function total(name: string, supplier: string, lines: readonly Counting[]): Total {
   const counts: Record<State, number> = { Query: 0, Open: 0, Agrees: 0 };
+  let unread = 0;
   const sum: { -readonly [K in keyof Amounts]: number } = { ...NO_AMOUNTS };
-  for (const { amounts, state } of lines) {
-    counts[state]++;
+  for (const line of lines) {
+    counts[line.state]++;
+    if (!("amounts" in line)) {
+      unread++;
+      continue;
+    }
+    const { amounts } = line;
     sum.ordered += amounts.ordered;
     sum.billed += amounts.billed;
     sum.priceDifference += amounts.priceDifference;
@@ -61,5 +66,6 @@ function total(name: string, supplier: string, lines: readonly ReconciledLine[])
     counts.Agrees > 0 ? `${counts.Agrees} agree` : "",
   ].filter(Boolean);
   const stake = sum.atStake > 0 ? `; ${money(sum.atStake)} at stake` : "";
-  return { name, supplier, amounts: sum, state, verdict: `${parts.join(", ")}${stake}` };
+  const missing = unread > 0 ? `; ${unread === 1 ? "1 row" : `${unread} rows`} not read and not in these sums` : "";
+  return { name, supplier, amounts: sum, state, verdict: `${parts.join(", ")}${stake}${missing}` };
 }

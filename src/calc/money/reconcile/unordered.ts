@@ -1,5 +1,6 @@
 import { lineCents, sumCents } from "../cents";
-import { chargeKind, type Group } from "./group";
+import { chargeKind } from "./charges";
+import type { Group } from "./group";
 import type { InvoiceLine, ReconciledLine } from "./lines";
 import { listed, Remarks } from "./remarks";
 import { clean, unitTurner } from "./stoneUnits";
@@ -7,26 +8,33 @@ import { tallyDeliveries, tallyInvoices } from "./tally";
 
 /** What is known of the order that papers without an ordered item name. */
 export interface OrderFacts {
+  /** Its number, as the first of its lines writes it. */
+  readonly number: string;
   readonly supplier: string;
-  /** The ordered item whose code is likely meant. */
-  readonly likely?: string;
   /** Cents of the goods on an invoice of this order, charges left out. */
   goodsOn(invoice: string | undefined): number;
 }
 
-/** How papers stand that no order line covers: goods nobody ordered, wrong codes, freight and tax. */
-export function assessUnordered(group: Group, facts: OrderFacts | undefined): ReconciledLine {
+/**
+ * How papers stand that no order line covers: goods nobody ordered, wrong codes, freight and tax.
+ *
+ * @param facts the order they name, if there is one
+ * @param likely the item of that order that is likely meant, or the order where there is none of that name
+ */
+export function assessUnordered(
+  group: Group,
+  facts: OrderFacts | undefined,
+  likely: string | undefined,
+): ReconciledLine {
   const remarks = new Remarks();
   const charge = chargeKind(group.item);
-  if (charge !== undefined && group.deliveries.length === 0) return assessCharge(group, charge, facts, remarks);
+  if (charge !== undefined && group.deliveries.length === 0) return assessCharge(group, charge, facts, likely, remarks);
 
-  if (facts !== undefined) {
-    remarks.query(`Not on the order${facts.likely ? `; is ${facts.likely} meant?` : ""}`);
-  } else remarks.query(noOrder(group.order));
+  remarks.query(`${facts === undefined ? noOrder(group.order) : "Not on the order"}${isMeant(likely)}`);
   const [paper] = [...group.deliveries, ...group.invoices].filter(({ unit }) => unit?.trim());
   const unit = paper?.unit?.trim() ?? "each";
   const turner = unitTurner(unit, undefined);
-  const delivered = tallyDeliveries(group.deliveries, turner, unit, remarks, 0).total;
+  const delivered = tallyDeliveries(group.deliveries, turner, unit, remarks).total;
   const invoices = tallyInvoices(group.invoices, turner, remarks, delivered);
   return {
     order: group.order,
@@ -46,12 +54,18 @@ export function assessUnordered(group: Group, facts: OrderFacts | undefined): Re
   };
 }
 
-function assessCharge(group: Group, charge: string, facts: OrderFacts | undefined, remarks: Remarks): ReconciledLine {
+function assessCharge(
+  group: Group,
+  charge: string,
+  facts: OrderFacts | undefined,
+  likely: string | undefined,
+  remarks: Remarks,
+): ReconciledLine {
   const billed = sumCents(group.invoices.map(chargeCents));
   const papers = listed("invoice", [
     ...new Set(group.invoices.map(({ invoice }) => invoice?.trim() || "without number")),
   ]);
-  if (facts === undefined) remarks.query(`${noOrder(group.order)}: ${charge} on ${papers}`);
+  if (facts === undefined) remarks.query(`${noOrder(group.order)}: ${charge} on ${papers}${isMeant(likely)}`);
   else if (charge === "tax") remarks.note(taxShare(group.invoices, facts, papers));
   else remarks.query(`${charge} on ${papers} was not on the order`);
   return {
@@ -86,4 +100,8 @@ function taxShare(lines: readonly InvoiceLine[], facts: OrderFacts, papers: stri
 
 function noOrder(order: string): string {
   return order === "" ? "Names no order" : `There is no order ${order}`;
+}
+
+function isMeant(likely: string | undefined): string {
+  return likely === undefined ? "" : `; is ${likely} meant?`;
 }
