@@ -24,47 +24,10 @@ describe("friction against published values", () => {
     expectPublished(c, "velocity", pipeSpeed(inSI(c, "flow"), bore) / FOOT);
   });
 
-  // Shammas & Wang Eq. 5.37 in SI: our one exponent set.
-  it.each(publishedCases(FRICTION, "FR-HWSI").map((c) => [c.id, c] as const))("%s Hazen-Williams in SI", (_, c) => {
-    const bore = inSI(c, "insideDiameter");
-    const loss = hazenWilliams(inSI(c, "flow"), bore, inSI(c, "length"), given(c.inputs, "C"));
-    expectPublished(c, "headLoss", loss);
-    expectPublished(c, "velocity", pipeSpeed(inSI(c, "flow"), bore));
-  });
-
-  // The American forms round their constants differently: 0.2083 / 4.8655 runs 0.7 to 2 % above the others (the
-  // case's own note). Ours must lie within 0.5 % of EPANET's constants and within 2 % of the other two.
-  it.each(publishedCases(FRICTION, "FR-HWU").map((c) => [c.id, c] as const))("%s three American forms", (_, c) => {
-    const loss =
-      hazenWilliams(inSI(c, "flow"), inSI(c, "insideDiameter"), inSI(c, "length"), given(c.inputs, "C")) / FOOT;
-    expectNear(loss, given(c.expected, "headLoss_EPANETform"), 0.005);
-    expectNear(loss, given(c.expected, "headLoss_0p2083form"), 0.02);
-    expectNear(loss, given(c.expected, "pressureLoss_4p52form") * 2.309, 0.02);
-  });
-
   it("FR-HWX-01 textbook example read off a chart", () => {
     const c = publishedCase("FR-HWX-01");
     const loss = hazenWilliams(inSI(c, "flow"), inSI(c, "insideDiameter"), inSI(c, "length"), given(c.inputs, "C"));
     expectPublished(c, "headLoss", loss / FOOT);
-  });
-
-  it.each(publishedCases(FRICTION, "FR-MOODY").map((c) => [c.id, c] as const))("%s Moody chart point", (_, c) => {
-    expectPublished(c, "f", frictionFactor(inSI(c, "Re"), given(c.inputs, "relativeRoughness")));
-  });
-
-  it.each(publishedCases(FRICTION, "FR-DWP").map((c) => [c.id, c] as const))("%s Darcy-Weisbach in plastic", (_, c) => {
-    const [flow, bore, roughness, viscosity] = [
-      inSI(c, "flow"),
-      inSI(c, "insideDiameter"),
-      inSI(c, "eps"),
-      inSI(c, "nu"),
-    ];
-    const speed = pipeSpeed(flow, bore);
-    const reynolds = (speed * bore) / viscosity;
-    expectPublished(c, "velocity", speed / FOOT);
-    expectPublished(c, "Re", reynolds);
-    expectPublished(c, "f", frictionFactor(reynolds, roughness / bore));
-    expectPublished(c, "headLoss", darcyWeisbachLoss(flow, bore, inSI(c, "length"), roughness, viscosity) / FOOT);
   });
 
   it("FR-DW-01 Lindeburg, example 17.2", () => {
@@ -84,7 +47,7 @@ describe("friction against published values", () => {
     expectPublished(c, "headLoss", loss / FOOT);
   });
 
-  it("FR-DW-04 Maurer, hydraulics vignette, section 3.0", () => {
+  it("FR-DW-04 Maurer, section 3.0", () => {
     const c = publishedCase("FR-DW-04");
     const [flow, bore, roughness, viscosity] = [inSI(c, "flow"), inSI(c, "D"), inSI(c, "ks"), inSI(c, "nu")];
     const reynolds = (pipeSpeed(flow, bore) * bore) / viscosity;

@@ -1,63 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { fallCut } from "../../src/calc/sheet/fall";
-import { linerCut } from "../../src/calc/sheet/liner";
-import { sheetWeight } from "../../src/calc/sheet/weight";
 import { EPDM, USUAL_LINER_WEIGHT } from "../../src/calc/tables/sheets";
-import { expectPublished, given, publishedCase, publishedCases } from "./cases";
+import { expectPublished, given, publishedCase } from "./cases";
 import { FOOT, INCH, inSI } from "./si";
 
-/** One ounce per square yard, the unit fabric is sold by, in kg/m²: 28.349523125 g / (0.9144 m)² (NIST SP 811). */
-const OUNCE_PER_SQUARE_YARD = 0.028349523125 / 0.9144 ** 2;
-
-const TOPIC = "13 sheet goods geometry";
 const POUND = 0.45359237;
-const named = (prefix: string) => publishedCases(TOPIC, prefix).map((c) => [c.id, c] as const);
-
-describe("liner of an upright pit", () => {
-  it.each(named("GE-LIN"))("%s", (_, c) => {
-    const cut = linerCut({
-      length: inSI(c, "length"),
-      width: inSI(c, "width"),
-      depth: inSI(c, "depth"),
-      overlap: inSI(c, "overlap"),
-      sideSlope: 0,
-      roundTo: 0,
-    });
-    expectPublished(c, "cutLength", cut.length / FOOT);
-    expectPublished(c, "cutWidth", cut.width / FOOT);
-    expectPublished(c, "area", (cut.length * cut.width) / FOOT ** 2);
-  });
-});
-
-describe("developed liner of a sloped pit", () => {
-  it.each(named("GE-SLP"))("%s", (_, c) => {
-    const pit = { depth: inSI(c, "depth"), overlap: inSI(c, "overlap"), sideSlope: given(c.inputs, "z"), roundTo: 0 };
-    const bottom = inSI(c, "bottom");
-    const cut = linerCut({ ...pit, length: bottom, width: bottom });
-    expectPublished(c, "developed", cut.width / FOOT);
-    // Without overlap a liner is the bottom and two slopes.
-    const bare = linerCut({ ...pit, overlap: 0, length: bottom, width: bottom });
-    expectPublished(c, "slopeLength", (bare.width - bottom) / 2 / FOOT);
-    // The rule of thumb is the upright sum over the width of the top.
-    const top = bottom + 2 * pit.depth * pit.sideSlope;
-    const rule = linerCut({ ...pit, sideSlope: 0, length: top, width: top });
-    expectPublished(c, "ruleOfThumb_topPlus2D", rule.width / FOOT);
-    expect(rule.width).toBeGreaterThan(cut.width);
-  });
-});
-
-describe("liner of a stepped fall", () => {
-  it("GE-STAIR", () => {
-    const c = publishedCase("GE-STAIR");
-    const steps = given(c.inputs, "steps");
-    const drops = Array.from({ length: steps }, () => inSI(c, "rise"));
-    const treads = Array.from({ length: steps }, () => inSI(c, "tread"));
-    const bare = { drops, treads, bedWidth: 1, bankHeight: 0, overlap: 0, slackPerDrop: 0, roundTo: 0 };
-    expectPublished(c, "followingSteps", fallCut(bare).length / FOOT);
-    const slope = Math.hypot(steps * inSI(c, "rise"), steps * inSI(c, "tread"));
-    expectPublished(c, "straightSlope", slope / FOOT);
-  });
-});
 
 describe("thickness and weight", () => {
   it("GE-EPDM-T", () => {
@@ -72,16 +18,5 @@ describe("thickness and weight", () => {
     // Second route: density 1.2 over the thickness, as the case's note says.
     const byDensity = given(c.inputs, "specificGravity") * 999 * inSI(c, "thickness");
     expectPublished(c, "weight", (byDensity / POUND) * FOOT ** 2);
-  });
-
-  it.each(named("GE-ROLL"))("%s", (_, c) => {
-    const weight = sheetWeight(given(c.inputs, "area") * FOOT ** 2, USUAL_LINER_WEIGHT);
-    expectPublished(c, "weight", weight / POUND);
-  });
-
-  it.each(named("GE-GEO"))("%s", (_, c) => {
-    const perArea = given(c.inputs, "mass") * OUNCE_PER_SQUARE_YARD;
-    expectPublished(c, "gsm", perArea * 1000);
-    expectPublished(c, "lbPerFt2", sheetWeight(FOOT ** 2, perArea) / POUND);
   });
 });

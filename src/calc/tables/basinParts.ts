@@ -21,7 +21,7 @@ export const BASIN_PARTS: readonly BasinPartKind[] = [
     round: false,
     source:
       "US state stormwater manuals, clean washed open-graded stone 0.40 (from memory); tested 0.35 to 0.45. " +
-      "The TRCA/STEP stormwater wiki takes 0.35 for all aggregates",
+      "The TRCA/STEP stormwater planning and design guide takes 0.35 for all aggregates",
   },
   {
     name: "modules",

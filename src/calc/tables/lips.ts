@@ -42,7 +42,7 @@ export const LIP_SHAPES: readonly LipShape[] = [
     about: "flat lip without any friction: the most a broad lip can pass",
     coefficient: inUS(3.087),
     endContractions: 0,
-    source: "Critical depth over the lip, C = 2/3 √(2g/3): V. M. Ponce, SDSU CIV E 530, midterm solution",
+    source: "Critical depth over the lip, C = 2/3 √(2g/3); any hydraulics text",
   },
   {
     name: "sharp",

@@ -1,6 +1,7 @@
 import { inPounds, type DensityRow } from "./densities";
 
-const COMMON_ROCKS = "Densities of Common Rock Types (geology.about.com, 2014)";
+const COMMON_ROCKS = "From memory: the usual span, as in handbooks of engineering geology";
+const MARBLE = "ASTM C503: at least 162 lb/ft³; usual and dolomite marble, 2.87: from memory";
 const GRAMS_PER_CM3 = 1000;
 
 function inGrams(row: DensityRow): DensityRow {
@@ -32,6 +33,8 @@ export const ROCKS: readonly DensityRow[] = [
     { name: "basalt", also: ["trap rock"], low: 2.8, usual: 2.9, high: 3, source: COMMON_ROCKS },
     { name: "gneiss", also: [], low: 2.6, usual: 2.75, high: 2.9, source: COMMON_ROCKS },
     { name: "quartzite", also: [], low: 2.6, usual: 2.7, high: 2.8, source: COMMON_ROCKS },
+    // Calcite marble from the least that the standard allows; dolomite marble is the heavy end.
+    { name: "marble", also: ["white marble"], low: 2.595, usual: 2.7, high: 2.87, source: MARBLE },
     { name: "slate", also: [], low: 2.7, usual: 2.75, high: 2.8, source: COMMON_ROCKS },
     { name: "lava", also: ["lava boulder"], low: 1.2, usual: 1.6, high: 2.2, source: "From memory" },
   ].map(inGrams),

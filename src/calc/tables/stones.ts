@@ -1,6 +1,6 @@
 import { inPounds, type DensityRow } from "./densities";
 
-const LISTED = "Dry bulk materials (simetric.co.uk)";
+const HANDBOOKS = "From memory, as in handbooks of weights of materials";
 const EPA = "US EPA, Standard Volume-to-Weight Conversion Factors";
 const COMPUTED = "62.43 lb/ft³ × 2.50 × 0.60, 2.65 × 0.60, 2.65 × 0.65";
 
@@ -8,7 +8,7 @@ const COMPUTED = "62.43 lb/ft³ × 2.50 × 0.60, 2.65 × 0.60, 2.65 × 0.65";
  * Loose stone as it comes off a truck, dry; lb/ft³ in the rows, as the sources state it. Low and high are what a row's
  * sources span; where they give no usual figure, the middle is taken. Computed rows: specific gravity × 62.43 lb/ft³ ×
  * what the voids leave, 35 to 40 % of dumped rock being voids (FHWA and USACE practice, from memory). Damp stone weighs
- * a tenth to a fifth more (the table of dry materials: gravel of 1/4 to 2 in is 105 lb/ft³ dry and 125 wet).
+ * a tenth to a fifth more (gravel of 1/4 to 2 in: 105 lb/ft³ dry, 125 wet; from memory).
  */
 export const STONES: readonly DensityRow[] = [
   {
@@ -17,7 +17,7 @@ export const STONES: readonly DensityRow[] = [
     low: 95,
     usual: 100,
     high: 105,
-    source: `${LISTED}: loose 95, 1/4 to 2 in 105`,
+    source: `${HANDBOOKS}: loose 95, 1/4 to 2 in 105`,
   },
   {
     name: "pea gravel",
@@ -25,7 +25,7 @@ export const STONES: readonly DensityRow[] = [
     low: 95,
     usual: 103,
     high: 112,
-    source: `${LISTED}: loose gravel 95; compilation: pea gravel 1,788 kg/m³`,
+    source: `${HANDBOOKS}: loose gravel 95, pea gravel 112`,
   },
   {
     name: "river stone",
@@ -57,7 +57,7 @@ export const STONES: readonly DensityRow[] = [
     low: 110,
     usual: 120,
     high: 125,
-    source: `${LISTED}: 120; low, high from memory`,
+    source: HANDBOOKS,
   },
   {
     name: "sand",
@@ -65,7 +65,7 @@ export const STONES: readonly DensityRow[] = [
     low: 90,
     usual: 100,
     high: 110,
-    source: `${LISTED}: 100; low, high from memory`,
+    source: HANDBOOKS,
   },
   {
     name: "lava rock",

@@ -46,7 +46,7 @@ export function ownLip(coefficient: number): Lip {
 /**
  * Flow over a lip: Q = C (L - 0.1 n H) H^1.5.
  *
- * Thin sheets cling and spread: below 60 mm (0.2 ft), where every cascade lies, expect ±10 to 20 %.
+ * Thin sheets cling and spread: below 60 mm (0.2 ft), where every cascade lies, expect ±10 to 20 % (common practice, no source).
  *
  * @param width L, m, 0.01 to 50
  * @param depth H, m, 0 to 1 and at most the width: the still water level above the lip, measured a little upstream

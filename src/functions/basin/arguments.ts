@@ -124,6 +124,6 @@ function neededWith(missingName: string, givenName: string, index: number, rows:
 /** Limits that DRAINBACK and DRAINTABLE share. */
 export const DRAIN_LIMITS =
   "Give the flow the pump really delivers (see DUTY): a pump that gives more than was designed sends more back. " +
-  "Pools are level with their lips at rest and taken as flat stone lips (within 10 to 20 % for thin sheets); beds run evenly " +
+  "Pools are level with their lips at rest and taken as flat stone lips (within 10 to 20 % for thin sheets: common practice, no source); beds run evenly " +
   "and drain dry. Over stones a bed holds 1.1 to 1.9 times as much, and splash wets more: leave a margin. Water in a spillway " +
   "box counts as a pool. A check valve that leaks holds nothing.";

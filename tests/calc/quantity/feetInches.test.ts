@@ -2,12 +2,12 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { formatFeetInches, TAPE_FRACTIONS } from "../../../src/calc/quantity/feetInches";
 import { readQuantity } from "../../../src/calc/quantity/readQuantity";
-import { publishedCases } from "../../published/cases";
+import { arithmeticCases } from "../../arithmetic/cases";
 
 const FOOT = 0.3048; // m, NIST SP 811, appendix B.8
 
 describe("feet, inches and fractions", () => {
-  it.each(publishedCases("14 levelling and fractions", "LV-F-").map((c) => [c.id, c] as const))(
+  it.each(arithmeticCases("14 levelling and fractions", "LV-F-").map((c) => [c.id, c] as const))(
     "published case %s",
     (_, c) => {
       const feet = c.inputs.feet?.value as number;

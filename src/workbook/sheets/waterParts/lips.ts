@@ -75,7 +75,7 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
   const [widths, levels, flows] = [lips.column("width"), lips.column("level"), lips.column("flow")];
   s.define("LipTable", widths.top, widths.left, levels.bottom, levels.right);
   s.note(
-    `Trust these flows to 10 to 20 %: sheets of ${job.pick({ US: "½ to 2 in", SI: "12 to 50 mm" })} are thinner than any weir standard covers, and a stone ` +
+    `Trust these flows to 10 to 20 % (common practice, no source): sheets of ${job.pick({ US: "½ to 2 in", SI: "12 to 50 mm" })} are thinner than any weir standard covers, and a stone ` +
       "lip is never quite level. Plan a valve, and a pump with some flow to spare.",
   );
   s.result({
