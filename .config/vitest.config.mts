@@ -4,7 +4,7 @@ import { defineConfig } from "vitest/config";
 const top = path.join(import.meta.dirname, "..");
 
 /** Folders whose tests share what they load, for loading it takes longer than running most of them. */
-const FOLDERS = "{arithmetic,calc,csv,drawing,functions,help,manifest,published,site,taskpane,workbook}";
+const FOLDERS = "{arithmetic,calc,csv,drawing,functions,help,job,manifest,published,site,taskpane,workbook}";
 /** The tests of both engines put another library in place, which they must not share. */
 const SHARING = [`tests/${FOLDERS}/**/!(engines).test.ts`];
 /** Tests in a real browser. */

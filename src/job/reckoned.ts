@@ -16,13 +16,16 @@ export function known<T>(value: Reckoned<T>): T | undefined {
  * Works a value out once everything it needs is known. While something is unknown, or has a problem of its own, there is
  * nothing: the problem stays where it arose. A problem in the work itself is the value's own.
  */
-export function reckon<A extends readonly unknown[], T>(
-  needs: readonly [...{ [K in keyof A]: Reckoned<A[K]> }],
-  work: (...needs: A) => T,
+export function reckon<const N extends readonly unknown[], T>(
+  needs: readonly [...N],
+  work: (...needs: Known<N>) => T,
 ): Reckoned<T> {
   if (!needs.every(isKnown)) return undefined;
-  return attempt(() => work(...(needs as unknown as A)));
+  return attempt(() => work(...(needs as unknown as Known<N>)));
 }
+
+/** What is needed, once it is known. */
+type Known<N extends readonly unknown[]> = { [K in keyof N]: Exclude<N[K], Problem | undefined> };
 
 /** What `work` gives, or its problem; a number without a finite value is a problem too. */
 export function attempt<T>(work: () => T): Reckoned<T> {

@@ -28,6 +28,11 @@ const TRADE_UNITS = {
     US: { label: "oz/yd²", inside: 0.45359237 / 16 / (0.9144 * 0.9144) },
     SI: { label: "g/m²", inside: 1e-3 },
   },
+  /** A pound is 0.45359237 kg, a square foot 0.3048² m². */
+  areaWeight: {
+    US: { label: "lb/ft²", inside: 0.45359237 / (0.3048 * 0.3048) },
+    SI: { label: "kg/m²", inside: 1 },
+  },
   percent: { US: { label: "%", inside: 0.01 }, SI: { label: "%", inside: 0.01 } },
 } as const;
 

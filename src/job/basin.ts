@@ -1,0 +1,206 @@
+import { basinCheck, type BasinVerdict } from "../calc/basin/check";
+import { basinDepth } from "../calc/basin/hold";
+import { basinMix, findBasinPart, type BasinShare } from "../calc/basin/mix";
+import { evaporationPerDay } from "../calc/water/evaporation";
+import type { Drain } from "./drain";
+import type { Job } from "./facts";
+import { isKnown, known, reckon, type Reckoned } from "./reckoned";
+import { filledRows, needed, total } from "./rows";
+
+/** The buried basin. SI: m, m², m³. */
+export interface Basin {
+  readonly contents: Reckoned<readonly BasinShare[]>;
+  readonly hold: Reckoned<number>;
+  readonly voidFraction: Reckoned<number>;
+  readonly topLayerWater: Reckoned<number>;
+  /** Space that modules and wells take. */
+  readonly moduleVolume: Reckoned<number>;
+  /** Space around them, which stone fills. */
+  readonly stoneVolume: Reckoned<number>;
+  readonly moduleCount: Reckoned<number>;
+  readonly wells: number;
+  readonly fullLevel: Reckoned<number>;
+  readonly floorLevel: Reckoned<number>;
+  /** Height of the tallest module. */
+  readonly lowerLayer: Reckoned<number>;
+  /** How far the level sinks when the pump fills the stream. */
+  readonly levelDrop: Reckoned<number>;
+  readonly runningLevel: Reckoned<number>;
+  /** Water that is of no use because the pump would suck air. */
+  readonly lowWater: Reckoned<number>;
+  readonly evaporationPerDay: Reckoned<number>;
+  readonly lossPerDay: Reckoned<number>;
+  readonly need: Reckoned<number>;
+  /** Area at the full level. */
+  readonly footprint: Reckoned<number>;
+  readonly dropVoids: Reckoned<number>;
+  readonly verdict: Reckoned<BasinVerdict>;
+  readonly needDepth: Reckoned<number>;
+}
+
+export function reckonBasin(job: Job, drain: Drain): Basin {
+  const { basinLength, basinWidth, basinWaterDepth, basinSideSlope: slope = 0 } = job;
+  const contents = contentsOf(job);
+  const whole = (name: string): Reckoned<BasinShare> =>
+    reckon([contents], (shares) => shares.find((share) => share.name === name)) ?? undefined;
+  const [all, gravel, top] = [whole("Basin"), whole("Gravel"), whole("Above the modules")];
+  const hold = reckon([all], ({ water }) => water);
+  const topLayerWater = reckon([top], ({ water }) => water);
+  const lowerLayer = reckon([basinWaterDepth], (depth) => Math.min(depth, tallestModule(job)));
+  const layers = reckon([basinWaterDepth, lowerLayer, topLayerWater, hold], layersOf);
+  const levels = levelsOf(job, drain, layers, hold);
+  const lowWater = reckon([layers, job.lowWaterDepth], waterBelow);
+  const loss = losses(job, drain);
+  const footprint = reckon(
+    [basinLength, basinWidth, basinWaterDepth],
+    (length, width, depth) => (length + 2 * slope * depth) * (width + 2 * slope * depth),
+  );
+  const need = reckon(
+    [drain.drainBack, lowWater, loss.lossPerDay, job.reserveDays],
+    (back, low, daily, days) => back + low + daily * days,
+  );
+  const voidFraction = reckon([all], (share) => share.voidFraction ?? 0);
+  const dropVoids = reckon(
+    [drain.drainBack, hold, footprint, levels.levelDrop, voidFraction],
+    (back, held, area, drop, mean) =>
+      drop > 0 ? Math.max(0.05, Math.min(1, Math.min(back, held) / (area * drop))) : mean,
+  );
+  return {
+    contents,
+    hold,
+    voidFraction,
+    topLayerWater,
+    moduleVolume: reckon([all, gravel], (basin, stone) => basin.volume - stone.volume),
+    stoneVolume: reckon([gravel], ({ volume }) => volume),
+    moduleCount: moduleCount(job, contents),
+    wells: job.basinParts.filter(({ kind }) => kind?.endsWith("well")).length,
+    lowerLayer,
+    ...levels,
+    lowWater,
+    ...loss,
+    need,
+    footprint,
+    dropVoids,
+    verdict: reckon(
+      [hold, drain.drainBack, lowWater, loss.lossPerDay, job.reserveDays, footprint, dropVoids],
+      (held, back, low, daily, days, area, voids) =>
+        basinCheck({
+          hold: held,
+          drainBack: back,
+          lowWater: low,
+          lossPerDay: daily,
+          days,
+          footprint: area,
+          voidFraction: voids,
+        }),
+    ),
+    needDepth: reckon([need, voidFraction], (wanted, voids) =>
+      basinDepth(wanted, {
+        length: needed(basinLength, "basin", 1, "length"),
+        width: needed(basinWidth, "basin", 1, "width"),
+        voidFraction: voids,
+        sideSlope: slope,
+      }),
+    ),
+  };
+}
+
+function contentsOf(job: Job): Reckoned<readonly BasinShare[]> {
+  const { basinLength, basinWidth, basinWaterDepth, gravelVoids, basinSideSlope = 0 } = job;
+  return reckon([basinLength, basinWidth, basinWaterDepth, gravelVoids], (length, width, depth, voids) =>
+    basinMix([
+      ...filledRows(job.basinParts).map((part) => ({
+        kind: findBasinPart(needed(part.kind, "basin parts", part.row, "kind")),
+        length: needed(part.length, "basin parts", part.row, "length"),
+        width: part.width,
+        depth: needed(part.depth, "basin parts", part.row, "depth"),
+        voidFraction: part.voids,
+        sideSlope: 0,
+        label: `basin parts row ${part.row}`,
+      })),
+      {
+        kind: findBasinPart("pit"),
+        length,
+        width,
+        depth,
+        voidFraction: voids,
+        sideSlope: basinSideSlope,
+        label: "the pit",
+      },
+    ]),
+  );
+}
+
+/** Height of the tallest module; 0 where there is none. */
+function tallestModule({ basinParts }: Job): number {
+  return Math.max(0, ...basinParts.flatMap(({ kind, depth = 0 }) => (kind === "modules" ? [depth] : [])));
+}
+
+function moduleCount(job: Job, contents: Basin["contents"]): Reckoned<number> {
+  const { moduleLength, moduleWidth, moduleHeight } = job;
+  return reckon([contents, moduleLength, moduleWidth, moduleHeight], (shares, length, width, height) => {
+    const blocks = shares.filter(({ name }) => name.startsWith("Modules")).map(({ volume }) => volume);
+    // A thousandth of a module is noise of the measures.
+    return Math.ceil(Math.round((total(blocks) / (length * width * height)) * 1000) / 1000);
+  });
+}
+
+/** The basin as two layers of even water: up to the tallest module, and above it. */
+interface Layers {
+  readonly depth: number;
+  readonly lower: number;
+  readonly upper: number;
+  readonly lowerWater: number;
+  readonly upperWater: number;
+}
+
+function layersOf(depth: number, lower: number, upperWater: number, hold: number): Layers {
+  return { depth, lower, upper: depth - lower, lowerWater: hold - upperWater, upperWater };
+}
+
+/** How far the level sinks when water is taken out: first the upper layer, then the lower. */
+function sinking(layers: Layers, taken: number): number {
+  const { lower, upper, lowerWater, upperWater } = layers;
+  if (lower === 0 || taken <= upperWater) return upperWater > 0 ? (upper * taken) / upperWater : 0;
+  return upper + (lower * (taken - upperWater)) / lowerWater;
+}
+
+/** The water that stands below a height above the floor. */
+function waterBelow({ depth, lower, upper, lowerWater, upperWater }: Layers, height: number): number {
+  const level = Math.min(height, depth);
+  if (level <= lower) return lower > 0 ? (lowerWater * level) / lower : 0;
+  return lowerWater + upperWater - (upper > 0 ? (upperWater * (depth - level)) / upper : 0);
+}
+
+function levelsOf(
+  job: Job,
+  { drainBack }: Drain,
+  layers: Reckoned<Layers>,
+  hold: Reckoned<number>,
+): Pick<Basin, "fullLevel" | "floorLevel" | "levelDrop" | "runningLevel"> {
+  const fullLevel = reckon([job.gradeLevel, job.rimBelowGrade], (grade, rim) => grade - rim);
+  const levelDrop = reckon([drainBack, hold, layers], (back, held, basin) => sinking(basin, Math.min(back, held)));
+  return {
+    fullLevel,
+    floorLevel: reckon([fullLevel, job.basinWaterDepth], (full, depth) => full - depth),
+    levelDrop,
+    runningLevel: reckon([fullLevel, levelDrop], (full, drop) => full - drop),
+  };
+}
+
+function losses(job: Job, { openWater }: Drain): Pick<Basin, "evaporationPerDay" | "lossPerDay"> {
+  const evaporation = reckon(
+    [openWater, job.waterTemperature, job.airTemperature, job.humidity, job.wind],
+    (area, waterTemperature, airTemperature, humidity, wind) =>
+      evaporationPerDay({ area, waterTemperature, airTemperature, humidity, wind }),
+  );
+  return {
+    evaporationPerDay: evaporation,
+    lossPerDay: reckon([evaporation, job.splashShare], (loss, splash) => loss * (1 + splash)),
+  };
+}
+
+/** Whether modules and wells were found to fit into the pit. */
+export function partsFit({ contents }: Basin): boolean {
+  return isKnown(contents) && (known(contents)?.length ?? 0) > 0;
+}

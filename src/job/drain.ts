@@ -1,0 +1,92 @@
+import { drainBack, drainBackTotal, type DrainPart, type PipeRun } from "../calc/basin/drainBack";
+import { findPipe } from "../calc/pipe/bore";
+import { invalid } from "../calc/problem";
+import { USUAL_PIPE } from "../calc/tables/pipes";
+import { findRoughness, USUAL_BED } from "../calc/water/bed";
+import { stableStone } from "../calc/water/stableStone";
+import { readDensity } from "../calc/stone/density";
+import type { Job } from "./facts";
+import { attempt, isKnown, reckon, type Reckoned } from "./reckoned";
+import { filledRows, mostOf, needed, total } from "./rows";
+import type { Water } from "./water";
+
+/** m/s²; standard gravity, by definition. */
+const GRAVITY = 9.80665;
+
+/** The water above the basin: what stands in pools, beds and pipes, and what runs back when the pump stops. SI. */
+export interface Drain {
+  readonly parts: Reckoned<readonly (DrainPart & { readonly row: number })[]>;
+  /** m³ */
+  readonly drainBack: Reckoned<number>;
+  readonly bedDepthMost: Reckoned<number>;
+  readonly bedSpeedMost: Reckoned<number>;
+  /** V / √(g y) of each bed; above 1 the water shoots. */
+  readonly froudes: readonly number[];
+  /** Smallest stone that stays in the fastest bed, m. */
+  readonly bedStone: Reckoned<number>;
+  /** Open water of pools and beds, m². */
+  readonly openWater: Reckoned<number>;
+}
+
+export function reckonDrain(job: Job, { designFlow }: Water): Drain {
+  const parts = partsOf(job, designFlow);
+  const beds = isKnown(parts) ? parts.filter(({ kind }) => kind === "bed") : [];
+  const speedMost = mostOf(beds.map(({ speed }) => speed));
+  return {
+    parts,
+    drainBack: reckon([parts], drainBackTotal),
+    bedDepthMost: mostOf(beds.map(({ depth }) => depth)),
+    bedSpeedMost: speedMost,
+    froudes: beds.flatMap(({ depth = 0, speed = 0 }) => (depth > 0 ? [speed / Math.sqrt(GRAVITY * depth)] : [])),
+    bedStone: reckon([speedMost], (speed) =>
+      stableStone(speed, readDensity("rock", job.rock ?? "fieldstone", job.system, "rock"), "high"),
+    ),
+    openWater: openWater(job),
+  };
+}
+
+function openWater({ pools, beds }: Job): Reckoned<number> {
+  const surfaces = [
+    ...pools.flatMap(({ area }) => (area === undefined ? [] : [area])),
+    ...beds.flatMap(({ length, width }) => (length === undefined || width === undefined ? [] : [length * width])),
+  ];
+  return surfaces.length === 0 ? undefined : total(surfaces);
+}
+
+function partsOf(job: Job, designFlow: Reckoned<number>): Drain["parts"] {
+  const hasPart =
+    job.pools.some(({ area, lipWidth }) => area !== undefined || lipWidth !== undefined) ||
+    job.beds.some(({ length, width, slope }) => length !== undefined || width !== undefined || slope !== undefined) ||
+    job.route.some(({ size }) => size !== undefined);
+  if (!isKnown(designFlow) || !hasPart) return undefined;
+  return attempt(() => {
+    const pools = filledRows(job.pools);
+    const beds = filledRows(job.beds);
+    const pipes = job.route.flatMap((pipe, index) => pipeRun(job, pipe, index));
+    const parts = drainBack(designFlow, {
+      pools: pools.map(({ area, lipWidth, row }) => ({
+        area: needed(area, "pools", row, "area"),
+        lipWidth: needed(lipWidth, "pools", row, "lip width"),
+      })),
+      reaches: beds.map(({ length, width, slope, kind, row }) => ({
+        length: needed(length, "beds", row, "length"),
+        width: needed(width, "beds", row, "width"),
+        slope: needed(slope, "beds", row, "slope"),
+        roughness: findRoughness(kind ?? USUAL_BED),
+      })),
+      pipes,
+      checkValve: job.checkValve === "yes",
+    });
+    const rows = { pool: pools, bed: beds, pipe: pipes.map((_, index) => ({ row: index + 1 })) };
+    return parts.map((part) => ({ ...part, row: rows[part.kind][part.index]?.row ?? part.index + 1 }));
+  });
+}
+
+/** A pipe that drains back: one without a length holds nothing that can be reckoned. */
+function pipeRun({ system }: Job, { size, length, type }: Job["route"][number], index: number): PipeRun[] {
+  const [across, along] = [size || undefined, length || undefined];
+  if (across === undefined && along === undefined) return [];
+  if (across === undefined) throw invalid(`pipe size ${index + 1} is needed where a pipe length is given`);
+  if (along === undefined) throw invalid(`pipe length ${index + 1} is needed where a pipe size is given`);
+  return [{ pipe: findPipe({ size: across, isBore: false }, type ?? USUAL_PIPE[system]), length: along }];
+}

@@ -1,0 +1,47 @@
+import { reckonBasin, type Basin } from "./basin";
+import { reckonDrain, type Drain } from "./drain";
+import type { Job } from "./facts";
+import { reckonGround, type Ground } from "./ground";
+import { reckonLabor, type Labor } from "./labor";
+import { reckonLevels, type Levels } from "./levels";
+import { reckonLiner, type Liner } from "./liner";
+import { reckonPrice, type Price } from "./price";
+import { reckonPump, type Pump } from "./pump";
+import { reckonStone, type Stone } from "./stone";
+import { reckonTakeoff, type Takeoff } from "./takeoff";
+import { needsOf } from "./takeoff/lines";
+import { reckonWater, type Water } from "./water";
+
+/** Everything that follows from a job's facts, topic by topic. */
+export interface State {
+  readonly water: Water;
+  readonly drain: Drain;
+  readonly basin: Basin;
+  readonly pump: Pump;
+  readonly liner: Liner;
+  readonly stone: Stone;
+  readonly ground: Ground;
+  readonly levels: Levels;
+  readonly labor: Labor;
+  readonly takeoff: Takeoff;
+  readonly price: Price;
+}
+
+/**
+ * From the facts of a job to its price: the second reckoning, beside that of the workbook's cells. Pure; SI inside, money
+ * in the job's currency.
+ */
+export function evaluate(job: Job): State {
+  const water = reckonWater(job);
+  const drain = reckonDrain(job, water);
+  const basin = reckonBasin(job, drain);
+  const pump = reckonPump(job, water, basin);
+  const liner = reckonLiner(job, water);
+  const stone = reckonStone(job, water, basin);
+  const ground = reckonGround(job, water);
+  const levels = reckonLevels(job, water, basin, ground);
+  const labor = reckonLabor(job, { basin, pump, liner, stone, ground });
+  const takeoff = reckonTakeoff(job, needsOf(job, { water, pump, basin, liner, stone, ground }));
+  const price = reckonPrice(job, takeoff, labor);
+  return { water, drain, basin, pump, liner, stone, ground, levels, labor, takeoff, price };
+}

@@ -1,0 +1,99 @@
+import { bermVolume, pitVolume } from "../calc/ground/earthworks";
+import { readSoil, soilOf } from "../calc/ground/soil";
+import { soilBalance, type SoilBalance } from "../calc/ground/soilBalance";
+import type { Job } from "./facts";
+import { isKnown, reckon, type Reckoned } from "./reckoned";
+import { total } from "./rows";
+import type { Water } from "./water";
+
+/** What is dug, filled in again, taken away and brought. SI: m, m³; bank, loose and compacted as said. */
+export interface Ground {
+  /** From the finished grade to the bottom of the pit. */
+  readonly pitDepth: Reckoned<number>;
+  readonly pitLength: Reckoned<number>;
+  readonly pitWidth: Reckoned<number>;
+  /** Bank. */
+  readonly pit: Reckoned<number>;
+  /** Loose. */
+  readonly bedding: Reckoned<number>;
+  /** Bank. */
+  readonly trench: Reckoned<number>;
+  /** Bank. */
+  readonly shelf: Reckoned<number>;
+  /** Bank. */
+  readonly dug: Reckoned<number>;
+  /** Compacted. */
+  readonly backfill: Reckoned<number>;
+  /** Compacted. */
+  readonly berm: Reckoned<number>;
+  readonly balance: Reckoned<SoilBalance>;
+  /** Loose. */
+  readonly spoilAway: Reckoned<number>;
+  readonly spoilLoads: Reckoned<number>;
+  /** Loose. */
+  readonly fillNeed: Reckoned<number>;
+  readonly fillLoads: Reckoned<number>;
+}
+
+export function reckonGround(job: Job, { treads }: Water): Ground {
+  const { basinWaterDepth, rimBelowGrade, beddingDepth, basinSideSlope: slope = 0, pitMargin } = job;
+  const pitDepth = reckon([basinWaterDepth, rimBelowGrade, beddingDepth], (water, rim, sand) => water + rim + sand);
+  const widened = (side: number | undefined): Reckoned<number> =>
+    reckon([side, pitMargin], (inside, margin) => inside + 2 * margin);
+  const [pitLength, pitWidth] = [widened(job.basinLength), widened(job.basinWidth)];
+  const pit = reckon([pitLength, pitWidth, pitDepth], (length, width, depth) => pitVolume(length, width, depth, slope));
+  const bedding = reckon([pitLength, pitWidth, beddingDepth], (length, width, sand) => length * width * sand);
+  const trench = reckon(
+    [job.trenchLength, job.trenchWidth, job.trenchDepth],
+    (length, width, depth) => length * width * depth,
+  );
+  const shelf = shelfVolume(job, treads);
+  const dug = reckon([pit, trench, shelf], (a, b, c) => a + b + c);
+  // The basin itself, from the rim of the pit down to its bedding, is not filled in again.
+  const basin = reckon([job.basinLength, job.basinWidth, pitDepth, beddingDepth], (length, width, depth, sand) =>
+    pitVolume(length, width, depth - sand, slope),
+  );
+  const backfill = reckon([pit, bedding, basin, trench], (whole, sand, kept, ditch) => whole - sand - kept + ditch);
+  const berm = bermOf(job);
+  const balance = reckon([dug, berm, backfill, job.spoilTruck], (bank, raised, filled, truck) =>
+    soilBalance(bank, raised + filled, soilUsed(job), truck),
+  );
+  return {
+    pitDepth,
+    pitLength,
+    pitWidth,
+    pit,
+    bedding,
+    trench,
+    shelf,
+    dug,
+    backfill,
+    berm,
+    balance,
+    spoilAway: reckon([balance], ({ away }) => away.loose),
+    spoilLoads: reckon([balance], ({ loadsAway }) => loadsAway),
+    fillNeed: reckon([balance], ({ fill }) => fill.loose),
+    fillLoads: reckon([balance], ({ loadsFill }) => loadsFill),
+  };
+}
+
+function shelfVolume(job: Job, treads: Water["treads"]): Reckoned<number> {
+  const lengths = treads.filter(isKnown);
+  if (lengths.length === 0) return undefined;
+  return reckon(
+    [job.bedWidth, job.shelfDepth, job.shelfMargin],
+    (width, depth, margin) => total(lengths) * (width + 2 * margin) * depth,
+  );
+}
+
+/** With ends that slope too, a berm is a pit upside down. */
+function bermOf(job: Job): Reckoned<number> {
+  const volume = job.bermEnds === "square" ? bermVolume : pitVolume;
+  return reckon([job.bermLength, job.bermWidth, job.bermHeight, job.bermSlope], (length, width, height, slope) =>
+    volume(length, width, height, slope),
+  );
+}
+
+function soilUsed({ ownSwell, ownShrink, soil }: Job): ReturnType<typeof readSoil> {
+  return ownSwell !== undefined && ownShrink !== undefined ? soilOf(ownSwell, ownShrink) : readSoil(soil ?? "loam");
+}

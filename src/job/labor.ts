@@ -1,0 +1,161 @@
+import { roundCents } from "../calc/money/cents";
+import { fromInside, type Measure } from "../calc/quantity/measures";
+import type { Basin } from "./basin";
+import type { Job, JobRow } from "./facts";
+import type { Ground } from "./ground";
+import type { Liner } from "./liner";
+import type { Pump } from "./pump";
+import { isKnown, reckon, type Reckoned } from "./reckoned";
+import { total } from "./rows";
+import type { Stone } from "./stone";
+
+/** Rows of tasks that the workbook has room for; the last three are the user's own. */
+const TASK_ROWS = 15;
+
+/** A task with its hours; quantities in the unit the trade counts them in. */
+export interface Task {
+  readonly quantity: number | undefined;
+  readonly hours: number | undefined;
+  readonly machineHours: number | undefined;
+  /** Money. */
+  readonly labor: number | undefined;
+  readonly machines: number | undefined;
+}
+
+/** The crew, its hours and what they cost. */
+export interface Labor {
+  readonly crewSize: Reckoned<number>;
+  /** What an hour of one person costs, on average. */
+  readonly crewHourRate: Reckoned<number>;
+  readonly machineHourRate: Reckoned<number>;
+  readonly laborRate: Reckoned<number>;
+  readonly machineRate: Reckoned<number>;
+  readonly tasks: readonly Task[];
+  readonly hours: number;
+  readonly machineHours: number;
+  readonly workingDays: Reckoned<number>;
+  readonly laborCost: Reckoned<number>;
+  readonly machineCost: Reckoned<number>;
+}
+
+/** What the design hands to the crew. */
+interface Design {
+  readonly basin: Basin;
+  readonly pump: Pump;
+  readonly liner: Liner;
+  readonly stone: Stone;
+  readonly ground: Ground;
+}
+
+export function reckonLabor(job: Job, design: Design): Labor {
+  const crewHourRate = crewRate(job);
+  const machineHourRate = machinesRate(job);
+  const laborRate = job.laborRateTyped ?? crewHourRate;
+  const machineRate = job.machineRateTyped ?? machineHourRate;
+  const quantities = quantitiesOf(job, design);
+  const tasks = Array.from({ length: TASK_ROWS }, (_, index) =>
+    taskOf(job.tasks[index] ?? {}, quantities[index], job.difficulty, laborRate, machineRate),
+  );
+  const people = job.wages.flatMap(({ people: count }) => (count === undefined ? [] : [count]));
+  const crewSize = people.length === 0 ? undefined : total(people);
+  const hours = sumKnown(tasks.map((task) => task.hours));
+  return {
+    crewSize,
+    crewHourRate,
+    machineHourRate,
+    laborRate,
+    machineRate,
+    tasks,
+    hours,
+    machineHours: sumKnown(tasks.map((task) => task.machineHours)),
+    workingDays: reckon([crewSize, job.dayHours], (crew, day) => hours / (crew * day)),
+    laborCost: reckon([laborRate], () => sumKnown(tasks.map(({ labor }) => labor))),
+    machineCost: reckon([machineRate], () => sumKnown(tasks.map(({ machines }) => machines))),
+  };
+}
+
+function sumKnown(values: readonly (number | undefined)[]): number {
+  return total(values.filter(isKnown));
+}
+
+function taskOf(
+  typed: JobRow<"tasks">,
+  drafted: Reckoned<number>,
+  difficulty: number | undefined,
+  laborRate: Reckoned<number>,
+  machineRate: Reckoned<number>,
+): Task {
+  const quantity = typed.quantity === undefined ? drafted : (typed.quantity ?? undefined);
+  const taking = (rate: number | undefined): Reckoned<number> =>
+    reckon([quantity, rate, difficulty], (amount, each, factor) => amount * each * factor);
+  const cost = (hours: Reckoned<number>, rate: Reckoned<number>): Reckoned<number> =>
+    reckon([hours, rate], (taken, each) => roundCents(taken * each));
+  const [hours, machineHours] = [taking(typed.hours), taking(typed.machineHours)];
+  const plain = (value: Reckoned<number>): number | undefined => (isKnown(value) ? value : undefined);
+  return {
+    quantity: plain(quantity),
+    hours: plain(hours),
+    machineHours: plain(machineHours),
+    labor: plain(cost(hours, laborRate)),
+    machines: plain(cost(machineHours, machineRate)),
+  };
+}
+
+/** How much there is to do of each of the usual tasks, in their order, in the unit of the system. */
+function quantitiesOf(job: Job, { basin, pump, liner, stone, ground }: Design): readonly Reckoned<number>[] {
+  const shown = (measure: Measure, inside: Reckoned<number>): Reckoned<number> =>
+    reckon([inside], (value) => fromInside(measure, value, job.system));
+  const once = 1;
+  return [
+    once,
+    shown("earth", ground.dug),
+    shown("earth", ground.berm),
+    shown("earth", ground.spoilAway),
+    shown("area", liner.buyArea),
+    basin.moduleCount,
+    shown("length", pump.pipeLength),
+    shown("load", stone.boulders),
+    stone.lipStoneCount,
+    shown(
+      "load",
+      reckon([stone.gravel, stone.basinStone], (gravel, around) => gravel + around),
+    ),
+    once,
+    once,
+  ];
+}
+
+/** Wage and burden of the crew, weighed by how many of each are on it. */
+function crewRate(job: Job): Reckoned<number> {
+  const burden = sumKnown(job.burden.map(({ share }) => share));
+  const rates = job.wages.map(({ wage, people = 0 }) => ({
+    people,
+    rate: wage === undefined ? undefined : roundCents(wage * (1 + burden)),
+  }));
+  return weighed(
+    rates.map(({ rate, people }) => [rate, people]),
+    job.wages.some(({ people }) => people !== undefined),
+  );
+}
+
+/** Cost of a machine hour, weighed by the share each machine has of them. */
+function machinesRate({ machines }: Job): Reckoned<number> {
+  const rates = machines.map(({ own, fuel, upkeep, share = 0 }) => {
+    const parts = [own, fuel, upkeep].filter(isKnown);
+    return [parts.length === 0 ? undefined : roundCents(total(parts)), share] as const;
+  });
+  return weighed(
+    rates,
+    machines.some(({ share }) => share !== undefined),
+  );
+}
+
+function weighed(
+  rates: readonly (readonly [rate: number | undefined, weight: number])[],
+  anyWeight: boolean,
+): Reckoned<number> {
+  if (!anyWeight || !rates.some(([rate]) => rate !== undefined)) return undefined;
+  const weight = total(rates.map(([, each]) => each));
+  const sum = total(rates.map(([rate = 0, each]) => rate * each));
+  return reckon([sum, weight], (all, by) => (by === 0 ? NaN : roundCents(all / by)));
+}

@@ -1,0 +1,91 @@
+import { setOut, type SetOutPoint, type Target } from "../calc/level/setOut";
+import { invalid } from "../calc/problem";
+import { toInside } from "../calc/quantity/measures";
+import type { Basin } from "./basin";
+import type { Job } from "./facts";
+import type { Ground } from "./ground";
+import { attempt, isKnown, known, reckon, type Reckoned } from "./reckoned";
+import { needed } from "./rows";
+import { MOST_DROPS, type Water } from "./water";
+
+/** Points to set out, and what is left to do at them. SI. */
+export interface Levels {
+  /** Level of the line of sight. */
+  readonly instrument: Reckoned<number>;
+  readonly points: readonly PointWanted[];
+  readonly setOut: Reckoned<readonly SetOutPoint[]>;
+}
+
+/** A point with its row among the points to set out. */
+export interface PointWanted {
+  readonly row: number;
+  readonly name: string | undefined;
+  readonly level: number | undefined;
+}
+
+/** Nearness that counts as on grade where nobody says, m. Common practice, no source. */
+const usualTolerance = { US: toInside("size", 0.25, "US"), SI: 0.006 } as const;
+
+export function reckonLevels(job: Job, water: Water, basin: Basin, ground: Ground): Levels {
+  const points = pointsOf(job, water, basin, ground);
+  return {
+    instrument: reckon([job.benchmarkLevel, job.backsight], (benchmark, backsight) => benchmark + backsight),
+    points,
+    setOut: points.some(({ level }) => level !== undefined)
+      ? reckon([job.benchmarkLevel, job.backsight], (benchmark, backsight) =>
+          setOut(benchmark, backsight, targets(job, points), job.gradeTolerance ?? usualTolerance[job.system]),
+        )
+      : undefined,
+  };
+}
+
+function targets(job: Job, points: readonly PointWanted[]): Target[] {
+  const wanted = points.filter(({ name, level }) => name !== undefined || (level !== undefined && level !== 0));
+  const rows = new Set(wanted.map(({ row }) => row));
+  job.readings.forEach(({ reading }, index) => {
+    if (reading !== undefined && !rows.has(index + 1)) {
+      throw invalid(`readings row ${index + 1} has no point beside it; name the point and its level`);
+    }
+  });
+  return wanted.map(({ name, level, row }) => ({
+    name: needed(name, "points", row, "name"),
+    level: needed(level, "points", row, "level"),
+    reading: job.readings[row - 1]?.reading,
+  }));
+}
+
+function pointsOf(job: Job, water: Water, basin: Basin, ground: Ground): PointWanted[] {
+  const fixed: readonly (readonly [string, Reckoned<number>])[] = [
+    ["Pit bottom", reckon([job.gradeLevel, ground.pitDepth], (grade, depth) => grade - depth)],
+    ["Basin floor", basin.floorLevel],
+    ["Running level, top-up mark", basin.runningLevel],
+    ["Basin rim and overflow", basin.fullLevel],
+    ["Finished grade at the basin", job.gradeLevel],
+    ["Berm top, foot of the box", reckon([water.topLipLevel, job.boxHeight], (top, box) => top - box)],
+  ];
+  const top = known(water.topLipLevel);
+  let fallen = 0;
+  const lips = Array.from({ length: MOST_DROPS }, (_, index) => {
+    const drop = water.drops[index];
+    const level = drop === undefined || top === undefined ? undefined : top - fallen;
+    fallen += drop ?? 0;
+    return { name: drop === undefined ? undefined : `Lip ${index + 1}`, level };
+  });
+  const own = Array.from({ length: 3 }, (_, index) => ({ ...(job.ownPoints[index] ?? {}) }));
+  return [...fixed.map(([name, level]) => ({ name, level: known(level) })), ...lips, ...own].map(
+    ({ name, level }, index) => ({ row: index + 1, name, level }),
+  );
+}
+
+/** The points that the rod cannot be read on, that are to be cut, and that are to be filled. */
+export function pointsToMend(levels: Levels): Reckoned<{ hidden: number; cut: number; fill: number }> {
+  return attempt(() => {
+    const points = isKnown(levels.setOut) ? levels.setOut : [];
+    const count = (of: (point: SetOutPoint) => boolean): number => points.filter(of).length;
+    return {
+      hidden: count(({ rod, todo }) => rod < 0 && todo === ""),
+      cut: count(({ todo }) => todo === "cut"),
+      fill: count(({ todo }) => todo === "fill"),
+    };
+  });
+}

@@ -1,0 +1,225 @@
+import { cutPlan } from "../calc/sheet/cutplan/plan";
+import type { Plan, PlanRequest } from "../calc/sheet/cutplan/request";
+import { tapeFor } from "../calc/sheet/cutplan/seams";
+import { fabricCut, type FabricCut } from "../calc/sheet/fabric";
+import { fallCut } from "../calc/sheet/fall";
+import { linerCut, type SheetCut } from "../calc/sheet/liner";
+import { USUAL_LINER_WEIGHT } from "../calc/tables/sheets";
+import { toInside } from "../calc/quantity/measures";
+import type { Job } from "./facts";
+import { isKnown, known, reckon, type Reckoned } from "./reckoned";
+import { filledRows, mostOf, needed, sumOf, total, wholeUp } from "./rows";
+import type { Water } from "./water";
+
+/** Pieces that the plan has room for. */
+export const MOST_PIECES = 8;
+
+/** A piece to cut; m. */
+export interface LinerPiece {
+  readonly name: string | undefined;
+  readonly length: Reckoned<number>;
+  readonly width: Reckoned<number>;
+  readonly count: number | undefined;
+  /** kg */
+  readonly weight: Reckoned<number>;
+  /** Whether it comes off one sheet, unturned if it must. */
+  readonly fits: boolean | undefined;
+}
+
+/** Liner and fabric: what to cut, what to buy, what to carry. SI. */
+export interface Liner {
+  readonly streamCut: Reckoned<SheetCut>;
+  readonly basinCut: Reckoned<SheetCut>;
+  readonly pieces: readonly LinerPiece[];
+  readonly plan: Reckoned<Plan>;
+  readonly buyLength: Reckoned<number>;
+  readonly buyArea: Reckoned<number>;
+  readonly cost: Reckoned<number>;
+  readonly wasteShare: Reckoned<number>;
+  readonly seamTape: Reckoned<number>;
+  readonly streamFabric: Reckoned<FabricCut>;
+  readonly basinFabric: Reckoned<FabricCut>;
+  readonly skirtFabric: Reckoned<number>;
+  readonly fabricArea: Reckoned<number>;
+  readonly fabricLength: Reckoned<number>;
+  readonly fabricWeight: Reckoned<number>;
+  /** kg/m² */
+  readonly weight: Reckoned<number>;
+  readonly heaviestPiece: Reckoned<number>;
+  readonly carriers: Reckoned<number>;
+}
+
+/** What a blank allowance stands for, m. Common practice, no source. */
+const usual = {
+  overlap: { US: toInside("length", 1, "US"), SI: 0.3 },
+  slack: { US: toInside("length", 0.25, "US"), SI: 0.08 },
+  rounding: { US: toInside("length", 0.5, "US"), SI: 0.1 },
+  fabricLap: { US: toInside("length", 1, "US"), SI: 0.3 },
+} as const;
+
+/** Thickness that the usual liner's weight is for, m: 45 mil. */
+const USUAL_THICKNESS = 45 * 0.0254e-3;
+
+export function reckonLiner(job: Job, water: Water): Liner {
+  const { system, fabricRollWidth } = job;
+  const layers = (job.fabricUnder ?? 0) + (job.fabricOver ?? 0);
+  const weight = reckon([job.linerThickness], (thickness) => (USUAL_LINER_WEIGHT * thickness) / USUAL_THICKNESS);
+  const cuts = [streamCut(job, water), basinCut(job)];
+  const pieces = piecesOf(job, cuts, weight);
+  const anyPiece = mostOf(pieces.map(({ length }) => length));
+  const plan = planOf(job, pieces);
+  const buyArea = reckon([plan], ({ area }) => area);
+  const strips = (piece: LinerPiece | undefined): Reckoned<FabricCut> =>
+    layers === 0
+      ? undefined
+      : reckon([piece?.length, piece?.width], (length, width) =>
+          fabricCut(
+            length,
+            width,
+            needed(fabricRollWidth, "fabric", 1, "roll width"),
+            job.fabricLap ?? usual.fabricLap[system],
+            layers,
+          ),
+        );
+  const [streamFabric, basinFabric] = [strips(pieces[0]), strips(pieces[1])];
+  const skirtFabric = reckon([anyPiece], () => skirts(pieces, layers));
+  const areas = [known(streamFabric)?.area, known(basinFabric)?.area, skirtFabric];
+  const fabricArea = reckon([anyPiece], () => total(areas.filter(isKnown)));
+  const heaviestPiece = mostOf(pieces.map((piece) => piece.weight));
+  return {
+    streamCut: cuts[0],
+    basinCut: cuts[1],
+    pieces,
+    plan,
+    buyLength: reckon([plan], ({ bought }) => total(bought.map(({ length }) => length))),
+    buyArea,
+    cost: reckon([plan], ({ cost }) => cost),
+    wasteShare: reckon([plan], ({ waste, area }) => (area > 0 ? waste / area : 0)),
+    seamTape: reckon([plan], ({ seamLength }) => tapeFor(seamLength)),
+    streamFabric,
+    basinFabric,
+    skirtFabric,
+    fabricArea,
+    fabricLength: reckon([fabricArea, fabricRollWidth], (area, width) => area / width),
+    fabricWeight: reckon([fabricArea, job.fabricMass], (area, mass) => area * mass),
+    weight,
+    heaviestPiece,
+    carriers: reckon([heaviestPiece, job.handLimit], (heaviest, limit) => wholeUp(heaviest / limit)),
+  };
+}
+
+function streamCut(job: Job, { drops, treads }: Water): Reckoned<SheetCut> {
+  const steps = (values: readonly (number | undefined)[]): Reckoned<number[]> => {
+    const given = values.filter(isKnown);
+    return given.length === 0 ? undefined : given.filter((value) => value > 0);
+  };
+  const needs = [steps(drops), steps(treads), job.bedWidth, job.bankHeight, job.bankReach] as const;
+  return reckon(needs, (heights, lengths, width, bankHeight, reach) =>
+    fallCut({
+      drops: heights,
+      treads: lengths,
+      bedWidth: width + 2 * reach,
+      bankHeight,
+      overlap: job.linerOverlap ?? usual.overlap[job.system],
+      slackPerDrop: job.slackPerDrop ?? usual.slack[job.system],
+      roundTo: job.cutRounding ?? usual.rounding[job.system],
+    }),
+  );
+}
+
+function basinCut(job: Job): Reckoned<SheetCut> {
+  const { basinLength, basinWidth, basinWaterDepth } = job;
+  return reckon([basinLength, basinWidth, basinWaterDepth], (length, width, depth) =>
+    linerCut({
+      length,
+      width,
+      depth,
+      overlap: job.linerOverlap ?? usual.overlap[job.system],
+      sideSlope: job.basinSideSlope ?? 0,
+      roundTo: job.cutRounding ?? usual.rounding[job.system],
+    }),
+  );
+}
+
+/** Stream and basin as they are worked out, then what was added; over any of them stands what was typed. */
+function piecesOf(job: Job, cuts: readonly Reckoned<SheetCut>[], weight: Reckoned<number>): LinerPiece[] {
+  const widest = Math.max(0, ...job.rolls.map(({ width = 0 }) => width));
+  return Array.from({ length: MOST_PIECES }, (_, index) => {
+    const typed = job.pieces[index] ?? {};
+    const cut = cuts[index];
+    const side = (key: "length" | "width"): Reckoned<number> =>
+      typed[key] === undefined ? reckon([cut], (size) => size[key]) : (typed[key] ?? undefined);
+    const [length, width] = [side("length"), side("width")];
+    const count = typed.count === undefined ? (isKnown(length) ? 1 : undefined) : (typed.count ?? undefined);
+    const both = reckon([length, width], (a, b) => ({ area: a * b, least: Math.min(a, b), width: b }));
+    const size = known(both);
+    return {
+      name: typed.name ?? undefined,
+      length,
+      width,
+      count,
+      weight: reckon([both, weight], ({ area }, perArea) => area * perArea),
+      fits: size && widest > 0 ? size.least <= widest || (job.linerTurn === "no" && size.width <= widest) : undefined,
+    };
+  });
+}
+
+/** Area of fabric for what is cut beside stream and basin, a tenth more for laps (common practice, no source). */
+function skirts(pieces: readonly LinerPiece[], layers: number): number {
+  const areas = pieces
+    .slice(2)
+    .map(({ length, width, count = 0 }) => (known(length) ?? 0) * (known(width) ?? 0) * count);
+  return 1.1 * layers * total(areas);
+}
+
+function planOf(job: Job, pieces: readonly LinerPiece[]): Reckoned<Plan> {
+  const anyPiece = mostOf(pieces.map(({ length }) => length));
+  const anyRoll = mostOf(job.rolls.map(({ width }) => width));
+  return reckon([anyPiece, anyRoll], () => planned(requestOf(job, pieces)));
+}
+
+function requestOf(job: Job, pieces: readonly LinerPiece[]): PlanRequest {
+  const rows = pieces.map(({ name, length, width, count }) => ({
+    name,
+    length: known(length),
+    width: known(width),
+    count,
+  }));
+  return {
+    pieces: filledRows(rows).flatMap(({ name, length, width, count = 1, row }) =>
+      Array.from({ length: count }, () => ({
+        name: name ?? `Piece ${row}`,
+        length: needed(length, "pieces", row, "length"),
+        width: needed(width, "pieces", row, "width"),
+      })),
+    ),
+    rolls: filledRows(job.rolls).map(({ width, price = 0, per = "length", longest = Infinity, row }) => ({
+      width: needed(width, "rolls", row, "width"),
+      price: per === "roll" ? price : price / toInside(per, 1, job.system),
+      per,
+      longest,
+      row,
+    })),
+    turn: job.linerTurn !== "no",
+    ...(job.seamLap === undefined ? {} : { seamLap: job.seamLap }),
+  };
+}
+
+/** The plan made last: while pieces and rolls stay, so does the plan, and it takes most of the time of a job. */
+let last: { readonly key: string; readonly plan: Plan } | undefined;
+
+function planned(request: PlanRequest): Plan {
+  const key = JSON.stringify(request, (_, value: unknown) => (value === Infinity ? "no limit" : value));
+  if (last?.key !== key) last = { key, plan: cutPlan(request) };
+  return last.plan;
+}
+
+/** How many pieces need a seam. */
+export function seamedPieces({ pieces }: Liner): number {
+  return pieces.filter(({ fits }) => fits === false).length;
+}
+
+/** The weight of all pieces together; for what is carried and hauled. */
+export function piecesWeight({ pieces }: Liner): Reckoned<number> {
+  return sumOf(pieces.map(({ weight, count = 1 }) => reckon([weight], (each) => each * count)));
+}

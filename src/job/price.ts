@@ -1,0 +1,172 @@
+import { COST_KINDS, TAX_BASES, type CostKind } from "../calc/money/costKinds";
+import { costOdds, type CostOdds } from "../calc/money/costOdds";
+import { fromCents, roundCents, toCents } from "../calc/money/cents";
+import { splitIntoStages } from "../calc/money/stages";
+import type { Job } from "./facts";
+import type { Labor } from "./labor";
+import { attempt, known, reckon, type Reckoned } from "./reckoned";
+import { total } from "./rows";
+import { costOf, costOfKind, type Takeoff } from "./takeoff";
+
+/** The ways to build that stand side by side. */
+export const OPTIONS = ["A", "B", "C"] as const;
+export type Option = (typeof OPTIONS)[number];
+
+/** From cost to price, for one way to build. Money. */
+export interface OptionPrice {
+  /** Cost of each kind, then overhead, then contingency. */
+  readonly costs: readonly number[];
+  /** The same with their markups. */
+  readonly prices: readonly number[];
+  readonly totalCost: number;
+  /** Direct cost and contingency: what the job itself costs. */
+  readonly jobCost: number;
+  readonly beforeTax: number;
+  readonly tax: number;
+  readonly withTax: number;
+  readonly grossMargin: Reckoned<number>;
+  readonly netMargin: Reckoned<number>;
+  readonly crewDays: Reckoned<number>;
+  readonly dayProfit: Reckoned<number>;
+  readonly smallestMarkup: Reckoned<number>;
+  readonly leastPrice: Reckoned<number>;
+}
+
+export interface Price {
+  /** Undefined for an option that has no name. */
+  readonly options: Readonly<Record<Option, OptionPrice | undefined>>;
+  /** The option that is quoted. */
+  readonly quoted: OptionPrice | undefined;
+  /** Markup on cost that equals the wanted margin. */
+  readonly markupWanted: Reckoned<number>;
+  readonly odds: Reckoned<CostOdds>;
+  readonly priceAtConfidence: Reckoned<number>;
+  /** Amount of each payment stage. */
+  readonly stages: Reckoned<readonly number[]>;
+}
+
+export function reckonPrice(job: Job, takeoff: Takeoff, labor: Labor): Price {
+  const options = {
+    A: optionPrice(job, takeoff, labor, "A"),
+    B: optionPrice(job, takeoff, labor, "B"),
+    C: optionPrice(job, takeoff, labor, "C"),
+  };
+  const quoted = job.chosenOption === undefined ? undefined : options[job.chosenOption];
+  const odds = reckon([quoted, job.confidence], ({ costs }, confidence) => costOdds(uncertain(job, costs), confidence));
+  const anyShare = job.stages.some(({ share }) => share !== undefined);
+  return {
+    options,
+    quoted,
+    markupWanted: reckon([job.wantedMargin], (margin) => margin / (1 - margin)),
+    odds,
+    priceAtConfidence: reckon([odds, job.wantedMargin], ({ atConfidence }, margin) =>
+      centsUp(roundCents(atConfidence) / (1 - margin)),
+    ),
+    stages: anyShare
+      ? reckon([quoted], ({ withTax }) => splitIntoStages(toCents(withTax), stageShares(job)).map(fromCents))
+      : undefined,
+  };
+}
+
+/** Rows of payment stages the workbook has room for. */
+const STAGES = 6;
+
+function stageShares({ stages }: Job): number[] {
+  return Array.from({ length: STAGES }, (_, index) => stages[index]?.share ?? 0);
+}
+
+/** Low, likely and high of each kind of cost. */
+function uncertain({ odds }: Job, costs: readonly number[]): { low: number; likely: number; high: number }[] {
+  const items = COST_KINDS.map((_, index) => {
+    const likely = costs[index] ?? 0;
+    const { below = 0, above = 0 } = odds[index] ?? {};
+    return {
+      low: roundCents(likely * (1 - Math.min(1, below))),
+      likely,
+      high: roundCents(likely * (1 + above)),
+    };
+  });
+  return items.filter(({ low, likely, high }) => low !== 0 || likely !== 0 || high !== 0);
+}
+
+/** What an option changes of one kind of cost. */
+function changeOf({ optionChanges }: Job, option: Option, kind: CostKind): number {
+  if (option === "A") return 0;
+  return total(optionChanges.map((change) => (change.kind === kind ? (change[option] ?? 0) : 0)));
+}
+
+function optionPrice(job: Job, takeoff: Takeoff, labor: Labor, option: Option): OptionPrice | undefined {
+  const index = OPTIONS.indexOf(option);
+  if (index > 0 && job.options[index]?.name === undefined) return undefined;
+  const hours: Readonly<Partial<Record<CostKind, number | undefined>>> = {
+    labour: known(labor.laborCost),
+    machine: known(labor.machineCost),
+  };
+  const direct = COST_KINDS.map((kind) =>
+    roundCents((known(costOfKind(takeoff, kind)) ?? 0) + (hours[kind] ?? 0) + changeOf(job, option, kind)),
+  );
+  const share = crewShare(job, labor, option);
+  const directCost = total(direct);
+  const overhead =
+    job.overheadBy === "crew hours"
+      ? roundCents((job.overheadPerHour ?? 0) * labor.hours * share)
+      : roundCents((job.overheadShare ?? 0) * directCost);
+  const contingency = roundCents((job.contingencyShare ?? 0) * directCost);
+  const costs = [...direct, overhead, contingency];
+  const prices = costs.map((cost, row) => roundCents(cost * (1 + (job.markups[row]?.markup ?? 0))));
+  // A job that comes to nothing has no price.
+  if (total(prices) === 0) return undefined;
+  const totalCost = roundCents(total(costs));
+  const jobCost = roundCents(directCost + contingency);
+  const beforeTax = raised(roundCents(total(prices)), job.roundTo ?? 0);
+  const tax = roundCents((job.taxRate ?? 0) * taxBase(job, takeoff, option, prices, beforeTax));
+  const crewDays = reckon([labor.workingDays], (days) => days * share);
+  const margin = job.wantedMargin ?? 0;
+  return {
+    costs,
+    prices,
+    totalCost,
+    jobCost,
+    beforeTax,
+    tax,
+    withTax: roundCents(beforeTax + tax),
+    grossMargin: reckon([beforeTax], (price) => (price - jobCost) / price),
+    netMargin: reckon([beforeTax], (price) => (price - totalCost) / price),
+    crewDays,
+    dayProfit: reckon([crewDays], (days) => (days > 0 ? roundCents((beforeTax - totalCost) / days) : undefined)),
+    smallestMarkup: attempt(() => tenthsOfPercentUp(Math.max(0, jobCost / ((1 - margin) * totalCost) - 1))),
+    leastPrice: attempt(() => centsUp(jobCost / (1 - margin))),
+  };
+}
+
+/** The crew's hours in an option over those of the takeoff: an hour costs the same in every option. */
+function crewShare(job: Job, labor: Labor, option: Option): number {
+  const cost = known(labor.laborCost) ?? 0;
+  return cost > 0 ? Math.max(0, 1 + changeOf(job, option, "labour") / cost) : 1;
+}
+
+function taxBase(job: Job, takeoff: Takeoff, option: Option, prices: readonly number[], beforeTax: number): number {
+  const [nothing, lines, materials] = TAX_BASES;
+  if (job.taxBase === nothing) return 0;
+  if (job.taxBase === lines) {
+    const taxable = takeoff.lines.filter((line) => line.taxable?.toLowerCase() === "yes");
+    return costOf(taxable) + changeOf(job, option, "material");
+  }
+  return job.taxBase === materials ? (prices[0] ?? 0) : beforeTax;
+}
+
+/** A price raised to a whole multiple of a step; a step of 0 leaves it. */
+function raised(price: number, step: number): number {
+  if (!(step > 0)) return price;
+  return roundCents(Math.ceil(Number((price / step).toPrecision(12))) * step);
+}
+
+/** Up to the cent, but for a millionth. */
+function centsUp(amount: number): number {
+  return Math.ceil(Number((Math.round(amount * 1e6) / 1e4).toPrecision(15))) / 100;
+}
+
+/** Up to a tenth of a percent, but for a billionth. */
+function tenthsOfPercentUp(share: number): number {
+  return Math.ceil(Number((Math.round(share * 1e9) / 1e6).toPrecision(15))) / 1000;
+}

@@ -1,0 +1,200 @@
+import { findPipe } from "../calc/pipe/bore";
+import { findFitting, fittingK } from "../calc/pipe/fittings";
+import { makeSystem, routeParts, type RoutePipe, type System } from "../calc/pipe/route";
+import { fromCents, toCents } from "../calc/money/cents";
+import { missing } from "../calc/problem";
+import { lastFlow, makeCurve, pumpHead, type CurvePoint, type PumpCurve } from "../calc/pump/curve";
+import { dutyPoint, type DutyPoint } from "../calc/pump/duty";
+import { runCostCents } from "../calc/pump/power";
+import { fastestSpeed, rankPumps, type RankedPump } from "../calc/pump/rank";
+import { USUAL_PIPE } from "../calc/tables/pipes";
+import type { Basin } from "./basin";
+import type { Job, JobRow } from "./facts";
+import { attempt, isKnown, reckon, type Reckoned } from "./reckoned";
+import { filledRows, mostOf, needed, total } from "./rows";
+import type { Water } from "./water";
+
+/** The route, the head it takes, and what the chosen pump does on it. SI. */
+export interface Pump {
+  /** From the running level up to the water over the top lip. */
+  readonly lift: Reckoned<number>;
+  readonly pipeLength: Reckoned<number>;
+  readonly route: Reckoned<readonly RoutePipe[]>;
+  /** Total dynamic head at the design flow. */
+  readonly designHead: Reckoned<number>;
+  readonly pipeSpeed: Reckoned<number>;
+  /** The chosen pump's row of the pumps on offer. */
+  readonly chosen: Reckoned<JobRow<"pumps">>;
+  readonly curve: Reckoned<PumpCurve>;
+  readonly price: Reckoned<number>;
+  /** Power of all pumps, W. */
+  readonly watts: Reckoned<number>;
+  /** Head of the pumps at the wanted flow; 0 past the end of their curve. */
+  readonly headAtWanted: Reckoned<number>;
+  readonly duty: Reckoned<DutyPoint>;
+  readonly deliveredFlow: Reckoned<number>;
+  readonly dutyHead: Reckoned<number>;
+  readonly dutySpeed: Reckoned<number>;
+  readonly yearlyEnergyCost: Reckoned<number>;
+  readonly ownCost: Reckoned<number>;
+  readonly ranking: Reckoned<readonly RankedPump[]>;
+}
+
+export function reckonPump(job: Job, water: Water, basin: Basin): Pump {
+  const { designFlow } = water;
+  const lift = reckon(
+    [water.topLipLevel, water.sheetMost, basin.runningLevel],
+    (top, sheet, running) => top + sheet - running,
+  );
+  const system = systemOf(job, designFlow, lift);
+  const heads = reckon([system, designFlow], (works, flow) => ({
+    total: works.headAt(flow),
+    speed: Math.max(...routeParts(works, flow).map(({ speed = 0 }) => speed)),
+  }));
+  const chosen = chosenOf(job);
+  const curve = reckon([chosen], curveOf);
+  const duty = reckon([system, chosen], (works, offer) =>
+    dutyPoint(curveOf(offer), works, job.pumpCount ?? 1, job.pumpSpeed ?? 1),
+  );
+  const watts = reckon([chosen, job.pumpCount, job.pumpSpeed], ({ watts: each }, count, speed) =>
+    each === undefined ? undefined : each * count * speed ** 3,
+  );
+  const energy = reckon([watts, job.runHours, job.runDays, job.tariff], (drawn, hoursPerDay, daysPerYear, tariff) =>
+    fromCents(runCostCents(drawn, { hoursPerDay, daysPerYear, tariff })),
+  );
+  const price = reckon([chosen], (offer) => offer.price);
+  return {
+    lift,
+    pipeLength: pipeLength(job),
+    route: reckon([system], ({ pipes }) => pipes),
+    designHead: reckon([heads], (head) => head.total),
+    pipeSpeed: reckon([heads], ({ speed }) => speed),
+    chosen,
+    curve,
+    price,
+    watts,
+    headAtWanted: reckon([chosen, job.pumpCount, job.pumpSpeed, designFlow], headAt),
+    duty,
+    deliveredFlow: reckon([duty], ({ flow }) => flow),
+    dutyHead: reckon([duty], ({ head }) => head),
+    dutySpeed: reckon([duty, system], ({ flow }, works) => fastestSpeed(works, flow)),
+    yearlyEnergyCost: energy,
+    ownCost: reckon([price, job.ownYears, energy, job.pumpCount], (each, years, yearly, count) =>
+      fromCents(toCents(each * count + years * yearly)),
+    ),
+    ranking: rankingOf(job, system, designFlow),
+  };
+}
+
+function pipeLength({ route }: Job): Reckoned<number> {
+  const lengths = route.flatMap(({ length }) => (length === undefined ? [] : [length]));
+  return lengths.length === 0 ? undefined : total(lengths);
+}
+
+/** What the pump works against, once there is a pipe with a size and a length. */
+function systemOf(job: Job, designFlow: Reckoned<number>, lift: Reckoned<number>): Reckoned<System> {
+  const hasPipe = mostOf(job.route.map(({ size }) => size)) !== undefined && isKnown(pipeLength(job));
+  if (!hasPipe) return undefined;
+  return reckon([designFlow, lift], (_, height) =>
+    makeSystem(height, pipesOf(job), { method: job.frictionMethod ?? "Hazen-Williams" }),
+  );
+}
+
+function pipesOf(job: Job): RoutePipe[] {
+  const rows = job.route.map((row) => ({ size: row.size, length: row.length, type: row.type, k: sumOfK(row) }));
+  return filledRows(rows).map(({ size, length, type, k = 0, row }) => ({
+    pipe: findPipe({ size: needed(size, "route", row, "size"), isBore: false }, type ?? USUAL_PIPE[job.system]),
+    length: needed(length, "route", row, "length"),
+    k,
+  }));
+}
+
+/** The fittings that are counted, by the name that gives their K. */
+const COUNTED = [
+  ["elbows", "90 elbow"],
+  ["sweeps", "90 sweep"],
+  ["halfElbows", "45 elbow"],
+  ["teesThrough", "tee, straight through"],
+  ["teesBranch", "tee, through branch"],
+  ["ballValves", "ball valve"],
+  ["checkValves", "swing check valve"],
+  ["unions", "union or coupling"],
+  ["intakes", "pipe entrance"],
+] as const;
+
+/** Bore that the K of a fitting is taken at, m: from 1 1/2 to 4 in they change by 0.01. */
+const USUAL_BORE = 0.0525;
+
+const KS = new Map(COUNTED.map(([key, name]) => [key, Number(fittingK(findFitting(name), USUAL_BORE).toFixed(2))]));
+
+/** K of the fittings on a pipe: what was typed, or the count of each times its own; none without a size. */
+function sumOfK(pipe: JobRow<"route">): number | undefined {
+  if (pipe.sumOfK !== undefined) return pipe.sumOfK ?? undefined;
+  if (pipe.size === undefined) return undefined;
+  return total(COUNTED.map(([key]) => (pipe[key] ?? 0) * (KS.get(key) ?? 0))) + (pipe.otherK ?? 0);
+}
+
+function chosenOf({ chosenPump, pumps }: Job): Reckoned<JobRow<"pumps">> {
+  if (chosenPump === undefined) return undefined;
+  return attempt(() => {
+    const found = pumps.find(({ name }) => name?.toLowerCase() === chosenPump.toLowerCase());
+    if (!found) throw missing(`"${chosenPump}" is not among the pumps on offer`);
+    return found;
+  });
+}
+
+/** The points of a pump's curve behind its shut-off head. */
+function pointsOf(pump: JobRow<"pumps">): { flow?: number | undefined; head?: number | undefined }[] {
+  return [
+    { flow: pump.flow1, head: pump.head1 },
+    { flow: pump.flow2, head: pump.head2 },
+    { flow: pump.flow3, head: pump.head3 },
+    { flow: pump.flow4, head: pump.head4 },
+    { flow: pump.flow5, head: pump.head5 },
+  ];
+}
+
+function curveOf(pump: JobRow<"pumps">): PumpCurve {
+  return makeCurve(curvePoints(pump));
+}
+
+function curvePoints(pump: JobRow<"pumps">): CurvePoint[] {
+  const points = filledRows(pointsOf(pump)).map(({ flow, head, row }) => ({
+    flow: needed(flow, "curve", row, "flow"),
+    head: needed(head, "curve", row, "head"),
+  }));
+  return [{ flow: 0, head: needed(pump.shutOffHead, "curve", 1, "shut-off head") }, ...points];
+}
+
+function headAt(pump: JobRow<"pumps">, count: number, speed: number, flow: number): number {
+  const head = attempt(() => {
+    const curve = curveOf(pump);
+    const each = flow / count;
+    // A flow typed as the last point must not fall off its end for the last binary digit.
+    const end = lastFlow(curve, speed);
+    return each > end * (1 + 1e-9) ? 0 : pumpHead(curve, Math.min(each, end), speed);
+  });
+  return isKnown(head) ? head : 0;
+}
+
+/** Running hours and prices that a blank stands for. Common practice, no source. */
+const USUAL_RUNNING = { hoursPerDay: 24, daysPerYear: 365, tariff: { US: 0.17, SI: 0.3 }, years: 10 } as const;
+
+function rankingOf(job: Job, system: Reckoned<System>, designFlow: Reckoned<number>): Pump["ranking"] {
+  const hasPump = job.pumps.some(({ shutOffHead }) => shutOffHead !== undefined);
+  if (!hasPump) return undefined;
+  return reckon([system, designFlow], (works, flow) => {
+    const offers = filledRows(job.pumps).map((pump) => ({
+      name: needed(pump.name, "pumps", pump.row, "name"),
+      price: needed(pump.price, "pumps", pump.row, "price"),
+      watts: needed(pump.watts, "pumps", pump.row, "power"),
+      points: curvePoints(pump),
+    }));
+    const running = {
+      hoursPerDay: job.runHours ?? USUAL_RUNNING.hoursPerDay,
+      daysPerYear: job.runDays ?? USUAL_RUNNING.daysPerYear,
+      tariff: job.tariff ?? USUAL_RUNNING.tariff[job.system],
+    };
+    return rankPumps(offers, flow, works, running, job.ownYears ?? USUAL_RUNNING.years);
+  });
+}

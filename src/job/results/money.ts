@@ -1,0 +1,84 @@
+import { OPTIONS } from "../price";
+import { isKnown, known } from "../reckoned";
+import type { TakeoffLine } from "../takeoff";
+import { column, one, type Result, type ResultValue } from "./result";
+
+const labor: readonly Result[] = [
+  one("CrewSize", "count", ({ labor }) => labor.crewSize),
+  one("CrewHourRate", "money", ({ labor }) => labor.crewHourRate),
+  one("MachineHourRate", "money", ({ labor }) => labor.machineHourRate),
+  one("LabourRate", "money", ({ labor }) => labor.laborRate),
+  one("MachineRate", "money", ({ labor }) => labor.machineRate),
+  column("LabourTable", "number", 2, ({ labor }) => labor.tasks.map(({ quantity }) => quantity)),
+  column("LabourTable", "hours", 6, ({ labor }) => labor.tasks.map(({ hours }) => hours)),
+  column("LabourTable", "hours", 7, ({ labor }) => labor.tasks.map(({ machineHours }) => machineHours)),
+  column("LabourTable", "money", 8, ({ labor }) => labor.tasks.map((task) => task.labor)),
+  column("LabourTable", "money", 9, ({ labor }) => labor.tasks.map(({ machines }) => machines)),
+  one("LabourHours", "hours", ({ labor }) => labor.hours),
+  one("MachineHours", "hours", ({ labor }) => labor.machineHours),
+  one("WorkingDays", "number", ({ labor }) => labor.workingDays),
+  one("LabourCost", "money", ({ labor }) => labor.laborCost),
+  one("MachineCost", "money", ({ labor }) => labor.machineCost),
+];
+
+/** The columns of Takeoff begin with the lines of the design; other rows stand between them and the user's own. */
+const designLines = (name: string, kind: "number" | "money", value: (line: TakeoffLine) => ResultValue): Result => ({
+  ...column(name, kind, 1, ({ takeoff }) => takeoff.designLines.map(value)),
+  partly: true,
+});
+
+const takeoff: readonly Result[] = [
+  designLines("TakeoffOrders", "number", ({ order }) => known(order)),
+  designLines("TakeoffPrices", "money", ({ price }) => price),
+  designLines("TakeoffCosts", "money", ({ cost }) => known(cost)),
+  designLines("TakeoffLooks", "number", ({ look }) => look || undefined),
+  column("OwnLines", "number", 8, ({ takeoff }) => takeoff.ownLines.map(({ order }) => known(order))),
+  column("OwnLines", "money", 9, ({ takeoff }) => takeoff.ownLines.map(({ price }) => price)),
+  column("OwnLines", "money", 10, ({ takeoff }) => takeoff.ownLines.map(({ cost }) => known(cost))),
+  one("TakeoffTotal", "money", ({ takeoff }) => takeoff.total),
+];
+
+const price: readonly Result[] = [
+  one("MaterialCost", "money", ({ price }) => price.quoted?.costs[0]),
+  one("TotalCost", "money", ({ price }) => price.quoted?.totalCost),
+  one("PriceBeforeTax", "money", ({ price }) => price.quoted?.beforeTax),
+  one("TaxAmount", "money", ({ price }) => price.quoted?.tax),
+  one("PriceTotal", "money", ({ price }) => price.quoted?.withTax),
+  one("GrossMargin", "share", ({ price }) => price.quoted?.grossMargin),
+  one("CrewDayProfit", "money", ({ price }) => price.quoted?.dayProfit),
+  one("MarkupWanted", "share", ({ price }) => price.markupWanted),
+  ...OPTIONS.map((option) => column(`Costs${option}`, "money", 1, ({ price }) => price.options[option]?.costs ?? [])),
+  column("CostOdds", "money", 2, ({ price }) =>
+    isKnown(price.odds)
+      ? (({ low, likely, mean, spread, atConfidence }) => [
+          low,
+          likely,
+          mean,
+          spread,
+          atConfidence,
+          Math.max(0, atConfidence - likely),
+        ])(price.odds)
+      : [],
+  ),
+  one("PriceAtConfidence", "money", ({ price }) => price.priceAtConfidence),
+  column("StageAmounts", "money", 1, ({ price }) => known(price.stages) ?? []),
+  ...(
+    [
+      ["OptionPrices", "money", "beforeTax"],
+      ["OptionTaxes", "money", "tax"],
+      ["OptionTotals", "money", "withTax"],
+      ["OptionMargins", "share", "grossMargin"],
+      ["OptionDays", "number", "crewDays"],
+      ["OptionDayProfits", "money", "dayProfit"],
+      ["SmallestMarkups", "share", "smallestMarkup"],
+    ] as const
+  ).map(([name, kind, key]): Result => ({
+    name,
+    kind,
+    // The options stand in every second column.
+    values: ({ price }) => OPTIONS.flatMap((option) => [price.options[option]?.[key], undefined]).slice(0, -1),
+  })),
+];
+
+/** Hours, quantities to buy, and what it all costs. */
+export const moneyResults = { labor, takeoff, price } as const;

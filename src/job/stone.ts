@@ -1,0 +1,187 @@
+import { boulderFaceWeight, boulderWeight, USUAL_SOLID_SHARE } from "../calc/stone/boulder";
+import { gravelWeight, stoneWeight } from "../calc/stone/bulk";
+import { readDensity, type DensityKind } from "../calc/stone/density";
+import { boulderMix, type MixPart } from "../calc/stone/mix";
+import type { Basin } from "./basin";
+import type { Job } from "./facts";
+import { isKnown, known, reckon, type Reckoned } from "./reckoned";
+import { filledRows, needed, total, wholeUp } from "./rows";
+import { MOST_DROPS, type Water } from "./water";
+
+/** A stone face; m, m², kg. */
+export interface Face {
+  readonly length: number | undefined;
+  readonly height: number | undefined;
+  readonly area: number | undefined;
+  /** Its share of the boulders. */
+  readonly weight: Reckoned<number>;
+}
+
+/** Stone by weight, and how it comes. SI: kg, m, m³. */
+export interface Stone {
+  readonly dropFaces: readonly Face[];
+  readonly bankFaces: readonly Face[];
+  readonly dropStone: Reckoned<number>;
+  readonly bankStone: Reckoned<number>;
+  readonly boulders: Reckoned<number>;
+  readonly lipStoneWeight: Reckoned<number>;
+  readonly lipStoneCount: Reckoned<number>;
+  readonly lipStones: Reckoned<number>;
+  readonly sizes: Reckoned<readonly MixPart[]>;
+  readonly bedArea: Reckoned<number>;
+  readonly bedGravel: Reckoned<number>;
+  readonly coverGravel: Reckoned<number>;
+  readonly gravel: Reckoned<number>;
+  readonly basinStone: Reckoned<number>;
+  readonly orders: readonly StoneOrder[];
+  readonly truckloads: Reckoned<number>;
+}
+
+/** One stone as it can be ordered. */
+export interface StoneOrder {
+  readonly weight: Reckoned<number>;
+  /** Loose volume, for what is bought by volume. */
+  readonly volume: Reckoned<number>;
+  readonly bags: Reckoned<number>;
+  readonly pallets: Reckoned<number>;
+  readonly loads: Reckoned<number>;
+}
+
+export function reckonStone(job: Job, water: Water, basin: Basin): Stone {
+  const { dropReach, bankReach, stoneWaste: waste = 0 } = job;
+  const rock = (): number => densityOf(job, "rock", job.rockFigure ?? job.rock ?? "fieldstone");
+  const loose = (name: string | undefined): number => densityOf(job, "stone", name ?? "washed gravel");
+  const face = (length: number, height: number, reach: number): number =>
+    boulderFaceWeight(length, height, reach, rock(), job.solidShare ?? USUAL_SOLID_SHARE, waste);
+
+  const drops = dropFaces(job, water);
+  const dropStone = reckon([anyOf(drops.map(({ area }) => area)), dropReach, job.solidShare], (areas, reach) => {
+    const fallen = total(drops.map(({ height = 0 }) => height));
+    return face(quotient(total(areas), fallen), fallen, reach);
+  });
+  const banks = bankFaces(job);
+  const bankStone = reckon([anyOf(banks.map(({ area }) => area)), bankReach, job.solidShare], (areas, reach) => {
+    const along = total(banks.map(({ length = 0 }) => length));
+    return face(along, quotient(total(areas), along), reach);
+  });
+  const boulders = reckon([dropStone, bankStone], (a, b) => a + b);
+
+  const bedArea = reckon([job.bedWidth, job.run], (width, run) => width * run);
+  const gravelUsed = job.gravelFigure ?? job.gravel;
+  const layer = (area: Reckoned<number>, depth: number | undefined): Reckoned<number> =>
+    reckon([area, depth], (covered, deep) => gravelWeight(covered, deep, loose(gravelUsed), waste));
+  const bedGravel = layer(bedArea, job.bedGravelDepth);
+  const coverGravel = layer(basin.footprint, job.coverDepth);
+  const gravel = reckon([bedGravel, coverGravel], (a, b) => a + b);
+  const basinStone = reckon([basin.stoneVolume], (volume) => stoneWeight(volume, loose(job.basinStone), waste));
+
+  const lipStoneWeight = reckon([job.lipStoneLength, job.lipStoneWidth, job.lipStoneHeight], (length, width, height) =>
+    boulderWeight(length, width, height, rock(), job.lipStoneShape ?? "rounded"),
+  );
+  const lipStoneCount = reckon([anyOf(water.drops), job.lipStonesPerDrop], (given, each) => each * given.length);
+  const lipStones = reckon([lipStoneCount, lipStoneWeight], (count, each) => count * each);
+
+  const gravelVolume = reckon(
+    [bedArea, job.bedGravelDepth, basin.footprint, job.coverDepth],
+    (bed, bedDepth, cover, coverDepth) => (bed * bedDepth + cover * coverDepth) * (1 + waste),
+  );
+  const orders = [
+    orderOf(job, gravel, gravelVolume),
+    orderOf(
+      job,
+      basinStone,
+      reckon([basin.stoneVolume], (volume) => volume * (1 + waste)),
+    ),
+    orderOf(job, boulders),
+    orderOf(job, lipStones),
+  ];
+  return {
+    dropFaces: shared(drops, dropStone),
+    bankFaces: shared(banks, bankStone),
+    dropStone,
+    bankStone,
+    boulders,
+    lipStoneWeight,
+    lipStoneCount,
+    lipStones,
+    sizes: sizesOf(job, boulders, rock),
+    bedArea,
+    bedGravel,
+    coverGravel,
+    gravel,
+    basinStone,
+    orders,
+    truckloads: reckon(
+      [gravel, basinStone, boulders, lipStones, job.truckPayload],
+      (small, filling, big, lips, truck) =>
+        wholeUp(small / truck) + wholeUp(filling / truck) + wholeUp((big + lips) / truck),
+    ),
+  };
+}
+
+function densityOf({ system }: Job, kind: DensityKind, written: string): number {
+  return readDensity(kind, written, system, kind);
+}
+
+function quotient(a: number, b: number): number {
+  return b === 0 ? NaN : a / b;
+}
+
+/** The numbers among values, where there is one. */
+function anyOf(values: readonly (number | undefined)[]): number[] | undefined {
+  const given = values.filter(isKnown);
+  return given.length === 0 ? undefined : given;
+}
+
+type BareFace = Omit<Face, "weight">;
+
+function dropFaces(job: Job, { drops }: Water): BareFace[] {
+  return Array.from({ length: MOST_DROPS }, (_, index) => {
+    const height = drops[index];
+    const typed = job.dropFaces[index]?.width;
+    const length =
+      typed === undefined ? (height === undefined ? undefined : (job.bedWidth ?? 0)) : (typed ?? undefined);
+    return { length, height, area: height === undefined ? undefined : height * (length ?? 0) };
+  });
+}
+
+function bankFaces({ run, fall, bankHeight, bankFaces: typed }: Job): BareFace[] {
+  return [0, 1].map((index) => {
+    const { length: ownLength, height: ownHeight } = typed[index] ?? {};
+    const along = run === undefined || fall === undefined ? undefined : run + fall;
+    const length = ownLength === undefined ? along : (ownLength ?? undefined);
+    const height = ownHeight === undefined ? bankHeight : (ownHeight ?? undefined);
+    return { length, height, area: length === undefined || height === undefined ? undefined : length * height };
+  });
+}
+
+/** Hands the weight of all faces out by their areas. */
+function shared(faces: readonly BareFace[], weight: Reckoned<number>): Face[] {
+  const whole = total(faces.map(({ area = 0 }) => area));
+  return faces.map((face) => ({ ...face, weight: reckon([weight, face.area], (all, area) => (all * area) / whole) }));
+}
+
+function sizesOf(job: Job, boulders: Reckoned<number>, rock: () => number): Stone["sizes"] {
+  if (!job.boulderSizes.some(({ size }) => size !== undefined)) return undefined;
+  return reckon([boulders], (weight) => {
+    const mix = filledRows(job.boulderSizes).map(({ size, share, row }) => ({
+      size: needed(size, "sizes", row, "size"),
+      share: needed(share, "sizes", row, "share"),
+    }));
+    return boulderMix(weight, mix, rock(), job.handLimit ?? USUAL_HAND_LIMIT[job.system]);
+  });
+}
+
+/** What a blank hand limit stands for, kg: 50 lb or 23 kg. */
+const USUAL_HAND_LIMIT = { US: 50 * 0.45359237, SI: 23 } as const;
+
+function orderOf(job: Job, weight: Reckoned<number>, volume?: Reckoned<number>): StoneOrder {
+  const by = (one: number | undefined): Reckoned<number> => reckon([weight, one], (all, each) => wholeUp(all / each));
+  return {
+    weight,
+    volume: isKnown(known(weight)) ? volume : undefined,
+    bags: volume === undefined ? undefined : by(job.bagWeight),
+    pallets: by(job.palletLoad),
+    loads: reckon([weight, job.truckPayload], (all, truck) => all / truck),
+  };
+}

@@ -1,0 +1,158 @@
+import { COST_KINDS, type CostKind } from "../../calc/money/costKinds";
+import { roundCents } from "../../calc/money/cents";
+import { orderQuantity } from "../../calc/money/orderQuantity";
+import type { Job, JobRow } from "../facts";
+import { attempt, isKnown, known, reckon, type Reckoned } from "../reckoned";
+import { total } from "../rows";
+import type { Need } from "./lines";
+
+/** A line of the takeoff: what is needed, what is bought, and what it costs. */
+export interface TakeoffLine {
+  readonly code: string | undefined;
+  readonly unit: string | undefined;
+  readonly need: Reckoned<number>;
+  /** Need with waste, at least the minimum, in whole packs. */
+  readonly order: Reckoned<number>;
+  /** Of one unit. */
+  readonly price: number | undefined;
+  readonly cost: Reckoned<number>;
+  readonly kind: string | undefined;
+  readonly supplier: string | undefined;
+  readonly taxable: string | undefined;
+  /** What was ordered of it already. */
+  readonly ordered: number;
+  /** What is to be looked at; "" where nothing is. */
+  readonly look: "" | "no cost" | "no cost kind" | "ordered short";
+}
+
+export interface Takeoff {
+  readonly designLines: readonly TakeoffLine[];
+  readonly ownLines: readonly TakeoffLine[];
+  /** Both. */
+  readonly lines: readonly TakeoffLine[];
+  readonly total: number;
+}
+
+/** How a line is bought. */
+type Terms = Pick<TakeoffLine, "price" | "kind" | "supplier" | "taxable" | "unit"> & {
+  readonly waste: number;
+  readonly minimum: number;
+  readonly pack: number;
+};
+
+/** How many digits below the unit of money the price of one unit keeps. */
+const PRICE_DIGITS = 1e4;
+
+export function reckonTakeoff(job: Job, needs: readonly Need[]): Takeoff {
+  const prices = pricesByCode(job);
+  const designLines = needs.map((need) => designLine(job, need, prices));
+  const ownLines = job.ownLines.map((line) => ownLine(job, line, prices, needs));
+  const lines = [...designLines, ...ownLines];
+  return { designLines, ownLines, lines, total: costOf(lines) };
+}
+
+/** What some lines cost. */
+export function costOf(lines: readonly TakeoffLine[]): number {
+  return roundCents(total(lines.map(({ cost }) => known(cost) ?? 0)));
+}
+
+type Prices = ReadonlyMap<string, JobRow<"prices">>;
+
+/** The first line of the price list under each code; letter case does not matter. */
+function pricesByCode({ prices }: Job): Prices {
+  const byCode = new Map<string, JobRow<"prices">>();
+  for (const line of prices) {
+    const key = line.code?.toLowerCase();
+    if (key !== undefined && !byCode.has(key)) byCode.set(key, line);
+  }
+  return byCode;
+}
+
+function designLine(job: Job, { code, quantity, price }: Need, prices: Prices): TakeoffLine {
+  const listed = prices.get(code.toLowerCase()) ?? {};
+  const cost = listed.cost === undefined ? price : (listed.cost ?? undefined);
+  return lineOf(job, code, quantity, {
+    unit: listed.unit,
+    waste: listed.waste ?? 0,
+    minimum: listed.minimum ?? 0,
+    pack: listed.pack ?? 0,
+    price: cost === undefined ? undefined : Math.round(Number((cost * PRICE_DIGITS).toPrecision(15))) / PRICE_DIGITS,
+    kind: listed.kind,
+    supplier: listed.supplier,
+    taxable: listed.taxable,
+  });
+}
+
+/** A line of the user's own: what is blank in it comes from the price list, under its code. */
+function ownLine(job: Job, line: JobRow<"ownLines">, prices: Prices, needs: readonly Need[]): TakeoffLine {
+  const { code, need } = line;
+  const listed = code === undefined ? {} : (prices.get(code.toLowerCase()) ?? {});
+  const known = code !== undefined || need !== undefined;
+  /** What was typed, else what the list says; where it says nothing, or zero, what stands for it. */
+  const found = <T>(typed: T | null | undefined, inList: T | undefined, otherwise: T | undefined): T | undefined => {
+    if (typed !== undefined) return typed ?? undefined;
+    return known ? inList || otherwise : undefined;
+  };
+  const designPrice = needs.find((one) => one.code.toLowerCase() === code?.toLowerCase())?.price;
+  const cost = listed.cost === undefined ? designPrice : (listed.cost ?? undefined);
+  return lineOf(job, code, need, {
+    unit: found(line.unit, listed.unit, undefined),
+    waste: found(line.waste, listed.waste, 0) ?? 0,
+    minimum: found(line.minimum, listed.minimum, 0) ?? 0,
+    pack: found(line.pack, listed.pack, 1) ?? 0,
+    price: found(line.price, cost, undefined),
+    kind: found<string>(line.kind, listed.kind, "material"),
+    supplier: found(line.supplier, listed.supplier, undefined),
+    taxable: found<string>(line.taxable, listed.taxable, "yes"),
+  });
+}
+
+function lineOf(job: Job, code: string | undefined, quantity: Reckoned<number>, terms: Terms): TakeoffLine {
+  const { waste, minimum, pack, price, kind, supplier, taxable, unit } = terms;
+  const order = reckon([quantity], (need) => orderQuantity(need, waste, pack > 0 ? pack : 1, minimum));
+  const cost = reckon([order, price], (amount, each) => roundCents(amount * each));
+  const ordered = orderedOf(job, code, unit);
+  return {
+    code,
+    unit,
+    need: quantity,
+    order,
+    price,
+    cost,
+    kind,
+    supplier,
+    taxable,
+    ordered,
+    look: lookAt(order, cost, kind, ordered),
+  };
+}
+
+function orderedOf({ orders }: Job, code: string | undefined, unit: string | undefined): number {
+  if (code === undefined) return 0;
+  const same = (a: string | undefined, b: string | undefined): boolean =>
+    (a ?? "").toLowerCase() === (b ?? "").toLowerCase();
+  return total(
+    orders.flatMap(({ item, unit: per, quantity = 0 }) => (same(item, code) && same(per, unit) ? [quantity] : [])),
+  );
+}
+
+function lookAt(
+  order: Reckoned<number>,
+  cost: Reckoned<number>,
+  kind: string | undefined,
+  ordered: number,
+): TakeoffLine["look"] {
+  if (!isKnown(order) || order <= 0) return "";
+  if (!isKnown(cost) || cost === 0) return "no cost";
+  if (!isCostKind(kind)) return "no cost kind";
+  return ordered > 0 && ordered < order ? "ordered short" : "";
+}
+
+function isCostKind(kind: string | undefined): kind is CostKind {
+  return COST_KINDS.some((known) => known === kind?.toLowerCase());
+}
+
+/** What the lines of a cost kind come to. */
+export function costOfKind({ lines }: Takeoff, kind: CostKind): Reckoned<number> {
+  return attempt(() => costOf(lines.filter((line) => line.kind?.toLowerCase() === kind)));
+}

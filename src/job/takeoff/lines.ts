@@ -1,0 +1,80 @@
+import { fromInside, type Measure } from "../../calc/quantity/measures";
+import type { Basin } from "../basin";
+import type { Job } from "../facts";
+import type { Ground } from "../ground";
+import type { Liner } from "../liner";
+import type { Pump } from "../pump";
+import { isKnown, known, reckon, type Reckoned } from "../reckoned";
+import { total } from "../rows";
+import type { Stone } from "../stone";
+import type { Water } from "../water";
+
+/** What a line of the takeoff needs, under the code of the price list, in the unit it is bought in. */
+export interface Need {
+  readonly code: string;
+  readonly quantity: Reckoned<number>;
+  /** What one unit costs, where the design knows it better than the price list. */
+  readonly price?: number;
+}
+
+interface Design {
+  readonly water: Water;
+  readonly pump: Pump;
+  readonly basin: Basin;
+  readonly liner: Liner;
+  readonly stone: Stone;
+  readonly ground: Ground;
+}
+
+/** Fittings that are bought, with the columns of the route they are counted in; intakes are part of the pump. */
+const FITTINGS = [
+  ["FIT-EL90", ["elbows"]],
+  ["FIT-SW90", ["sweeps"]],
+  ["FIT-EL45", ["halfElbows"]],
+  ["FIT-TEE", ["teesThrough", "teesBranch"]],
+  ["FIT-BALL", ["ballValves"]],
+  ["FIT-CHECK", ["checkValves"]],
+  ["FIT-UNION", ["unions"]],
+] as const;
+
+const ROUTE_ROWS = [0, 1, 2, 3] as const;
+
+/** Everything the design asks for, in the order of the price list. */
+export function needsOf(job: Job, { water, pump, basin, liner, stone, ground }: Design): Need[] {
+  const shown = (measure: Measure, inside: Reckoned<number>): Reckoned<number> =>
+    reckon([inside], (value) => Math.max(0, fromInside(measure, value, job.system)));
+  const need = (code: string, quantity: Reckoned<number>): Need => ({ code, quantity });
+  return [
+    need(
+      "SPILLBOX",
+      reckon([job.spillBoxes, water.designFlow], (boxes) => boxes),
+    ),
+    {
+      code: "PUMP",
+      quantity: job.chosenPump === undefined ? 0 : (job.pumpCount ?? 0),
+      price: known(pump.price) ?? 0,
+    },
+    ...ROUTE_ROWS.map((row) => need(`PIPE-${row + 1}`, fromInside("length", job.route[row]?.length ?? 0, job.system))),
+    ...FITTINGS.map(([code, columns]) =>
+      need(code, total(job.route.flatMap((pipe) => columns.map((column) => pipe[column] ?? 0)))),
+    ),
+    need("MODULE", known(basin.moduleCount) ?? 0),
+    need("PUMPWELL", basin.wells),
+    { code: "LINER", quantity: shown("area", liner.buyArea), price: linerPrice(job, liner) },
+    need("FABRIC", shown("area", liner.fabricArea)),
+    need("SEAMTAPE", shown("length", liner.seamTape)),
+    need("GRAVEL", shown("load", stone.gravel)),
+    need("BASINSTONE", shown("load", stone.basinStone)),
+    need("BOULDER", shown("load", stone.boulders)),
+    need("LIPSTONE", stone.lipStoneCount),
+    need("STONEHAUL", stone.truckloads),
+    need("SPOIL", ground.spoilLoads),
+    need("FILL", shown("earth", ground.fillNeed)),
+    need("BEDDING", shown("earth", ground.bedding)),
+  ];
+}
+
+/** What the plan's rolls cost, spread over the area bought. */
+function linerPrice({ system }: Job, { cost, buyArea }: Liner): number {
+  return isKnown(cost) && isKnown(buyArea) ? cost / fromInside("area", buyArea, system) : 0;
+}

@@ -1,0 +1,76 @@
+import { invalid } from "../calc/problem";
+import { findLipShape, lipFlow } from "../calc/water/lip";
+import { splitFlow, type LipShare } from "../calc/water/split";
+import type { Job } from "./facts";
+import { attempt, isKnown, reckon, type Reckoned } from "./reckoned";
+import { filledRows, needed, sumOf, total } from "./rows";
+
+/** Drops that a fall can have. */
+export const MOST_DROPS = 12;
+
+/** The wanted water: its flow, how the lips share it, and the steps it comes down over. SI. */
+export interface Water {
+  /** Flow over each lip at the wanted sheet, m³/s; by the row of the lip. */
+  readonly lipFlows: readonly Reckoned<number>[];
+  /** Flow that the wanted sheet needs, m³/s. */
+  readonly lipFlow: Reckoned<number>;
+  /** The flow everything is designed for: the user's own, or the lips'. */
+  readonly designFlow: Reckoned<number>;
+  /** What each lip gets of the design flow. */
+  readonly split: Reckoned<readonly LipShare[]>;
+  /** Deepest water over a lip at the design flow, m. */
+  readonly sheetMost: Reckoned<number>;
+  readonly topLipLevel: Reckoned<number>;
+  /** Height of each drop and length of the tread below it, m; undefined where there is none. */
+  readonly drops: readonly (number | undefined)[];
+  readonly treads: readonly (number | undefined)[];
+  readonly dropTotal: number;
+  readonly treadTotal: number;
+}
+
+export function reckonWater(job: Job): Water {
+  const lipFlows = job.lips.map(({ width, level = 0 }) =>
+    reckon([width, job.sheetWanted], (across, sheet) =>
+      sheet > level ? lipFlow(across, sheet - level, findLipShape(job.lipShape ?? "broad")) : 0,
+    ),
+  );
+  const atSheet = sumOf(lipFlows);
+  const designFlow = job.flowTyped ?? (isKnown(atSheet) ? atSheet : undefined);
+  const split = splitOver(job, designFlow);
+  const drops = equalSteps(job, "drop", job.fall);
+  const treads = equalSteps(job, "tread", job.run);
+  return {
+    lipFlows,
+    lipFlow: atSheet,
+    designFlow,
+    split,
+    sheetMost: reckon([split], (shares) => Math.max(...shares.map(({ depth }) => depth))),
+    topLipLevel: reckon([job.gradeLevel, job.fall], (grade, fall) => grade + fall),
+    drops,
+    treads,
+    dropTotal: total(drops.filter(isKnown)),
+    treadTotal: total(treads.filter(isKnown)),
+  };
+}
+
+function splitOver(job: Job, designFlow: Reckoned<number>): Reckoned<readonly LipShare[]> {
+  if (!isKnown(designFlow) || !job.lips.some(({ width }) => width !== undefined)) return undefined;
+  return attempt(() => {
+    if (!(designFlow > 0)) throw invalid("flow must be more than 0");
+    const lips = filledRows(job.lips).map(({ width, level = 0, row }) => ({
+      width: needed(width, "lips", row, "lip width"),
+      level,
+    }));
+    return splitFlow(designFlow, lips, findLipShape(job.lipShape ?? "broad"));
+  });
+}
+
+/** Equal shares of the whole, as many as there are drops; over any of them stands what was typed. */
+function equalSteps(job: Job, key: "drop" | "tread", whole: number | undefined): (number | undefined)[] {
+  const count = job.dropCount;
+  return Array.from({ length: MOST_DROPS }, (_, index) => {
+    const typed = job.drops[index]?.[key];
+    if (typed !== undefined) return typed ?? undefined;
+    return whole === undefined || count === undefined || index >= count ? undefined : whole / count;
+  });
+}

@@ -1,0 +1,64 @@
+import { Problem } from "../../calc/problem";
+import type { State } from "../../job/evaluate";
+import type { Job } from "../../job/facts";
+import { fromSi, type Kind } from "../../job/facts/units";
+import { RESULTS, type Result, type ResultValue, type Topic } from "../../job/results";
+import type { CellValue } from "../model";
+import type { Recalculated } from "../recalculate";
+
+/** How far two numbers may lie apart, as a share of them; amounts agree to the cent. */
+const TOLERANCE = 1e-6;
+const HALF_A_CENT = 0.005;
+
+/** A result on which the two reckonings differ. */
+export interface Difference {
+  readonly topic: string;
+  /** Its name, and its place where the name stands for more than a cell. */
+  readonly name: string;
+  readonly workbook: CellValue | "(no such name)";
+  readonly job: CellValue;
+}
+
+/** Lays what the workbook's cells came to beside what the job's own functions came to. */
+export function compareReckonings(workbook: Recalculated, state: State, job: Job): Difference[] {
+  return (Object.keys(RESULTS) as Topic[]).flatMap((topic) =>
+    RESULTS[topic].flatMap((result) => differencesIn(topic, result, workbook, state, job)),
+  );
+}
+
+function differencesIn(topic: Topic, result: Result, workbook: Recalculated, state: State, job: Job): Difference[] {
+  const { name, column, kind, partly, values } = result;
+  const rows = workbook.named(name);
+  if (!rows) return [{ topic, name, workbook: "(no such name)", job: "" }];
+  const shown = column === undefined ? rows.flat() : rows.map((row) => row[column - 1] ?? "");
+  const reckoned = values(state, job);
+  const toItsEnd = column !== undefined && partly === undefined;
+  const length = Math.max(reckoned.length, toItsEnd ? shown.length : 1);
+  return Array.from({ length }, (_, index): Difference[] => {
+    const cell = shown[index] ?? "";
+    const kindHere: Kind = typeof kind === "string" ? kind : (kind[index] ?? "number");
+    const value = inUnits(reckoned[index], kindHere, job);
+    if (agrees(cell, value, kindHere)) return [];
+    return [{ topic, name: length > 1 ? `${name} ${index + 1}` : name, workbook: cell, job: wordsFor(value) }];
+  }).flat();
+}
+
+function inUnits(value: ResultValue, kind: Kind, { system }: Job): ResultValue {
+  return typeof value === "number" ? fromSi(kind, value, system) : value;
+}
+
+function agrees(cell: CellValue, value: ResultValue, kind: Kind): boolean {
+  if (typeof value === "number") {
+    if (typeof cell !== "number") return false;
+    const apart = Math.abs(cell - value);
+    return kind === "money" ? apart < HALF_A_CENT : apart <= TOLERANCE * Math.max(1, Math.abs(value));
+  }
+  if (typeof value === "string") return cell === value;
+  // A table in error shows its sentence in its head and nothing below it.
+  return value instanceof Problem ? cell === "" || /^#[A-Z]/.test(String(cell)) : cell === "";
+}
+
+function wordsFor(value: ResultValue): CellValue {
+  if (value === undefined) return "";
+  return value instanceof Problem ? `(${value.message})` : value;
+}
