@@ -1,6 +1,12 @@
-import { boulderFaceWeight, boulderWeight, USUAL_SOLID_SHARE } from "../calc/stone/boulder";
+import {
+  boulderFaceWeight,
+  boulderWeight,
+  boulderWeightRange,
+  USUAL_SHAPE,
+  USUAL_SOLID_SHARE,
+} from "../calc/stone/boulder";
 import { gravelWeight, stoneWeight } from "../calc/stone/bulk";
-import { readDensity, type DensityKind } from "../calc/stone/density";
+import { readDensityRange, type Density, type DensityKind } from "../calc/stone/density";
 import { boulderMix, type MixPart } from "../calc/stone/mix";
 import type { Basin } from "./basin";
 import type { Job } from "./facts";
@@ -25,9 +31,13 @@ export interface Stone {
   readonly bankStone: Reckoned<number>;
   readonly boulders: Reckoned<number>;
   readonly lipStoneWeight: Reckoned<number>;
+  /** The most one can weigh, which its lift is planned for. */
+  readonly lipStoneHeavy: Reckoned<number>;
   readonly lipStoneCount: Reckoned<number>;
   readonly lipStones: Reckoned<number>;
   readonly sizes: Reckoned<readonly MixPart[]>;
+  /** Heaviest stone of the job, at its heaviest. */
+  readonly heaviest: Reckoned<number>;
   readonly bedArea: Reckoned<number>;
   readonly bedGravel: Reckoned<number>;
   readonly coverGravel: Reckoned<number>;
@@ -49,10 +59,10 @@ export interface StoneOrder {
 
 export function reckonStone(job: Job, water: Water, basin: Basin): Stone {
   const { dropReach, bankReach, stoneWaste: waste = 0 } = job;
-  const rock = (): number => densityOf(job, "rock", job.rockFigure ?? job.rock ?? "fieldstone");
-  const loose = (name: string | undefined): number => densityOf(job, "stone", name ?? "washed gravel");
+  const rock = (): Density => densityOf(job, "rock", job.rockFigure ?? job.rock ?? "fieldstone");
+  const loose = (name: string | undefined): number => densityOf(job, "stone", name ?? "washed gravel").usual;
   const face = (length: number, height: number, reach: number): number =>
-    boulderFaceWeight(length, height, reach, rock(), job.solidShare ?? USUAL_SOLID_SHARE, waste);
+    boulderFaceWeight(length, height, reach, rock().usual, job.solidShare ?? USUAL_SOLID_SHARE, waste);
 
   const drops = dropFaces(job, water);
   const dropStone = reckon([anyOf(drops.map(({ area }) => area)), dropReach, job.solidShare], (areas, reach) => {
@@ -75,12 +85,15 @@ export function reckonStone(job: Job, water: Water, basin: Basin): Stone {
   const gravel = reckon([bedGravel, coverGravel], (a, b) => a + b);
   const basinStone = reckon([basin.stoneVolume], (volume) => stoneWeight(volume, loose(job.basinStone), waste));
 
-  const lipStoneWeight = reckon([job.lipStoneLength, job.lipStoneWidth, job.lipStoneHeight], (length, width, height) =>
-    boulderWeight(length, width, height, rock(), job.lipStoneShape ?? "rounded"),
+  const box = [job.lipStoneLength, job.lipStoneWidth, job.lipStoneHeight] as const;
+  const lipStoneWeight = reckon(box, (length, width, height) =>
+    boulderWeight(length, width, height, rock().usual, job.lipStoneShape ?? USUAL_SHAPE),
   );
+  const lipStoneHeavy = reckon(box, (length, width, height) => boulderWeightRange(length, width, height, rock()).heavy);
   const lipStoneCount = reckon([anyOf(water.drops), job.lipStonesPerDrop], (given, each) => each * given.length);
   const lipStones = reckon([lipStoneCount, lipStoneWeight], (count, each) => count * each);
 
+  const sizes = sizesOf(job, boulders, rock);
   const gravelVolume = reckon(
     [bedArea, job.bedGravelDepth, basin.footprint, job.coverDepth],
     (bed, bedDepth, cover, coverDepth) => (bed * bedDepth + cover * coverDepth) * (1 + waste),
@@ -102,9 +115,11 @@ export function reckonStone(job: Job, water: Water, basin: Basin): Stone {
     bankStone,
     boulders,
     lipStoneWeight,
+    lipStoneHeavy,
     lipStoneCount,
     lipStones,
-    sizes: sizesOf(job, boulders, rock),
+    sizes,
+    heaviest: heaviestOf(job, sizes, lipStoneHeavy),
     bedArea,
     bedGravel,
     coverGravel,
@@ -119,8 +134,8 @@ export function reckonStone(job: Job, water: Water, basin: Basin): Stone {
   };
 }
 
-function densityOf({ system }: Job, kind: DensityKind, written: string): number {
-  return readDensity(kind, written, system, kind);
+function densityOf({ system }: Job, kind: DensityKind, written: string): Density {
+  return readDensityRange(kind, written, system, kind);
 }
 
 function quotient(a: number, b: number): number {
@@ -161,15 +176,26 @@ function shared(faces: readonly BareFace[], weight: Reckoned<number>): Face[] {
   return faces.map((face) => ({ ...face, weight: reckon([weight, face.area], (all, area) => (all * area) / whole) }));
 }
 
-function sizesOf(job: Job, boulders: Reckoned<number>, rock: () => number): Stone["sizes"] {
+function sizesOf(job: Job, boulders: Reckoned<number>, rock: () => Density): Stone["sizes"] {
   if (!job.boulderSizes.some(({ size }) => size !== undefined)) return undefined;
   return reckon([boulders], (weight) => {
     const mix = filledRows(job.boulderSizes).map(({ size, share, row }) => ({
       size: needed(size, "sizes", row, "size"),
       share: needed(share, "sizes", row, "share"),
     }));
-    return boulderMix(weight, mix, rock(), job.handLimit ?? USUAL_HAND_LIMIT[job.system]);
+    return boulderMix(
+      weight,
+      mix,
+      rock(),
+      job.handLimit ?? USUAL_HAND_LIMIT[job.system],
+      job.boulderShape ?? USUAL_SHAPE,
+    );
   });
+}
+
+function heaviestOf(job: Job, sizes: Stone["sizes"], lipStone: Reckoned<number>): Reckoned<number> {
+  const ofSizes = reckon([sizes], (parts) => Math.max(...parts.map(({ heavy }) => heavy)));
+  return (job.lipStonesPerDrop ?? 0) === 0 ? ofSizes : reckon([ofSizes, lipStone], (a, b) => Math.max(a, b));
 }
 
 /** What a blank hand limit stands for, kg: 50 lb or 23 kg. */

@@ -13,6 +13,14 @@ export const ground = {
     "How wide is the widest machine that must get in?",
     { optional: true },
   ),
+  machineLift: number(
+    "MachineLift",
+    "book",
+    "weight",
+    { US: [20, 60_000], SI: [10, 27_000] },
+    "What does the machine lift at full reach?",
+    { optional: true },
+  ),
   pitMargin: number("PitMargin", "book", "length", MARGIN, "How much wider than the basin is the pit, on each side?"),
   beddingDepth: number(
     "BeddingDepth",

@@ -49,6 +49,7 @@ export const stone = {
     { US: [5, 200], SI: [2, 90] },
     "What is the most that one person lifts?",
   ),
+  boulderShape: choice("BoulderShape", "office", BOULDER_SHAPE_NAMES, "How much of their box do the boulders fill?"),
   boulderSizes: table({
     sheet: "Stone",
     knower: "office",
@@ -56,7 +57,12 @@ export const stone = {
     question: "Which sizes do the boulders come in?",
     rows: 5,
     columns: {
-      size: numbers(1, "size", { US: [0.5, 120], SI: [15, 3000] }, "What is their mean diameter?"),
+      size: numbers(
+        1,
+        "size",
+        { US: [0.5, 120], SI: [15, 3000] },
+        "What is the mean of their length, width and height?",
+      ),
       share: numbers(2, "share", [0, 1], "What share of the weight are they?"),
     },
   }),

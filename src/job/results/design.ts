@@ -1,4 +1,5 @@
 import { isKnown, known, reckon, type Reckoned } from "../reckoned";
+import { sumOf } from "../rows";
 import { column, one, type Result } from "./result";
 
 /** A list that is known or not, as the cells of a column. */
@@ -111,12 +112,19 @@ const stone: readonly Result[] = [
   column("DropStone", "load", 5, ({ stone }) => stone.dropFaces.map(({ weight }) => known(weight))),
   column("BankStone", "load", 5, ({ stone }) => stone.bankFaces.map(({ weight }) => known(weight))),
   one("LipStoneWeight", "weight", ({ stone }) => stone.lipStoneWeight),
+  one("LipStoneHeavy", "weight", ({ stone }) => stone.lipStoneHeavy),
+  one("HeaviestStone", "weight", ({ stone }) => stone.heaviest),
   one("LipStoneCount", "count", ({ stone }) => stone.lipStoneCount),
   one("LipStoneTons", "load", ({ stone }) => stone.lipStones),
   column("StoneSizes", "load", 3, ({ stone }) =>
     isKnown(stone.sizes) ? [...stone.sizes.map(({ weight }) => weight), stone.boulders] : [],
   ),
   column("StoneSizes", "weight", 4, ({ stone }) => cellsOf(stone.sizes, ({ each }) => each)),
+  column("StoneSizes", "weight", 6, ({ stone }) => cellsOf(stone.sizes, ({ heavy }) => heavy)),
+  column("StoneSizes", "count", 7, ({ stone }) => {
+    const counts = cellsOf(stone.sizes, ({ count }) => count);
+    return counts.length === 0 ? [] : [...counts, sumOf(counts)];
+  }),
   one("BedGravelArea", "area", ({ stone }) => stone.bedArea),
   one("BedGravelTons", "load", ({ stone }) => stone.bedGravel),
   one("CoverTons", "load", ({ stone }) => stone.coverGravel),
