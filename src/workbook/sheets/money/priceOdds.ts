@@ -6,7 +6,7 @@ import { KIND_LABELS, OPTIONS } from "./priceTable";
 export function odds(s: SheetLayout): void {
   s.section("Odds of the cost");
   s.note(
-    "Say how far each cost may fall below or rise above the likely one. The odds take costs as independent and their sum as a bell curve: a guide, not a promise.",
+    "Say how far each cost may fall below or rise above the likely one. The odds are worked out from these three guesses (beta-PERT): a guide, not a promise.",
   );
   s.input({
     name: "Confidence",
@@ -16,6 +16,15 @@ export function odds(s: SheetLayout): void {
     min: 0.5,
     max: 0.99,
     message: "How sure you want to be that the cost is kept.",
+  });
+  s.input({
+    name: "CostCorrelation",
+    label: "How much costs rise together",
+    kind: "share",
+    usual: 0.3,
+    min: 0,
+    max: 1,
+    message: "0: each cost for itself. 1: all good or all bad, as in a wet month. 30 % is common practice, no source.",
   });
   const likely = `CHOOSE(MATCH(ChosenOption,{"A","B","C"},0),${OPTIONS.map((letter) => `INDEX(Costs${letter},[#])`).join(",")})`;
   const side = (key: string, title: string, message: string) => ({
@@ -61,8 +70,8 @@ export function odds(s: SheetLayout): void {
     name: "CostOdds",
     header: "function",
     rows: 6,
-    formula: "=RILL.COSTODDS(OddsItems,Confidence)",
-    needs: ["TotalCost", "Confidence"],
+    formula: "=RILL.COSTODDS(OddsItems,Confidence,CostCorrelation)",
+    needs: ["TotalCost", "Confidence", "CostCorrelation"],
     columns: [{ kind: "text" }, { kind: "money" }],
   });
   s.result({

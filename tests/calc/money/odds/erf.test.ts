@@ -1,6 +1,6 @@
 import { erf as whole } from "mathjs";
 import { describe, expect, it } from "vitest";
-import { erf } from "../../../src/calc/money/erf";
+import { erf } from "../../../../src/calc/money/odds/erf";
 
 describe("erf", () => {
   // M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions (1964), table 7.1.
