@@ -1,5 +1,5 @@
 import { COST_KINDS, TAX_BASES, type CostKind } from "../calc/money/costKinds";
-import { costOdds, type CostOdds } from "../calc/money/costOdds";
+import { costOdds, type CostOdds } from "../calc/money/odds/costOdds";
 import { fromCents, roundCents, toCents } from "../calc/money/cents";
 import { splitIntoStages } from "../calc/money/stages";
 import type { Job } from "./facts";
@@ -52,7 +52,9 @@ export function reckonPrice(job: Job, takeoff: Takeoff, labor: Labor): Price {
     C: optionPrice(job, takeoff, labor, "C"),
   };
   const quoted = job.chosenOption === undefined ? undefined : options[job.chosenOption];
-  const odds = reckon([quoted, job.confidence], ({ costs }, confidence) => costOdds(uncertain(job, costs), confidence));
+  const odds = reckon([quoted, job.confidence, job.costCorrelation], ({ costs }, confidence, correlation) =>
+    costOdds(uncertain(job, costs), confidence, correlation),
+  );
   const anyShare = job.stages.some(({ share }) => share !== undefined);
   return {
     options,

@@ -44,6 +44,7 @@ export const price = {
     columns: { markup: numbers("Markups", "share", [0, 10], "What share of the cost is added to it?") },
   }),
   confidence: number("Confidence", "book", "share", [0.5, 0.99], "How sure do you want to be that the cost is kept?"),
+  costCorrelation: number("CostCorrelation", "book", "share", [0, 1], "How much do costs rise and fall together?"),
   odds: table({
     ...own,
     knower: "book",

@@ -45,7 +45,7 @@ const MOST_MIXED = 0.9999;
 export function costOdds(items: readonly UncertainCost[], confidence = 0.8, correlation = 0): CostOdds {
   requireRange("confidence", confidence, CONFIDENCE_RANGE.min, CONFIDENCE_RANGE.max);
   requireRange("correlation", correlation, CORRELATION_RANGE.min, CORRELATION_RANGE.max);
-  requireRange("number of items", items.length, 1, MOST_ITEMS);
+  requireRange("number of items", items.length, 0, MOST_ITEMS);
   items.forEach((item, index) => requireOrder(item, `item ${index + 1}`));
   const low = sumOf(items, (item) => item.low);
   const likely = sumOf(items, (item) => item.likely);

@@ -61,7 +61,7 @@ describe("costOdds", () => {
     expect(() => costOdds([good], 1)).toThrow("confidence must be 0.5 to 0.99; got 1");
     expect(() => costOdds([good], 0.8, 1.2)).toThrow("correlation must be 0 to 1; got 1.2");
     expect(() => costOdds([{ low: 0, likely: NaN, high: 1 }])).toThrow("item 1 must run");
-    expect(() => costOdds([])).toThrow("number of items must be 1 to");
+    expect(() => costOdds(Array.from({ length: MOST_ITEMS + 1 }, () => good))).toThrow("number of items must be 0 to");
   });
 
   it("costs more the surer one wants to be, and the more costs rise together (fast-check)", () => {
