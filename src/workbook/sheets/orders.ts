@@ -58,6 +58,15 @@ function checks(s: SheetLayout): void {
     kind: "count",
   });
   s.check({
+    label: "Order quantities and prices that are no numbers",
+    value: "=SUMPRODUCT(ISTEXT(OrderQuantities)+ISTEXT(OrderPrices))",
+    limit: 0,
+    ok: "SUMPRODUCT(ISTEXT(OrderQuantities)+ISTEXT(OrderPrices))=0",
+    cure: "Type the number alone and its unit under Unit: Takeoff and the amounts count no text, and would order it again.",
+    fix: "OrderQuantities",
+    kind: "count",
+  });
+  s.check({
     label: "Items ordered that the takeoff does not know",
     value: `=${unknown}`,
     limit: 0,

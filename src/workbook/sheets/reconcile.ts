@@ -54,7 +54,9 @@ export const reconcile = defineSheet({
       ],
     });
     total(table);
+    s.define("ReconciledHead", table.anchor.top, table.anchor.left, table.anchor.bottom, table.anchor.left);
     s.define("ReconciledOrders", table.body.top, table.body.left, table.body.bottom, table.body.left);
+    s.define("ReconciledVerdicts", table.body.top, table.body.right, table.body.bottom, table.body.right);
     marks(s, table);
   },
 });
@@ -129,12 +131,24 @@ function checks(s: SheetLayout): void {
     weight: "look",
     needs: ["ReconciledBilled"],
   });
+  const unread = 'COUNTIF(ReconciledVerdicts,"* was not read: *")';
+  s.check({
+    label: "Rows that could not be read",
+    value: `=${unread}`,
+    limit: 0,
+    ok: `${unread}=0`,
+    cure: "Mend them on Orders or Receipts: their lines here say what is wrong and which row, counted below the headings. Their money is in no sum.",
+    fix: "Reconciled",
+    kind: "count",
+    needs: ["OrderQuantities"],
+  });
   s.check({
     label: "Room for every line",
     value: `=COUNTIF(ReconciledOrders,"${GRAND_TOTAL}")`,
     limit: 1,
     ok: `COUNTIF(ReconciledOrders,"${GRAND_TOTAL}")=1`,
     cure: `More than ${MOST_ROWS} lines and totals: use RILL.RECONCILE on a sheet of your own.`,
+    cureNow: `IF(ISERROR(ReconciledHead),"The table could not be made: point at the error in its first cell to read why.","More than ${MOST_ROWS} lines and totals: use RILL.RECONCILE on a sheet of your own.")`,
     fix: "Reconciled",
     kind: "count",
     needs: ["OrderQuantities"],

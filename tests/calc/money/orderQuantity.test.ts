@@ -8,6 +8,7 @@ describe("orderQuantity", () => {
     expect(orderQuantity(61, 0, 20)).toBe(80); // 3.05 packs
     expect(orderQuantity(21, 0.1, 0.5)).toBe(23.5); // 23.1 tons by the half ton
     expect(orderQuantity(7.01)).toBe(8); // single pieces unless a pack is named
+    expect(orderQuantity(0.3, 0, 0.125)).toBe(0.375); // 2.4 packs of an eighth
   });
 
   it("does not buy a pack for noise", () => {
@@ -40,7 +41,7 @@ describe("orderQuantity", () => {
       fc.property(
         fc.double({ min: 0.001, max: 1e5, noNaN: true }),
         fc.double({ min: 0, max: 1, noNaN: true }),
-        fc.constantFrom(0.1, 0.25, 0.5, 1, 5, 12, 18, 50),
+        fc.constantFrom(0.1, 0.125, 0.25, 0.5, 1, 5, 12, 18, 50),
         (need, waste, pack) => {
           const order = orderQuantity(need, waste, pack);
           const wanted = need * (1 + waste);

@@ -46,6 +46,19 @@ describe("Orders", () => {
 });
 
 describe("the order book", () => {
+  it("says where a quantity is text, which the takeoff can't count off", async () => {
+    const lines = (quantity: string | number) => ({
+      ...NO_PAPERS,
+      OrderLines: [
+        ["P-1", "PACKS", quantity, "each", 4, "South", ""],
+        ["P-1", "LEAST", 8, "each", 57.5, "South", ""],
+        ...NO_PAPERS.OrderLines.slice(2),
+      ],
+    });
+    expect((await demo(lines("25 each"))).verdict("Orders", "Order quantities and prices")).toBe("FIX");
+    expect((await demo(lines(25))).verdict("Orders", "Order quantities and prices")).toBe("OK");
+  });
+
   it("says what each item is, and which the takeoff does not know", async () => {
     const one = await demo({
       OrderLines: [

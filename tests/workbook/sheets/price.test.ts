@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { COST_KINDS, TAX_BASES } from "../../../src/calc/money/costKinds";
-import { buildPrice, type PriceParts } from "../../calc/money/priceBuildUp";
+import { fromCents, toCents } from "../../../src/calc/money/cents";
+import { buildPrice, shareOfCents, type PriceParts } from "../../calc/money/priceBuildUp";
 import { demo } from "./moneyJob";
 import type { Tried } from "./tried";
 
@@ -40,6 +41,22 @@ describe("Price", () => {
 
   it.each(TAX_BASES)("with tax on %s, not rounded", async (taxBase) => {
     agrees(await demo({ TaxBase: taxBase, RoundTo: 0 }), { ...base, taxBase, roundTo: 0 });
+  });
+
+  it("raised to a multiple that it is already, without a step for the noise of adding up", async () => {
+    // A price that is one whole multiple, where adding its lines in binary comes out above: 0.1 + 0.2 is 0.30000000000000004.
+    const candidates = Array.from({ length: 60 }, (_, index) => (30 + index) / 100).map((material) => {
+      const parts = { ...base, markups: { ...MARKUPS, material }, roundTo: 0 };
+      const costs = buildPrice(parts);
+      const price = fromCents(costs.beforeRounding);
+      const lines = COST_KINDS.map((kind) => [toCents(base.costs[kind] ?? 0), parts.markups[kind]] as const);
+      const all = [...lines, [costs.overhead, 0.12] as const, [costs.contingency, 0.1] as const];
+      const added = all.reduce((sum, [cost, markup]) => sum + fromCents(cost + shareOfCents(cost, markup)), 0);
+      return { material, price, above: added > price };
+    });
+    const noisy = candidates.find(({ above }) => above) ?? never();
+    const one = await demo({ Markups: [[noisy.material]], RoundTo: noisy.price });
+    expect(one.value("PriceBeforeTax")).toBe(noisy.price);
   });
 
   it("with overhead by crew hours, and other markups", async () => {
@@ -105,3 +122,7 @@ describe("Price", () => {
     expect(tried.number("CostOdds", 5, 2)).toBeGreaterThan(tried.number("CostOdds", 3, 2));
   });
 });
+
+function never(): never {
+  throw new Error("no sum of lines comes out above its price");
+}

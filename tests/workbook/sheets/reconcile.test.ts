@@ -30,6 +30,45 @@ describe("Reconcile", () => {
     expect(tried.verdict("Reconcile", "Money at stake")).toBe("LOOK");
   });
 
+  it("keeps every other line when a row can't be read, and says which row and why", async () => {
+    const papers = {
+      ...NO_PAPERS,
+      OrderLines: [["P-1", "PACKS", 25, "each", 4, "South", ""], ...NO_PAPERS.OrderLines.slice(1)],
+      TicketLines: [
+        ["P-1", "PACKS", 25, "each", "T", 46200],
+        ["P-1", "LEAST", "half", "", "T2", 46200],
+        ["P-1", "ROUND", "0.5 ton", "", "T3", 46200],
+        ...NO_PAPERS.TicketLines.slice(3),
+      ],
+      InvoiceLines: [["P-1", "PACKS", 25, "each", 4, "I", 46201], ...NO_PAPERS.InvoiceLines.slice(1)],
+    };
+    const one = await demo(papers);
+    expect(one.value("Reconciled", 1, 15)).toBe("Agrees.");
+    // The ticket of half a ton is read; nobody ordered it.
+    expect([2, 4, 6, 15].map((column) => one.value("Reconciled", 2, column))).toEqual([
+      "South",
+      "ton",
+      0.5,
+      "Not on the order.",
+    ]);
+    expect([1, 3, 6, 14].map((column) => one.value("Reconciled", 3, column))).toEqual(["P-1", "LEAST", "", "Query"]);
+    expect(one.value("Reconciled", 3, 15)).toContain('Delivery row 2 (ticket T2) was not read: quantity "half"');
+    expect(one.value("ReconciledBilled")).toBe(100);
+    expect(one.verdict("Reconcile", "Rows that could not be read")).toBe("FIX");
+    expect(one.verdict("Reconcile", "Room for every line")).toBe("OK");
+    expect(one.errors("Reconcile")).toEqual([]);
+    const good = await demo({ ...papers, TicketLines: NO_PAPERS.TicketLines });
+    expect(good.verdict("Reconcile", "Rows that could not be read")).toBe("OK");
+  });
+
+  it("says of a table that could not be made what is true", async () => {
+    const one = await demo({ QuantityTolerance: "much" });
+    expect(one.verdict("Reconcile", "Room for every line")).not.toBe("OK");
+    const said = one.texts("Reconcile");
+    expect(said).toContain("The table could not be made: point at the error in its first cell to read why.");
+    expect(said.join()).not.toContain("More than 400 lines");
+  });
+
   it("agrees when tickets and invoices repeat the orders", async () => {
     const one = await demo({
       ...NO_PAPERS,

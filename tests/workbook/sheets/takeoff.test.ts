@@ -37,8 +37,10 @@ describe("Takeoff", () => {
         ["Spare", "WASTE", "each", 20],
         ["Free", "", "job", 2],
         ["Unknown", "XYZ", "each", 1],
+        ["Eighths", "", "ton", 0.3, 0, 0, 0.125],
       ],
     });
+    expect(own(7, "order")).toBe(0.375); // by hand: 0.3 / 0.125 is 2.4, so 3 packs of 0.125
     expect([own(4, "waste"), own(4, "pack"), own(4, "price"), own(4, "supplier")]).toEqual([0.1, 10, 0.99, "North"]);
     expect([own(4, "order"), own(4, "cost")]).toEqual([30, 29.7]); // 20 × 1.1 = 22, up to 3 packs of 10
     expect([own(5, "kind"), own(5, "pack"), own(5, "look")]).toEqual(["material", 1, "no cost"]);
@@ -58,6 +60,12 @@ describe("Takeoff", () => {
     expect(one.value("TakeoffLooks", 2)).toBe("ordered short");
     expect(one.verdict("Takeoff", "Lines ordered short")).toBe("LOOK");
     expect(other.value("TakeoffLooks", 2)).toBe("");
+  });
+
+  it("has nothing still to order where more was ordered than the takeoff asks", async () => {
+    const one = await demo({ OrderLines: [["P-1", "PACKS", 40, "each", 4, "South", ""]] });
+    // By hand: 25 asked, 40 ordered: 0 to order, never 15 less.
+    expect([one.value("TakeoffOpen", 2), one.value("TakeoffLooks", 2)]).toEqual([0, ""]);
   });
 
   it("has the user's own lines where the columns' names say", () => {
