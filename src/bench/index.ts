@@ -6,13 +6,16 @@ import { followTheme } from "../taskpane/followTheme";
 import { mountPane } from "../taskpane/pane";
 import { benchSide } from "./grid/benchSide";
 import { EmbeddedGrid } from "./grid/grid";
+import { takeNewer } from "./keeping/takeNewer";
 import { beginJob } from "./page/begin";
 import { resizablePane } from "./page/divider";
 import { dropZone } from "./page/dropZone";
 import { element } from "./page/element";
+import { entryFirst } from "./page/entryFirst";
 import { Files } from "./page/files";
 import { Job } from "./page/job";
-import { refusal } from "./page/notices";
+import { keepOnLeaving } from "./page/leaving";
+import { notice, refusal } from "./page/notices";
 import { workOffline } from "./page/offline";
 import { regions } from "./page/regions";
 import { showSelection } from "./page/statusLine";
@@ -45,10 +48,12 @@ function start(): void {
       enter: () => element("pane").querySelector<HTMLElement>("[role=tab][aria-selected=true]")?.focus(),
     },
   ]);
-  // The last edits may still be on their way to the storage when the page is closed.
-  window.addEventListener("pagehide", () => void job.keep());
+  entryFirst(element("pane"), grid, files);
+  keepOnLeaving(job, grid);
 
-  void beginJob(job, files).then(() => {
+  void takeNewer().then(async (newerWaits) => {
+    await beginJob(job, files);
+    if (newerWaits) notice("A newer version of this page is kept; it opens once all pages of this one are closed.");
     mountPane(element("pane"), host);
     welcome();
     document.body.dataset.ready = "true";

@@ -7,6 +7,7 @@ import { helpPages } from "../help/pages";
 import { atBase } from "./address";
 import { demoJob } from "./demoJob";
 import { licenceText, packageFolder } from "./licences";
+import { offlineSet, withSet } from "./offlineSet";
 import { sizeReport } from "./sizes";
 import { unifiedPackage } from "./unifiedPackage";
 
@@ -35,6 +36,9 @@ export class SitePlugin {
       });
       compilation.hooks.processAssets.tap({ name: "SitePlugin", stage: Stage.PROCESS_ASSETS_STAGE_REPORT }, () => {
         emit("licences.txt", licenceText(packages, this.read("LICENSE").toString()));
+        const worker = textOf(compilation, "sw.js");
+        const built = compilation.getAssets().map(({ name, source }) => [name, toBytes(source.source())] as const);
+        if (worker !== undefined) emit("sw.js", withSet(worker, offlineSet(new Map(built))));
         const all = compilation.getAssets().filter(({ name }) => !name.endsWith(".map") && name !== "sizes.txt");
         emit("sizes.txt", sizeReport(new Map(all.map(({ name, source }) => [name, toBytes(source.source())]))));
       });

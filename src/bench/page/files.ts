@@ -1,6 +1,7 @@
 import { download } from "../../taskpane/download";
 import { FileRefusal, refuseSize } from "../../workbook/file/refusal";
 import type { EmbeddedGrid } from "../grid/grid";
+import { commitEntry } from "../grid/openEntry";
 import { listed, unseenParts } from "../reading/unseen";
 import { busy, Stopped } from "./busy";
 import { OPENING_PARTS, SAVING_PARTS, type Job } from "./job";
@@ -32,6 +33,7 @@ export class Files {
 
   /** Opens after asking what becomes of changes that are in no file yet. */
   async openCarefully(fileName: string, bytes: Uint8Array): Promise<void> {
+    if (!(await this.takeEntry())) return;
     if (this.job.unsaved) {
       const answers = ["Save it, then open", "Open without saving", "Cancel"];
       const answer = await ask(`${this.job.fileName} has changes that are in no file of yours yet.`, answers);
@@ -55,10 +57,33 @@ export class Files {
     this.sayUnseen();
   }
 
+  /**
+   * Puts what is being typed into its cell before anything else is done with the job; false, and said, where the cell's
+   * rule does not take it.
+   */
+  async takeEntry(): Promise<boolean> {
+    const refused = await commitEntry(this.grid);
+    if (refused !== undefined)
+      refusal(`${refused} does not take what you typed there. Correct it or press Esc, then go on.`);
+    return refused === undefined;
+  }
+
+  /** Shows the job as it stood before its changes were dropped, after asking what becomes of newer ones. */
+  async comeBackTo(before: Awaited<ReturnType<Job["snapshot"]>>): Promise<void> {
+    if (this.job.unsaved) {
+      const answers = ["Bring the dropped ones back", "Cancel"];
+      const question = "What you changed since would go: the dropped changes come back in its place.";
+      if ((await ask(question, answers)) !== 0) return;
+    }
+    await busy(OPENING_PARTS, (say) => this.job.comeBackTo(before, say), false);
+    closeJobNotices();
+  }
+
   /** Saves to the downloads; false when it was not. */
   async save(): Promise<boolean> {
     const { job } = this;
     try {
+      if (!(await this.takeEntry())) return false;
       const lost = await this.grid.notSaved();
       if (lost.length > 0) {
         const question = `The saved file will not hold ${listed(lost)}. Everything else is kept.`;

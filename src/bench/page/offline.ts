@@ -1,35 +1,35 @@
-const TEMPLATES = ["us-blank", "us-demo", "si-blank", "si-demo"].map((name) => `templates/rillwright-${name}.xlsx`);
-/** Pages that between them lead to all of the help. */
-const HELP = ["help/index.html", "help/guide.html"];
+import { notice } from "./notices";
 
 /**
- * Keeps the page's own files, the workbooks that a job can begin from, and the help in the browser, so that all of it
- * opens without a network the next time.
+ * Keeps this build's files in the browser, so that the page opens without a network the next time, and looks for a newer
+ * build. Whatever the storage refuses, the page goes on.
  */
 export function workOffline(): void {
   if (!("serviceWorker" in navigator)) return;
   void navigator.serviceWorker
-    .register("sw.js")
-    .then(() => navigator.serviceWorker.ready)
-    .then(async ({ active }) => {
-      const own = performance.getEntriesByType("resource").map(({ name }) => name);
-      const templates = TEMPLATES.map((path) => new URL(path, location.href).href);
-      keep(active, [location.href, ...own, ...templates]);
-      for (const path of HELP) keep(active, await withLinks(new URL(path, location.href).href));
+    .register("sw.js", { updateViaCache: "none" })
+    .then((registration) => {
+      tellIfNotKept(registration, registration.installing);
+      registration.addEventListener("updatefound", () => tellIfNotKept(registration, registration.installing));
     })
     .catch(() => undefined);
 }
 
-function keep(worker: ServiceWorker | null, addresses: readonly string[]): void {
-  const bare = addresses.map((address) => address.split("#")[0] ?? "");
-  worker?.postMessage([...new Set(bare)].filter((address) => address.startsWith(location.origin)));
+/** A build that cannot be kept whole leaves the page on the older one that is kept; that must not go unsaid. */
+function tellIfNotKept(registration: ServiceWorkerRegistration, newer: ServiceWorker | null): void {
+  let kept = false;
+  newer?.addEventListener("statechange", () => {
+    kept ||= newer.state === "installed";
+    if (kept || newer.state !== "redundant" || !navigator.serviceWorker.controller || registration.waiting) return;
+    notice(
+      "A newer version of this page is on the server, but could not be kept here: the browser has no room, or the server " +
+        "answered with something else. You go on with the kept version; your job is safe.",
+      [{ label: "Load the newer one without keeping it", act: () => void loadFromServer(registration) }],
+    );
+  });
 }
 
-/** A page, and the pages, pictures and files it needs or leads to. */
-async function withLinks(address: string): Promise<string[]> {
-  const page = new DOMParser().parseFromString(await (await fetch(address)).text(), "text/html");
-  const links = [...page.querySelectorAll("[href], [src]")].map(
-    (element) => element.getAttribute("href") ?? element.getAttribute("src") ?? "",
-  );
-  return [address, ...links.map((link) => new URL(link, address).href)];
+async function loadFromServer(registration: ServiceWorkerRegistration): Promise<void> {
+  await registration.unregister().catch(() => false);
+  location.reload();
 }

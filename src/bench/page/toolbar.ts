@@ -5,6 +5,8 @@ import type { Files } from "./files";
 /** The few commands of the bench, and their keys. */
 export function toolbar(grid: EmbeddedGrid, files: Files): void {
   const picker = element<HTMLInputElement>("file");
+  // A press on the bar leaves the keyboard where it is: with the sheet, whose Enter would press the button once more.
+  element("bar").addEventListener("mousedown", (event) => event.preventDefault());
   element("open").addEventListener("click", () => picker.click());
   picker.addEventListener("change", () => {
     const file = picker.files?.[0];
@@ -12,8 +14,9 @@ export function toolbar(grid: EmbeddedGrid, files: Files): void {
     if (file) void files.openFile(file);
   });
   element("save").addEventListener("click", () => void files.save());
-  element("undo").addEventListener("click", () => grid.undo());
-  element("redo").addEventListener("click", () => grid.redo());
+  const afterEntry = (act: () => void): void => void files.takeEntry().then((taken) => taken && act());
+  element("undo").addEventListener("click", () => afterEntry(() => grid.undo()));
+  element("redo").addEventListener("click", () => afterEntry(() => grid.redo()));
   document.addEventListener("keydown", (event) => {
     if (event.altKey && (event.key === "PageDown" || event.key === "PageUp")) {
       event.preventDefault();

@@ -1,7 +1,7 @@
 import type { CellStyle, Sheet } from "hucre";
 import { parseArea } from "../../xlsx/address";
 import { attributeOf, walkXml, type XmlElement } from "../../xlsx/xml";
-import { columnStyles } from "./columnStyles";
+import { columnStyles } from "../../xlsx/columnStyles";
 
 /**
  * Gives each column of a sheet the look its file says for cells that are not there yet, which the reading library

@@ -1,7 +1,7 @@
 import { cellName, columnNumber } from "../../xlsx/address";
 import { attributeOf, childOf, escapeText, walkXml, writtenAttributes, type XmlElement } from "../../xlsx/xml";
 import type { CellValue } from "../../host/port";
-import { columnStyles } from "../reading/columnStyles";
+import { columnStyles } from "../../xlsx/columnStyles";
 
 /** What a cell of the file becomes. */
 export interface CellPatch {
@@ -201,15 +201,20 @@ function holds(cell: XmlElement, patch: CellPatch, texts: readonly string[]): bo
   return (type === "str" || type === "e") && stored === value;
 }
 
+/** A text as a cell holds it: "_x0041_" would be read as the letter of that number (ECMA-376 part 1, 22.9.2.19). */
+function cellText(text: string): string {
+  return escapeText(text.replace(/_(?=x[0-9A-Fa-f]{4}_)/g, "_x005F_"));
+}
+
 /** The type and the element of a value; no type for numbers and for nothing. */
 function writeValue(value: CellValue, isResult: boolean, prefix: string): [type: string | undefined, element: string] {
   const v = (text: string): string => `<${prefix}v>${text}</${prefix}v>`;
   if (typeof value === "number") return [undefined, v(String(value))];
   if (typeof value === "boolean") return ["b", v(value ? "1" : "0")];
   if (ERROR_CODE.test(value)) return ["e", v(value)];
-  if (isResult) return ["str", v(escapeText(value))];
+  if (isResult) return ["str", v(cellText(value))];
   if (value === "") return [undefined, ""];
-  return ["inlineStr", `<${prefix}is><${prefix}t xml:space="preserve">${escapeText(value)}</${prefix}t></${prefix}is>`];
+  return ["inlineStr", `<${prefix}is><${prefix}t xml:space="preserve">${cellText(value)}</${prefix}t></${prefix}is>`];
 }
 
 /** A formula of the file that stands for more than its own cell. */

@@ -1,4 +1,4 @@
-import { attributeOf, childOf, within, type XmlElement } from "../../xlsx/xml";
+import { attributeOf, childOf, within, type XmlElement } from "./xml";
 
 /** The number of the look of each column that has one, by column counted from 0. */
 export function columnStyles(worksheet: XmlElement | undefined): Map<number, string> {
