@@ -57,14 +57,14 @@ describeInBrowser("what is typed without Enter", () => {
   });
 
   it("counts as work when another file is opened", async () => {
-    await typeFall("2.75");
+    await typeFall("2.76");
     await bench.openFile("other.xlsx", await smallTemplate());
     const dialog = bench.page.getByRole("dialog");
     const [download] = await Promise.all([
       bench.page.waitForEvent("download"),
       dialog.getByRole("button", { name: "Save it, then open" }).click(),
     ]);
-    expect(await fallIn(new Uint8Array(await readFile(await download.path())))).toBe(2.75);
+    expect(await fallIn(new Uint8Array(await readFile(await download.path())))).toBe(2.76);
     await bench.page.locator("#file-name", { hasText: "other.xlsx" }).waitFor();
   });
 

@@ -144,9 +144,10 @@ export class Job {
     clearTimeout(this.timer);
     this.timer = undefined;
     if (!this.keeper.hasFile) return this.keepFile();
-    const going = this.tried(this.keeper.keepWork(this.work()));
+    await this.tried(this.keeper.keepWork(this.work()));
+    const before = placesOf(this.pictures);
     this.pictures = await this.grid.pictureList();
-    await going;
+    if (placesOf(this.pictures) !== before) await this.tried(this.keeper.keepWork(this.work()));
   }
 
   private async keepFile(): Promise<void> {
@@ -157,7 +158,7 @@ export class Job {
   }
 
   private state(): string {
-    return JSON.stringify([this.grid.editList(), this.pictures.length]);
+    return JSON.stringify([this.grid.editList(), placesOf(this.pictures)]);
   }
 
   private work(): Work {
@@ -200,6 +201,11 @@ export class Job {
       if (this.again) this.schedule();
     }, KEEP_AFTER);
   }
+}
+
+/** What tells one set of pictures from another. */
+function placesOf(pictures: readonly Picture[]): string {
+  return JSON.stringify(pictures.map(({ png, ...place }) => [png.length, place]));
 }
 
 /** Asks the browser once to keep what is kept here even when it runs short of room. */
