@@ -36,7 +36,7 @@ export class SitePlugin {
       });
       compilation.hooks.processAssets.tap({ name: "SitePlugin", stage: Stage.PROCESS_ASSETS_STAGE_REPORT }, () => {
         emit("licences.txt", licenceText(packages, this.read("LICENSE").toString()));
-        const worker = textOf(compilation, "sw.js");
+        const worker = compilation.getAsset("sw.js")?.source.source().toString();
         const built = compilation.getAssets().map(({ name, source }) => [name, toBytes(source.source())] as const);
         if (worker !== undefined) emit("sw.js", withSet(worker, offlineSet(new Map(built))));
         const all = compilation.getAssets().filter(({ name }) => !name.endsWith(".map") && name !== "sizes.txt");
