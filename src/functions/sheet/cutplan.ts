@@ -18,9 +18,11 @@ export const CUTPLAN = declare({
   summary: "Cuts pieces from rolls for the least cost with edge-to-edge cuts: where each cut lies and what to buy.",
   formula:
     "least Σ cost of the lengths bought, then least length; every cut runs from edge to edge of what it parts. Up to 11 " +
-    "different pieces by a dynamic program over all such plans; beyond that by annealing over slicing trees",
+    "different pieces by a dynamic program over all such plans; beyond that pieces are gathered two by two with little " +
+    "waste, and the same program puts the groups together",
   source:
-    "P. C. Gilmore and R. E. Gomory, Operations Research 13 (1965) 94-120; L. Stockmeyer, Information and Control 57 (1983) 91-101",
+    "P. C. Gilmore and R. E. Gomory, Operations Research 13 (1965) 94-120; P. Y. Wang, Operations Research 31 (1983) " +
+    "573-586 (from memory); lower bound: Gilmore and Gomory, Operations Research 9 (1961) 849-859 (from memory)",
   limits:
     'The row "Plan" says whether the cost is proven least or the best found; no plan costs less than the "Lower bound". ' +
     "Positions are measured on the lengths bought of a roll laid end to end, and from one edge across. Nothing is added " +

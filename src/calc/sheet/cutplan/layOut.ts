@@ -1,7 +1,15 @@
 import { lineCents } from "../../money/cents";
-import type { Section } from "./exact";
+import { cutFrom, type Spot } from "./cutting";
+import type { Group } from "./group";
+import { cheapestPurchase, type Offer, type Purchase } from "./purchase";
 import type { Bought, Piece, Placement, Plan, Roll } from "./request";
 import { toMetres } from "./steps";
+
+/** A length to buy and what is cut from it. */
+interface Section {
+  readonly purchase: Purchase;
+  readonly spots: readonly Spot[];
+}
 
 /** Sections that share one length bought of a roll, end to end. */
 interface Length {
@@ -11,7 +19,7 @@ interface Length {
 }
 
 /**
- * Lays sections end to end on as few lengths of each roll as the longest length allows, in the order of their size,
+ * Lays groups end to end on as few lengths of each roll as the longest length allows, in the order of their size,
  * and counts up what is bought.
  *
  * @param bound money no plan can undercut, before rounding
@@ -19,10 +27,12 @@ interface Length {
 export function layOut(
   pieces: readonly Piece[],
   rolls: readonly Roll[],
-  sections: readonly Section[],
+  groups: readonly Group[],
+  offers: readonly Offer[],
   proven: boolean,
   bound: number,
 ): Plan {
+  const sections = groups.flatMap((group) => sectionOf(group, offers));
   const placements: Placement[] = [];
   const bought: Bought[] = [];
   let cents = 0;
@@ -60,6 +70,12 @@ export function layOut(
   };
 }
 
+function sectionOf(group: Group, offers: readonly Offer[]): Section[] {
+  const purchase = cheapestPurchase(group.front, offers);
+  if (!purchase) return [];
+  return [{ purchase, spots: cutFrom(group, { length: purchase.used, width: purchase.offer.width }) }];
+}
+
 /** Money to the cent below; a bound that is a whole number of cents on paper loses none. */
 export function roundDown(money: number): number {
   return Math.floor(money * 100 + 1e-6) / 100;
@@ -85,7 +101,7 @@ function lengthsOf(roll: number, sections: readonly Section[]): Length[] {
   return lengths;
 }
 
-function place(spot: Section["spots"][number], roll: number, offset: number, piece: Piece | undefined): Placement {
+function place(spot: Spot, roll: number, offset: number, piece: Piece | undefined): Placement {
   const length = toMetres(spot.length);
   return {
     name: piece?.name ?? "",

@@ -1,11 +1,11 @@
 import { invalid, plain } from "../../problem";
 import { checkRequest } from "./check";
 import { lowerBound } from "./bound";
-import { canProve, exactPlan, type Section } from "./exact";
 import { layOut, roundDown } from "./layOut";
 import { makeOffers } from "./purchase";
 import type { Piece, Plan, PlanRequest, Roll } from "./request";
-import { type Effort, searchPlan, USUAL_EFFORT } from "./search";
+import { leastOrBest } from "./least";
+import { type Effort, USUAL_EFFORT } from "./search";
 import { fits, partPiece, type Sharing } from "./seams";
 import { toSteps } from "./steps";
 
@@ -56,15 +56,8 @@ function planWhole(pieces: readonly Piece[], rolls: readonly Roll[], turn: boole
   const offers = makeOffers(rolls);
   const blanks = pieces.map(({ length, width }) => ({ length: toSteps(length), width: toSteps(width) }));
   const bound = lowerBound(blanks, offers, turn);
-  let sections: readonly Section[];
-  let proven = canProve(blanks, turn);
-  if (proven) sections = exactPlan(blanks, offers, turn);
-  else {
-    sections = searchPlan(blanks, offers, turn, bound, effort);
-    const cost = sections.reduce((sum, { purchase }) => sum + purchase.cost, 0);
-    proven = cost <= bound * (1 + 1e-9);
-  }
-  return layOut(pieces, rolls, sections, proven, bound);
+  const { groups, proven } = leastOrBest(blanks, offers, turn, bound, effort);
+  return layOut(pieces, rolls, groups, offers, proven, bound);
 }
 
 /**

@@ -1,6 +1,6 @@
 import { type Front, shortestWithin } from "./front";
 import type { Roll } from "./request";
-import { toMetres, toSteps } from "./steps";
+import { toMetres, toRoom } from "./steps";
 
 /** A roll as the search sees it; lengths in steps (steps.ts), money never 0. */
 export interface Offer {
@@ -29,8 +29,8 @@ export interface Purchase {
 export function makeOffers(rolls: readonly Roll[]): Offer[] {
   const unpriced = rolls.every((roll) => roll.price === 0);
   return rolls.map((roll, index): Offer => {
-    const width = toSteps(roll.width);
-    const longest = toSteps(roll.longest);
+    const width = toRoom(roll.width);
+    const longest = toRoom(roll.longest);
     const whole = roll.per === "roll" && !unpriced;
     const perLength = unpriced ? roll.width : roll.per === "area" ? roll.price * roll.width : roll.price;
     const rate = whole ? roll.price : toMetres(perLength);
@@ -57,10 +57,11 @@ export function cheapestPurchase(front: Front, offers: readonly Offer[]): Purcha
   return best;
 }
 
+/** Sums of money in binary differ in the last digits; a billionth is no saving. */
+export const SAME = 1e-9;
+
 /** Whether `a` costs less than `b`, or as much with less length to buy. */
 export function isCheaper(a: { cost: number; bought: number }, b: { cost: number; bought: number }): boolean {
-  const difference = a.cost - b.cost;
-  // Sums of money in binary differ in the last digits; a billionth is no saving.
-  if (Math.abs(difference) > 1e-9 * Math.max(a.cost, b.cost)) return difference < 0;
-  return a.bought < b.bought;
+  if (a.cost < b.cost * (1 - SAME)) return true;
+  return a.cost <= b.cost * (1 + SAME) && a.bought < b.bought;
 }

@@ -1,44 +1,45 @@
-import { cutFrom } from "./cutting";
-import type { Blank, Section } from "./exact";
-import { emptyFront, type Front, join, pieceFront } from "./front";
-import { Grouping } from "./grouping";
-import { makePricing } from "./pricing";
-import { cheapestPurchase, isCheaper, type Offer, type Purchase } from "./purchase";
+import { gather } from "./gather";
+import { type Blank, type Group, MOST_BOXES, pieceGroup } from "./group";
+import { costOf, FEW, improve } from "./improve";
+import { cheapestOf } from "./program";
+import type { Offer } from "./purchase";
 import { repeatableRandom } from "./random";
+import { Work } from "./work";
 
-/** How long and how boldly the search runs; found by trial on jobs of 10 to 200 pieces. */
+/** How far a search goes. */
 export interface Effort {
-  /** Boxes to look at before it ends: in all, and per piece where that is more. */
+  /** Work of one round; see Work. */
   readonly work: number;
-  readonly workPerPiece: number;
-  /** How much dearer a plan may be taken on the way, in shares of one piece's part of the cost: at the start and at the end. */
-  readonly boldness: { readonly start: number; readonly end: number };
-  /** Share of the changes that swap two groups; the others move one. */
-  readonly swaps: number;
-  readonly start: number;
+  /** Rounds, each from the beginning. */
+  readonly rounds: number;
 }
 
-export const USUAL_EFFORT: Effort = {
-  work: 8_000_000,
-  workPerPiece: 100_000,
-  boldness: { start: 0.3, end: 0.02 },
-  swaps: 0.8,
-  start: 1,
-};
+/** What a cell may spend: a quarter of a second on a machine of 2020, so that one half as fast stays within 0.6 s. */
+export const USUAL_EFFORT: Effort = { work: 6_000_000, rounds: 1 };
 
-/** Boxes kept per group once the grouping is settled. */
-const MOST_BOXES_AT_THE_END = 4096;
+/** Share of a round that gathers; the rest improves. */
+const GATHERING = 0.6;
+/** Groups at which a gathering ends: as many as the program puts together at once in no time. */
+const GATHERED = 6;
+/** What edges that meet are worth, gathering by gathering; by trial on strips cut from edge to edge. */
+const EDGES = [1, 2, 3, 0, 1.5, 0.5];
+/** Gatherings that a round has work for at least, and states that one follows at most. */
+const GATHERINGS = 6;
+const MOST_STATES = 50;
+/** Share of the area left to chance once each of these was tried. */
+const SHAKE = 0.002;
+
+/** Called with every plan that costs less than those before, and with the share of the work that is done. */
+export type Report = (share: number, better?: readonly Group[]) => void;
 
 /**
- * A good plan with edge-to-edge cuts for more pieces than can be looked at one by one: simulated annealing over the
- * grouping of the pieces (see Grouping), where a plan's cost is worked out exactly for every grouping.
- * The same pieces and rolls give the same plan on every machine: effort is counted in work, not in time.
+ * A good plan for more pieces than can be looked at set by set. Every round gathers the pieces into few groups that
+ * leave little empty (see gather), puts these together by the dynamic program, and then takes a few lengths of the plan
+ * apart again and again, to put what comes of them together at the least cost (see improve). The same pieces and rolls
+ * give the same plan on every machine: effort is counted in work, not in time.
  *
  * @param goal stops early when a plan costs no more than this
- *
- * Source: slicing trees with shape functions, L. Stockmeyer, "Optimal orientations of cells in slicing floorplan
- * designs", Information and Control 57 (1983) 91-101; annealing over them, D. F. Wong and C. L. Liu, "A new algorithm
- * for floorplan design", Design Automation Conference (1986) 101-107 (the first from memory).
+ * @param kept a plan to begin from
  */
 export function searchPlan(
   pieces: readonly Blank[],
@@ -46,83 +47,58 @@ export function searchPlan(
   turn: boolean,
   goal: number,
   effort: Effort = USUAL_EFFORT,
-): Section[] {
-  const grouping = new Grouping(pieces, turn, makePricing(offers));
-  const { tree } = grouping;
-  const random = repeatableRandom(effort.start);
-  const anyNode = (): number => Math.floor(random() * tree.nodes);
-  const { start, end } = effort.boldness;
-  const work = Math.max(effort.work, effort.workPerPiece * pieces.length);
-  let best = grouping.real;
-  let bestLeft = tree.left.slice();
-  let bestRight = tree.right.slice();
-  // Small trees may have no change to make; the count of tries ends the loop then.
-  for (let tries = 0; grouping.work < work && tries < work; tries++) {
-    const boldness = (best / pieces.length) * steady(start * (end / start) ** (grouping.work / work));
-    const most = grouping.leaning - boldness * steady(Math.log(1 - random()));
-    const change = random() < effort.swaps ? tree.swap(anyNode(), anyNode()) : tree.move(anyNode(), anyNode());
-    if (!change || !grouping.attempt(change, most)) continue;
-    if (grouping.real >= best) continue;
-    best = grouping.real;
-    bestLeft = tree.left.slice();
-    bestRight = tree.right.slice();
-    if (best <= goal) break;
-  }
-  return settle(pieces, offers, turn, bestLeft, bestRight);
-}
-
-/** Engines differ in the last digits of powers and logarithms; the plan must not. */
-function steady(value: number): number {
-  return Math.round(value * 1e9) / 1e9;
-}
-
-/** The plan of a grouping: every group bought as one length or as its two parts, whichever is cheaper. */
-function settle(
-  pieces: readonly Blank[],
-  offers: readonly Offer[],
-  turn: boolean,
-  left: Int32Array,
-  right: Int32Array,
-): Section[] {
-  const limit = {
-    across: Math.max(...offers.map((o) => o.width)),
-    along: Math.max(...offers.map((o) => o.longest)),
-    area: Infinity,
-  };
-  const fronts: Front[] = [];
-  const whole: (Purchase | undefined)[] = [];
-  const cost: { cost: number; bought: number }[] = [];
-  const reckon = (node: number): void => {
-    const piece = pieces[node];
-    const front = piece ? pieceFront(piece.length, piece.width, turn) : emptyFront();
-    let apart = { cost: Infinity, bought: Infinity };
-    if (!piece) {
-      const [a, b] = [left[node] as number, right[node] as number];
-      reckon(a);
-      reckon(b);
-      join(front, fronts[a] as Front, fronts[b] as Front, limit, MOST_BOXES_AT_THE_END);
-      const [costA, costB] = [cost[a], cost[b]];
-      if (costA && costB) apart = { cost: costA.cost + costB.cost, bought: costA.bought + costB.bought };
+  kept?: readonly Group[],
+  report: Report = () => undefined,
+): readonly Group[] {
+  const alone = pieces.map((piece, index) => pieceGroup(piece, index, turn));
+  let best: readonly Group[] = alone;
+  let least = costOf(alone, offers);
+  const enough = goal * (1 + 1e-9);
+  const take = (plan: readonly Group[]): number => {
+    const cost = costOf(plan, offers);
+    if (cost < least * (1 - 1e-9)) {
+      least = cost;
+      best = plan;
+      report(0, plan);
     }
-    const one = cheapestPurchase(front, offers);
-    const takeOne = one !== undefined && !isCheaper(apart, one);
-    fronts[node] = front;
-    whole[node] = takeOne ? one : undefined;
-    cost[node] = takeOne ? one : apart;
+    return cost;
   };
-  const root = left.length - 1;
-  reckon(root);
+  if (kept) take(kept);
 
-  const parting = {
-    front: (node: number) => fronts[node] as Front,
-    splits: (node: number) => (node < pieces.length ? [] : [[left[node] as number, right[node] as number] as const]),
-    piece: (node: number) => node,
-  };
-  const collect = (node: number): Section[] => {
-    const purchase = whole[node];
-    if (!purchase) return [...collect(left[node] as number), ...collect(right[node] as number)];
-    const box = { along: 0, across: 0, length: purchase.used, width: purchase.offer.width };
-    return [{ purchase, spots: cutFrom(box, node, parting) }];
-  };
-  return collect(root);
+  let seed = 0;
+  for (let round = 0; round < effort.rounds && least > enough; round++) {
+    const work = new Work(effort.work);
+    let own = round === 0 ? best : alone;
+    let ownCost = costOf(own, offers);
+    const gathering = new Work(GATHERING * effort.work);
+    const beam = Math.max(1, Math.min(MOST_STATES, Math.floor(gathering.most / (GATHERINGS * 3 * pieces.length ** 2))));
+    while (!gathering.isSpent && least > enough) {
+      const steering = {
+        beam,
+        edge: EDGES[seed % EDGES.length] as number,
+        shake: seed < EDGES.length ? 0 : SHAKE,
+        seed,
+      };
+      seed++;
+      for (const groups of gather(alone, offers, turn, GATHERED, steering, gathering)) {
+        const kinds = groups.map((group) => ({ members: [group] }));
+        const together = groups.length > FEW ? groups : cheapestOf(kinds, offers, ownCost, gathering, MOST_BOXES);
+        if (!together) continue;
+        const cost = take(together);
+        if (cost >= ownCost) continue;
+        own = together;
+        ownCost = cost;
+      }
+    }
+    work.done += gathering.done;
+    const random = repeatableRandom(round + 1);
+    // A step that finds nothing to put together does no work.
+    while (!work.isSpent && least > enough) {
+      own = improve(own, offers, random, work);
+      take(own);
+      work.done += 20 * own.length;
+    }
+    report((round + 1) / effort.rounds);
+  }
+  return best;
 }

@@ -4,9 +4,17 @@
  */
 const PER_METRE = 1e9;
 
-/** Metres as whole steps; endless stays endless. */
+/** What binary fractions may be off by, in steps. */
+const OFF = 1e-3;
+
+/** A piece's side as whole steps. What is less than a step is dropped, so that pieces that fill a roll still do. */
 export function toSteps(metres: number): number {
-  return metres === Infinity ? Infinity : Math.round(metres * PER_METRE);
+  return Math.floor(metres * PER_METRE + OFF);
+}
+
+/** A roll's side as whole steps, a begun step counted in; endless stays endless. */
+export function toRoom(metres: number): number {
+  return Math.ceil(metres * PER_METRE - OFF);
 }
 
 /** Steps as metres. */

@@ -4,7 +4,6 @@ import { cutPlan } from "../../../../src/calc/sheet/cutplan/plan";
 import { makeOffers } from "../../../../src/calc/sheet/cutplan/purchase";
 import type { Roll } from "../../../../src/calc/sheet/cutplan/request";
 import { toSteps } from "../../../../src/calc/sheet/cutplan/steps";
-import { USUAL_EFFORT } from "../../../../src/calc/sheet/cutplan/search";
 
 /** Twelve pieces 4 m wide and 5.00 to 5.11 m long: 60.66 m, 242.64 m². */
 const PIECES = Array.from({ length: 12 }, (_, index) => ({ name: `P${index}`, length: 5 + index / 100, width: 4 }));
@@ -18,13 +17,19 @@ describe("money that no plan can undercut", () => {
     expect(bound({ width: 6, price: 0.5, per: "area", longest: Infinity })).toBeCloseTo(181.98, 6);
   });
 
-  it("is a part of a whole roll for what is used of it", () => {
-    // 60.66 m of rolls of 12 m at 10: 50.55; two pieces a roll take six of them, 60.
+  it("is what whole rolls can cost", () => {
+    // 60.66 m of rolls of 12 m at 10: two pieces of 5 m and more a roll, so six rolls for twelve pieces.
     const roll: Roll = { width: 4, price: 10, per: "roll", longest: 12 };
-    expect(bound(roll)).toBeCloseTo(50.55, 6);
-    const plan = cutPlan({ pieces: PIECES, rolls: [roll], turn: false }, { ...USUAL_EFFORT, work: 300_000 });
-    expect(plan).toMatchObject({ cost: 60, proven: false });
-    expect(plan.lowerBound).toBeCloseTo(50.55, 1);
+    expect(bound(roll)).toBe(60);
+    expect(cutPlan({ pieces: PIECES, rolls: [roll], turn: false })).toMatchObject({ cost: 60, proven: true });
+  });
+
+  it("knows what may lie abreast", () => {
+    // On a roll 10 m wide, pieces 4 m wide and 5 m long lie two abreast and leave 2 m: 12 of them take 30 m at 1 a metre,
+    // where their area alone would be 24 m.
+    const pieces = Array.from({ length: 12 }, () => ({ length: toSteps(5), width: toSteps(4) }));
+    const offers = makeOffers([{ width: 10, price: 1, per: "length", longest: Infinity }]);
+    expect(lowerBound(pieces, offers, false)).toBeCloseTo(30, 6);
   });
 
   it("is at least the dearest piece alone", () => {

@@ -13,7 +13,7 @@ const roll = (width: number, price: number, per: Roll["per"] = "length", longest
   per,
   longest,
 });
-const quick = { ...USUAL_EFFORT, work: 300_000, workPerPiece: 0 };
+const quick = { ...USUAL_EFFORT, work: 300_000 };
 
 const wholeRoll = fc.record({
   width: fc.integer({ min: 4, max: 9 }),
