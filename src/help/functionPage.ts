@@ -109,7 +109,8 @@ function resultOf({ result }: Declaration): Html {
 
 function titleOf({ title, measure, unit }: Column): Html {
   const shown = measure ? bothUnits(measure) : unit;
-  return html`${title}${shown !== undefined && html` (${shown})`}`;
+  const named = typeof title === "string" ? title : `${title.US}, or ${title.SI.toLowerCase()}`;
+  return html`${named}${shown !== undefined && html` (${shown})`}`;
 }
 
 function bothUnits(measure: NonNullable<Column["measure"]>): string {

@@ -24,6 +24,8 @@ export interface Ground {
   readonly dug: Reckoned<number>;
   /** Compacted. */
   readonly backfill: Reckoned<number>;
+  /** Over the ground it stands on. */
+  readonly bermHeight: Reckoned<number>;
   /** Compacted. */
   readonly berm: Reckoned<number>;
   readonly balance: Reckoned<SoilBalance>;
@@ -35,7 +37,7 @@ export interface Ground {
   readonly fillLoads: Reckoned<number>;
 }
 
-export function reckonGround(job: Job, { treads }: Water): Ground {
+export function reckonGround(job: Job, { treads, topLipLevel }: Water): Ground {
   const { basinWaterDepth, rimBelowGrade, beddingDepth, basinSideSlope: slope = 0, pitMargin } = job;
   const pitDepth = reckon([basinWaterDepth, rimBelowGrade, beddingDepth], (water, rim, sand) => water + rim + sand);
   const widened = (side: number | undefined): Reckoned<number> =>
@@ -54,7 +56,11 @@ export function reckonGround(job: Job, { treads }: Water): Ground {
     pitVolume(length, width, depth - sand, slope),
   );
   const backfill = reckon([pit, bedding, basin, trench], (whole, sand, kept, ditch) => whole - sand - kept + ditch);
-  const berm = bermOf(job);
+  // It carries the box, whose lip is the top lip; where the ground is higher the box is dug in.
+  const bermHeight = reckon([topLipLevel, job.boxHeight, job.bermGround], (lip, box, under) =>
+    Math.max(0, lip - box - under),
+  );
+  const berm = bermOf(job, bermHeight);
   const balance = reckon([dug, berm, backfill, job.spoilTruck], (bank, raised, filled, truck) =>
     soilBalance(bank, raised + filled, soilUsed(job), truck),
   );
@@ -68,6 +74,7 @@ export function reckonGround(job: Job, { treads }: Water): Ground {
     shelf,
     dug,
     backfill,
+    bermHeight,
     berm,
     balance,
     spoilAway: reckon([balance], ({ away }) => away.loose),
@@ -87,10 +94,10 @@ function shelfVolume(job: Job, treads: Water["treads"]): Reckoned<number> {
 }
 
 /** With ends that slope too, a berm is a pit upside down. */
-function bermOf(job: Job): Reckoned<number> {
+function bermOf(job: Job, height: Reckoned<number>): Reckoned<number> {
   const volume = job.bermEnds === "square" ? bermVolume : pitVolume;
-  return reckon([job.bermLength, job.bermWidth, job.bermHeight, job.bermSlope], (length, width, height, slope) =>
-    volume(length, width, height, slope),
+  return reckon([job.bermLength, job.bermWidth, height, job.bermSlope], (length, width, high, slope) =>
+    volume(length, width, high, slope),
   );
 }
 

@@ -69,7 +69,7 @@ export function reckonStone(job: Job, water: Water, basin: Basin): Stone {
     const fallen = total(drops.map(({ height = 0 }) => height));
     return face(quotient(total(areas), fallen), fallen, reach);
   });
-  const banks = bankFaces(job);
+  const banks = bankFaces(job, known(water.fall));
   const bankStone = reckon([anyOf(banks.map(({ area }) => area)), bankReach, job.solidShare], (areas, reach) => {
     const along = total(banks.map(({ length = 0 }) => length));
     return face(along, quotient(total(areas), along), reach);
@@ -160,7 +160,7 @@ function dropFaces(job: Job, { drops }: Water): BareFace[] {
   });
 }
 
-function bankFaces({ run, fall, bankHeight, bankFaces: typed }: Job): BareFace[] {
+function bankFaces({ run, bankHeight, bankFaces: typed }: Job, fall: number | undefined): BareFace[] {
   return [0, 1].map((index) => {
     const { length: ownLength, height: ownHeight } = typed[index] ?? {};
     const along = run === undefined || fall === undefined ? undefined : run + fall;

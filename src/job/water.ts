@@ -2,7 +2,7 @@ import { invalid } from "../calc/problem";
 import { findLipShape, lipFlow } from "../calc/water/lip";
 import { splitFlow, type LipShare } from "../calc/water/split";
 import type { Job } from "./facts";
-import { attempt, isKnown, reckon, type Reckoned } from "./reckoned";
+import { attempt, isKnown, known, reckon, type Reckoned } from "./reckoned";
 import { filledRows, needed, sumOf, total } from "./rows";
 
 /** Drops that a fall can have. */
@@ -20,6 +20,8 @@ export interface Water {
   readonly split: Reckoned<readonly LipShare[]>;
   /** Deepest water over a lip at the design flow, m. */
   readonly sheetMost: Reckoned<number>;
+  /** From the top lip down to finished grade, wherever it was measured from. */
+  readonly fall: Reckoned<number>;
   readonly topLipLevel: Reckoned<number>;
   /** Height of each drop and length of the tread below it, m; undefined where there is none. */
   readonly drops: readonly (number | undefined)[];
@@ -37,7 +39,10 @@ export function reckonWater(job: Job): Water {
   const atSheet = sumOf(lipFlows);
   const designFlow = job.flowTyped ?? (isKnown(atSheet) ? atSheet : undefined);
   const split = splitOver(job, designFlow);
-  const drops = equalSteps(job, "drop", job.fall);
+  const fall = reckon([job.fallTyped, job.rimBelowGrade], (typed, rim) =>
+    job.fallFrom === "rim of the basin" ? typed - rim : typed,
+  );
+  const drops = equalSteps(job, "drop", known(fall));
   const treads = equalSteps(job, "tread", job.run);
   return {
     lipFlows,
@@ -45,7 +50,8 @@ export function reckonWater(job: Job): Water {
     designFlow,
     split,
     sheetMost: reckon([split], (shares) => Math.max(...shares.map(({ depth }) => depth))),
-    topLipLevel: reckon([job.gradeLevel, job.fall], (grade, fall) => grade + fall),
+    fall,
+    topLipLevel: reckon([job.gradeLevel, fall], (grade, height) => grade + height),
     drops,
     treads,
     dropTotal: total(drops.filter(isKnown)),

@@ -42,7 +42,7 @@ describeInBrowser("the bench", () => {
 
   it("follows a changed fall in the head and the price", async () => {
     const [head, price] = [await bench.glance("DesignHead"), await bench.glance("PriceTotal")];
-    await bench.goTo(placeOf("Fall"));
+    await bench.goTo(placeOf("FallTyped"));
     await bench.type("3.5");
     await expect.poll(() => bench.glance("DesignHead")).not.toBe(head);
     await expect.poll(() => bench.glance("PriceTotal")).not.toBe(price);
@@ -51,7 +51,7 @@ describeInBrowser("the bench", () => {
   it("saves what Node calculates again to the same results, cell by cell", async () => {
     const saved = await bench.save();
     const again = await recalculate(saved);
-    expect(again.named("Fall")).toEqual([[3.5]]);
+    expect(again.named("FallTyped")).toEqual([[3.5]]);
     expect(again.named("PriceTotal")?.[0]?.[0]).not.toBe(demo.named("PriceTotal")?.[0]?.[0]);
     expect(await storedAgree(saved, again)).toEqual([]);
   });
@@ -76,7 +76,7 @@ describeInBrowser("the bench", () => {
   });
 
   it("says what belongs into a cell, and why one is in error", async () => {
-    await bench.goTo(placeOf("Fall"));
+    await bench.goTo(placeOf("FallTyped"));
     expect((await bench.page.locator("#hint").innerText()).length).toBeGreaterThan(10);
     await bench.openFile("own.xlsx", await smallTemplate());
     await bench.page.getByRole("button", { name: "Open without saving" }).click();

@@ -94,12 +94,12 @@ describeInBrowser("copying and pasting in the bench", () => {
 
   it("pastes into the cell's editor while it is open", async () => {
     await bench.page.evaluate((copied) => navigator.clipboard.writeText(copied), "3.25");
-    await bench.goTo(cellOf("Fall"));
+    await bench.goTo(cellOf("FallTyped"));
     await bench.page.keyboard.press("F2");
     await bench.page.keyboard.press("Control+A");
     await bench.page.keyboard.press("Control+V");
     await bench.page.keyboard.press("Enter");
-    await expect.poll(async () => (await held("Fall"))?.[0]?.[0]).toBe(3.25);
+    await expect.poll(async () => (await held("FallTyped"))?.[0]?.[0]).toBe(3.25);
   });
 
   it("pastes a formula of a person's own as one that reads the cells beside it, and a cut one as it was", async () => {

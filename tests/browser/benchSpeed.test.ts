@@ -21,7 +21,7 @@ const WORKED_MS = 2 * SHOWN_MS;
 
 /** Edits as an estimator makes them; on the fall hangs nearly every formula of the workbook. */
 const EDITS: readonly Edit[] = [
-  { name: "Fall", typed: ["2.5", "3.1", "2.6", "3.3"], follows: "DesignHead" },
+  { name: "FallTyped", typed: ["2.5", "3.1", "2.6", "3.3"], follows: "DesignHead" },
   { name: "PumpPrices", typed: ["431", "398", "455"], follows: "PriceTotal" },
   { name: "Markups", typed: ["35%", "28%", "31%"], follows: "PriceTotal" },
 ];

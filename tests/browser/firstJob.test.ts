@@ -18,7 +18,7 @@ const VISIT: Typed = [
   ["ClientName", [["T. Wrenfield (invented)"]]],
   ["VisitDate", [["2026-10-02"]]],
   ["FeatureName", [["Side garden fall"]]],
-  ["Fall", [[1.8]]],
+  ["FallTyped", [[1.8]]],
   ["Run", [[7.25]]],
   ["DropCount", [[3]]],
   ["BedWidth", [[2.5]]],

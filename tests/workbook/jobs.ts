@@ -43,7 +43,9 @@ export function biggestJob(system: System): WorkbookModel {
   const us = system === "US";
   const type = (name: string, rows: readonly (readonly (CellValue | undefined)[])[]): void =>
     typeInto(model, name, rows);
-  type("Fall", [[us ? 14 : 4.2]]);
+  type("FallTyped", [[us ? 14 : 4.2]]);
+  // The box stands on a berm of 2 ft or 0.6 m: its foot is 14 in or 350 mm below the top lip.
+  type("BermGround", [[us ? 110.23 : 53.07]]);
   type("Run", [[us ? 61 : 18.5]]);
   type("DropCount", [[12]]);
   type(
@@ -121,7 +123,7 @@ export function smallestJob(system: System): WorkbookModel {
   const model = assemble(sheets, system, "demo");
   const us = system === "US";
   const none = (count: number, width: number): ""[][] => repeat(count, () => repeat(width, () => "" as const));
-  typeInto(model, "Fall", [[us ? 0.8 : 0.25]]);
+  typeInto(model, "FallTyped", [[us ? 0.8 : 0.25]]);
   typeInto(model, "Run", [[us ? 2.4 : 0.7]]);
   typeInto(model, "DropCount", [[1]]);
   typeInto(model, "LipTable", [us ? [15, 0] : [380, 0], ["", ""], ["", ""]]);

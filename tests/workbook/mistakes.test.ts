@@ -52,8 +52,8 @@ const MISTAKES: readonly Mistake[] = [
   {
     what: "a pump that cannot lift the water to the top",
     typed: {
-      US: { ChosenPump: SMALL, Fall: 9, DropCount: 12 },
-      SI: { ChosenPump: SMALL, Fall: 2.6, DropCount: 12 },
+      US: { ChosenPump: SMALL, FallTyped: 9, DropCount: 12 },
+      SI: { ChosenPump: SMALL, FallTyped: 2.6, DropCount: 12 },
     },
     finds: "Shut-off head above the lift",
     says: "FIX",
@@ -96,7 +96,8 @@ const MISTAKES: readonly Mistake[] = [
   },
   {
     what: "a berm that takes more soil than is dug",
-    typed: { US: { BermHeight: 4 }, SI: { BermHeight: 1.4 } },
+    // The foot of the box stands at 100.98 ft and 50.42 m: the berm is 4 ft and 1.4 m high.
+    typed: { US: { BermGround: 96.98 }, SI: { BermGround: 49.02 } },
     finds: "Spoil is enough for berm and backfill",
     says: "LOOK",
   },
@@ -173,6 +174,22 @@ const MISTAKES: readonly Mistake[] = [
     says: "FIX",
   },
   {
+    // 4.5 ft and 1.3 m of water, rim and bedding below grade; the basin then holds far more than it needs.
+    what: "a pit that wants a ladder and a look",
+    typed: {
+      US: { BasinWaterDepth: 4.1, GroundWaterDepth: 9 },
+      SI: { BasinWaterDepth: 1.2, GroundWaterDepth: 3 },
+    },
+    finds: "Depth of pit and trench",
+    says: "LOOK",
+  },
+  {
+    what: "a trench that wants a ladder",
+    typed: { US: { TrenchDepth: 4 }, SI: { TrenchDepth: 1.3 } },
+    finds: "Depth of pit and trench",
+    says: "LOOK",
+  },
+  {
     what: "a check valve that no pipe has",
     typed: either({ CheckValve: "yes", Fittings7: [[""]] }),
     finds: "Check valve on the route",
@@ -184,14 +201,7 @@ const MISTAKES: readonly Mistake[] = [
     finds: "Inputs still blank on Site",
     says: "FIX",
   },
-  { what: "an input left blank", typed: either({ Fall: "" }), finds: "Inputs still blank on Site", says: "FIX" },
-  {
-    // 3101 gph are 52 gpm; 10816 L/h are 180 L/min.
-    what: "a flow typed by the minute",
-    typed: { US: { FlowTyped: 52 }, SI: { FlowTyped: 180 } },
-    finds: "Own flow as a multiple of the lips' flow",
-    says: "FIX",
-  },
+  { what: "an input left blank", typed: either({ FallTyped: "" }), finds: "Inputs still blank on Site", says: "FIX" },
   {
     // 4500 gph are 75 gpm; 15800 L/h are 263 L/min.
     what: "a pump curve typed by the minute",

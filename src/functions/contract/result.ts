@@ -15,7 +15,8 @@ export interface Measured {
 export type TableCell = Cell | Measured;
 
 export interface Column {
-  readonly title: string;
+  /** One for both systems, or one for each where a system counts by another piece. */
+  readonly title: string | Readonly<Record<UnitSystem, string>>;
   /** Numbers of this column are SI and are turned into the default unit, which the header names. */
   readonly measure?: Measure;
   /** A unit that is the same in both systems, for the header. */
@@ -62,7 +63,8 @@ export function tableResult(about: string, columns: readonly Column[]): Result<r
     present(rows, system) {
       const header: Cell[] = columns.map(({ title, measure, unit }) => {
         const shown = measure ? unitLabel(measure, system) : unit;
-        return shown ? `${title} (${shown})` : title;
+        const named = typeof title === "string" ? title : title[system];
+        return shown ? `${named} (${shown})` : named;
       });
       const body = rows.map((row) => {
         if (row.length !== columns.length) throw new Problem("value", `${about}: a row of the result is incomplete`);

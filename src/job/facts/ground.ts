@@ -54,13 +54,7 @@ export const ground = {
     "How long is the crest of the berm?",
   ),
   bermWidth: number("BermWidth", "office", "length", { US: [0, 100], SI: [0, 30] }, "How wide is its crest?"),
-  bermHeight: number(
-    "BermHeight",
-    "office",
-    "length",
-    { US: [0, 20], SI: [0, 6] },
-    "How high does it stand over the ground?",
-  ),
+  bermGround: number("BermGround", "visit", "length", [-2000, 30000], "At what level is the ground it will stand on?"),
   bermSlope: number("BermSlope", "book", "factor", [0.5, 6], "How far do its sides run out for each 1 of height?"),
   bermEnds: choice("BermEnds", "visit", ["sloped", "square"], "Do its ends slope, or run into a bank or wall?"),
   ownSwell: number("OwnSwell", "book", "share", [0, 1], "By what share does your soil grow when dug, if you know?", {

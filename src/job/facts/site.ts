@@ -5,6 +5,8 @@ import { factsOf } from "./fact";
 const { number, text, choice } = factsOf("Site");
 const optional = { optional: true } as const;
 const LEVEL = [-2000, 30000] as const;
+/** Where the fall is shot from. */
+export const FALL_FROM = ["finished grade", "rim of the basin"] as const;
 
 /** Whose job it is, what was measured on the visit, and what the site is like. */
 export const site = {
@@ -17,12 +19,18 @@ export const site = {
   siteAddress: text("SiteAddress", "visit", "Where is the work done?", optional),
   visitDate: number("VisitDate", "visit", "day", [36526, 73050], "On which day was the site measured?", optional),
   featureName: text("FeatureName", "visit", "What is the feature called?"),
-  fall: number(
-    "Fall",
+  fallTyped: number(
+    "FallTyped",
     "visit",
     "length",
     { US: [0.1, 60], SI: [0.1, 18] },
-    "How far does the water come down, from the highest lip to the finished grade at the basin?",
+    "How high does the highest lip stand over where the fall was measured from?",
+  ),
+  fallFrom: choice(
+    "FallFrom",
+    "visit",
+    FALL_FROM,
+    "Was the fall measured from finished grade or from the basin's rim?",
   ),
   run: number(
     "Run",

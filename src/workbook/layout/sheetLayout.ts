@@ -72,9 +72,15 @@ export class SheetLayout extends Page {
     this.row++;
   }
 
-  /** A safety caution, set where the number is read. */
+  /** What can kill or maim, set where the number is read. The words of the two ranks are those of ANSI Z535.6 (from memory). */
   caution(text: string): void {
-    this.textAcross(this.row, 1, this.lastColumn, `CAUTION: ${text}`, "caution");
+    this.textAcross(this.row, 1, this.lastColumn, `WARNING: ${text}`, "caution");
+    this.row++;
+  }
+
+  /** What costs money or work, in a box without the red of the other rank. */
+  notice(text: string): void {
+    this.textAcross(this.row, 1, this.lastColumn, `NOTICE: ${text}`, "notice");
     this.row++;
   }
 

@@ -40,6 +40,13 @@ export const STYLE = {
     lines: { left: "medium", top: "thin", bottom: "thin", right: "thin" },
     lineColor: COLOR.warn,
   },
+  notice: {
+    ...ink,
+    bold: true,
+    wrap: true,
+    lines: { left: "medium", top: "hair", bottom: "hair", right: "hair" },
+    lineColor: COLOR.soft,
+  },
   input: {
     ...ink,
     fill: COLOR.input,

@@ -64,7 +64,7 @@ function setting(s: SheetLayout, rows: number): void {
   s.note(
     "Move the point until the rod shows its reading; or measure up or down from a string pulled level from the bench mark.",
   );
-  s.caution("Read the bench mark again at the end: a moved tripod spoils every level since the last good reading.");
+  s.notice("Read the bench mark again at the end: a moved tripod spoils every level since the last good reading.");
   const { body } = s.spill({
     name: "SetoutTable",
     formula: "=RILL.SETOUT(BenchmarkLevel,Backsight,SetoutPoints,SetoutReadings,GradeTolerance,Units)",

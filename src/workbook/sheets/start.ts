@@ -17,8 +17,11 @@ const CAUTIONS = [
   "Pumps and water: mains wiring, residual-current (GFCI) protection and bonding are a licensed electrician's work. Voltage drop figures are for planning only.",
   "Deep or fast water, and open basins, drown people; fence and cover according to local rules.",
   "Walls, dams and stacked boulders that hold back earth or water may need an engineer. This workbook does not design structures.",
-  "Weir, friction and stone figures are estimates: flows over rough natural lips are good to 10 to 20 % (common practice, no source). Check the finished feature against the plan with a rod and a bucket.",
 ];
+
+/** What costs money rather than a limb. */
+const NOTICE =
+  "Weir, friction and stone figures are estimates: flows over rough natural lips are good to 10 to 20 % (common practice, no source). Check the finished feature against the plan with a rod and a bucket.";
 
 /** Column of the verdicts in the list of checks. */
 const VERDICT_COLUMN = 5;
@@ -58,6 +61,7 @@ export const start = defineSheet({
 
     s.section("Cautions");
     CAUTIONS.forEach((text) => s.caution(text));
+    s.notice(NOTICE);
 
     s.pageBreak();
     s.section("Checks");

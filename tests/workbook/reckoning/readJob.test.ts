@@ -27,7 +27,7 @@ describe("a job read from a workbook", () => {
     expect(wrong).toEqual([]);
     expect(job.system).toBe("US");
     // By definition: 1 ft = 0.3048 m, 1 in = 0.0254 m, 1 mil = 0.0254 mm, 1 oz/yd² = 33.9057 g/m², 72 °F = 22.222 °C.
-    expect(job.fall).toBeCloseTo(2.75 * 0.3048, 12);
+    expect(job.fallTyped).toBeCloseTo(2.75 * 0.3048, 12);
     expect(job.lips).toEqual([
       { width: 26 * 0.0254, level: 0 },
       { width: 14 * 0.0254, level: 0.25 * 0.0254 },
@@ -54,14 +54,14 @@ describe("a job read from a workbook", () => {
 
   it("names the cells that hold something else than their fact", () => {
     const typed = new Map<string, string | number>([
-      [cell("Fall"), "about three feet"],
+      [cell("FallTyped"), "about three feet"],
       [cell("CheckValve"), "maybe"],
     ]);
     const { job, wrong } = readJob(opened.recalculate(typed));
-    expect(job.fall).toBeUndefined();
+    expect(job.fallTyped).toBeUndefined();
     expect(job.checkValve).toBeUndefined();
     expect(wrong.map(({ cell: at, shown }) => [at, shown])).toEqual([
-      [cell("Fall"), "about three feet"],
+      [cell("FallTyped"), "about three feet"],
       [cell("CheckValve"), "maybe"],
     ]);
   });
@@ -69,7 +69,7 @@ describe("a job read from a workbook", () => {
   it("is nearly empty for a blank workbook", async () => {
     const { job } = readJob(await recalculate(await bytesOf("SI", "blank")));
     expect(job.system).toBe("SI");
-    expect([job.fall, job.basinLength, job.chosenPump]).toEqual([undefined, undefined, undefined]);
+    expect([job.fallTyped, job.basinLength, job.chosenPump]).toEqual([undefined, undefined, undefined]);
     expect([job.lips, job.pools, job.pumps, job.ownLines]).toEqual([[], [], [], []]);
   });
 });
@@ -79,7 +79,7 @@ describe("a workbook that is opened once", () => {
     const fresh = await recalculate(await bytesOf("US", "demo"));
     // Seven drops make several spills longer, an empty fall makes nearly all of them shorter.
     opened.recalculate(new Map([[cell("DropCount"), 7]]));
-    opened.recalculate(new Map([[cell("Fall"), ""]]));
+    opened.recalculate(new Map([[cell("FallTyped"), ""]]));
     expect([...opened.recalculate().results]).toEqual([...fresh.results]);
   });
 });

@@ -1,13 +1,24 @@
 import { describe, expect, it } from "vitest";
+import { defineSheet } from "../../../src/workbook/layout";
 import { site } from "../../../src/workbook/sheets/site";
 import { start } from "../../../src/workbook/sheets/start";
 import { Tried, type Typed } from "./tried";
 
-const demo = (system: "US" | "SI", typed: Typed): Promise<Tried> => Tried.of([start, site], system, "demo", typed);
+/** What Water makes of the fall that was typed: here it was measured from finished grade. */
+const water = defineSheet({
+  name: "Given",
+  order: 3,
+  build(s) {
+    s.result({ name: "Fall", label: "Fall", kind: "length", formula: "FallTyped", needs: ["FallTyped"] });
+  },
+});
+
+const demo = (system: "US" | "SI", typed: Typed): Promise<Tried> =>
+  Tried.of([start, site, water], system, "demo", typed);
 
 describe("Site", () => {
   it("calls a feature steeper than 1 in 1 a wall", async () => {
-    expect((await demo("US", { Fall: 4, Run: 3.9 })).verdict("Site", "Slope")).toBe("LOOK");
+    expect((await demo("US", { FallTyped: 4, Run: 3.9 })).verdict("Site", "Slope")).toBe("LOOK");
     expect((await demo("US", {})).verdict("Site", "Slope")).toBe("OK");
   });
 
@@ -19,7 +30,7 @@ describe("Site", () => {
   });
 
   it("counts the inputs that are still blank, and Start adds them up", async () => {
-    const without = await demo("US", { Fall: "", ClientName: "" });
+    const without = await demo("US", { FallTyped: "", ClientName: "" });
     expect(without.verdict("Site", "Inputs still blank")).toBe("FIX");
     expect(without.verdict("Site", "Slope")).toBe("to fill");
     // Two checks need the fall; the blank inputs are one more to fix.
@@ -31,8 +42,8 @@ describe("Site", () => {
   it("names the first input that is still blank, on its sheet and on Start", async () => {
     // Label, value, unit, limit, verdict, where, and what to do; the check of blank inputs comes first.
     const cure = async (typed: Typed): Promise<unknown> => (await demo("US", typed)).value("Checks", 1, 7);
-    expect(await cure({ Fall: "", ClientName: "" })).toBe("Fill in: Client and 1 more.");
-    expect(await cure({ Fall: "" })).toBe("Fill in: Fall, top lip to basin grade.");
+    expect(await cure({ FallTyped: "", ClientName: "" })).toBe("Fill in: Client and 1 more.");
+    expect(await cure({ FallTyped: "" })).toBe("Fill in: Fall, up to the top lip.");
     expect(await cure({ Run: "14 ft", ClientName: "" })).toBe("No number in: Run. Type one, or use =RILL.QTY.");
     expect(await cure({})).toBe("Fill in the marked cells of this sheet that are still blank.");
   });

@@ -152,16 +152,18 @@ describe("the Stone sheet", () => {
 describe("the Ground sheet", () => {
   it("digs and builds as by hand, and keeps the three volumes apart", async () => {
     const work = await SiteWork.make("US", "demo");
-    // Depth 2.25 + (3 + 2) / 12 = 2.6667 ft; (9 + 1) × (6.5 + 1) × 2.6667 / 27 = 7.407 yd³.
-    expect(work.number("PitVolume")).toBeCloseTo(7.4074, 4);
-    // Berm with sloped ends: 5.5 × 3 × 2 + 2 × 2² × 8.5 + 4/3 × 4 × 2³ = 143.67 ft³ = 5.3210 yd³.
-    expect(work.number("BermNeed")).toBeCloseTo(5.321, 4);
-    // Round the basin: 10 × 7.5 × 2.6667 - 10 × 7.5 × 2/12 - 9 × 6.5 × 2.5 = 200 - 12.5 - 146.25 = 41.25 ft³; trench 19.125;
-    // 60.375 ft³ = 2.2361 yd³ goes back.
-    expect(work.number("BackfillVolume")).toBeCloseTo(2.2361, 4);
-    // Loam: dug 9.0394 bank; berm and backfill take 7.5571 / 0.9 = 8.3968; 0.6426 bank × 1.25 = 0.8032 loose, one load of 10.
-    expect(work.number("DugVolume")).toBeCloseTo(9.0394, 4);
-    expect(work.number("SpoilAway")).toBeCloseTo(0.8032, 4);
+    // Depth 2.25 + (3 + 2) / 12 = 2.6667 ft; the liner hangs on the cut wall: 9 × 6.5 × 2.6667 / 27 = 5.7778 yd³.
+    expect(work.number("PitVolume")).toBeCloseTo(5.7778, 4);
+    // The berm carries the box: 102.15 - 14/12 - 99.4 = 1.5833 ft, as the levels say. With sloped ends:
+    // 5.5 × 3 × 1.5833 + 2 × 1.5833² × 8.5 + 4/3 × 4 × 1.5833³ = 89.913 ft³ = 3.3301 yd³.
+    expect(work.number("BermHeight")).toBeCloseTo(1.5833, 4);
+    expect(work.number("BermNeed")).toBeCloseTo(3.3301, 4);
+    // Nothing goes back round the basin; trench 17 × 0.75 × 1.5 = 19.125 ft³ = 0.7083 yd³ does.
+    expect(work.number("BackfillVolume")).toBeCloseTo(0.7083, 4);
+    // Loam: dug 5.7778 + 0.7083 + bed 9.5 × 5.25 × 0.5 / 27 = 0.9236, 7.4097 bank; berm and backfill take 4.0384 / 0.9 = 4.4872;
+    // 2.9226 bank × 1.25 = 3.6532 loose, one load of 10.
+    expect(work.number("DugVolume")).toBeCloseTo(7.4097, 4);
+    expect(work.number("SpoilAway")).toBeCloseTo(3.6532, 4);
     expect(work.number("SpoilLoads")).toBe(1);
     expect(work.number("FillLoads")).toBe(0);
   });
@@ -169,12 +171,51 @@ describe("the Ground sheet", () => {
   it("takes own figures of the soil, square ends, and asks for fill where spoil is short", async () => {
     const own = await SiteWork.make("US", "demo", { OwnSwell: 0.4, OwnShrink: 0.1, BermEnds: "square" });
     expect(own.value("SoilUsed")).toBe("swell 0.4 shrink 0.1");
-    // (3 + 2 × 2) × 2 × 5.5 = 77 ft³ = 2.8519 yd³, 2.2361 goes back; 9.0394 - 5.0880 / 0.9 = 3.3861 bank; × 1.4 = 4.7405 loose.
-    expect(own.number("BermNeed")).toBeCloseTo(2.8519, 4);
-    expect(own.number("SpoilAway")).toBeCloseTo(4.7405, 3);
-    const high = await SiteWork.make("US", "demo", { BermHeight: 4 });
+    // (3 + 2 × 1.5833) × 1.5833 × 5.5 = 53.701 ft³ = 1.9889 yd³, 0.7083 goes back; 7.4097 - 2.6973 / 0.9 = 4.4128 bank; × 1.4 = 6.1779 loose.
+    expect(own.number("BermNeed")).toBeCloseTo(1.9889, 4);
+    expect(own.number("SpoilAway")).toBeCloseTo(6.1779, 3);
+    // Ground 2.5 ft lower: a berm of 4.08 ft.
+    const high = await SiteWork.make("US", "demo", { BermGround: 96.9 });
+    expect(high.number("BermHeight")).toBeCloseTo(4.0833, 4);
     expect(high.number("FillNeed")).toBeGreaterThan(0);
     expect(high.verdict("Spoil is enough")).toBe("LOOK");
+  });
+
+  it("builds no berm where the box is dug in, and says the height of the levels on the crew's page", async () => {
+    // The foot of the box is at 102.15 - 14/12 = 100.98 ft.
+    const dugIn = await SiteWork.make("US", "demo", { BermGround: 101.5 });
+    expect([dugIn.number("BermHeight"), dugIn.number("BermNeed")]).toEqual([0, 0]);
+    const work = await SiteWork.make("US", "demo");
+    const top = work.rows("SetoutTable").find(([point]) => String(point).startsWith("Berm top"));
+    expect(Number(top?.[1]) - 99.4).toBeCloseTo(1.5833, 4);
+    expect(work.shown("Crew").some((text) => String(text).includes("Build the berm 1.58 ft high"))).toBe(true);
+  });
+
+  it("keeps room to work round a tub", async () => {
+    const tub = await SiteWork.make("US", "demo", { PitMargin: 0.5 });
+    // (9 + 1) × (6.5 + 1) × 2.6667 / 27 = 7.4074 yd³; round it 200 - 12.5 - 146.25 = 41.25 ft³ and the trench's 19.125 go back.
+    expect(tub.number("PitVolume")).toBeCloseTo(7.4074, 4);
+    expect(tub.number("BackfillVolume")).toBeCloseTo(2.2361, 4);
+  });
+
+  it("wants a ladder and a look from 4 ft, in pit and trench", async () => {
+    const verdict = async (typed: Changes): Promise<unknown> =>
+      (await SiteWork.make("US", "demo", typed)).verdict("Depth of pit and trench");
+    // Rim 3 in and bedding 2 in below: 0.4167 ft on top of the water. 29 CFR 1926.651(c)(2): "4 feet (1.22 m) or more".
+    expect(await verdict({ BasinWaterDepth: 3.58 })).toBe("OK");
+    expect(await verdict({ BasinWaterDepth: 3.5834 })).toBe("LOOK");
+    expect(await verdict({ BasinWaterDepth: 4.0833 })).toBe("LOOK");
+    expect(await verdict({ TrenchDepth: 4 })).toBe("LOOK");
+    const cure = async (depth: number): Promise<string> => {
+      const work = await SiteWork.make("US", "demo", { BasinWaterDepth: depth });
+      return String(work.shown("Ground").find((text) => String(text).includes(".651(c)(2)")));
+    };
+    // 1926.652(a)(1): less than 5 ft and no indication of a potential cave-in, by a competent person.
+    expect(await cure(4)).toMatch(/^Set a ladder; slope or shore unless a competent person sees no danger/);
+    expect(await cure(4.6)).toMatch(/^Slope, shore or shield the sides before anyone goes in/);
+    // DIN 4124 (from memory): upright to 1.25 m.
+    expect((await SiteWork.make("SI", "demo", { BasinWaterDepth: 1.12 })).verdict("Depth of pit")).toBe("OK");
+    expect((await SiteWork.make("SI", "demo", { BasinWaterDepth: 1.13 })).verdict("Depth of pit")).toBe("LOOK");
   });
 
   it("says when the widest machine cannot come in, and nothing where all is done by hand", async () => {
@@ -187,10 +228,10 @@ describe("the Ground sheet", () => {
 
   it("fills back what sloped walls leave, and looks at the ground water", async () => {
     const sloped = await SiteWork.make("US", "demo", { BasinSideSlope: 0.5, GroundWaterDepth: 3 });
-    // Pit: 10 × 7.5 × 2.6667 + 0.5 × 2.6667² × 17.5 + 4/3 × 0.25 × 2.6667³ = 200 + 62.222 + 6.321 = 268.543;
-    // bedding 12.5; basin 9 × 6.5 × 2.5 + 0.5 × 2.5² × 15.5 + 4/3 × 0.25 × 2.5³ = 146.25 + 48.438 + 5.208 = 199.896;
-    // 56.147 + trench 19.125 = 75.272 ft³ = 2.7879 yd³.
-    expect(sloped.number("BackfillVolume")).toBeCloseTo(2.7879, 3);
+    // Pit: 9 × 6.5 × 2.6667 + 0.5 × 2.6667² × 15.5 + 4/3 × 0.25 × 2.6667³ = 156 + 55.111 + 6.321 = 217.432;
+    // bedding 9.75; basin 9 × 6.5 × 2.5 + 0.5 × 2.5² × 15.5 + 4/3 × 0.25 × 2.5³ = 146.25 + 48.438 + 5.208 = 199.896;
+    // 7.786 + trench 19.125 = 26.911 ft³ = 0.9967 yd³.
+    expect(sloped.number("BackfillVolume")).toBeCloseTo(0.9967, 4);
     // The pit is 2.67 ft deep and must stay half a foot above the water.
     expect(sloped.verdict("Pit stays above")).toBe("LOOK");
     const wet = await SiteWork.make("US", "demo", { GroundWaterDepth: 2.6 });
@@ -233,8 +274,8 @@ describe("the Labour sheet", () => {
   it("multiplies quantities, rates and difficulty, and rounds each line", async () => {
     const work = await SiteWork.make("US", "demo");
     const dig = work.rows("LabourTable").find(([task]) => task === "Dig pit, trench and bed");
-    // 9.0394 yd³ × 0.35 h × 1.15 = 3.638 h × $40 = $145.53; 9.0394 × 0.28 × 1.15 = 2.911 machine h × $50 = $145.53.
-    expect(dig?.slice(5)).toEqual([expect.closeTo(3.638, 3), expect.closeTo(2.911, 3), 145.53, 145.53]);
+    // 7.4097 yd³ × 0.35 h × 1.15 = 2.9824 h × $40 = $119.30; 7.4097 × 0.28 × 1.15 = 2.3859 machine h × $50 = $119.30.
+    expect(dig?.slice(5)).toEqual([expect.closeTo(2.9824, 4), expect.closeTo(2.3859, 4), 119.3, 119.3]);
     const column = (index: number): number =>
       work.rows("LabourTable").reduce((all, row) => all + Math.round(Number(row[index] || 0) * 100), 0) / 100;
     expect(work.number("LabourCost")).toBeCloseTo(column(7), 9);
@@ -265,9 +306,11 @@ describe("the Crew page", () => {
     const shown = work.shown("Crew").map(String);
     for (const text of ["Lip 4", "Basin", "by hand", "machine", "7'-9 1/4\""]) expect(shown, text).toContain(text);
     expect(shown).not.toContain("Lip 5");
-    expect(shown.some((text) => text.includes("Dig the pit 2.67 ft below finished grade"))).toBe(true);
+    expect(
+      shown.some((text) => text.includes("Dig the pit 2.67 ft below finished grade, 9.00 × 6.50 ft at its bottom")),
+    ).toBe(true);
     // Buried lines and pits, weights, mains, open water.
-    expect(shown.filter((text) => text.startsWith("CAUTION")).length).toBe(4);
+    expect(shown.filter((text) => text.startsWith("WARNING")).length).toBe(4);
     const lines = ["2 in Sch 40 PVC, 4.0 ft", "3 in, 31.0 ft", "3,469 gph at 4.8 ft", "6 strips of 7.50 ft, 2 layers"];
     for (const text of lines) expect(shown, text).toContain(text);
   });
@@ -277,8 +320,10 @@ describe("the Crew page", () => {
     expect(step(await SiteWork.make("US", "demo"))).not.toMatch(/walls|shore/);
     // 4.75 ft + (3 + 2) / 12 = 5.17 ft
     const deep = step(await SiteWork.make("US", "demo", { BasinWaterDepth: 4.75, BasinSideSlope: 0.5 }));
-    expect(deep).toContain("5.17 ft below finished grade, 10.00 × 7.50 ft at its bottom, walls 0.50 out per 1 up");
-    expect(deep).toContain("Over 5 ft deep: slope or shore it before anyone goes in.");
+    expect(deep).toContain("5.17 ft below finished grade, 9.00 × 6.50 ft at its bottom, walls 0.50 out per 1 up");
+    expect(deep).toContain(
+      "Set a ladder; slope or shore it, unless it is under 5 ft and a competent person sees no danger.",
+    );
   });
 
   it("leaves lines to write on while numbers are missing", async () => {

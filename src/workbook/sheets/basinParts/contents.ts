@@ -22,6 +22,10 @@ export function contents(s: SheetLayout, job: Job): void {
     needs: ["BasinContents"],
     note: "From the floor to the overflow.",
   });
+  s.caution(
+    "Treatment is dosed by this volume. Chlorine, copper and other algae killers kill fish, frogs and what drinks here: use only what its label allows " +
+      "where wildlife comes, and never let treated water run into a stream or storm drain.",
+  );
   s.result({
     name: "VoidFraction",
     label: "Room for water, on average",

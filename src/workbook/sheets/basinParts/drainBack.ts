@@ -41,4 +41,8 @@ export function drainBack(s: SheetLayout): void {
     needs: [String(parts.body.column(2))],
     note: "Beds over rough stones hold up to 1.9 times as much, and splash wets more: keep a margin.",
   });
+  s.caution(
+    "What stays in pools and basin stands still: warm for days it breeds mosquitoes, and germs that spray carries into lungs. Run it daily, or drain it " +
+      "(public health advice, from memory).",
+  );
 }

@@ -39,4 +39,8 @@ export function losses(s: SheetLayout): void {
     max: 60,
     message: "Days the feature must run in a hot spell before anyone adds water.",
   });
+  s.caution(
+    "A hose or autofill that hangs in the basin can draw its water back into the drinking water. Leave an air gap of twice the outlet's width, at " +
+      "least 1 in (25 mm), or fit the backflow preventer that the water supplier asks for (plumbing codes, from memory).",
+  );
 }

@@ -48,7 +48,7 @@ export function verdict(s: SheetLayout): void {
     needs: ["BasinNeed", "VoidFraction"],
     note: "With this length, width and average room for water.",
   });
-  s.caution(
+  s.notice(
     "A pump that runs dry overheats and fails; give it a dry-run cut-out or a float switch. Lead the overflow away from buildings and neighbours.",
   );
 }

@@ -38,16 +38,19 @@ function steps(job: Job, say: typeof said, only: typeof when): string[] {
   const size = unitLabel("size", job.system);
   const sizeMask = job.pick({ US: "0.0", SI: "0" });
   const deep = job.pick({
-    US: { test: "N(PitDepth)>=5", words: "5 ft" },
-    SI: { test: "N(PitDepth)>1.25", words: "1.25 m" },
+    US: {
+      test: "N(PitDepth)>=4",
+      words: "Set a ladder; slope or shore it, unless it is under 5 ft and a competent person sees no danger.",
+    },
+    SI: { test: "N(PitDepth)>1.25", words: "Set a ladder; slope or shore it before anyone goes in." },
   });
   return [
-    `See the marks of every buried line before the first bucket: no marks, no digging. Wires overhead: stay ${job.pick({ US: "10 ft", SI: "well" })} away.`,
+    `No marks of buried lines, no digging. Wires overhead: stay ${job.pick({ US: "10 ft away up to 50 kV", SI: "5 m away" })}, else ask the utility.`,
     `Set the instrument up, read the bench mark (${say("BenchmarkLevel", "0.00", length)}) and stake every point below.`,
-    `Dig the pit ${say("PitDepth", "0.00", length)} below finished grade, ${say("PitLength", "0.00")} × ${say("PitWidth", "0.00", length)} at its bottom${only("N(BasinSideSlope)>0", `, walls ${say("BasinSideSlope", "0.00")} out per 1 up`)}; keep spoil back from the edge.${only(deep.test, ` Over ${deep.words} deep: slope or shore it before anyone goes in.`)}`,
-    `Build the berm ${say("BermHeight", "0.00", length)} high from the spoil, in thin compacted layers; loads of spoil: ${say("SpoilLoads", "0")}, of fill: ${say("FillLoads", "0")}.`,
+    `Dig the pit ${say("PitDepth", "0.00", length)} below finished grade, ${say("PitLength", "0.00")} × ${say("PitWidth", "0.00", length)} at its bottom${only("N(BasinSideSlope)>0", `, walls ${say("BasinSideSlope", "0.00")} out per 1 up`)}; keep spoil ${job.pick({ US: "2 ft", SI: "0.6 m" })} back from the edge.${only(deep.test, ` ${deep.words}`)}`,
+    `Build the berm ${say("BermHeight", "0.00", length)} high under the box, from the spoil, in thin compacted layers; loads of spoil: ${say("SpoilLoads", "0")}, of fill: ${say("FillLoads", "0")}.`,
     `Bedding ${say("BeddingDepth", sizeMask, size)}, then fabric, then liner; fold corners, pull nothing tight, trim last.`,
-    `Pump well and ${say("ModuleCount", "0")} void modules, ${say("BasinStoneTons", "0.0", load)} of stone around them; backfill round the basin as they rise.`,
+    `Pump well and ${say("ModuleCount", "0")} void modules, ${say("BasinStoneTons", "0.0", load)} of stone around them${only("N(PitMargin)>0", "; backfill round the basin as they rise")}.`,
     `Lay ${say("PipeTotalLength", job.pick({ US: "0", SI: "0.0" }), length)} of pipe, glue, and test it under pressure before the trench is closed.`,
     `Cut the shelves from the lowest up; set ${say("LipStoneCount", "0")} lip stones, each level across its width and on its rod reading.`,
     `Set ${say("BoulderTons", "0.0", load)} of boulders, biggest first and by machine; seal behind the lips.`,

@@ -14,13 +14,23 @@ export function berm(s: SheetLayout): void {
   };
   side("BermLength", "Length of the crest", { US: 5.5, SI: 1.5 }, { US: 300, SI: 90 }, "Length of the flat top.");
   side("BermWidth", "Width of the crest", { US: 3, SI: 0.8 }, { US: 100, SI: 30 }, "Width of the flat top.");
-  side(
-    "BermHeight",
-    "Height",
-    { US: 2, SI: 0.6 },
-    { US: 20, SI: 6 },
-    "Height of the berm over the ground it stands on.",
-  );
+  s.input({
+    name: "BermGround",
+    label: "Level of the ground under it",
+    kind: "length",
+    demo: { US: 99.4, SI: 49.82 },
+    min: -2000,
+    max: 30000,
+    message: "Level of the ground that the berm will stand on, by the rod.",
+  });
+  s.result({
+    name: "BermHeight",
+    label: "Height over that ground",
+    kind: "length",
+    formula: `=MAX(0,TopLipLevel-BoxHeight/${s.job.pick({ US: 12, SI: 1000 })}-BermGround)`,
+    needs: ["TopLipLevel", "BoxHeight", "BermGround"],
+    note: "Up to the foot of the box on Levels; 0 where it is dug into the ground.",
+  });
   s.input({
     name: "BermSlope",
     label: "Slope of its sides",
@@ -51,7 +61,6 @@ export function berm(s: SheetLayout): void {
     strong: true,
     note: "With sloped ends it is a pit upside down.",
   });
-  s.caution(
-    "Build the berm in thin compacted layers; loose fill settles and tilts the lip. High berms and walls that hold back earth or water may need an engineer.",
-  );
+  s.notice("Build the berm in thin compacted layers; loose fill settles and tilts the lip.");
+  s.caution("High berms and walls that hold back earth or water may need an engineer.");
 }

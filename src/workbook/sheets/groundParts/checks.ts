@@ -1,6 +1,15 @@
 import type { Job, SheetLayout } from "../../layout";
 
+/** 29 CFR 1926.651(c)(2): a ladder from 4 ft; .652(a)(1): protection from 5 ft, and below it unless a competent person sees no danger. */
+const LADDER =
+  "Set a ladder; slope or shore unless a competent person sees no danger of cave-in (29 CFR 1926.651(c)(2), .652(a)(1)).";
+const SHORE =
+  "Slope, shore or shield the sides before anyone goes in, and set a ladder (29 CFR 1926.652(a)(1), .651(c)(2)).";
+const SHORE_SI =
+  "Slope or shore the sides before anyone goes in, and set a ladder (DIN 4124, from memory: from 1.25 m).";
+
 export function checks(s: SheetLayout, job: Job): void {
+  const deepest = "MAX(N(PitDepth),N(TrenchDepth))";
   s.check({
     label: "Way in for the widest machine",
     value: "=AccessWidth",
@@ -12,18 +21,16 @@ export function checks(s: SheetLayout, job: Job): void {
     needs: ["AccessWidth", "MachineWidth"],
   });
   s.check({
-    label: "Depth of the pit",
-    value: "=PitDepth",
-    limit: job.system === "US" ? "less than 5 ft" : "at most 1.25 m",
-    ok: job.pick({ US: "PitDepth<5", SI: "PitDepth<=1.25" }),
-    cure: job.pick({
-      US: "Slope or shore the sides as local rules ask before anyone goes in (29 CFR 1926.652: from 5 ft), and set a ladder.",
-      SI: "Slope or shore the sides as local rules ask before anyone goes in (DIN 4124, from memory: from 1.25 m), and set a ladder.",
-    }),
+    label: "Depth of pit and trench",
+    value: `=${deepest}`,
+    limit: job.system === "US" ? "less than 4 ft" : "at most 1.25 m",
+    ok: job.pick({ US: `${deepest}<4`, SI: `${deepest}<=1.25` }),
+    cure: job.pick({ US: SHORE, SI: SHORE_SI }),
+    ...(job.system === "US" ? { cureNow: `IF(${deepest}<5,"${LADDER}","${SHORE}")` } : {}),
     fix: "BasinWaterDepth",
     kind: "length",
     weight: "look",
-    needs: ["PitDepth"],
+    needs: ["PitDepth", "TrenchDepth"],
   });
   const clear = job.pick({ US: 0.5, SI: 0.15 });
   s.check({
@@ -56,7 +63,7 @@ export function checks(s: SheetLayout, job: Job): void {
     limit: 0,
     ok: "FillNeed=0",
     cure: "Fill has to be brought, and Takeoff prices it; or lower the berm, or take the basin deeper.",
-    fix: "BermHeight",
+    fix: "BermGround",
     kind: "earth",
     weight: "look",
     needs: ["FillNeed"],

@@ -34,10 +34,14 @@ export function pit(s: SheetLayout): void {
     name: "PitMargin",
     label: "Room to work on each side",
     kind: "length",
-    usual: { US: 0.5, SI: 0.15 },
+    usual: 0,
     min: 0,
     max: { US: 10, SI: 3 },
-    message: "How much wider than the basin the pit is on each side.",
+    message: "How much wider than the basin the pit is on each side; 0 where a liner hangs on the cut wall.",
+    note: {
+      US: "A liner hangs on the cut wall: 0, stone goes inside. A tub or wrapped modules need 0.5 ft to tamp fill round them.",
+      SI: "A liner hangs on the cut wall: 0, stone goes inside. A tub or wrapped modules need 0.15 m to tamp fill round them.",
+    },
   });
   s.input({
     name: "BeddingDepth",

@@ -8,7 +8,7 @@ export function checks(s: SheetLayout, job: Job): void {
     limit: "at most 100 %",
     ok: "Fall<=Run",
     cure: "Steeper than 1 in 1 is a wall, not a stream: check fall and run, or design the face as a waterfall with its own structure.",
-    fix: "Fall",
+    fix: "FallTyped",
     kind: "share",
     weight: "look",
     needs: ["Fall", "Run"],

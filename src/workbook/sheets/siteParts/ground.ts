@@ -23,7 +23,7 @@ export function ground(s: SheetLayout): void {
     max: { US: 100, SI: 30 },
     message: "How deep below finished grade water stood in a test hole, or is known to rise; blank while unknown.",
     optional: true,
-    note: "A test hole as deep as the pit tells; it stands highest in the wet season.",
+    note: "A test hole tells; highest in the wet season.",
   });
   s.input({
     name: "RockKind",
@@ -67,8 +67,8 @@ export function ground(s: SheetLayout): void {
   });
   s.caution(
     s.job.pick({
-      US: "Before anyone digs call 811 (United States), so that buried lines are marked. Keep booms and raised truck beds 10 ft from overhead wires.",
-      SI: "Have buried lines marked by the utility owners before anyone digs. Keep booms and raised truck beds well away from overhead wires.",
+      US: "Before anyone digs call 811 (United States), so that buried lines are marked. Keep machines, booms and loads 10 ft from overhead wires; that holds to 50 kV only (29 CFR 1926.1408 Table A, 1926.600(a)(6)): otherwise ask the utility.",
+      SI: "Have buried lines marked by the utility owners before anyone digs. Keep machines, booms and loads 5 m from overhead wires of unknown voltage (DIN VDE 0105-100, from memory), and ask the utility.",
     }),
   );
 }

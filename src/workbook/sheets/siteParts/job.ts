@@ -9,7 +9,7 @@ export function job(s: SheetLayout): void {
     label: "Unit system of this workbook",
     formula: `="${s.job.system}"`,
     kind: "text",
-    note: "US and metric jobs are separate workbooks; start from the other file rather than retyping units.",
+    note: "US and metric jobs are separate workbooks.",
   });
   s.input({
     name: "Currency",

@@ -1,3 +1,4 @@
+import { FALL_FROM } from "../../../job/facts/site";
 import type { SheetLayout } from "../../layout";
 import { text } from "./text";
 
@@ -13,14 +14,23 @@ export function measured(s: SheetLayout): void {
     40,
   );
   s.input({
-    name: "Fall",
-    label: "Fall, top lip to basin grade",
+    name: "FallTyped",
+    label: "Fall, up to the top lip",
     kind: "length",
     demo: { US: 2.75, SI: 0.95 },
     min: 0.1,
     max: { US: 60, SI: 18 },
-    message: "Height from the basin's finished grade up to the highest lip.",
-    note: "Measure with a level, not by eye: every drop and the pump's lift hang on it.",
+    message: "Height of the highest lip over the basin's finished grade or over its rim, as the next cell says.",
+    note: "With a level, not by eye: drops and lift follow from it.",
+  });
+  s.input({
+    name: "FallFrom",
+    label: "Measured from",
+    kind: "text",
+    choices: FALL_FROM,
+    usual: "finished grade",
+    message: "Where the fall begins: the finished grade at the basin, or the basin's rim, which lies lower.",
+    note: "The rim lies lower, as Basin says.",
   });
   s.input({
     name: "Run",

@@ -128,7 +128,6 @@ export function sizes(s: SheetLayout): void {
       ],
     },
   });
-  s.skip();
   s.spill({
     name: "StoneSizes",
     formula: "=RILL.BOULDERMIX(BoulderTons,StoneMix,RockUsed,HandLimit,BoulderShape,Units)",

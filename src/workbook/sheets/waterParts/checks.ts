@@ -33,19 +33,6 @@ export function checks(s: SheetLayout, job: Job): void {
     needs: ["SheetWanted"],
   });
   s.check({
-    label: "Own flow as a multiple of the lips' flow",
-    value: "=IF(COUNT(FlowTyped)=0,1,FlowTyped/LipFlow)",
-    limit: "0.05 to 20",
-    ok: "IF(COUNT(FlowTyped)=0,TRUE,AND(FlowTyped/LipFlow>=0.05,FlowTyped/LipFlow<=20))",
-    cure: job.pick({
-      US: "Looks like another unit: type gallons an hour, not a minute.",
-      SI: "Looks like another unit: type litres an hour, not a minute and not m³.",
-    }),
-    fix: "FlowTyped",
-    kind: "factor",
-    needs: ["LipFlow"],
-  });
-  s.check({
     label: "Least flow over a lip",
     value: "=MIN(INDEX(LipSplit,0,2))",
     limit: "more than 0",

@@ -7,6 +7,14 @@ export const DROPS = 12;
 export function drops(s: SheetLayout): string {
   s.section("Drops and treads");
   s.result({
+    name: "Fall",
+    label: "Fall, down to finished grade",
+    kind: "length",
+    formula: `=IF(FallFrom="rim of the basin",FallTyped-RimBelowGrade/${s.job.pick({ US: 12, SI: 1000 })},FallTyped)`,
+    needs: ["FallTyped", "RimBelowGrade"],
+    note: "As measured; from the rim less what the rim lies below grade.",
+  });
+  s.result({
     name: "TopLipLevel",
     label: "Level of the top lip",
     kind: "length",

@@ -14,10 +14,11 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
     demo: { US: 0.75, SI: 18 },
     min: { US: 0.1, SI: 3 },
     max: { US: 12, SI: 300 },
-    message: "Depth of still water above the lowest lip while the pump runs.",
+    message:
+      "Depth of the still water upstream above the lowest lip while the pump runs; where it falls the sheet is thinner.",
     note: job.pick({
-      US: "Common practice: ½ in trickles, 1 in falls as a sheet, 2 in roars.",
-      SI: "Common practice: 12 mm trickles, 25 mm falls as a sheet, 50 mm roars.",
+      US: "Upstream of the lip. ½ in trickles, 1 in falls, 2 in roars (common practice).",
+      SI: "Upstream of the lip. 12 mm trickles, 25 falls, 50 roars (common practice).",
     }),
   });
   s.input({
@@ -45,7 +46,7 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
       },
       {
         key: "level",
-        title: "Above the lowest",
+        title: "Higher by",
         kind: "size",
         input: {
           min: 0,
@@ -55,10 +56,10 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
       },
       {
         key: "flow",
-        title: "Flow at the sheet",
+        title: "Its flow",
         kind: "flow",
         formula:
-          '=IF(MIN(COUNT([width]),COUNT(SheetWanted))=0,"",IF(SheetWanted>[level],RILL.LIPFLOW([width],SheetWanted-[level],LipShape,,,Units),0))',
+          '=IF(MIN(COUNT([width]),COUNT(SheetWanted))=0,"",IF(SheetWanted>[level],RILL.LIPFLOW([width],SheetWanted-[level],LipShape,Units),0))',
       },
     ],
     demo: {
@@ -75,8 +76,8 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
   const [widths, levels, flows] = [lips.column("width"), lips.column("level"), lips.column("flow")];
   s.define("LipTable", widths.top, widths.left, levels.bottom, levels.right);
   s.note(
-    `Trust these flows to 10 to 20 % (common practice, no source): sheets of ${job.pick({ US: "½ to 2 in", SI: "12 to 50 mm" })} are thinner than any weir standard covers, and a stone ` +
-      "lip is never quite level. Plan a valve, and a pump with some flow to spare.",
+    `Trust these flows to 10 to 20 % (common practice, no source): no weir standard covers sheets of ${job.pick({ US: "½ to 2 in", SI: "12 to 50 mm" })}, and a stone lip is never quite level. Plan a valve. ` +
+      "At the brink the sheet is thinner than the still water upstream: 0.715 of critical depth (Rouse 1936), in the table below.",
   );
   s.result({
     name: "LipFlow",
@@ -112,7 +113,15 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
     rows: LIPS,
     needs: ["DesignFlow", String(widths)],
     formula: "=RILL.SPLITFLOW(DesignFlow,LipTable,LipShape,Units)",
-    columns: [{ kind: "text" }, { kind: "flow" }, { kind: "size" }, { kind: "share" }, { kind: "text", wrap: false }],
+    columns: [
+      { kind: "text" },
+      { kind: "flow" },
+      { kind: "size" },
+      { kind: "share" },
+      { kind: "size" },
+      { kind: "flow" },
+      { kind: "text", wrap: false },
+    ],
   });
   s.input({
     name: "SpillBoxes",
