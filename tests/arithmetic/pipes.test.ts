@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { findFitting, fullyRoughFactor, minorResistance } from "../../src/calc/pipe/fittings";
+import { equivalentLength, findFitting, fullyRoughFactor, minorResistance } from "../../src/calc/pipe/fittings";
 import { boreArea } from "../../src/calc/pipe/friction";
 import { PIPE_TYPES, type PipeSizeRow } from "../../src/calc/tables/pipes";
 import { expectNear, expectCase, given, arithmeticCase, arithmeticCases } from "./cases";
@@ -35,6 +35,12 @@ describe("fittings by arithmetic", () => {
   it.each(arithmeticCases(FITTINGS, "ML-FT").map((c) => [c.id, c] as const))("%s", (_, c) => {
     const factor = fullyRoughFactor(given(c.inputs, "insideDiameter") * INCH);
     expectNear(factor, given(c.expected, "fT"), 0.02);
+  });
+
+  it.each(arithmeticCases(FITTINGS, "ML-LD").map((c) => [c.id, c] as const))("%s: L/D of Crane as a length", (_, c) => {
+    const bore = given(c.inputs, "insideDiameter") * INCH;
+    const k = given(c.inputs, "LoverD") * fullyRoughFactor(bore);
+    expectCase(c, "equivalentLength", equivalentLength(k, bore) / FOOT);
   });
 
   it("keeps Crane's L/D of a butterfly valve: 7.75 ft of 2 in Schedule 40", () => {

@@ -1,5 +1,6 @@
 import { describe, it } from "vitest";
 import { findLipShape, lipDepth, lipFlow } from "../../src/calc/water/lip";
+import { sharpCrestFlow } from "../../src/calc/water/sharpCrest";
 import { expectNear, expectCase, given, arithmeticCase, arithmeticCases, type Case } from "./cases";
 import { FOOT, GPM, INCH, inSI } from "../published/si";
 
@@ -51,5 +52,21 @@ describe("lips by arithmetic", () => {
       : [inSI(c, "b"), inSI(c, "h"), 1];
     const ours = lipFlow(length, head, sharp) / unit;
     expectNear(ours, given(c.expected, "flow"), 0.05);
+  });
+
+  it.each(cases("WE-RB-"))("%s Rehbock, with the crest's height", (_, c) => {
+    const crest = { width: inSI(c, "b"), crestHeight: inSI(c, "P") };
+    expectCase(c, "flow", sharpCrestFlow(crest, inSI(c, "h")));
+  });
+
+  it.each(cases("WE-KCQ-"))("%s Kindsvater and Carter, as wide as the pool", (_, c) => {
+    const width = inSI(c, "length");
+    const crest = { width, crestHeight: inSI(c, "crestHeight"), poolWidth: width };
+    expectCase(c, "flow", sharpCrestFlow(crest, inSI(c, "head")) / CFS);
+  });
+
+  it.each(cases("WR2-0"))("%s Kindsvater and Carter, narrower than the pool", (_, c) => {
+    const crest = { width: inSI(c, "L"), crestHeight: inSI(c, "P"), poolWidth: inSI(c, "B") };
+    expectCase(c, "Q", sharpCrestFlow(crest, inSI(c, "H")) / CFS);
   });
 });

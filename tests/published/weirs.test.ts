@@ -1,5 +1,6 @@
 import { describe, it } from "vitest";
 import { findLipShape, lipFlow, ownLip } from "../../src/calc/water/lip";
+import { kindsvaterCarterCoefficient } from "../../src/calc/water/sharpCrest";
 import { expectPublished, given, publishedCase, publishedCases, type PublishedCase } from "./cases";
 import { FOOT, inSI } from "./si";
 
@@ -19,5 +20,13 @@ describe("lips against published weirs", () => {
   it("WE-BC-0.2-2 is the coefficient of a deep stone", () => {
     const c = publishedCase("WE-BC-0.2-2");
     expectPublished(c, "C", findLipShape("broad, deep").coefficient / Math.sqrt(FOOT));
+  });
+
+  it.each(cases("WE-KC-"))("%s Kindsvater and Carter's coefficient", (_, c) => {
+    const coefficient = (headRatio: number): number =>
+      kindsvaterCarterCoefficient(given(c.inputs, "LoverB"), headRatio) / Math.sqrt(FOOT);
+    expectPublished(c, "Ce", coefficient(given(c.inputs, "HoverP")));
+    expectPublished(c, "c1", coefficient(1) - coefficient(0));
+    expectPublished(c, "c2", coefficient(0));
   });
 });

@@ -104,7 +104,17 @@ const WORDS: ReadonlyMap<string, string> = new Map([
   ["hdpe", "pe 100"],
 ]);
 
-const wordsByName = PIPE_TYPE_NAMES.map((name) => ({ name, words: new Set(split(name)) }));
+interface Words {
+  readonly name: string;
+  readonly words: ReadonlySet<string>;
+}
+
+const wordsByName: readonly Words[] = PIPE_TYPE_NAMES.map((name) => ({ name, words: new Set(split(name)) }));
+/** With the words a type is also known by, for what no name fits: "PE100 SDR 13.6". */
+const wordsByBoth: readonly Words[] = wordsByName.map(({ name, words }) => ({
+  name,
+  words: new Set([...words, ...split(typesByName.get(name)?.also ?? "")]),
+}));
 
 /**
  * The pipe type a person means: letter case, spacing, order and left-out words do not matter as long as only one
@@ -113,7 +123,10 @@ const wordsByName = PIPE_TYPE_NAMES.map((name) => ({ name, words: new Set(split(
 export function readPipeType(text: string, name = "pipe type"): string {
   if (typesByName.has(text)) return text;
   const words = split(text);
-  const found = wordsByName.filter((type) => words.length > 0 && words.every((word) => type.words.has(word)));
+  const fitting = (types: readonly Words[]): Words[] =>
+    types.filter((type) => words.length > 0 && words.every((word) => type.words.has(word)));
+  const byName = fitting(wordsByName);
+  const found = byName.length > 0 ? byName : fitting(wordsByBoth);
   const exact = found.find((type) => type.words.size === new Set(words).size);
   const only = exact ?? (found.length === 1 ? found[0] : undefined);
   if (only) return only.name;

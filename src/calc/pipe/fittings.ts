@@ -1,4 +1,4 @@
-import { invalid, missing, plain } from "../problem";
+import { invalid, missing, plain, requireRange } from "../problem";
 import { CRANE_ROUGHNESS, FITTINGS, type Fitting } from "../tables/fittings";
 import { GRAVITY, boreArea } from "./friction";
 
@@ -76,6 +76,25 @@ export function sumOfK(fittings: readonly FittingCount[], bore: number, withOutl
     const row = findFitting(fitting);
     return row.isOutlet && !withOutlet ? sum : sum + fittingK(row, bore) * count;
   }, 0);
+}
+
+/** Friction factors (Darcy) a user may state. */
+export const FRICTION_FACTOR_RANGE = { min: 0.005, max: 0.1 } as const;
+
+/**
+ * Length of straight pipe that takes as much head as a sum of K: L = ΣK d / f.
+ *
+ * @param k sum of K, 0 or more
+ * @param bore d, m, above 0
+ * @param factor f, Darcy's, 0.005 to 0.1; Crane's fully rough factor of the bore when left out
+ * @returns m
+ * @throws Problem for a factor outside its range
+ *
+ * Source: Crane TP-410, Eq. 2-4, K = f L/D.
+ */
+export function equivalentLength(k: number, bore: number, factor = fullyRoughFactor(bore)): number {
+  const { min, max } = FRICTION_FACTOR_RANGE;
+  return (k * bore) / requireRange("friction factor", factor, min, max);
 }
 
 /**

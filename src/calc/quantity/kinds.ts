@@ -34,6 +34,8 @@ const KINDS: readonly (readonly [unit: string, name: string, examples: string])[
   ["t/m3", "a density", "2.65 t/m3 or 165 lb/ft3"],
   ["degF", "a temperature", "68 °F or 20 °C"],
   ["degC", "a temperature", "20 °C or 68 °F"],
+  ["psi", "a pressure", "10 psi or 69 kPa"],
+  ["kPa", "a pressure", "69 kPa, 0.69 bar or 10 psi"],
   ["W", "a power", "750 W or 0.75 kW"],
 ];
 

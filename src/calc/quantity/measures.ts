@@ -19,6 +19,7 @@ const UNITS = {
   water: { US: "gal", SI: "L", inside: "m^3" },
   flow: { US: "gph", SI: "L/h", inside: "m^3/s" },
   head: { US: "ft", SI: "m", inside: "m" },
+  pressure: { US: "psi", SI: "kPa", inside: "Pa" },
   speed: { US: "ft/s", SI: "m/s", inside: "m/s" },
   wind: { US: "mph", SI: "km/h", inside: "m/s" },
   load: { US: "ton", SI: "tonne", inside: "kg" },

@@ -8,6 +8,8 @@ export interface LipShape {
   readonly coefficient: number;
   /** n: ends where the sheet draws in from a side wall, 0 or 2. */
   readonly endContractions: 0 | 2;
+  /** A thin edge, whose flow follows the height of the crest where that is known. */
+  readonly thin?: true;
   readonly source: string;
 }
 
@@ -50,6 +52,7 @@ export const LIP_SHAPES: readonly LipShape[] = [
     about: "thin edge between walls that lead the water to it",
     coefficient: inUS(3.33),
     endContractions: 0,
+    thin: true,
     source: `J. B. Francis, suppressed weir, 3.33 ft^½/s: ${SWMM}, section 6.3.2`,
   },
   {
@@ -58,6 +61,7 @@ export const LIP_SHAPES: readonly LipShape[] = [
     about: "thin edge narrower than its pool, so that the sheet draws in at both ends",
     coefficient: inUS(3.33),
     endContractions: 2,
+    thin: true,
     source: "J. B. Francis, contracted weir: Q = 3.33 (L - 0.2 H) H^1.5",
   },
 ];

@@ -15,6 +15,8 @@ export interface PipeSizeRow {
 
 export interface PipeType {
   readonly name: string;
+  /** Words it is also known by. */
+  readonly also?: string;
   /** The unit its sizes are named in. */
   readonly sizedIn: "in" | "mm";
   readonly material: PipeMaterial;

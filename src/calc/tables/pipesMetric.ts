@@ -15,6 +15,8 @@ interface Series {
 
 interface Family {
   readonly name: string;
+  /** Its standard dimension ratio, where one stands for the whole family. */
+  readonly also?: string;
   readonly material: PipeMaterial;
   /** Least wall of the standard, mm. */
   readonly leastWall: number;
@@ -63,6 +65,7 @@ const FAMILIES: readonly Family[] = [
   },
   {
     name: "PE100 PN6",
+    also: "SDR 26",
     material: POLYETHYLENE,
     leastWall: 2,
     series: [{ from: 40, r10: 11 }], // S 12.5, SDR 26
@@ -70,13 +73,23 @@ const FAMILIES: readonly Family[] = [
   },
   {
     name: "PE100 PN10",
+    also: "SDR 17",
     material: POLYETHYLENE,
     leastWall: 2,
     series: [{ from: 25, r10: 9 }], // S 8, SDR 17
     source: PE_SOURCE,
   },
   {
+    name: "PE100 PN12.5",
+    also: "SDR 13.6",
+    material: POLYETHYLENE,
+    leastWall: 2,
+    series: [{ from: 25, r10: 8 }], // S 6.3, SDR 13.6
+    source: PE_SOURCE,
+  },
+  {
     name: "PE100 PN16",
+    also: "SDR 11",
     material: POLYETHYLENE,
     leastWall: 2,
     series: [{ from: 20, r10: 7 }], // S 5, SDR 11
@@ -100,6 +113,7 @@ export function metricWall(outside: number, r10: number): number {
 /** Pipe types sized by their outside diameter in mm. */
 export const metricPipes: readonly PipeType[] = FAMILIES.map((family) => ({
   name: family.name,
+  ...(family.also && { also: family.also }),
   sizedIn: "mm",
   material: family.material,
   source: family.source,

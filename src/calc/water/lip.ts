@@ -5,7 +5,7 @@ import { LIP_SHAPES, OWN_COEFFICIENT, type LipShape } from "../tables/lips";
 import { solveBracketed } from "../solve";
 
 /** What a lip needs for its flow; the name and source stay in the table. */
-export type Lip = Pick<LipShape, "coefficient" | "endContractions">;
+export type Lip = Pick<LipShape, "coefficient" | "endContractions" | "thin">;
 
 /** What the calculations accept, SI. A sheet deeper than the lip is wide is a notch, not a lip. */
 export const LIP_RANGE = {

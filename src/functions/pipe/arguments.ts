@@ -2,6 +2,7 @@ import { invalid } from "../../calc/problem";
 import { BORE_RANGE, findPipe, PIPE_TYPE_NAMES, readPipeType, type PipeSize } from "../../calc/pipe/bore";
 import { findFitting, K_RANGE, sumOfK, type FittingCount } from "../../calc/pipe/fittings";
 import { FLOW_RANGE, FRICTION_METHODS, ROUTE_RANGE, type FrictionMethod, type RoutePipe } from "../../calc/pipe/route";
+import { DRAIN_RANGE, PLASTIC_ROUGHNESS } from "../../calc/pipe/partFull";
 import { FITTINGS } from "../../calc/tables/fittings";
 import { USUAL_PIPE } from "../../calc/tables/pipes";
 import type { Argument } from "../contract/argument";
@@ -48,6 +49,26 @@ export const pipeType: Argument<string> = optional(
   `${USUAL_PIPE.US} (US) or ${USUAL_PIPE.SI} (SI)`,
   USUAL_PIPE,
 );
+
+/** A round pipe that drains by its slope. */
+export const drainArguments = {
+  size: pipeSize,
+  slope_percent: number("Fall in percent of the length", {
+    min: DRAIN_RANGE.slope.min * 100,
+    max: DRAIN_RANGE.slope.max * 100,
+  }),
+  roughness: optional(
+    number("Manning's n of the pipe", DRAIN_RANGE.roughness),
+    `${PLASTIC_ROUGHNESS}, plastic`,
+    PLASTIC_ROUGHNESS,
+  ),
+  pipe_type: pipeType,
+};
+
+/** How far to trust a drain. */
+export const DRAIN_LIMITS =
+  "A long straight pipe that takes air, without backwater: an inlet that starves, leaves and an outlet under water carry " +
+  "less. Plan for half full at the flow expected (common practice, no source). n 0.009 to 0.011 for plastic (from memory).";
 
 /** The friction method. */
 export const method: Argument<FrictionMethod> = optional(

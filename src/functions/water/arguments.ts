@@ -1,6 +1,7 @@
 import { invalid, plain } from "../../calc/problem";
 import { BED_RANGE, findRoughness, USUAL_BED } from "../../calc/water/bed";
 import { findLipShape, LIP_RANGE, ownLip, type Lip } from "../../calc/water/lip";
+import { CREST_RANGE, type SharpCrest } from "../../calc/water/sharpCrest";
 import { BED_KINDS, OWN_ROUGHNESS } from "../../calc/tables/beds";
 import { COEFFICIENT_FROM_US, LIP_SHAPES, OWN_COEFFICIENT } from "../../calc/tables/lips";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
@@ -56,6 +57,40 @@ const neededShape: Argument<Lip> = {
 
 /** The lip shape: a flat stone when left out. */
 export const lipShape: Argument<Lip> = optional(neededShape, '"broad"', "broad");
+
+const THIN = LIP_SHAPES.filter(({ thin }) => thin).map(({ name }) => `"${name}"`);
+
+/** What is asked of a thin crest in its pool; both are left out for every other lip. */
+export const crestArguments = {
+  crest_height: optional(
+    quantity("size", "Height of a sharp lip above the bottom of its pool", CREST_RANGE.height),
+    "not known: Francis",
+  ),
+  pool_width: optional(
+    quantity("size", "Width of the pool before a sharp lip that is narrower", CREST_RANGE.poolWidth),
+    "as wide as the lip",
+  ),
+};
+
+/** The thin crest that the arguments describe; undefined where its height is not given. */
+export function sharpCrest(
+  lip: Lip,
+  width: number,
+  crestHeight: number | undefined,
+  poolWidth: number | undefined,
+): SharpCrest | undefined {
+  if (crestHeight === undefined) {
+    if (poolWidth === undefined) return undefined;
+    throw invalid("crest height is needed where a pool width is given: the height of the lip above the pool's bottom");
+  }
+  if (!lip.thin) {
+    throw invalid(`crest height counts for lip shape ${THIN.join(" or ")} only; leave it out, or choose one of these`);
+  }
+  if (lip.endContractions > 0 && poolWidth === undefined) {
+    throw invalid("pool width is needed with a crest height for a narrowed lip: the width of the pool before it");
+  }
+  return { width, crestHeight, poolWidth };
+}
 
 const roughnessText = text("Bed kind by name, or Manning's n", { longest: 60 });
 const bedNames = BED_KINDS.map((kind) => kind.name);

@@ -12,6 +12,7 @@ const FORMATS: Readonly<Record<Kind, string | Readonly<Record<UnitSystem, string
   water: "#,##0",
   flow: "#,##0",
   head: "0.00",
+  pressure: { US: "0.0", SI: "#,##0" },
   speed: { US: "0.0", SI: "0.00" },
   wind: "0.0",
   load: "#,##0.00",

@@ -31,6 +31,14 @@ describe("readDensity", () => {
     }
   });
 
+  // ASTM C503 (from memory): at least 162 lb/ft³ of calcite, 175 of dolomite marble; dolomite itself has 2.87.
+  it("knows marble, its heavy kind included", () => {
+    const row = ROCKS.find(({ name }) => name === "marble");
+    expect((row?.low ?? NaN) / POUND).toBeCloseTo(162, 0);
+    expect((row?.high ?? NaN) / POUND).toBeGreaterThan(175);
+    expect(row?.usual).toBe(2700);
+  });
+
   it("takes a number in the system's default unit", () => {
     expect(readDensity("rock", 165, "US", "rock") / POUND).toBeCloseTo(165, 6);
     expect(readDensity("rock", 2.6, "SI", "rock")).toBeCloseTo(2600, 9);

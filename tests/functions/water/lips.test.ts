@@ -15,13 +15,18 @@ describe("LIPFLOW and LIPDEPTH", () => {
     expect(flow(24, 1, 3.33)).toBeCloseTo(flow(24, 1, "sharp"), 9);
     expect(flow(24, 1, "2.63")).toBeCloseTo(flow(24, 1), 9);
     // 3.33 ft^½/s is 1.838 m^½/s (× √0.3048)
-    expect(flow(600, 25, 3.33 * Math.sqrt(0.3048), "SI")).toBeCloseTo(flow(600, 25, "sharp", "SI"), 6);
+    expect(flow(600, 25, 3.33 * Math.sqrt(0.3048), null, null, "SI")).toBeCloseTo(
+      flow(600, 25, "sharp", null, null, "SI"),
+      6,
+    );
     expect(flow(24, 1, 2)).toBeGreaterThan(0);
     expect(flow(24, 1, 4)).toBeGreaterThan(0);
   });
 
   it("refuse a coefficient of the other system, and say the range", () => {
-    expect(() => flow(600, 25, 3.33, "SI")).toThrow("lip shape as a coefficient must be 1.1 to 2.21 m^½/s; got 3.33");
+    expect(() => flow(600, 25, 3.33, null, null, "SI")).toThrow(
+      "lip shape as a coefficient must be 1.1 to 2.21 m^½/s; got 3.33",
+    );
     expect(() => flow(24, 1, 1.84)).toThrow("lip shape as a coefficient must be 2 to 4 ft^½/s; got 1.84");
     expect(() => flow(24, 1, "ogee")).toThrow(
       'lip shape "ogee" is not known; use one of broad; broad, deep; broad, smooth; sharp; sharp, narrowed; or a coefficient of your own',
@@ -31,6 +36,20 @@ describe("LIPFLOW and LIPDEPTH", () => {
   it("read text with its own unit", () => {
     expect(flow("2 ft", '1"')).toBeCloseTo(flow(24, 1), 9);
     expect(LIPDEPTH.evaluate(["50 gpm", "1 ft"])).toBeCloseTo(LIPDEPTH.evaluate([3000, 12]) as number, 9);
+  });
+
+  it("reckon a sharp lip by its crest's height and its pool's width, and ask for what is missing", () => {
+    // Kindsvater and Carter by hand, as wide as the pool: 3.30 × 1.99705 ft × 0.203^1.5 = 0.60276 ft³/s.
+    const gph = 3.3 * (2 - 0.9 / 304.8) * 0.203 ** 1.5 * (1728 / 231) * 3600;
+    expect(flow(24, 2.4, "sharp", 12, 24)).toBeCloseTo(gph, 6);
+    expect(LIPDEPTH.evaluate([gph, 24, "sharp", 12, 24])).toBeCloseTo(2.4, 9);
+    // Drawn in from a wide pool it carries less than as wide as its pool.
+    expect(flow(24, 2.4, "sharp, narrowed", 12, 60)).toBeLessThan(gph);
+    expect(() => flow(24, 2.4, "sharp", null, 60)).toThrow("crest height is needed where a pool width is given");
+    expect(() => flow(24, 2.4, "sharp, narrowed", 12)).toThrow("pool width is needed with a crest height");
+    expect(() => flow(24, 2.4, "broad", 12)).toThrow('crest height counts for lip shape "sharp" or "sharp, narrowed"');
+    expect(() => flow(24, 2.4, 3.33, 12)).toThrow("crest height counts for lip shape");
+    expect(() => flow(24, 2.4, "sharp", 12, 20)).toThrow("pool width must be at least the lip width");
   });
 
   it("say in both systems what the lip can carry", () => {

@@ -59,7 +59,7 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
         title: "Its flow",
         kind: "flow",
         formula:
-          '=IF(MIN(COUNT([width]),COUNT(SheetWanted))=0,"",IF(SheetWanted>[level],RILL.LIPFLOW([width],SheetWanted-[level],LipShape,Units),0))',
+          '=IF(MIN(COUNT([width]),COUNT(SheetWanted))=0,"",IF(SheetWanted>[level],RILL.LIPFLOW([width],SheetWanted-[level],LipShape,,,Units),0))',
       },
     ],
     demo: {
