@@ -39,7 +39,7 @@ export const tdhSheetWithFittings = (): unknown => {
 
 export const dutyCalc = (): number => dutyPoint(curve, makeSystem(2 + next(), route)).flow;
 export const dutySheet = (): unknown =>
-  DUTY.evaluate([curveRows, 2 + next(), [[63, 24, "PVC-U PN10", 6]], null, null, 10_000, null, "SI"]);
+  DUTY.evaluate([curveRows, 2 + next(), [[63, 24, "PVC-U PN10", 6]], null, null, 10_000, null, null, null, "SI"]);
 
 /** The system of dutyCalc, for EPANET; its K holds the outlet. */
 export const dutyForEpanet: EpanetSystem = {
@@ -63,4 +63,4 @@ const pumps = Array.from({ length: 500 }, (_, i) => {
   ];
 });
 export const rankSheet = (): unknown =>
-  PUMPRANK.evaluate([pumps, 10_000, 2 + next(), [[63, 24, "PVC-U PN10", 6]], null, null, null, null, null, "SI"]);
+  PUMPRANK.evaluate([pumps, 10_000, 2 + next(), [[63, 24, "PVC-U PN10", 6]], null, null, null, null, null, null, null, null, "SI"]);

@@ -13,7 +13,16 @@ export interface EpanetSystem {
   readonly pumps: number;
   readonly speed: number;
   /** Bore in mm, length in m, roughness as C or mm, K with everything in it, the outlet too. */
-  readonly pipes: readonly { bore: number; length: number; roughness: number; k: number }[];
+  readonly pipes: readonly EpanetPipe[];
+  /** Pipes each pump has for itself before the flows join. */
+  readonly riser?: readonly EpanetPipe[];
+}
+
+export interface EpanetPipe {
+  readonly bore: number;
+  readonly length: number;
+  readonly roughness: number;
+  readonly k: number;
 }
 
 /** EPANET's base viscosity, m²/s: its manual's 1.1e-5 ft²/s. */
@@ -21,20 +30,31 @@ export const EPANET_VISCOSITY = 1.1e-5 * 0.3048 ** 2;
 
 function inputFile(system: EpanetSystem): string {
   const joints = system.pipes.map((_, index) => `N${index} ${Math.min(system.from, system.to) - 1} 0`);
-  const pumps = Array.from({ length: system.pumps }, (_, i) => `PU${i} LOW N0 HEAD C SPEED ${system.speed}`);
-  const pipes = system.pipes.map(({ bore, length, roughness, k }, index) => {
-    const end = index === system.pipes.length - 1 ? "HIGH" : `N${index + 1}`;
+  const riser = system.riser ?? [];
+  // Where a pump's water goes: through its riser's joints, or straight to where the flows join.
+  const joint = (pump: number, index: number): string => (index < riser.length ? `R${pump}_${index}` : "N0");
+  const each = Array.from({ length: system.pumps }, (_, pump) => pump);
+  const pumps = each.map((pump) => `PU${pump} LOW ${joint(pump, 0)} HEAD C SPEED ${system.speed}`);
+  const pipe = (name: string, from: string, to: string, { bore, length, roughness, k }: EpanetPipe): string =>
     // EPANET knows no pipe of no length.
-    return `P${index} N${index} ${end} ${Math.max(length, 1e-6)} ${bore} ${roughness} ${k} Open`;
-  });
+    `${name} ${from} ${to} ${Math.max(length, 1e-6)} ${bore} ${roughness} ${k} Open`;
+  const pipes = system.pipes.map((row, index) =>
+    pipe(`P${index}`, `N${index}`, index === system.pipes.length - 1 ? "HIGH" : `N${index + 1}`, row),
+  );
+  const risers = each.flatMap((pump) =>
+    riser.map((row, index) => pipe(`RP${pump}_${index}`, joint(pump, index), joint(pump, index + 1), row)),
+  );
+  const riserJoints = each.flatMap((pump) => riser.map((_, index) => `${joint(pump, index)} ${system.from - 1} 0`));
   return [
     "[JUNCTIONS]",
     ...joints,
+    ...riserJoints,
     "[RESERVOIRS]",
     `LOW ${system.from}`,
     `HIGH ${system.to}`,
     "[PIPES]",
     ...pipes,
+    ...risers,
     "[PUMPS]",
     ...pumps,
     "[CURVES]",

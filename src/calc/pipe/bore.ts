@@ -17,6 +17,17 @@ export interface Pipe {
   readonly material: PipeMaterial;
 }
 
+/** How smooth a pipe is, as the user says it: what is left out is the type's own. */
+export interface OwnSmoothness {
+  /** C of Hazen-Williams. */
+  readonly hazenWilliams?: number;
+  /** m */
+  readonly roughness?: number;
+}
+
+/** The roughest inside the friction factor holds for, as a share of the bore. */
+const ROUGHEST = 0.05;
+
 /** What a user typed for a size, in m, and whether it was called a bore. */
 export interface PipeSize {
   readonly size: number;
@@ -35,16 +46,23 @@ const known = new Map<PipeType, Map<number, Pipe>>();
 
 /**
  * The pipe of a size and type: its bore (inside diameter = outside diameter - 2 × least wall) and smoothness.
+ * A stated bore is as smooth as its type, rigid PVC for the type "Bore".
  *
  * @param size nominal size in m (NPS or outside diameter), or the bore itself when `isBore` or the type is "Bore"
  * @param typeName one of PIPE_TYPE_NAMES
+ * @param own smoothness in place of the type's
  * @throws Problem "missing" when the type has no such size; the sentence lists those it has
  *
  * Source: the standard named in each row of the pipe tables.
  */
-export function findPipe({ size, isBore }: PipeSize, typeName: string, name = "size"): Pipe {
+export function findPipe(size: PipeSize, typeName: string, name = "size", own?: OwnSmoothness): Pipe {
+  const pipe = pipeOf(size, typeName, name);
+  return own && (own.hazenWilliams !== undefined || own.roughness !== undefined) ? smoothed(pipe, own, name) : pipe;
+}
+
+function pipeOf({ size, isBore }: PipeSize, typeName: string, name: string): Pipe {
   const type = typesByName.get(typeName);
-  if (isBore || type === undefined) return statedBore(size, name);
+  if (isBore || type === undefined) return statedBore(size, type?.material ?? PVC, name);
   let sizes = known.get(type);
   if (!sizes) known.set(type, (sizes = new Map()));
   let pipe = sizes.get(size);
@@ -74,11 +92,27 @@ function lookUp(size: number, type: PipeType, name: string): Pipe {
   };
 }
 
-function statedBore(bore: number, name: string): Pipe {
+function smoothed(pipe: Pipe, own: OwnSmoothness, name: string): Pipe {
+  const { hazenWilliams = pipe.material.hazenWilliams, roughness = pipe.material.roughness } = own;
+  if (roughness > ROUGHEST * pipe.bore) {
+    throw invalid(
+      `${name}: roughness must be at most ${ROUGHEST} of the bore, ${plain(ROUGHEST * pipe.bore * 1000)} mm; ` +
+        `got ${plain(roughness * 1000)} mm`,
+    );
+  }
+  const words = [
+    own.hazenWilliams === undefined ? "" : `, C ${plain(hazenWilliams)}`,
+    own.roughness === undefined ? "" : `, roughness ${plain(roughness * 1000)} mm`,
+  ];
+  const material = { name: `${pipe.material.name}${words.join("")}`, hazenWilliams, roughness, source: "the user" };
+  return { label: `${pipe.label}${words.join("")}`, bore: pipe.bore, material };
+}
+
+function statedBore(bore: number, material: PipeMaterial, name: string): Pipe {
   if (!(bore >= BORE_RANGE.min && bore <= BORE_RANGE.max)) {
     throw invalid(`${name} as a bore must be 3 to 1000 mm (1/8 to 39 in); got ${plain(bore * 1000)} mm`);
   }
-  return { label: `bore ${plain(bore * 1000)} mm`, bore, material: PVC };
+  return { label: `bore ${plain(bore * 1000)} mm, ${material.name}`, bore, material };
 }
 
 /** "1 1/2" for 38.1 mm in inches, "63" for 63 mm. */
@@ -92,54 +126,4 @@ function sizeWords(metres: number, unit: "in" | "mm"): string {
   if (rounded === 0) return String(whole);
   const fraction = rounded % 4 === 0 ? "1/2" : rounded % 2 === 0 ? `${rounded / 2}/4` : `${rounded}/8`;
   return whole === 0 ? fraction : `${whole} ${fraction}`;
-}
-
-/** Words people use for those of the names. */
-const WORDS: ReadonlyMap<string, string> = new Map([
-  ["schedule", "sch"],
-  ["flex", "flexible"],
-  ["upvc", "pvc u"],
-  ["poly", "pe"],
-  ["polyethylene", "pe"],
-  ["hdpe", "pe 100"],
-]);
-
-interface Words {
-  readonly name: string;
-  readonly words: ReadonlySet<string>;
-}
-
-const wordsByName: readonly Words[] = PIPE_TYPE_NAMES.map((name) => ({ name, words: new Set(split(name)) }));
-/** With the words a type is also known by, for what no name fits: "PE100 SDR 13.6". */
-const wordsByBoth: readonly Words[] = wordsByName.map(({ name, words }) => ({
-  name,
-  words: new Set([...words, ...split(typesByName.get(name)?.also ?? "")]),
-}));
-
-/**
- * The pipe type a person means: letter case, spacing, order and left-out words do not matter as long as only one
- * type fits ("sch40", "SDR 26", "flex PVC").
- */
-export function readPipeType(text: string, name = "pipe type"): string {
-  if (typesByName.has(text)) return text;
-  const words = split(text);
-  const fitting = (types: readonly Words[]): Words[] =>
-    types.filter((type) => words.length > 0 && words.every((word) => type.words.has(word)));
-  const byName = fitting(wordsByName);
-  const found = byName.length > 0 ? byName : fitting(wordsByBoth);
-  const exact = found.find((type) => type.words.size === new Set(words).size);
-  const only = exact ?? (found.length === 1 ? found[0] : undefined);
-  if (only) return only.name;
-  const offered = (found.length > 1 ? found.map((type) => type.name) : PIPE_TYPE_NAMES).join(", ");
-  const why = found.length > 1 ? "fits more than one" : "is not known";
-  throw missing(`${name} "${text.trim().slice(0, 40)}" ${why}; use one of ${offered}`);
-}
-
-function split(text: string): string[] {
-  return text
-    .toLowerCase()
-    .replace(/([a-z])(\d)/g, "$1 $2")
-    .split(/[^a-z0-9.]+/)
-    .flatMap((word) => (WORDS.get(word) ?? word).split(" "))
-    .filter((word) => word !== "");
 }

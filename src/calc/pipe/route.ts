@@ -1,13 +1,6 @@
 import { invalid, plain } from "../problem";
 import type { Pipe } from "./bore";
-import {
-  HAZEN_WILLIAMS_EXPONENT,
-  HAZEN_WILLIAMS_RANGE,
-  boreArea,
-  darcyWeisbachLoss,
-  hazenWilliamsResistance,
-  pipeSpeed,
-} from "./friction";
+import { HAZEN_WILLIAMS_EXPONENT, darcyWeisbachLoss, hazenWilliamsResistance } from "./friction";
 import { minorResistance } from "./fittings";
 import { USUAL_WATER_TEMPERATURE, waterViscosity } from "./waterProperties";
 
@@ -32,20 +25,28 @@ export interface RouteOptions {
    * 0 only for networks that list the outlet among their fittings.
    */
   readonly outlets?: 0 | 1;
+  /** Pipes each pump has for itself, from the pump to where the flows join; none when left out. */
+  readonly riser?: readonly RoutePipe[];
 }
 
-/** What a pump works against: a lift and a route of pipes in series. */
+/** What pumps work against: a lift, the pipes each has for itself, and the pipes in series that they share. */
 export interface System {
   /** m */
   readonly lift: number;
   readonly pipes: readonly RoutePipe[];
+  /** Each pump's own pipes, which carry its share of the flow. */
+  readonly riser: readonly RoutePipe[];
   readonly method: FrictionMethod;
   /** m²/s */
   readonly viscosity: number;
   readonly outlets: number;
-  /** Total dynamic head at a flow (m³/s), m. Rises with flow without a jump. */
-  readonly headAt: (flow: number) => number;
+  /** Total dynamic head of one pump at a flow (m³/s), m. Rises with flow without a jump. */
+  readonly headAt: HeadAt;
+  /** The same for a number of pumps side by side, over the flow of all together. */
+  readonly headFor: (pumps: number) => HeadAt;
 }
+
+export type HeadAt = (flow: number) => number;
 
 /** Limits of a route that the calculations check; SI. */
 export const ROUTE_RANGE = {
@@ -59,11 +60,12 @@ const standardViscosity = waterViscosity(USUAL_WATER_TEMPERATURE);
 /**
  * Total dynamic head of a route as a function of flow:
  * TDH = lift + Σ friction + Σ K V²/2g + the outlet's velocity head, counted once.
+ * Of m pumps side by side each has the same riser, which carries Q / m: TDH = lift + riser(Q / m) + shared(Q).
  * Friction is Hazen-Williams (SI form) or Darcy-Weisbach with Colebrook-White.
  * Losses where the size changes are not added; put their K into the row if they matter.
  *
  * @param lift m, 0 to 100: from the running water level up to the outlet
- * @param pipes at least one; length 0 to 5000 m, K 0 to 10,000
+ * @param pipes shared by all pumps, at least one; length 0 to 5000 m, K 0 to 10,000; the risers' alike
  * @throws Problem outside these ranges
  *
  * Source: energy equation, any hydraulics text; the parts as in friction.ts and fittings.ts.
@@ -71,28 +73,44 @@ const standardViscosity = waterViscosity(USUAL_WATER_TEMPERATURE);
 export function makeSystem(lift: number, pipes: readonly RoutePipe[], options: RouteOptions = {}): System {
   within("lift", lift, ROUTE_RANGE.lift, "m");
   if (pipes.length === 0) throw invalid("route is needed: at least one pipe");
-  for (const { length, k } of pipes) {
+  const { method = "Hazen-Williams", outlets = 1, waterTemperature, riser = [] } = options;
+  for (const { length, k } of [...pipes, ...riser]) {
     within("length", length, ROUTE_RANGE.length, "m");
     within("sum of K of the fittings", k, ROUTE_RANGE.k, "");
   }
-  const { method = "Hazen-Williams", outlets = 1, waterTemperature } = options;
   const viscosity = waterTemperature === undefined ? standardViscosity : waterViscosity(waterTemperature);
   // Everything that does not depend on flow is worked out once: a duty point asks for the head many times.
-  let minor = 0;
-  pipes.forEach(({ pipe, k }, index) => {
-    minor += minorResistance(index === pipes.length - 1 ? k + outlets : k, pipe.bore);
-  });
-  let resistance = 0;
-  if (method === "Hazen-Williams") {
-    for (const { pipe, length } of pipes) {
-      resistance += hazenWilliamsResistance(length, pipe.bore, pipe.material.hazenWilliams);
+  const shared = resistances(pipes, method, outlets);
+  const own = resistances(riser, method, 0);
+  const headFor = (pumps: number): HeadAt => {
+    const minor = shared.minor + own.minor / (pumps * pumps);
+    if (method === "Hazen-Williams") {
+      const friction = shared.friction + own.friction / pumps ** HAZEN_WILLIAMS_EXPONENT;
+      return (flow) => lift + friction * flow ** HAZEN_WILLIAMS_EXPONENT + minor * flow * flow;
     }
-  }
-  const headAt =
-    method === "Hazen-Williams"
-      ? (flow: number): number => lift + resistance * flow ** HAZEN_WILLIAMS_EXPONENT + minor * flow * flow
-      : (flow: number): number => lift + darcyFriction(pipes, flow, viscosity) + minor * flow * flow;
-  return { lift, pipes, method, viscosity, outlets, headAt };
+    return (flow) =>
+      lift +
+      darcyFriction(pipes, flow, viscosity) +
+      darcyFriction(riser, flow / pumps, viscosity) +
+      minor * flow * flow;
+  };
+  return { lift, pipes, riser, method, viscosity, outlets, headAt: headFor(1), headFor };
+}
+
+/** What Q^1.852 and Q² are multiplied with in pipes in series; friction only where Hazen-Williams is used. */
+function resistances(
+  pipes: readonly RoutePipe[],
+  method: FrictionMethod,
+  outlets: number,
+): { friction: number; minor: number } {
+  let [friction, minor] = [0, 0];
+  pipes.forEach(({ pipe, length, k }, index) => {
+    minor += minorResistance(index === pipes.length - 1 ? k + outlets : k, pipe.bore);
+    if (method === "Hazen-Williams") {
+      friction += hazenWilliamsResistance(length, pipe.bore, pipe.material.hazenWilliams);
+    }
+  });
+  return { friction, minor };
 }
 
 function darcyFriction(pipes: readonly RoutePipe[], flow: number, viscosity: number): number {
@@ -127,67 +145,4 @@ export function totalDynamicHead(
 ): number {
   within("flow", flow, FLOW_RANGE, "m³/s");
   return makeSystem(lift, pipes, options).headAt(flow);
-}
-
-/** What a part of the route takes of the head. */
-export interface RoutePart {
-  readonly label: string;
-  /** m */
-  readonly head: number;
-  /** m/s; undefined for the lift. */
-  readonly speed?: number;
-  /** What to know about this part; "" when nothing. */
-  readonly remark: string;
-}
-
-/** Speed above which a pipe wears, knocks and costs, m/s (5 ft/s). Common practice, no source. */
-export const USUAL_SPEED_LIMIT = 1.524;
-
-/**
- * The total dynamic head of a system taken apart: the lift, each pipe's friction and fittings, and the outlet.
- *
- * @param flow m³/s, above 0
- * @returns parts whose heads add up to system.headAt(flow)
- */
-export function routeParts(system: System, flow: number): RoutePart[] {
-  const { pipes, method, viscosity, outlets } = system;
-  const parts: RoutePart[] = [{ label: "Lift", head: system.lift, remark: "" }];
-  for (const { pipe, length, k } of pipes) {
-    const speed = pipeSpeed(flow, pipe.bore);
-    const friction =
-      method === "Hazen-Williams"
-        ? hazenWilliamsResistance(length, pipe.bore, pipe.material.hazenWilliams) * flow ** HAZEN_WILLIAMS_EXPONENT
-        : darcyWeisbachLoss(flow, pipe.bore, length, pipe.material.roughness, viscosity);
-    const remark = speedRemark(speed, pipe, method, viscosity);
-    parts.push({ label: `Friction in ${pipe.label}`, head: friction, speed, remark });
-    if (k > 0) {
-      parts.push({
-        label: `Fittings on ${pipe.label}`,
-        head: minorResistance(k, pipe.bore) * flow * flow,
-        speed,
-        remark: "",
-      });
-    }
-  }
-  const last = pipes[pipes.length - 1];
-  if (last && outlets > 0) {
-    const speed = flow / boreArea(last.pipe.bore);
-    parts.push({
-      label: "Outlet velocity head",
-      head: minorResistance(outlets, last.pipe.bore) * flow * flow,
-      speed,
-      remark: "",
-    });
-  }
-  return parts;
-}
-
-function speedRemark(speed: number, pipe: Pipe, method: FrictionMethod, viscosity: number): string {
-  if (speed > HAZEN_WILLIAMS_RANGE.mostSpeed) return "much too fast: take a bigger pipe";
-  if (speed > USUAL_SPEED_LIMIT) return "fast: over 5 ft/s (1.5 m/s)";
-  const reynolds = (speed * pipe.bore) / viscosity;
-  if (method === "Hazen-Williams" && speed > 0 && reynolds < HAZEN_WILLIAMS_RANGE.leastReynolds) {
-    return "not turbulent: Darcy-Weisbach is the better method here";
-  }
-  return "";
 }

@@ -1,4 +1,5 @@
 import { invalid, plain } from "../problem";
+import { headBetween, slopesAt } from "./shape";
 
 /** One point of a maker's curve: m³/s, m. */
 export interface CurvePoint {
@@ -10,6 +11,8 @@ export interface CurvePoint {
 export interface PumpCurve {
   readonly flows: readonly number[];
   readonly heads: readonly number[];
+  /** Head per flow at each point, m per m³/s, 0 or less. */
+  readonly slopes: readonly number[];
 }
 
 /** Points a curve may have. */
@@ -22,13 +25,7 @@ export const CURVE_RANGE = { head: { min: 0, max: 200 } } as const;
 export const SPEED_RANGE = { min: 0.1, max: 2 } as const;
 
 /**
- * Checks and orders the points of a pump curve.
- *
- * Between points the curve is read as straight lines. A smooth curve through the few, rounded points a maker prints
- * looks better but invents its shape; the straight line is what a ruler on the printed chart gives, it can be checked
- * by hand, and because pump curves bend downwards it lies below the true curve: it promises a little too little
- * (about 1 to 2 % of the shut-off head with five points), never too much. EPANET reads curves of many points the
- * same way. More points make it sharper.
+ * Checks and orders the points of a pump curve, and finds its slope at each, from which it is read in between.
  *
  * @param points at least two, in any order, the one of no flow (shut-off head) among them; m³/s and m
  * @param name names the curve in sentences
@@ -53,7 +50,9 @@ export function makeCurve(points: readonly CurvePoint[], name = "curve"): PumpCu
       throw invalid(`${name} rises ${place}; head must fall as flow grows, so mend or leave out that point`);
     }
   });
-  return { flows: sorted.map((point) => point.flow), heads: sorted.map((point) => point.head) };
+  const flows = sorted.map((point) => point.flow);
+  const heads = sorted.map((point) => point.head);
+  return { flows, heads, slopes: slopesAt(flows, heads) };
 }
 
 /** The flow of the curve's last point at a speed, m³/s: beyond it nothing is known. */
@@ -68,14 +67,14 @@ export function shutOffHead(curve: PumpCurve, speed = 1): number {
 
 /**
  * Head a pump gives at a flow and speed.
- * H(Q) = n² H₁(Q / n), H₁ straight lines between the points (see makeCurve), n the share of the curve's speed.
+ * H(Q) = n² H₁(Q / n), H₁ the curve between its points (see headBetween), n the share of the curve's speed.
  *
  * @param flow m³/s, 0 to the curve's last flow × n; never extrapolated
  * @param speed n, 0.1 to 2
  * @returns m
  * @throws Problem for a flow past the end of the curve or a speed outside its range
  *
- * Source: affinity laws, DOE-HDBK-1012/3, pump laws; Crane TP-410, example 7.33.
+ * Source: affinity laws, DOE-HDBK-1012/3, pump laws; Crane TP-410, example 7.33; between points R. W. Stineman (1980).
  */
 export function pumpHead(curve: PumpCurve, flow: number, speed = 1): number {
   checkSpeed(speed);
@@ -85,7 +84,7 @@ export function pumpHead(curve: PumpCurve, flow: number, speed = 1): number {
   if (flow > end * (1 + 1e-12)) {
     throw invalid(`flow ${plain(flow)} m³/s lies past the end of the curve, which is known up to ${plain(end)} m³/s`);
   }
-  return headOnLine(curve, Math.min(flow / speed, lastFlow(curve))) * speed * speed;
+  return headOnCurve(curve, Math.min(flow / speed, lastFlow(curve))) * speed * speed;
 }
 
 /** Refuses a speed, as a share of the curve's own, that the affinity laws do not reach. */
@@ -95,14 +94,13 @@ export function checkSpeed(speed: number): void {
 }
 
 /** Head at a flow that lies on the curve, at the curve's own speed. */
-function headOnLine({ flows, heads }: PumpCurve, flow: number): number {
+function headOnCurve(curve: PumpCurve, flow: number): number {
   let low = 0;
-  let high = flows.length - 1;
+  let high = curve.flows.length - 1;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    if ((flows[middle] ?? 0) <= flow) low = middle;
+    if ((curve.flows[middle] ?? 0) <= flow) low = middle;
     else high = middle;
   }
-  const [startFlow = 0, endFlow = 1, start = 0, end = 0] = [flows[low], flows[high], heads[low], heads[high]];
-  return start + ((end - start) * (flow - startFlow)) / (endFlow - startFlow);
+  return headBetween(curve, low)(flow);
 }

@@ -1,6 +1,7 @@
 import type { System } from "../pipe/route";
 import { invalid, plain } from "../problem";
 import { solveBracketed } from "../solve";
+import { headBetween } from "./shape";
 import { checkSpeed, lastFlow, pumpHead, shutOffHead, type PumpCurve } from "./curve";
 
 /** How pumps meet a system. */
@@ -21,7 +22,7 @@ export interface DutyPoint {
   readonly head: number;
 }
 
-/** Identical pumps side by side that share the route. */
+/** Identical pumps side by side that share the route, each with a riser of its own. */
 export const PARALLEL_PUMPS = { min: 1, max: 12 } as const;
 
 /** How close the flow is found, as a share of itself: far inside any maker's tolerance. */
@@ -29,8 +30,8 @@ const FLOW_TOLERANCE = 1e-9;
 
 /**
  * The flow really delivered: where the head of the pumps equals the total dynamic head of the system.
- * Identical pumps in parallel each carry Q / m against the same head: H(Q) = n² H₁(Q / (m n)).
- * System head rises and pump head falls with flow, so there is at most one such point; the straight piece of the
+ * Identical pumps in parallel each carry Q / m against the same head: H(Q) = n² H₁(Q / (m n)). So does each one's riser.
+ * System head rises and pump head falls with flow, so there is at most one such point; the piece of the
  * curve it lies on is found by halving, the point on it by the bracketed solver.
  *
  * @param pumps m, 1 to 12, whole
@@ -48,7 +49,7 @@ export function dutyPoint(curve: PumpCurve, system: System, pumps = 1, speed = 1
   const { flows, heads } = curve;
   const flowScale = pumps * speed;
   const headScale = speed * speed;
-  const { headAt } = system;
+  const headAt = system.headFor(pumps);
   const surplus = (index: number): number => (heads[index] ?? 0) * headScale - headAt((flows[index] ?? 0) * flowScale);
 
   // The surplus falls along the points: `low` keeps one that still has some, `high` one that has none.
@@ -66,11 +67,10 @@ export function dutyPoint(curve: PumpCurve, system: System, pumps = 1, speed = 1
   }
   const from = (flows[low] ?? 0) * flowScale;
   const to = (flows[high] ?? 0) * flowScale;
-  const start = (heads[low] ?? 0) * headScale;
-  const slope = ((heads[high] ?? 0) * headScale - start) / (to - from);
-  const line = (flow: number): number => start + slope * (flow - from);
-  const flow = solveBracketed((q) => line(q) - headAt(q), from, to, "the duty point", FLOW_TOLERANCE);
-  return { state: "delivers", flow, head: line(flow) };
+  const piece = headBetween(curve, low);
+  const pumpsAt = (flow: number): number => piece(flow / flowScale) * headScale;
+  const flow = solveBracketed((q) => pumpsAt(q) - headAt(q), from, to, "the duty point", FLOW_TOLERANCE);
+  return { state: "delivers", flow, head: pumpsAt(flow) };
 }
 
 /** A point of the chart: heads in m at a flow in m³/s. */
@@ -97,10 +97,11 @@ export function chartPoints(
   points: number,
 ): ChartPoint[] {
   checkPumps(pumps);
+  const headAt = system.headFor(pumps);
   const end = lastFlow(curve, speed);
   return Array.from({ length: points }, (_, index) => {
     const flow = (end * index) / (points - 1);
-    return { flow: flow * pumps, pumpHead: pumpHead(curve, flow, speed), systemHead: system.headAt(flow * pumps) };
+    return { flow: flow * pumps, pumpHead: pumpHead(curve, flow, speed), systemHead: headAt(flow * pumps) };
   });
 }
 

@@ -1,9 +1,8 @@
 import { toCents } from "../money/cents";
-import { pipeSpeed } from "../pipe/friction";
 import type { System } from "../pipe/route";
 import { Problem } from "../problem";
 import { makeCurve, type CurvePoint } from "./curve";
-import { dutyPoint, type DutyPoint } from "./duty";
+import { dutyPoint, PARALLEL_PUMPS, type DutyPoint } from "./duty";
 import { overYears, runCostCents, type Running } from "./power";
 
 /** A pump on offer. */
@@ -18,9 +17,14 @@ export interface PumpOffer {
 /** Years a purchase may be reckoned over. */
 export const YEARS_RANGE = { min: 0, max: 50 } as const;
 
-/** How a pump does on a system. Money in cents. */
+/** Pumps of one kind side by side that a ranking tries. */
+export const RANKED_PUMPS = { usual: 3, min: 1, max: PARALLEL_PUMPS.max } as const;
+
+/** How a pump, or several of it side by side, do on a system. Money in cents. */
 export interface RankedPump {
   readonly offer: PumpOffer;
+  /** How many side by side. */
+  readonly pumps: number;
   /** Undefined when the curve is not usable; then `fault` says why. */
   readonly duty: DutyPoint | undefined;
   readonly fault: string;
@@ -29,36 +33,38 @@ export interface RankedPump {
   readonly ownCents: number;
 }
 
+/** What pumps are compared by. */
+export interface RankTerms {
+  readonly running: Running;
+  /** 0 to 50 */
+  readonly years: number;
+  /** Most pumps of one kind side by side that are tried; 1 to 12. */
+  readonly most: number;
+}
+
 /**
  * Pumps that deliver the wanted flow through a system, the cheapest to own first; then the others, the one that
- * delivers most first. Cost to own = price + years × yearly electricity; each yearly cost is rounded to the cent.
+ * delivers most first. Of each pump as many stand side by side as the flow needs, up to the most that are tried; where
+ * none of these meets it, as many as deliver most. Cost to own = pumps × (price + years × yearly electricity of one);
+ * each yearly cost is rounded to the cent.
  * A pump that runs off the end of its curve does not count as meeting the flow: what it does there is not known.
- *
- * @param wanted m³/s, above 0
- * @param years 0 to 50
  * A pump whose curve is not usable comes last with the reason, so that one typing error does not hide the others.
  *
+ * @param wanted m³/s, above 0
  * @throws Problem for running hours, tariff and the like outside RUNNING_RANGE
  */
 export function rankPumps(
   offers: readonly PumpOffer[],
   wanted: number,
   system: System,
-  running: Running,
-  years: number,
+  { running, years, most }: RankTerms,
 ): RankedPump[] {
   const ranked = offers.map((offer): RankedPump => {
-    const { duty, fault } = tryDuty(offer, system);
-    const energyCents = runCostCents(offer.watts, running);
-    return {
-      offer,
-      duty,
-      fault,
-      // The solver's last digit must not decide.
-      meets: duty?.state === "delivers" && duty.flow >= wanted * (1 - 1e-6),
-      energyCents,
-      ownCents: toCents(offer.price) + overYears(energyCents, years),
-    };
+    const { pumps, duty, fault } = asMany(offer, wanted, system, most);
+    const energyCents = pumps * runCostCents(offer.watts, running);
+    const meets = meetsFlow(duty, wanted);
+    const ownCents = pumps * toCents(offer.price) + overYears(energyCents, years);
+    return { offer, pumps, duty, fault, meets, energyCents, ownCents };
   });
   return ranked.sort((a, b) => {
     if (a.meets !== b.meets) return a.meets ? -1 : 1;
@@ -66,16 +72,34 @@ export function rankPumps(
   });
 }
 
-function tryDuty(offer: PumpOffer, system: System): Pick<RankedPump, "duty" | "fault"> {
+function meetsFlow(duty: DutyPoint | undefined, wanted: number): boolean {
+  // The solver's last digit must not decide.
+  return duty?.state === "delivers" && duty.flow >= wanted * (1 - 1e-6);
+}
+
+/** The fewest of a pump that meet the flow, else those that deliver most: more of the same cost more in every way. */
+function asMany(
+  offer: PumpOffer,
+  wanted: number,
+  system: System,
+  most: number,
+): Pick<RankedPump, "pumps" | "duty" | "fault"> {
   try {
-    return { duty: dutyPoint(makeCurve(offer.points), system), fault: "" };
+    const curve = makeCurve(offer.points);
+    let best = { pumps: 1, duty: dutyPoint(curve, system, 1) };
+    for (let pumps = 2; pumps <= most && !meetsFlow(best.duty, wanted); pumps++) {
+      const duty = dutyPoint(curve, system, pumps);
+      if (meetsFlow(duty, wanted) || isBetter(duty, best.duty)) best = { pumps, duty };
+    }
+    return { ...best, fault: "" };
   } catch (error) {
-    if (error instanceof Problem) return { duty: undefined, fault: error.message };
+    if (error instanceof Problem) return { pumps: 1, duty: undefined, fault: error.message };
     throw error;
   }
 }
 
-/** The speed in the fastest pipe of a system, m/s. */
-export function fastestSpeed(system: System, flow: number): number {
-  return system.pipes.reduce((most, { pipe }) => Math.max(most, pipeSpeed(flow, pipe.bore)), 0);
+/** More flow, or a flow that is known in place of one off the curve. */
+function isBetter(duty: DutyPoint, best: DutyPoint): boolean {
+  if ((duty.state === "delivers") !== (best.state === "delivers")) return duty.state === "delivers";
+  return duty.flow > best.flow * (1 + 1e-6);
 }

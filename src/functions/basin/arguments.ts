@@ -1,5 +1,5 @@
 import { BASIN_RANGE, DEEPEST_BASIN } from "../../calc/basin/hold";
-import { findPipe, type PipeSize } from "../../calc/pipe/bore";
+import type { PipeSize } from "../../calc/pipe/bore";
 import { invalid } from "../../calc/problem";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { drainBack, FEATURE_RANGE, type DrainPart, type PipeRun } from "../../calc/basin/drainBack";
@@ -10,7 +10,7 @@ import type { Range } from "../contract/range";
 import { isBlank } from "../contract/raw";
 import { flag, number, quantity, share } from "../contract/scalars";
 import { list, table } from "../contract/tables";
-import { FLOW, PIPE_LENGTH, pipeSize, pipeType } from "../pipe/arguments";
+import { FLOW, PIPE_LENGTH, pipeOf, pipeSize, pipeType, type PipeKind } from "../pipe/arguments";
 import { BED_WIDTH, lipWidth, roughness, SLOPE_PERCENT } from "../water/arguments";
 
 /** A side of the basin's bottom. */
@@ -101,7 +101,7 @@ export function drainParts(
 function pipesOf(values: Values<typeof drainArguments>, system: UnitSystem): PipeRun[] {
   const { pipe_size: sizes = [], pipe_length: lengths = [], pipe_type: types = [] } = values;
   const only = types.length === 1 ? types[0] : undefined;
-  const usual = (): string => pipeType.read(undefined, "pipe type", system);
+  const usual = (): PipeKind => pipeType.read(undefined, "pipe type", system);
   const rows = Math.max(sizes.length, lengths.length);
   return Array.from({ length: rows }, (_, index) => index).flatMap((index): PipeRun[] => {
     const [size, length] = [sizes[index], lengths[index]];
@@ -112,8 +112,8 @@ function pipesOf(values: Values<typeof drainArguments>, system: UnitSystem): Pip
   });
 }
 
-function pipeAt(size: PipeSize, type: string, index: number, rows: number): PipeRun["pipe"] {
-  return findPipe(size, type, rows > 1 ? `pipe size ${index + 1}` : "pipe size");
+function pipeAt(size: PipeSize, type: PipeKind, index: number, rows: number): PipeRun["pipe"] {
+  return pipeOf(size, type, rows > 1 ? `pipe size ${index + 1}` : "pipe size");
 }
 
 function neededWith(missingName: string, givenName: string, index: number, rows: number): Error {

@@ -1,5 +1,8 @@
+import { PARALLEL_PUMPS } from "../../calc/pump/duty";
 import { invalid } from "../../calc/problem";
-import { BORE_RANGE, findPipe, PIPE_TYPE_NAMES, readPipeType, type PipeSize } from "../../calc/pipe/bore";
+import { BORE_RANGE, findPipe, PIPE_TYPE_NAMES, type Pipe, type PipeSize } from "../../calc/pipe/bore";
+import { OWN_SMOOTHNESS_RANGE, readWrittenPipeType, type WrittenPipeType } from "../../calc/pipe/pipeType";
+import { USUAL_WATER_TEMPERATURE, WATER_TEMPERATURE_RANGE } from "../../calc/pipe/waterProperties";
 import { findFitting, K_RANGE, sumOfK, type FittingCount } from "../../calc/pipe/fittings";
 import { FLOW_RANGE, FRICTION_METHODS, ROUTE_RANGE, type FrictionMethod, type RoutePipe } from "../../calc/pipe/route";
 import { DRAIN_RANGE, PLASTIC_ROUGHNESS } from "../../calc/pipe/partFull";
@@ -32,19 +35,30 @@ export const pipeSize: Argument<PipeSize> = {
   },
 };
 
-const typeText = text('Pipe type, such as "Sch 40 PVC", "Flexible PVC" or "PVC-U PN10"', { longest: 60 });
+/** A pipe type, with a smoothness of the user's own behind it where one was written. */
+export type PipeKind = WrittenPipeType & { readonly type: string };
 
-const neededPipeType: Argument<string> = {
+const typeText = text('Pipe type; own smoothness as in "Bore, C 130" or "PE100 PN10, roughness 0.02 mm"', {
+  longest: 60,
+});
+const { hazenWilliams: ownC, roughness: ownRoughness } = OWN_SMOOTHNESS_RANGE;
+
+const neededPipeType: Argument<PipeKind> = {
   ...typeText,
   choices: PIPE_TYPE_NAMES,
-  rule: () => `one of: ${PIPE_TYPE_NAMES.join(", ")}`,
+  rule: () =>
+    `one of: ${PIPE_TYPE_NAMES.join(", ")}; with C ${ownC.min} to ${ownC.max} or roughness up to ` +
+    `${ownRoughness.max * 1000} mm behind it`,
   // Some hosts pass a blank cell of a range as 0.
   blank: (raw) => isBlank(raw) || raw === 0,
-  read: (raw, label, system) => readPipeType(typeText.read(raw, label, system), label),
+  read(raw, label, system) {
+    const written = readWrittenPipeType(typeText.read(raw, label, system), label);
+    return { ...written, type: written.type ?? USUAL_PIPE[system] };
+  },
 };
 
 /** The pipe type: the trade's usual one of the unit system when left out. */
-export const pipeType: Argument<string> = optional(
+export const pipeType: Argument<PipeKind> = optional(
   neededPipeType,
   `${USUAL_PIPE.US} (US) or ${USUAL_PIPE.SI} (SI)`,
   USUAL_PIPE,
@@ -69,6 +83,18 @@ export const drainArguments = {
 export const DRAIN_LIMITS =
   "A long straight pipe that takes air, without backwater: an inlet that starves, leaves and an outlet under water carry " +
   "less. Plan for half full at the flow expected (common practice, no source). n 0.009 to 0.011 for plastic (from memory).";
+
+/** The pipe of a size and type, with the user's own smoothness where one was written. */
+export function pipeOf(size: PipeSize, kind: PipeKind, name = "size"): Pipe {
+  return findPipe(size, kind.type, name, kind);
+}
+
+/** Water temperature, which only Darcy-Weisbach sees. */
+export const waterTemp: Argument<number> = optional(
+  quantity("temperature", "Water temperature, used by Darcy-Weisbach", WATER_TEMPERATURE_RANGE),
+  "59 °F | 15 °C",
+  { US: `${USUAL_WATER_TEMPERATURE} degC`, SI: USUAL_WATER_TEMPERATURE },
+);
 
 /** The friction method. */
 export const method: Argument<FrictionMethod> = optional(
@@ -103,31 +129,50 @@ const count: Argument<number> = {
 /** Fittings of one pipe: rows of name or K, and count. */
 export const fittings: Argument<FittingCount[]> = table("Fittings: name or K, count", { fitting, count });
 
-const routeRows = table("Pipes in series: size, length, pipe type, sum of K", {
-  size: pipeSize,
-  length: quantity("length", "Pipe length", PIPE_LENGTH),
-  pipe_type: pipeType,
-  sum_of_k: optional(number("Sum of K of its fittings, outlet not included", ROUTE_RANGE.k), "0", 0),
-});
+/** Pipes in series, row by row. */
+function pipesInSeries(about: string): Argument<RoutePipe[]> {
+  const rows = table(`${about}: size, length, pipe type, sum of K`, {
+    size: pipeSize,
+    length: quantity("length", "Pipe length", PIPE_LENGTH),
+    pipe_type: pipeType,
+    sum_of_k: optional(number("Sum of K of its fittings, outlet not included", ROUTE_RANGE.k), "0", 0),
+  });
+  return {
+    ...rows,
+    read: (raw, label, system) =>
+      rows.read(raw, label, system).map(({ size, length, pipe_type, sum_of_k, row }) => ({
+        pipe: pipeOf(size, pipe_type, `${label} row ${row}: size`),
+        length,
+        k: sum_of_k,
+      })),
+  };
+}
 
 /** A route of pipes in series; one row is the simple case. */
-export const route: Argument<RoutePipe[]> = {
-  ...routeRows,
-  read: (raw, label, system) =>
-    routeRows.read(raw, label, system).map(({ size, length, pipe_type, sum_of_k, row }) => ({
-      pipe: findPipe(size, pipe_type, `${label} row ${row}: size`),
-      length,
-      k: sum_of_k,
-    })),
+export const route = pipesInSeries("Pipes in series");
+
+const optionalRiser = optional(pipesInSeries("Each pump's own pipes before they join"), "none");
+
+/** The pipes each of several pumps has for itself, up to where their flows join. */
+export const riser: Argument<RoutePipe[]> = {
+  ...optionalRiser,
+  read: (raw, label, system) => optionalRiser.read(raw, label, system) ?? [],
 };
+
+// "above 0" beside the real least value: a blank cell that the host passes as 0 still counts as blank.
+export const pumps: Argument<number> = optional(
+  number("Identical pumps in parallel", { above: 0, ...PARALLEL_PUMPS }, { whole: true }),
+  "1",
+  1,
+);
 
 /** One pipe with its fittings, as the simple functions take it apart. */
 export function onePipe(
   size: PipeSize,
-  type: string,
+  kind: PipeKind,
   length: number,
   rows: readonly FittingCount[] | undefined,
 ): RoutePipe {
-  const pipe = findPipe(size, type);
+  const pipe = pipeOf(size, kind);
   return { pipe, length, k: sumOfK(rows ?? [], pipe.bore) };
 }

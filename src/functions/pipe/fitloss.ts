@@ -1,9 +1,8 @@
-import { findPipe } from "../../calc/pipe/bore";
 import { minorResistance, sumOfK } from "../../calc/pipe/fittings";
 import { declare } from "../contract/declaration";
 import { quantityResult } from "../contract/result";
 import { quantity } from "../contract/scalars";
-import { FLOW, fittings, pipeSize, pipeType } from "./arguments";
+import { FLOW, fittings, pipeOf, pipeSize, pipeType } from "./arguments";
 
 export const FITLOSS = declare({
   name: "FITLOSS",
@@ -38,7 +37,7 @@ export const FITLOSS = declare({
     },
   ],
   compute({ flow, size, fittings, pipe_type }) {
-    const { bore } = findPipe(size, pipe_type);
+    const { bore } = pipeOf(size, pipe_type);
     return minorResistance(sumOfK(fittings, bore, true), bore) * flow * flow;
   },
 });

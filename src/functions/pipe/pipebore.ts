@@ -1,7 +1,6 @@
-import { findPipe } from "../../calc/pipe/bore";
 import { declare } from "../contract/declaration";
 import { quantityResult } from "../contract/result";
-import { pipeSize, pipeType } from "./arguments";
+import { pipeOf, pipeSize, pipeType } from "./arguments";
 
 export const PIPEBORE = declare({
   name: "PIPEBORE",
@@ -29,5 +28,5 @@ export const PIPEBORE = declare({
       from: "ISO 1452-2: 63 mm less 2 × 3.0 mm",
     },
   ],
-  compute: ({ size, pipe_type }) => findPipe(size, pipe_type).bore,
+  compute: ({ size, pipe_type }) => pipeOf(size, pipe_type).bore,
 });

@@ -1,11 +1,8 @@
-import { findPipe } from "../../calc/pipe/bore";
 import { totalDynamicHead } from "../../calc/pipe/route";
-import { USUAL_WATER_TEMPERATURE, WATER_TEMPERATURE_RANGE } from "../../calc/pipe/waterProperties";
 import { declare } from "../contract/declaration";
-import { optional } from "../contract/optional";
 import { quantityResult } from "../contract/result";
 import { quantity } from "../contract/scalars";
-import { FLOW, PIPE_LENGTH, method, pipeSize, pipeType } from "./arguments";
+import { FLOW, PIPE_LENGTH, method, pipeOf, pipeSize, pipeType, waterTemp } from "./arguments";
 
 export const PIPELOSS = declare({
   name: "PIPELOSS",
@@ -24,11 +21,7 @@ export const PIPELOSS = declare({
     length: quantity("length", "Pipe length", PIPE_LENGTH),
     pipe_type: pipeType,
     method,
-    water_temp: optional(
-      quantity("temperature", "Water temperature, used by Darcy-Weisbach", WATER_TEMPERATURE_RANGE),
-      "59 °F | 15 °C",
-      { US: `${USUAL_WATER_TEMPERATURE} degC`, SI: USUAL_WATER_TEMPERATURE },
-    ),
+    water_temp: waterTemp,
   },
   result: quantityResult("head", "the friction head"),
   examples: [
@@ -46,7 +39,7 @@ export const PIPELOSS = declare({
     },
   ],
   compute: ({ flow, size, length, pipe_type, method, water_temp }) =>
-    totalDynamicHead(flow, 0, [{ pipe: findPipe(size, pipe_type), length, k: 0 }], {
+    totalDynamicHead(flow, 0, [{ pipe: pipeOf(size, pipe_type), length, k: 0 }], {
       method,
       waterTemperature: water_temp,
       outlets: 0,

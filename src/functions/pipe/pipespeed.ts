@@ -1,9 +1,8 @@
-import { findPipe } from "../../calc/pipe/bore";
 import { pipeSpeed } from "../../calc/pipe/friction";
 import { declare } from "../contract/declaration";
 import { quantityResult } from "../contract/result";
 import { quantity } from "../contract/scalars";
-import { FLOW, pipeSize, pipeType } from "./arguments";
+import { FLOW, pipeOf, pipeSize, pipeType } from "./arguments";
 
 export const PIPESPEED = declare({
   name: "PIPESPEED",
@@ -28,5 +27,5 @@ export const PIPESPEED = declare({
       from: "by hand: 0.003 m³/s / (π × 0.057² / 4 m²) = 1.1757 m/s",
     },
   ],
-  compute: ({ flow, size, pipe_type }) => pipeSpeed(flow, findPipe(size, pipe_type).bore),
+  compute: ({ flow, size, pipe_type }) => pipeSpeed(flow, pipeOf(size, pipe_type).bore),
 });

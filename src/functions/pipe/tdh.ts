@@ -3,7 +3,7 @@ import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
 import { quantityResult } from "../contract/result";
 import { quantity } from "../contract/scalars";
-import { FLOW, LIFT, PIPE_LENGTH, fittings, method, onePipe, pipeSize, pipeType } from "./arguments";
+import { FLOW, LIFT, PIPE_LENGTH, fittings, method, onePipe, pipeSize, pipeType, waterTemp } from "./arguments";
 
 export const TDH = declare({
   name: "TDH",
@@ -23,6 +23,7 @@ export const TDH = declare({
     fittings: optional(fittings, "none"),
     pipe_type: pipeType,
     method,
+    water_temp: waterTemp,
   },
   result: quantityResult("head", "the total dynamic head"),
   examples: [
@@ -35,6 +36,9 @@ export const TDH = declare({
         "+ 3.8244² / 64.348 = 0.227 ft outlet",
     },
   ],
-  compute: ({ flow, lift, size, length, fittings, pipe_type, method }) =>
-    totalDynamicHead(flow, lift, [onePipe(size, pipe_type, length, fittings)], { method }),
+  compute: ({ flow, lift, size, length, fittings, pipe_type, method, water_temp }) =>
+    totalDynamicHead(flow, lift, [onePipe(size, pipe_type, length, fittings)], {
+      method,
+      waterTemperature: water_temp,
+    }),
 });

@@ -1,14 +1,16 @@
-import { makeSystem, routeParts } from "../../calc/pipe/route";
+import { makeSystem } from "../../calc/pipe/route";
+import { routeParts } from "../../calc/pipe/routeParts";
 import { declare } from "../contract/declaration";
 import { tableResult, type TableCell } from "../contract/result";
 import { quantity } from "../contract/scalars";
-import { FLOW, LIFT, method, route } from "./arguments";
+import { FLOW, LIFT, method, pumps, riser, route, waterTemp } from "./arguments";
 
 export const TDHTABLE = declare({
   name: "TDHTABLE",
   topic: "pipe",
   summary: "Takes the total dynamic head of a route apart: lift, friction and fittings of each pipe, outlet, total.",
-  formula: "TDH = lift + Σ hf + Σ K V²/2g + V²/2g at the outlet, counted once; share = part / total",
+  formula:
+    "TDH = lift + Σ hf + Σ K V²/2g + V²/2g at the outlet, counted once; a riser carries flow / pumps; share = part / total",
   source: "Energy equation, any hydraulics text; the parts as in PIPELOSS and FITLOSS",
   limits:
     "The lift is as good as your levels, friction to about 10 % (the bore), fittings to about a third. " +
@@ -19,6 +21,9 @@ export const TDHTABLE = declare({
     lift: quantity("head", "Lift from the running water level to the outlet", LIFT),
     route,
     method,
+    water_temp: waterTemp,
+    riser,
+    pumps,
   },
   result: tableResult("the parts of the total dynamic head", [
     { title: "Part" },
@@ -44,10 +49,10 @@ export const TDHTABLE = declare({
         "+ 5.2 × 3.8244² / 64.348 = 1.182 ft + 0.227 ft = 10.03 ft",
     },
   ],
-  compute({ flow, lift, route, method }) {
-    const system = makeSystem(lift, route, { method });
-    const total = system.headAt(flow);
-    const rows = routeParts(system, flow).map(({ label, head, speed, remark }): TableCell[] => [
+  compute({ flow, lift, route, method, water_temp, riser, pumps }) {
+    const system = makeSystem(lift, route, { method, waterTemperature: water_temp, riser });
+    const total = system.headFor(pumps)(flow);
+    const rows = routeParts(system, flow, pumps).map(({ label, head, speed, remark }): TableCell[] => [
       label,
       head,
       head / total,

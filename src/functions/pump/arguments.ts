@@ -1,6 +1,5 @@
 import { FLOW_RANGE } from "../../calc/pipe/route";
 import { CURVE_POINTS, CURVE_RANGE, makeCurve, SPEED_RANGE, type PumpCurve } from "../../calc/pump/curve";
-import { PARALLEL_PUMPS } from "../../calc/pump/duty";
 import { RUNNING_RANGE } from "../../calc/pump/power";
 import { YEARS_RANGE } from "../../calc/pump/rank";
 import type { Argument } from "../contract/argument";
@@ -26,13 +25,6 @@ export const curve: Argument<PumpCurve> = {
   ...curveRows,
   read: (raw, label, system) => makeCurve(curveRows.read(raw, label, system), label),
 };
-
-// "above 0" beside the real least value: a blank cell that the host passes as 0 still counts as blank.
-export const pumps: Argument<number> = optional(
-  number("Identical pumps in parallel", { above: 0, ...PARALLEL_PUMPS }, { whole: true }),
-  "1",
-  1,
-);
 
 export const speed: Argument<number> = optional(
   number("Speed as a share of the curve's", { above: 0, ...SPEED_RANGE }),

@@ -4,8 +4,9 @@ import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
 import { tableResult } from "../contract/result";
 import { number, quantity } from "../contract/scalars";
-import { LIFT, method, route } from "../pipe/arguments";
-import { curve, pumps, speed } from "./arguments";
+import { LIFT, method, pumps, riser, route, waterTemp } from "../pipe/arguments";
+import { curve, speed } from "./arguments";
+import { PARALLEL_LIMITS } from "./words";
 
 export const CURVETABLE = declare({
   name: "CURVETABLE",
@@ -14,7 +15,8 @@ export const CURVETABLE = declare({
   formula: "even steps of flow from 0 to the end of the pump curve; heads as in DUTY",
   source: "Any text on pumps; losses as in TDHTABLE",
   limits:
-    "As good as the points of the curve: makers hold them within 5 to 10 %. The pump curve is drawn as far as its points go; where it ends, so does the table.",
+    "As good as the points of the curve: makers hold them within 5 to 10 %. The pump curve is drawn as far as its points go; where it ends, so does the table. " +
+    PARALLEL_LIMITS,
   args: {
     curve,
     lift: quantity("head", "Lift from the running water level to the outlet", LIFT),
@@ -23,6 +25,8 @@ export const CURVETABLE = declare({
     speed,
     points: optional(number("How many points", { above: 0, ...CHART_POINTS }, { whole: true }), "21", 21),
     method,
+    water_temp: waterTemp,
+    riser,
   },
   result: tableResult("points of the two curves", [
     { title: "Flow", measure: "flow" },
@@ -57,8 +61,12 @@ export const CURVETABLE = declare({
         "(Illinois Administrative Code 77, part 906, exhibit I) + 0.227 ft outlet",
     },
   ],
-  compute: ({ curve, lift, route, pumps, speed, points, method }) =>
-    chartPoints(curve, makeSystem(lift, route, { method }), pumps, speed, points).map(
-      ({ flow, pumpHead, systemHead }) => [flow, pumpHead, systemHead],
-    ),
+  compute({ curve, lift, route, pumps, speed, points, method, water_temp, riser }) {
+    const system = makeSystem(lift, route, { method, waterTemperature: water_temp, riser });
+    return chartPoints(curve, system, pumps, speed, points).map(({ flow, pumpHead, systemHead }) => [
+      flow,
+      pumpHead,
+      systemHead,
+    ]);
+  },
 });

@@ -1,14 +1,13 @@
 import { aboveZero } from "../contract/range";
-import { findPipe } from "../../calc/pipe/bore";
 import { sumOfK } from "../../calc/pipe/fittings";
-import { USUAL_SPEED_LIMIT } from "../../calc/pipe/route";
+import { USUAL_SPEED_LIMIT } from "../../calc/pipe/routeParts";
 import { rankPipes, SPEED_LIMIT_RANGE, type PipeOffer } from "../../calc/pump/rankPipes";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
 import { tableResult, type TableCell } from "../contract/result";
 import { number, quantity, share } from "../contract/scalars";
 import { table } from "../contract/tables";
-import { FLOW, LIFT, PIPE_LENGTH, fittings, method, pipeSize, pipeType } from "../pipe/arguments";
+import { FLOW, LIFT, PIPE_LENGTH, fittings, method, pipeOf, pipeSize, pipeType, waterTemp } from "../pipe/arguments";
 import { running, years } from "./arguments";
 import { roughly } from "./words";
 
@@ -43,6 +42,7 @@ export const PIPERANK = declare({
       SI: USUAL_SPEED_LIMIT,
     }),
     method,
+    water_temp: waterTemp,
   },
   result: tableResult("the ranked pipes", [
     { title: "Rank" },
@@ -74,10 +74,10 @@ export const PIPERANK = declare({
         "40 gpm × 8.847 ft / 3960 × 745.7 W / 0.4 = 166.6 W; 0.1666 kW × 6000 h × 0.15 = 149.9; 250 + 1499",
     },
   ],
-  compute({ flow, lift, length, pipes, fittings, method, years, ...rest }, units) {
+  compute({ flow, lift, length, pipes, fittings, method, water_temp, years, ...rest }, units) {
     const perMetre = units === "US" ? 1 / 0.3048 : 1;
     const offers = pipes.map(({ size, pipe_type, price, row }): PipeOffer => {
-      const pipe = findPipe(size, pipe_type, `pipes row ${row}: size`);
+      const pipe = pipeOf(size, pipe_type, `pipes row ${row}: size`);
       return { pipe, length, k: sumOfK(fittings ?? [], pipe.bore), pricePerMetre: price * perMetre };
     });
     const ranked = rankPipes(offers, flow, lift, {
@@ -86,6 +86,7 @@ export const PIPERANK = declare({
       years,
       speedLimit: rest.speed_limit,
       method,
+      waterTemperature: water_temp,
     });
     return ranked.map((pipe, index): TableCell[] => [
       pipe.tooFast ? "" : index + 1,

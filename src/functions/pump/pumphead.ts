@@ -5,16 +5,16 @@ import { declare } from "../contract/declaration";
 import { quantityResult } from "../contract/result";
 import { quantity } from "../contract/scalars";
 import { curve, CURVE_FLOW, speed } from "./arguments";
+import { CURVE_LIMITS } from "./words";
 
 export const PUMPHEAD = declare({
   name: "PUMPHEAD",
   topic: "pump",
   summary: "Reads the head of a pump off its curve at a flow and speed; never beyond the curve's last point.",
-  formula: "H(Q) = n² H₁(Q / n), straight lines between the points of the curve H₁, n the share of its speed",
-  source: "Affinity laws: DOE-HDBK-1012/3, pump laws; Crane TP-410, example 7.33",
-  limits:
-    "Straight lines lie a little below a curve that bends downwards, so the head is read 1 to 2 % low with few points. " +
-    "The affinity laws hold best between 70 and 110 % speed.",
+  formula: "H(Q) = n² H₁(Q / n), H₁ the curve bent between its points as they bend, n the share of its speed",
+  source:
+    "Affinity laws: DOE-HDBK-1012/3, pump laws; Crane TP-410, example 7.33; between points: Stineman (1980), slopes of parabolas",
+  limits: `${CURVE_LIMITS} The affinity laws hold best between 70 and 110 % speed.`,
   args: { curve, flow: quantity("flow", "Flow through the pump", CURVE_FLOW), speed },
   result: quantityResult("head", "the head of the pump"),
   examples: [
@@ -27,9 +27,9 @@ export const PUMPHEAD = declare({
         ],
         3000,
       ],
-      gives: 19,
+      gives: 19.75,
       within: 1e-9,
-      from: "by hand: a quarter of the way from 22 ft to 10 ft is 22 - 12 / 4 = 19 ft",
+      from: "by hand: the points lie on the parabola 26 - 4 (Q / 2400)², which the curve meets: 26 - 4 × 1.25² = 19.75 ft",
     },
     {
       args: [

@@ -2,16 +2,17 @@ import { CURVE_RANGE } from "../../calc/pump/curve";
 import { aboveZero } from "../contract/range";
 import { makeSystem } from "../../calc/pipe/route";
 import { RUNNING_RANGE } from "../../calc/pump/power";
-import { rankPumps, type PumpOffer, type RankedPump } from "../../calc/pump/rank";
+import { RANKED_PUMPS, rankPumps, type PumpOffer, type RankedPump } from "../../calc/pump/rank";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Argument } from "../contract/argument";
 import { declare } from "../contract/declaration";
 import { tableResult, type TableCell } from "../contract/result";
 import { number, quantity, text } from "../contract/scalars";
+import { optional } from "../contract/optional";
 import { table } from "../contract/tables";
-import { FLOW, LIFT, method, route } from "../pipe/arguments";
+import { FLOW, LIFT, method, riser, route, waterTemp } from "../pipe/arguments";
 import { CURVE_FLOW, HEAD, running, years } from "./arguments";
-import { dutyVerdict, ELECTRIC_CAUTION } from "./words";
+import { dutyVerdict, ELECTRIC_CAUTION, PARALLEL_LIMITS } from "./words";
 
 const pumpRows = table(
   "Pumps: name, price, watts, shut-off head, then flow and head repeated",
@@ -38,11 +39,13 @@ const pumps: Argument<PumpOffer[]> = {
 export const PUMPRANK = declare({
   name: "PUMPRANK",
   topic: "pump",
-  summary: "Ranks pumps on a route: those that meet the flow, cheapest to own first, and why each other one fails.",
-  formula: "duty point of each pump as in DUTY; cost to own = price + years × watts / 1000 × hours × days × tariff",
+  summary: "Ranks pumps, alone or side by side: those that meet the flow, cheapest to own first, and why others fail.",
+  formula:
+    "duty point as in DUTY of the fewest of each pump that meet the flow; cost to own = number × (price + years × watts / 1000 × hours × days × tariff)",
   source: "Duty point as DUTY; money by arithmetic, each yearly cost rounded to the cent",
   limits:
-    "Every row is judged alone, as one pump at full speed; for pumps in parallel or slowed down use DUTY. " +
+    "At full speed; of each pump as many alike stand side by side as the flow needs, up to the most asked for. The cost leaves " +
+    `out what each riser and its check valve cost. ${PARALLEL_LIMITS} ` +
     "The watts are taken as the same at every flow. A pump that runs off the end of its curve is not counted as meeting " +
     "the flow. Interest, repairs and the pump's life are left out. " +
     "The tariff taken for a blank is a round guess: type your own.",
@@ -55,10 +58,18 @@ export const PUMPRANK = declare({
     ...running,
     years,
     method,
+    water_temp: waterTemp,
+    riser,
+    most_pumps: optional(
+      number("Most of one pump side by side to try", { above: 0, ...RANKED_PUMPS }, { whole: true }),
+      `${RANKED_PUMPS.usual}`,
+      RANKED_PUMPS.usual,
+    ),
   },
   result: tableResult("the ranked pumps", [
     { title: "Rank" },
     { title: "Pump" },
+    { title: "How many" },
     { title: "Flow delivered", measure: "flow" },
     { title: "Head", measure: "head" },
     { title: "Energy per year" },
@@ -69,8 +80,8 @@ export const PUMPRANK = declare({
     {
       args: [
         [
-          ["Too weak", 150, 200, 7, 1800, 2, null, null, null, null, null, null, null, null],
-          ["Serves", 400, 500, 26, 1200, 25, 2400, 22.5, 3600, 18, 4800, 11, 5700, 3],
+          ["Too weak", 150, 200, 7, 1800, 2, null, null],
+          ["Serves", 400, 500, 26, 2400, 22, 4800, 10],
         ],
         3500,
         8,
@@ -83,23 +94,26 @@ export const PUMPRANK = declare({
       gives: [
         { at: [1, 0], is: 1 },
         { at: [1, 1], is: "Serves" },
-        { at: [1, 2], is: 3678.55 },
-        { at: [1, 4], is: 450 },
-        { at: [1, 5], is: 4900 },
+        { at: [1, 2], is: 1 },
+        { at: [1, 3], is: 3584.09 },
+        { at: [1, 5], is: 450 },
+        { at: [1, 6], is: 4900 },
         { at: [2, 0], is: "" },
-        { at: [2, 2], is: 0 },
-        { at: [2, 6], is: "Cannot lift: its shut-off head of 7 ft is not above the lift of 8 ft." },
+        { at: [2, 3], is: 0 },
+        { at: [2, 7], is: "Cannot lift: its shut-off head of 7 ft is not above the lift of 8 ft." },
       ],
       within: 0.002,
-      from: "flow: EPANET 2.3.5, 61.309 gpm; by hand: 0.5 kW × 20 h × 300 d × 0.15 = 450 a year, 400 + 10 × 450 = 4900",
+      from: "flow: EPANET 2.3.5, 59.735 gpm; by hand: 0.5 kW × 20 h × 300 d × 0.15 = 450 a year, 400 + 10 × 450 = 4900",
     },
   ],
-  compute({ pumps, flow, lift, route, hours_per_day, days_per_year, tariff, years, method }, units) {
-    const terms = { hoursPerDay: hours_per_day, daysPerYear: days_per_year, tariff };
-    const ranked = rankPumps(pumps, flow, makeSystem(lift, route, { method }), terms, years);
+  compute({ pumps, flow, lift, route, years, method, water_temp, riser, most_pumps, ...rest }, units) {
+    const running = { hoursPerDay: rest.hours_per_day, daysPerYear: rest.days_per_year, tariff: rest.tariff };
+    const system = makeSystem(lift, route, { method, waterTemperature: water_temp, riser });
+    const ranked = rankPumps(pumps, flow, system, { running, years, most: most_pumps });
     return ranked.map((pump, index): TableCell[] => [
       pump.meets ? index + 1 : "",
       pump.offer.name,
+      pump.pumps,
       pump.duty?.flow ?? "",
       pump.duty?.head ?? "",
       pump.energyCents / 100,
@@ -115,8 +129,9 @@ function dearer({ meets, ownCents }: RankedPump, first: RankedPump | undefined):
   return ` Costs ${((ownCents - first.ownCents) / 100).toFixed(2)} more to own than the first.`;
 }
 
-function verdict({ duty, fault, offer }: RankedPump, wanted: number, lift: number, units: UnitSystem): string {
+function verdict({ duty, fault, offer, pumps }: RankedPump, wanted: number, lift: number, units: UnitSystem): string {
   if (!duty) return `Its ${fault}.`;
   const lastKnown = Math.max(...offer.points.map((point) => point.flow));
-  return dutyVerdict(duty, wanted, lift, lastKnown, units);
+  const many = pumps > 1 ? `${pumps} side by side: ` : "";
+  return many + dutyVerdict(duty, wanted, lift, lastKnown, units);
 }

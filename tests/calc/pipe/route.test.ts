@@ -1,13 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { findPipe } from "../../../src/calc/pipe/bore";
-import {
-  FRICTION_METHODS,
-  makeSystem,
-  routeParts,
-  totalDynamicHead,
-  type RoutePipe,
-} from "../../../src/calc/pipe/route";
+import { FRICTION_METHODS, makeSystem, totalDynamicHead, type RoutePipe } from "../../../src/calc/pipe/route";
 import { PIPE_TYPES } from "../../../src/calc/tables/pipes";
 
 const bore = (millimetres: number): RoutePipe["pipe"] => findPipe({ size: millimetres / 1000, isBore: true }, "Bore");
@@ -89,7 +83,23 @@ describe("totalDynamicHead", () => {
     );
   });
 
+  it("sends each pump's share through its own riser", () => {
+    // Two pumps, 6 L/s in all: 3 L/s in each riser take 0.485388 + 4.3 × 0.070471 m (first test, no outlet there); the
+    // shared 100 mm of no length only its outlet: (0.006 / 0.00785398 m²)² / 2g = 0.029756 m.
+    const riser = [{ pipe: findPipe({ size: 0.063, isBore: false }, "PVC-U PN10"), length: 20, k: 4.3 }];
+    const system = makeSystem(1.9, [{ pipe: bore(100), length: 0, k: 0 }], { riser });
+    expect(system.headFor(2)(0.006)).toBeCloseTo(1.9 + 0.485388 + 4.3 * 0.070471 + 0.029756, 4);
+    // One pump alone has its riser and the shared pipe in series.
+    for (const method of FRICTION_METHODS) {
+      const apart = makeSystem(1, [{ pipe: bore(100), length: 9, k: 2 }], { riser, method });
+      const series = makeSystem(1, [...riser, { pipe: bore(100), length: 9, k: 2 }], { method });
+      expect(apart.headAt(0.004)).toBeCloseTo(series.headAt(0.004), 12);
+    }
+  });
+
   it("names what is out of range", () => {
+    const long = { riser: [{ pipe: bore(50), length: 6000, k: 1 }] };
+    expect(() => makeSystem(1, [{ pipe: bore(50), length: 1, k: 1 }], long)).toThrow("length must be 0 to 5000 m");
     const route = [{ pipe: bore(50), length: 10, k: 1 }];
     expect(() => totalDynamicHead(-1, 1, route)).toThrow("flow must be 0 to 1 m³/s; got -1");
     expect(() => totalDynamicHead(NaN, 1, route)).toThrow("flow must be");
@@ -99,26 +109,5 @@ describe("totalDynamicHead", () => {
     expect(() => makeSystem(1, [{ pipe: bore(50), length: 1, k: Infinity }])).toThrow(
       "sum of K of the fittings must be",
     );
-  });
-});
-
-describe("routeParts", () => {
-  it("adds up to the head of the system (fast-check)", () => {
-    fc.assert(
-      fc.property(flows, routes, methods, (flow, route, method) => {
-        const system = makeSystem(2, route, { method });
-        const sum = routeParts(system, flow).reduce((total, part) => total + part.head, 0);
-        expect(Math.abs(sum / system.headAt(flow) - 1)).toBeLessThan(1e-12);
-      }),
-    );
-  });
-
-  it("says where a pipe is too fast and where the method does not fit", () => {
-    const remarks = (flow: number, millimetres: number, method: "Hazen-Williams" | "Darcy-Weisbach"): string[] =>
-      routeParts(makeSystem(1, [{ pipe: bore(millimetres), length: 1, k: 0 }], { method }), flow).map((p) => p.remark);
-    expect(remarks(0.004, 57, "Hazen-Williams")[1]).toBe("fast: over 5 ft/s (1.5 m/s)"); // 1.57 m/s
-    expect(remarks(0.008, 57, "Hazen-Williams")[1]).toMatch("much too fast"); // 3.13 m/s
-    expect(remarks(0.00002, 20, "Hazen-Williams")[1]).toMatch("not turbulent"); // Re about 1100
-    expect(remarks(0.00002, 20, "Darcy-Weisbach")[1]).toBe("");
   });
 });

@@ -1,12 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { findPipe } from "../../../src/calc/pipe/bore";
 import { makeSystem } from "../../../src/calc/pipe/route";
+import { makeCurve } from "../../../src/calc/pump/curve";
+import { dutyPoint } from "../../../src/calc/pump/duty";
 import { pumpWatts, runCostCents } from "../../../src/calc/pump/power";
-import { fastestSpeed, rankPumps, type PumpOffer } from "../../../src/calc/pump/rank";
+import { rankPumps, type PumpOffer } from "../../../src/calc/pump/rank";
 import { rankPipes } from "../../../src/calc/pump/rankPipes";
 
 const pipe = findPipe({ size: 0.063, isBore: false }, "PVC-U PN10");
 const route = makeSystem(2, [{ pipe, length: 20, k: 4 }]);
+const one = { years: 10, most: 1 };
 const running = { hoursPerDay: 20, daysPerYear: 300, tariff: 0.25 };
 const offer = (name: string, price: number, watts: number, shutOff: number, end: number): PumpOffer => ({
   name,
@@ -35,8 +38,7 @@ describe("rankPumps", () => {
     ],
     0.003,
     route,
-    running,
-    10,
+    { running, ...one },
   );
 
   it("puts those that meet the flow first, the cheapest to own on top, then by what they deliver", () => {
@@ -57,7 +59,9 @@ describe("rankPumps", () => {
   it("rounds half a cent of the years' electricity up: 0.05 × 2.5 years = 0.125", () => {
     // 0.001 kW × 1 h × 50 d × 1 = 0.05
     const cheap = { hoursPerDay: 1, daysPerYear: 50, tariff: 1 };
-    expect(rankPumps([offer("sips", 1, 1, 8, 0.008)], 0.003, route, cheap, 2.5)[0]?.ownCents).toBe(113);
+    expect(
+      rankPumps([offer("sips", 1, 1, 8, 0.008)], 0.003, route, { running: cheap, years: 2.5, most: 1 })[0]?.ownCents,
+    ).toBe(113);
   });
 
   it("keeps a curve that is not usable from hiding the others", () => {
@@ -78,34 +82,49 @@ describe("rankPumps", () => {
       ],
       0.003,
       route,
-      running,
-      1,
+      { running, ...one },
     );
     expect(only).toMatchObject({ meets: false, duty: { state: "off its curve" } });
   });
 
   it("counts a pump that delivers the wanted flow to the last digit", () => {
-    const [one] = rankPumps([offer("exact", 1, 1, 8, 0.008)], 0.003, route, running, 1);
-    const exact = one?.duty?.flow ?? 0;
-    expect(rankPumps([offer("exact", 1, 1, 8, 0.008)], exact, route, running, 1)[0]?.meets).toBe(true);
-    expect(rankPumps([offer("exact", 1, 1, 8, 0.008)], exact * 1.001, route, running, 1)[0]?.meets).toBe(false);
+    const [first] = rankPumps([offer("exact", 1, 1, 8, 0.008)], 0.003, route, { running, ...one });
+    const exact = first?.duty?.flow ?? 0;
+    expect(rankPumps([offer("exact", 1, 1, 8, 0.008)], exact, route, { running, ...one })[0]?.meets).toBe(true);
+    expect(rankPumps([offer("exact", 1, 1, 8, 0.008)], exact * 1.001, route, { running, ...one })[0]?.meets).toBe(
+      false,
+    );
+  });
+
+  it("sets as many of a pump side by side as the flow needs, and reckons price and power of all of them", () => {
+    const terms = { running, years: 10, most: 3 };
+    // Demo curves: "small" gives up to 4 L/s; one gives less than 3 L/s here, two give more.
+    const small = offer("small", 200, 200, 6, 0.004);
+    const alone = rankPumps([small], 0.003, route, { ...terms, most: 1 })[0];
+    expect(alone).toMatchObject({ pumps: 1, meets: false });
+    const pair = rankPumps([small], 0.003, route, terms)[0];
+    // 0.2 kW × 20 h × 300 d × 0.25 = 300 a year each: 2 × (200 + 10 × 300) = 6400
+    expect(pair).toMatchObject({ pumps: 2, meets: true, energyCents: 60_000, ownCents: 640_000 });
+    expect(pair?.duty?.flow).toBeCloseTo(dutyPoint(makeCurve(small.points), route, 2).flow, 12);
+    // The pair costs less than the one pump that serves alone (dear to run: 300 + 10 × 900 = 9300).
+    const both = rankPumps([offer("dear to run", 300, 600, 9, 0.009), small], 0.003, route, terms);
+    expect(both.map(({ offer: { name }, pumps }) => `${pumps} ${name}`)).toEqual(["2 small", "1 dear to run"]);
+  });
+
+  it("shows as many as deliver most where none meets the flow", () => {
+    const terms = { running, years: 10, most: 3 };
+    const [best] = rankPumps([offer("small", 200, 200, 6, 0.004)], 0.02, route, terms);
+    expect(best).toMatchObject({ pumps: 3, meets: false });
+    expect(rankPumps([offer("too weak", 1, 1, 1.9, 0.01)], 0.003, route, terms)[0]).toMatchObject({
+      pumps: 1,
+      duty: { state: "cannot lift" },
+    });
   });
 
   it("names a running value outside its range", () => {
-    expect(() => rankPumps([offer("a", 1, 1, 8, 0.008)], 0.003, route, { ...running, hoursPerDay: 25 }, 1)).toThrow(
-      "hours per day must be 0 to 24; got 25",
-    );
-  });
-});
-
-describe("fastestSpeed", () => {
-  it("looks at the narrowest pipe: 3 L/s in 57 mm is 1.17566 m/s", () => {
-    const wide = findPipe({ size: 0.09, isBore: false }, "PVC-U PN10");
-    const both = makeSystem(
-      1,
-      [wide, pipe].map((each) => ({ pipe: each, length: 1, k: 0 })),
-    );
-    expect(fastestSpeed(both, 0.003)).toBeCloseTo(1.17566, 4);
+    expect(() =>
+      rankPumps([offer("a", 1, 1, 8, 0.008)], 0.003, route, { running: { ...running, hoursPerDay: 25 }, ...one }),
+    ).toThrow("hours per day must be 0 to 24; got 25");
   });
 });
 
