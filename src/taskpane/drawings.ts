@@ -109,6 +109,7 @@ export const DRAWINGS: readonly JobDrawing[] = [
       "ChosenCurve",
       "StaticLift",
       "RouteTable",
+      "RiserTable",
       "PumpCount",
       "PumpSpeed",
       "FrictionMethod",
@@ -123,6 +124,8 @@ export const DRAWINGS: readonly JobDrawing[] = [
         ...given,
         CURVE_POINTS,
         read.text("FrictionMethod"),
+        null,
+        read.grid("RiserTable"),
         read.system,
       ]);
       const [, ...rows] = Array.isArray(table) ? table : [];

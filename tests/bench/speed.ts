@@ -63,4 +63,18 @@ const pumps = Array.from({ length: 500 }, (_, i) => {
   ];
 });
 export const rankSheet = (): unknown =>
-  PUMPRANK.evaluate([pumps, 10_000, 2 + next(), [[63, 24, "PVC-U PN10", 6]], null, null, null, null, null, null, null, null, "SI"]);
+  PUMPRANK.evaluate([
+    pumps,
+    10_000,
+    2 + next(),
+    [[63, 24, "PVC-U PN10", 6]],
+    null,
+    null,
+    null,
+    null,
+    null,
+    null,
+    null,
+    null,
+    "SI",
+  ]);

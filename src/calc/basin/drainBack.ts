@@ -2,7 +2,7 @@ import type { Pipe } from "../pipe/bore";
 import { boreArea } from "../pipe/friction";
 import { invalid, ofPart, requireRange } from "../problem";
 import { bedDoubt, normalFlow } from "../water/bed";
-import { lipDepth, lipDoubt } from "../water/lip";
+import { lipDepth, lipDoubt, type Lip } from "../water/lip";
 
 /** A pool that overflows a lip. */
 export interface Pool {
@@ -10,6 +10,8 @@ export interface Pool {
   readonly area: number;
   /** m */
   readonly lipWidth: number;
+  /** The shape of its lip; a flat stone where left out. */
+  readonly lip?: Lip;
 }
 
 /** A reach of the stream. */
@@ -68,7 +70,7 @@ export const FEATURE_RANGE = { area: { min: 0.01, max: 100_000 }, length: { min:
  * @returns the parts in order: pools, beds, pipes
  * @throws Problem outside the ranges, or when the feature has no part at all
  *
- * Source: geometry, with the sheet of `lipDepth` (flat lips) and the even flow of `normalFlow`.
+ * Source: geometry, with the sheet of `lipDepth` and the even flow of `normalFlow`.
  */
 export function drainBack(flow: number, feature: Feature): DrainPart[] {
   const { pools, reaches, pipes, checkValve } = feature;
@@ -80,7 +82,7 @@ export function drainBack(flow: number, feature: Feature): DrainPart[] {
   return [
     ...pools.map((pool, index): DrainPart => {
       requireRange(`area of pool ${index + 1}`, pool.area, area.min, area.max, "m²");
-      const depth = ofPart(`pool ${index + 1}`, () => lipDepth(flow, pool.lipWidth));
+      const depth = ofPart(`pool ${index + 1}`, () => lipDepth(flow, pool.lipWidth, pool.lip));
       const remark = lipDoubt(pool.lipWidth, depth);
       return { kind: "pool", index, volume: depth * pool.area, depth, speed: undefined, remark };
     }),

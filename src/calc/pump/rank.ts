@@ -3,7 +3,7 @@ import type { System } from "../pipe/route";
 import { Problem } from "../problem";
 import { makeCurve, type CurvePoint } from "./curve";
 import { dutyPoint, PARALLEL_PUMPS, type DutyPoint } from "./duty";
-import { overYears, runCostCents, type Running } from "./power";
+import { overYears, RUNNING_RANGE, runCostCents, type Running } from "./power";
 
 /** A pump on offer. */
 export interface PumpOffer {
@@ -45,8 +45,8 @@ export interface RankTerms {
 /**
  * Pumps that deliver the wanted flow through a system, the cheapest to own first; then the others, the one that
  * delivers most first. Of each pump as many stand side by side as the flow needs, up to the most that are tried; where
- * none of these meets it, as many as deliver most. Cost to own = pumps × (price + years × yearly electricity of one);
- * each yearly cost is rounded to the cent.
+ * none of these meets it, as many as deliver most. Cost to own = pumps × price + years × yearly electricity of
+ * all; each yearly cost is rounded to the cent.
  * A pump that runs off the end of its curve does not count as meeting the flow: what it does there is not known.
  * A pump whose curve is not usable comes last with the reason, so that one typing error does not hide the others.
  *
@@ -60,8 +60,10 @@ export function rankPumps(
   { running, years, most }: RankTerms,
 ): RankedPump[] {
   const ranked = offers.map((offer): RankedPump => {
-    const { pumps, duty, fault } = asMany(offer, wanted, system, most);
-    const energyCents = pumps * runCostCents(offer.watts, running);
+    // More of a pump than the running cost can be reckoned for are not tried.
+    const few = Math.max(1, Math.min(most, Math.floor(RUNNING_RANGE.watts.max / offer.watts)));
+    const { pumps, duty, fault } = asMany(offer, wanted, system, few);
+    const energyCents = runCostCents(pumps * offer.watts, running);
     const meets = meetsFlow(duty, wanted);
     const ownCents = pumps * toCents(offer.price) + overYears(energyCents, years);
     return { offer, pumps, duty, fault, meets, energyCents, ownCents };

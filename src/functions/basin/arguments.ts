@@ -11,7 +11,7 @@ import { isBlank } from "../contract/raw";
 import { flag, number, quantity, share } from "../contract/scalars";
 import { list, table } from "../contract/tables";
 import { FLOW, PIPE_LENGTH, pipeOf, pipeSize, pipeType, type PipeKind } from "../pipe/arguments";
-import { BED_WIDTH, lipWidth, roughness, SLOPE_PERCENT } from "../water/arguments";
+import { BED_WIDTH, lipShape, lipWidth, neededLipShape, roughness, SLOPE_PERCENT } from "../water/arguments";
 
 /** A side of the basin's bottom. */
 export const BASIN_SIDE: Range = BASIN_RANGE.side;
@@ -50,9 +50,10 @@ function column<T>(about: string, item: Argument<T>): Argument<(T | undefined)[]
 export const drainArguments = {
   flow: quantity("flow", "Flow while the pump runs", FLOW),
   pools: optional(
-    table("Pools: area, lip width", {
+    table("Pools: area, lip width, lip shape", {
       area: quantity("area", "Area of the pool's surface", FEATURE_RANGE.area),
       lip_width: lipWidth,
+      lip_shape: optional(neededLipShape, "lip_shape below"),
     }),
     "none",
   ),
@@ -69,6 +70,7 @@ export const drainArguments = {
   pipe_length: optional(column("Length of the pipe, or of each", quantity("length", "Pipe length", PIPE_LENGTH)), "0"),
   pipe_type: optional(column("Type of the pipe, or of each", pipeType), "as in PIPEBORE"),
   check_valve: optional(flag("Whether a check valve keeps the pipe full"), "FALSE", false),
+  lip_shape: lipShape,
 };
 
 /** The drain-back, part by part, and the row each pool and bed was read from. */
@@ -76,10 +78,10 @@ export function drainParts(
   values: Values<typeof drainArguments>,
   system: UnitSystem,
 ): { readonly parts: readonly DrainPart[]; readonly labels: readonly string[] } {
-  const { flow, pools = [], runs = [], check_valve } = values;
+  const { flow, pools = [], runs = [], check_valve, lip_shape } = values;
   const pipes = pipesOf(values, system);
   const parts = drainBack(flow, {
-    pools: pools.map(({ area, lip_width }) => ({ area, lipWidth: lip_width })),
+    pools: pools.map((pool) => ({ area: pool.area, lipWidth: pool.lip_width, lip: pool.lip_shape ?? lip_shape })),
     reaches: runs.map(({ length, width, slope, roughness: n }) => ({
       length,
       width,
@@ -124,6 +126,7 @@ function neededWith(missingName: string, givenName: string, index: number, rows:
 /** Limits that DRAINBACK and DRAINTABLE share. */
 export const DRAIN_LIMITS =
   "Give the flow the pump really delivers (see DUTY): a pump that gives more than was designed sends more back. " +
-  "Pools are level with their lips at rest and taken as flat stone lips (within 10 to 20 % for thin sheets: common practice, no source); beds run evenly " +
+  "Pools are level with their lips at rest; thin sheets stand within 10 to 20 % of the weir equation (common practice, no " +
+  "source); beds run evenly " +
   "and drain dry. Over stones a bed holds 1.1 to 1.9 times as much, and splash wets more: leave a margin. Water in a spillway " +
   "box counts as a pool. A check valve that leaks holds nothing.";

@@ -36,7 +36,7 @@ function round2(value: number): number {
 }
 
 /** A lip shape by its name, or its own coefficient as a number in the unit of the system. */
-const neededShape: Argument<Lip> = {
+export const neededLipShape: Argument<Lip> = {
   ...shapeText,
   choices: shapeNames,
   dimensioned: true,
@@ -56,7 +56,7 @@ const neededShape: Argument<Lip> = {
 };
 
 /** The lip shape: a flat stone when left out. */
-export const lipShape: Argument<Lip> = optional(neededShape, '"broad"', "broad");
+export const lipShape: Argument<Lip> = optional(neededLipShape, '"broad"', "broad");
 
 const THIN = LIP_SHAPES.filter(({ thin }) => thin).map(({ name }) => `"${name}"`);
 

@@ -12,8 +12,25 @@ const typesIn = (unit: "in" | "mm"): string[] => [
   BORE_TYPE,
 ];
 
-const fitting = (place: number, what: string) =>
-  numbers(`Fittings${place}`, "count", [0, 200], `How many on this pipe: ${what}?`, { whole: true });
+const fitting = (table: "" | "Riser", place: number, what: string) =>
+  numbers(`${table}Fittings${place}`, "count", [0, 200], `How many on this pipe: ${what}?`, { whole: true });
+
+const pipeColumns = (table: "" | "Riser") => ({
+  size: numbers(1, "size", { US: [0.5, 24], SI: [12, 630] }, "Which nominal size?"),
+  length: numbers(2, "length", { US: [0, 2000], SI: [0, 600] }, "How long is it?"),
+  type: choices(3, { US: typesIn("in"), SI: typesIn("mm") }, "Which type of pipe?"),
+  sumOfK: worked(numbers(4, "number", [0, 1000], "What do the K of its fittings add up to?")),
+  elbows: fitting(table, 1, "90 elbow"),
+  sweeps: fitting(table, 2, "90 sweep"),
+  halfElbows: fitting(table, 3, "45 elbow"),
+  teesThrough: fitting(table, 4, "tee, straight"),
+  teesBranch: fitting(table, 5, "tee, branch"),
+  ballValves: fitting(table, 6, "ball valve"),
+  checkValves: fitting(table, 7, "check valve"),
+  unions: fitting(table, 8, "union"),
+  intakes: fitting(table, 9, "intake"),
+  otherK: numbers(`${table}FittingsOtherK`, "number", [0, 1000], "What K has anything else on this pipe?"),
+});
 
 const point = (place: number) => ({
   flow: numbers(2 * place + 3, "flow", FLOW, `What flow is point ${place} of the maker's curve at?`),
@@ -31,22 +48,15 @@ export const pump = {
     question: "Which pipes lead from the pump to the top, in the order the water takes?",
     rows: 4,
     required: true,
-    columns: {
-      size: numbers(1, "size", { US: [0.5, 24], SI: [12, 630] }, "Which nominal size?"),
-      length: numbers(2, "length", { US: [0, 2000], SI: [0, 600] }, "How long is it?"),
-      type: choices(3, { US: typesIn("in"), SI: typesIn("mm") }, "Which type of pipe?"),
-      sumOfK: worked(numbers(4, "number", [0, 1000], "What do the K of its fittings add up to?")),
-      elbows: fitting(1, "90 elbow"),
-      sweeps: fitting(2, "90 sweep"),
-      halfElbows: fitting(3, "45 elbow"),
-      teesThrough: fitting(4, "tee, straight"),
-      teesBranch: fitting(5, "tee, branch"),
-      ballValves: fitting(6, "ball valve"),
-      checkValves: fitting(7, "check valve"),
-      unions: fitting(8, "union"),
-      intakes: fitting(9, "intake"),
-      otherK: numbers("FittingsOtherK", "number", [0, 1000], "What K has anything else on this pipe?"),
-    },
+    columns: pipeColumns(""),
+  }),
+  riser: table({
+    sheet: "Pump",
+    knower: "office",
+    name: "RiserTable",
+    question: "Which pipes does each of several pumps have for itself, up to where their flows join?",
+    rows: 2,
+    columns: pipeColumns("Riser"),
   }),
   pumps: table({
     sheet: "Pump",

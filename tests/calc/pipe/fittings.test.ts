@@ -35,6 +35,20 @@ describe("fittings", () => {
     expect(fittingK(findFitting("ball valve"), 2.067 * 0.0254)).toBeCloseTo(3 * 0.019, 3);
   });
 
+  // EPANET 2.2 User Manual (EPA/600/R-20/133), Table 3.3, minor loss coefficients; Perry's Chemical Engineers' Handbook,
+  // coupling or union 0.04 (from memory).
+  it.each([
+    ["90 elbow", 0.9],
+    ["90 sweep", 0.6],
+    ["45 elbow", 0.4],
+    ["tee, straight through", 0.6],
+    ["tee, through branch", 1.8],
+    ["swing check valve", 2.5],
+    ["gate valve", 0.2],
+    ["pipe entrance", 0.5],
+    ["union or coupling", 0.04],
+  ])("has the book's K of a %s: %d", (name, k) => expect(fittingK(findFitting(name), 0.05)).toBe(k));
+
   it("turns K into head: 2.5 at 0.5093 m/s is 2.5 × 0.0132248 m", () => {
     expect(minorResistance(2.5, 0.05) * 0.001 ** 2).toBeCloseTo(2.5 * 0.0132248, 6);
   });

@@ -52,6 +52,24 @@ describe("DRAINBACK and DRAINTABLE", () => {
     expect(() => total(3000)).toThrow("pools, runs or a pipe is needed");
   });
 
+  it("use the lip shape's own coefficient, of all pools or of one", () => {
+    // 50 gpm = 0.111400 ft³/s over 1 ft: H = (Q / C)^(2/3) ft, × 40 ft² × 7.48052 gal/ft³. C 2.0: 0.145849 ft, 43.641 gal;
+    // sharp edge, C 3.33 (Francis): 0.103825 ft, 31.066 gal; flat stone, C 2.63 (Brater & King): 36.359 gal.
+    const all = (shape: unknown): number => total(3000, [[40, 12]], null, null, null, null, null, shape);
+    expect(all(2)).toBeCloseTo(43.641, 2);
+    expect(all("sharp")).toBeCloseTo(31.066, 2);
+    expect(all(null)).toBeCloseTo(36.359, 2);
+    const rows = [
+      [40, 12, "sharp"],
+      [40, 12, null],
+    ];
+    const table = DRAINTABLE.evaluate([3000, rows, null, null, null, null, null, 2]) as unknown[][];
+    expect(table[1]?.[1]).toBeCloseTo(31.066, 2);
+    expect(table[2]?.[1]).toBeCloseTo(43.641, 2);
+    expect(() => all("round")).toThrow('lip shape "round" is not known');
+    expect(() => total(3000, [[40, 12, "round"]])).toThrow('pools row 1: lip shape "round" is not known');
+  });
+
   it("give the same water in SI", () => {
     const us = total(3000, [[40, 12]], [[20, 1.5, 5, 0.05]], "bore 50 mm", 60) * 3.785411784;
     const si = total(
@@ -60,6 +78,7 @@ describe("DRAINBACK and DRAINTABLE", () => {
       [[20 * 0.3048, 1.5 * 0.3048, 5, 0.05]],
       "bore 50 mm",
       60 * 0.3048,
+      null,
       null,
       null,
       "SI",

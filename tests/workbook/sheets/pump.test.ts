@@ -132,8 +132,11 @@ describe("the Pump sheet, demo", () => {
   });
 
   it("reads the head to spare by hand", () => {
-    // 3000 gph lies two thirds of the way from 8.4 ft at 2400 to 5.5 ft at 3300: 6.467 ft, 43 % over 4.516 ft.
-    expect(us.value("HeadAtWanted")).toBeCloseTo(6.4667, 3);
+    // 3000 gph lies two thirds of the way from 8.4 ft at 2400 to 5.5 ft at 3300, on the line 6.46667 ft. Slopes per 1000 gph:
+    // lines -1.75, -3.22222, -4.14286; at 2400 (900 × -1.75 + 1200 × -3.22222) / 2100 = -2.59127, at 3300
+    // (700 × -3.22222 + 900 × -4.14286) / 1600 = -3.74008. a = 0.63095 × 0.6 = 0.37857, b = 0.51786 × 0.3 = 0.15536,
+    // a b / (a + b) = 0.11015: 6.577 ft, 46 % over 4.516 ft.
+    expect(us.value("HeadAtWanted")).toBeCloseTo(6.5768, 3);
     expect(us.verdict("Head to spare")).toBe("OK");
   });
 
@@ -173,6 +176,15 @@ describe("the Pump sheet catches", () => {
       "LOOK",
     ],
     ["a dear choice", { ChosenPump: "Demo C, large (invented)" }, "Cheapest pump that serves", "LOOK"],
+    ["two pumps without a check valve each", { PumpCount: 2 }, "Check valves", "FIX"],
+    [
+      "two pumps with risers, and a check valve in the shared pipe only",
+      { PumpCount: 2, RiserSizes: 2.5 },
+      "Check valves",
+      "FIX",
+    ],
+    ["two pumps with a check valve in each riser", { PumpCount: 2, RiserFittings7: 1 }, "Check valves", "OK"],
+    ["two pumps where one serves", { PumpCount: 2 }, "Cheapest pump that serves", "LOOK"],
     ["no tariff", { Tariff: "" }, "Power and tariff", "FIX"],
     [
       "gpm typed as gph",
@@ -199,6 +211,31 @@ describe("the Pump sheet, worked with", () => {
     expect(ratio).toBeGreaterThan(1);
     expect(ratio).toBeLessThan(2);
     expect(two.value("PumpWatts")).toBe(430);
+  });
+
+  it("counts power with the cube of the speed: 265 W × 0.8³ = 135.68 W", async () => {
+    expect((await pumpSheet("US", "demo", { PumpSpeed: 0.8 })).value("PumpWatts")).toBeCloseTo(135.68, 9);
+  });
+
+  it("sends half the flow through each riser of two pumps", async () => {
+    const riser = { PumpCount: 2, RiserTable: [[2.5, 4, "Sch 40 PVC", 4.2]] };
+    const two = await pumpSheet("US", "demo", { ...riser, RouteTable: [[3, 31, "Sch 40 PVC", 2]] });
+    // By hand: each 2 1/2 in riser 25 gpm, V = 0.4085 × 25 / 2.469² = 1.6754 ft/s, V²/2g = 0.04362, × 4.2 = 0.1832 ft, friction
+    // 10.67 × 1.2192 × 0.00157725^1.852 / (150^1.852 × 0.0627126^4.8704) = 0.00565 m = 0.0185 ft; two rows of 31 ft of 3 in with
+    // K 2 each (the second is the demo's): friction 2 × 0.1800 ft, V²/2g = 0.07317, × (4 + 1 for the outlet) = 0.3659 ft.
+    // 3.3125 + 0.0185 + 0.1832 + 0.3601 + 0.3659 = 4.2402 ft
+    expect(two.value("DesignHead")).toBeCloseTo(4.2402, 3);
+    // 31 + 31 + 2 × 4 ft
+    expect(two.value("PipeTotalLength")).toBe(70);
+  });
+
+  it("suggests as many of a pump as the flow needs, where none serves alone", async () => {
+    const pumps = [["Little (invented)", 100, 60, 7.6, 600, 7, 1200, 5.8, 1800, 4.1, 2300, 2.1, 2650, 0.5]];
+    const sheet = await pumpSheet("US", "demo", { PumpTable: pumps, ChosenPump: "Little (invented)", PumpCount: 2 });
+    expect(sheet.value("SuggestedPump")).toBe("2 of Little (invented)");
+    // 0.06 kW × 16 h × 235 d × 0.174 = 39.25 each; 2 × (100 + 8 × 39.25), what the sheet reckons for two of them too
+    expect(sheet.value("PumpOwnCost")).toBeCloseTo(828, 0);
+    expect(sheet.verdict("Cheapest pump")).toBe("OK");
   });
 
   it("lets the sum of K be typed over", async () => {

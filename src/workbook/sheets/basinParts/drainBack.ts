@@ -1,7 +1,7 @@
 import type { SheetLayout } from "../../layout";
 
 /** Pools, beds and pipes of the sheets Water and Pump, and the total. */
-const ROWS = 6 + 4 + 4 + 1;
+const ROWS = 6 + 4 + 6 + 1;
 
 /** The water that runs back when the pump stops, part by part. */
 export function drainBack(s: SheetLayout): void {
@@ -21,8 +21,8 @@ export function drainBack(s: SheetLayout): void {
     rows: ROWS,
     needs: ["DesignFlow"],
     formula:
-      '=IF(COUNT(PoolTable,BedTable,RouteSizes)=0,"",RILL.DRAINTABLE(DesignFlow,PoolTable,BedTable,RouteSizes,RouteLengths,' +
-      "INDEX(RouteTable,0,3),CheckValve,Units))",
+      '=IF(COUNT(PoolTable,BedTable,PipeSizes)=0,"",RILL.DRAINTABLE(DesignFlow,PoolTable,BedTable,PipeSizes,PipeLengths,' +
+      "PipeTypes,CheckValve,LipShape,Units))",
     columns: [
       { kind: "text" },
       { kind: "water", format: "#,##0.0" },

@@ -1,11 +1,31 @@
 import type { SheetLayout } from "../../layout";
 import { chosenCurve } from "./chosen";
 import { PUMP_ROWS } from "./demo";
-import { ROUTE_NEEDS } from "./route";
+import { RISER_ROWS, ROUTE_NEEDS, ROUTE_ROWS } from "./route";
 
 const CURVE_POINTS = 15;
 /** The column at which the chart begins, beside the results of the chosen pump. */
 export const CHART_COLUMN = 8;
+
+/** Lengths of all pipes as they lie in the ground: a riser once for each pump. */
+function pipesInAll(s: SheetLayout): void {
+  s.section("Length of each pipe in all");
+  const row = `INDEX(RouteLengths,[#])`;
+  const riser = `INDEX(RiserLengths,[#]-${ROUTE_ROWS})`;
+  s.table({
+    rows: ROUTE_ROWS + RISER_ROWS,
+    columns: [
+      {
+        key: "length",
+        title: "Length",
+        kind: "length",
+        name: "PipeLengths",
+        formula: `=IF([#]<=${ROUTE_ROWS},IF(COUNT(${row})=0,"",${row}),IF(COUNT(${riser})=0,"",${riser}*N(PumpCount)))`,
+      },
+    ],
+  });
+  s.skip();
+}
 
 /** The tables of the functions that chart and results are read from, below what is printed; and the chart, beside the results. */
 export function behind(s: SheetLayout, chartTop: number, chartRows: number): void {
@@ -20,7 +40,8 @@ export function behind(s: SheetLayout, chartTop: number, chartRows: number): voi
     // The last two rows are sentences in a narrow column.
     lines: [1, 1, 1, 1, 2, 4],
     needs: [...ROUTE_NEEDS, "PumpRow"],
-    formula: "=RILL.DUTY(ChosenCurve,StaticLift,RouteTable,PumpCount,PumpSpeed,DesignFlow,FrictionMethod,Units)",
+    formula:
+      "=RILL.DUTY(ChosenCurve,StaticLift,RouteTable,PumpCount,PumpSpeed,DesignFlow,FrictionMethod,,RiserTable,Units)",
     columns: [{ kind: "text" }, { kind: "number", format: "#,##0.00", wrap: true }, { kind: "text" }],
   });
   s.skip();
@@ -32,10 +53,11 @@ export function behind(s: SheetLayout, chartTop: number, chartRows: number): voi
     headerLines: 3,
     needs: [...ROUTE_NEEDS, "PumpShutOffs"],
     formula:
-      "=RILL.PUMPRANK(PumpTable,DesignFlow,StaticLift,RouteTable,RunHours,RunDays,Tariff,OwnYears,FrictionMethod,Units)",
+      "=RILL.PUMPRANK(PumpTable,DesignFlow,StaticLift,RouteTable,RunHours,RunDays,Tariff,OwnYears,FrictionMethod,,RiserTable,,Units)",
     columns: [
       { kind: "count" },
       { kind: "text" },
+      { kind: "count" },
       { kind: "flow" },
       { kind: "head" },
       { kind: "money" },
@@ -43,12 +65,13 @@ export function behind(s: SheetLayout, chartTop: number, chartRows: number): voi
       { kind: "text", wrap: false },
     ],
   });
+  pipesInAll(s);
   s.section("Points of the two curves");
   const curves = s.spill({
     header: "function",
     rows: CURVE_POINTS,
     needs: [...ROUTE_NEEDS, "PumpRow"],
-    formula: `=RILL.CURVETABLE(ChosenCurve,StaticLift,RouteTable,PumpCount,PumpSpeed,${CURVE_POINTS},FrictionMethod,Units)`,
+    formula: `=RILL.CURVETABLE(ChosenCurve,StaticLift,RouteTable,PumpCount,PumpSpeed,${CURVE_POINTS},FrictionMethod,,RiserTable,Units)`,
     columns: [{ kind: "flow" }, { kind: "head" }, { kind: "head" }],
   });
 

@@ -1,6 +1,6 @@
 import { USUAL_PIPE } from "../../../calc/tables/pipes";
 import type { Both, Job, SheetLayout } from "../../layout";
-import { FITTING_COLUMNS, ROUTE_ROWS } from "./route";
+import { FITTING_COLUMNS, RISER_ROWS, ROUTE_ROWS } from "./route";
 
 /** Demo prices of the pipes, per ft or m, in the order of the route's rows. */
 const PIPE_PRICES: readonly Both<number>[] = [
@@ -8,6 +8,8 @@ const PIPE_PRICES: readonly Both<number>[] = [
   { US: 4.15, SI: 7.9 },
   { US: 4.15, SI: 7.9 },
   { US: 4.15, SI: 7.9 },
+  { US: 3.35, SI: 5.6 },
+  { US: 3.35, SI: 5.6 },
 ];
 
 /** What is bought of each column of the fittings: code, description, demo price. Intakes are part of the pump. */
@@ -44,18 +46,19 @@ export function buying(s: SheetLayout, job: Job): void {
   const lengthUnit = job.pick({ US: "ft", SI: "m" });
   const sizeUnit = job.pick({ US: "in", SI: "mm" });
   const usualType = job.pick(USUAL_PIPE);
-  for (let row = 1; row <= ROUTE_ROWS; row++) {
+  for (let row = 1; row <= ROUTE_ROWS + RISER_ROWS; row++) {
+    const [part, table] = row <= ROUTE_ROWS ? [row, "Route"] : [row - ROUTE_ROWS, "Riser"];
     const line = {
-      code: `PIPE-${row}`,
-      description: `Pipe ${row} of the route`,
+      code: row <= ROUTE_ROWS ? `PIPE-${row}` : `RISER-${part}`,
+      description: row <= ROUTE_ROWS ? `Pipe ${row} of the route` : `Riser of each pump, part ${part}`,
       unit: lengthUnit,
       category: "Pipe",
     } as const;
-    const type = `INDEX(RouteTable,${row},3)`;
+    const type = `INDEX(${table}Table,${part},3)`;
     s.takeoff({
       ...line,
-      quantity: `=SUM(INDEX(RouteLengths,${row}))`,
-      which: `=IF(COUNT(INDEX(RouteSizes,${row}))=0,"",INDEX(RouteSizes,${row})&" ${sizeUnit} "&IF(${type}="","${usualType}",${type}))`,
+      quantity: `=N(INDEX(PipeLengths,${row}))`,
+      which: `=IF(COUNT(INDEX(PipeSizes,${row}))=0,"",INDEX(PipeSizes,${row})&" ${sizeUnit} "&IF(${type}="","${usualType}",${type}))`,
     });
     s.rate({
       ...line,
@@ -71,14 +74,18 @@ export function buying(s: SheetLayout, job: Job): void {
     // One tee serves either way through it.
     const titles: readonly string[] = title === "Tee, straight" ? [title, "Tee, branch"] : [title];
     const columns = titles.map((one) => `Fittings${FITTING_COLUMNS.findIndex(([name]) => name === one) + 1}`);
+    // Every pump has a riser, and what is on it.
+    const risers = columns.map((name) => `SUM(Riser${name})`).join("+");
     // Pipes of a route differ in size, and so do their fittings.
-    const sizes = Array.from({ length: ROUTE_ROWS }, (_, index) => {
-      const count = columns.map((name) => `N(INDEX(${name},${index + 1}))`).join("+");
-      return `IF(${count}>0,", "&(${count})&" of "&INDEX(RouteSizes,${index + 1})&" ${sizeUnit}","")`;
+    const sizes = Array.from({ length: ROUTE_ROWS + RISER_ROWS }, (_, index) => {
+      const [part, prefix, times] =
+        index < ROUTE_ROWS ? [index + 1, "", ""] : [index - ROUTE_ROWS + 1, "Riser", "*PumpCount"];
+      const count = columns.map((name) => `N(INDEX(${prefix}${name},${part}))`).join("+");
+      return `IF(${count}>0,", "&(${count})${times}&" of "&INDEX(PipeSizes,${index + 1})&" ${sizeUnit}","")`;
     });
     s.takeoff({
       ...line,
-      quantity: `=${columns.map((name) => `SUM(${name})`).join("+")}`,
+      quantity: `=${columns.map((name) => `SUM(${name})`).join("+")}+N(PumpCount)*(${risers})`,
       which: `=MID(${sizes.join("&")},3,200)`,
     });
     s.rate({ ...line, supplier: "Pipe yard (demo)", price });

@@ -27,6 +27,16 @@ export function checks(s: SheetLayout, job: Job): void {
     needs: ["PipeSpeed"],
   });
   s.check({
+    label: "Check valves in the riser of each pump",
+    value: "=SUM(RiserFittings7)",
+    limit: '=IF(PumpCount>1,"at least 1","none needed")',
+    ok: "OR(PumpCount<2,SUM(RiserFittings7)>=1)",
+    cure: "Pumps side by side need a check valve each, in their own riser: without it one that stops lets the other's water run back through it.",
+    fix: "RiserTable",
+    kind: "count",
+    needs: ["PumpCount"],
+  });
+  s.check({
     label: "Pumps with blanks in their row",
     value: '=SUMPRODUCT((PumpNames<>"")*((PumpPrices="")+(PumpPowers="")+(PumpShutOffs="")>0))',
     limit: 0,
@@ -114,9 +124,9 @@ export function checks(s: SheetLayout, job: Job): void {
   s.check({
     label: "Cheapest pump that serves",
     value: "=PumpOwnCost",
-    limit: "=INDEX(PumpRanking,1,6)",
-    ok: "OR(ChosenPump=SuggestedPump,INDEX(PumpRanking,1,1)<>1)",
-    cure: "Another pump on the list meets the flow and costs less over the years.",
+    limit: "=INDEX(PumpRanking,1,7)",
+    ok: "OR(PumpOwnCost<=INDEX(PumpRanking,1,7)+0.005,INDEX(PumpRanking,1,1)<>1)",
+    cure: "Another choice on the list meets the flow and costs less over the years; count what more risers cost.",
     fix: "ChosenPump",
     kind: "money",
     weight: "look",

@@ -61,7 +61,9 @@ export function pumps(s: SheetLayout, job: Job): void {
 /** What each pump does on this route and costs to own, read from the function's table further down. */
 export function ranking(s: SheetLayout): void {
   s.section("Which pump");
-  s.note("One pump at full speed on this route. Those that meet the flow come first, the cheapest to own on top.");
+  s.note(
+    "As many of each as the flow needs, up to three side by side at full speed, without what their risers cost. Those that meet the flow come first, the cheapest to own on top.",
+  );
   const from = (column: number): string =>
     `=IF(INDEX(PumpRanking,[#],${column})="","",INDEX(PumpRanking,[#],${column}))`;
   s.table({
@@ -69,11 +71,12 @@ export function ranking(s: SheetLayout): void {
     columns: [
       { key: "pump", title: "Pump", kind: "text", formula: from(2) },
       { key: "rank", title: "Rank", kind: "count", formula: from(1) },
-      { key: "flow", title: "Flow delivered", kind: "flow", formula: from(3) },
-      { key: "head", title: "Head", kind: "head", formula: from(4) },
-      { key: "energy", title: "Energy per year", kind: "money", formula: from(5) },
-      { key: "own", title: "Cost to own", kind: "money", formula: from(6) },
-      { key: "verdict", title: "Verdict", kind: "text", formula: from(7), across: 9 },
+      { key: "count", title: "How many", kind: "count", formula: from(3) },
+      { key: "flow", title: "Flow delivered", kind: "flow", formula: from(4) },
+      { key: "head", title: "Head", kind: "head", formula: from(5) },
+      { key: "energy", title: "Energy per year", kind: "money", formula: from(6) },
+      { key: "own", title: "Cost to own", kind: "money", formula: from(7) },
+      { key: "verdict", title: "Verdict", kind: "text", formula: from(8), across: 8 },
     ],
   });
   // Room for a verdict of two lines.
@@ -82,7 +85,8 @@ export function ranking(s: SheetLayout): void {
     name: "SuggestedPump",
     label: "Suggestion: cheapest to own that meets the flow",
     formula:
-      '=IF(INDEX(PumpRanking,1,2)="","",IF(INDEX(PumpRanking,1,1)=1,INDEX(PumpRanking,1,2),"none meets the flow"))',
+      '=IF(INDEX(PumpRanking,1,2)="","",IF(INDEX(PumpRanking,1,1)=1,' +
+      'IF(INDEX(PumpRanking,1,3)>1,INDEX(PumpRanking,1,3)&" of ","")&INDEX(PumpRanking,1,2),"none meets the flow"))',
     kind: "text",
   });
 }

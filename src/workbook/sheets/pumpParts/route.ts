@@ -3,17 +3,19 @@ import { findFitting, fittingK } from "../../../calc/pipe/fittings";
 import { FRICTION_METHODS } from "../../../calc/pipe/route";
 import { PIPE_TYPES, USUAL_PIPE } from "../../../calc/tables/pipes";
 import { columnLetters } from "../../layout/address";
-import type { Job, SheetLayout } from "../../layout";
+import type { Job, SheetLayout, TableRef } from "../../layout";
 import type { CellValue } from "../../model";
 import { numbered } from "../waterParts/parts";
 import { DEMO_FITTINGS, DEMO_ROUTE } from "./demo";
 
-/** Pipes of the route the sheet has room for. */
+/** Pipes of the route the sheet has room for, and of the riser each of several pumps has for itself. */
 export const ROUTE_ROWS = 4;
+export const RISER_ROWS = 2;
+const PIPE_ROWS = ROUTE_ROWS + RISER_ROWS;
 /** The sheet column of the first fitting, right of the pipe and its K. */
 const FIRST_FITTING = 6;
 /** Rows TDHTABLE may give: the lift, friction and fittings of each pipe, the outlet and the total. */
-const PARTS_ROWS = 2 * ROUTE_ROWS + 3;
+const PARTS_ROWS = 2 * PIPE_ROWS + 3;
 
 /** The usual fittings: the column's title, and the name that gives its K. */
 export const FITTING_COLUMNS = [
@@ -30,6 +32,8 @@ export const FITTING_COLUMNS = [
 
 /** Bore the K of a ball valve is taken at, m: from 1 1/2 to 4 in it changes by 0.01. */
 const USUAL_BORE = 0.0525;
+
+const PIPE_LABELS = [...numbered("Pipe", ROUTE_ROWS), ...numbered("Riser, part", RISER_ROWS)];
 
 /** What the head of the route cannot be worked out without. */
 export const ROUTE_NEEDS = ["DesignFlow", "StaticLift", "RouteSizes", "RouteLengths"] as const;
@@ -62,13 +66,14 @@ export function route(s: SheetLayout, job: Job): void {
   });
   s.note(
     "Pipes in the order the water takes, from the pump to the outlet, and how many fittings are on each. One row is enough where the size " +
-      "stays the same. Do not count the outlet: its velocity head is added once. Reducers and glue go among your own lines of Takeoff.",
+      "stays the same. Do not count the outlet: its velocity head is added once. Reducers and glue go among your own lines of Takeoff. " +
+      "Riser: with several pumps, the pipe each has for itself up to where they join; it carries that pump's share of the flow.",
   );
   pipes(s, job);
   s.result({
     name: "PipeTotalLength",
     label: "Pipe in all",
-    formula: "=SUM(RouteLengths)",
+    formula: "=SUM(RouteLengths)+N(PumpCount)*SUM(RiserLengths)",
     kind: "length",
     needs: ["RouteLengths"],
   });
@@ -78,7 +83,7 @@ export function route(s: SheetLayout, job: Job): void {
     header: "function",
     rows: PARTS_ROWS,
     needs: ROUTE_NEEDS,
-    formula: "=RILL.TDHTABLE(DesignFlow,StaticLift,RouteTable,FrictionMethod,Units)",
+    formula: "=RILL.TDHTABLE(DesignFlow,StaticLift,RouteTable,FrictionMethod,,RiserTable,PumpCount,Units)",
     columns: [{ kind: "text" }, { kind: "head" }, { kind: "share" }, { kind: "speed" }, { kind: "text", wrap: false }],
   });
   s.result({
@@ -100,19 +105,18 @@ export function route(s: SheetLayout, job: Job): void {
 
 /** One row a pipe: what it is, and the usual fittings on it, whose K are added up beside it. */
 function pipes(s: SheetLayout, job: Job): void {
-  const kRow = s.row + ROUTE_ROWS + 1;
+  const kRow = s.row + PIPE_ROWS + 1;
   const sizedIn = job.pick({ US: "in", SI: "mm" });
   const last = columnLetters(FIRST_FITTING + FITTING_COLUMNS.length - 1);
   const table = s.table({
-    rows: ROUTE_ROWS,
+    rows: PIPE_ROWS,
     required: true,
     columns: [
-      { key: "pipe", title: "Pipe", kind: "text", fixed: numbered("Pipe", ROUTE_ROWS) },
+      { key: "pipe", title: "Pipe", kind: "text", fixed: PIPE_LABELS },
       {
         key: "size",
         title: "Size",
         kind: "size",
-        name: "RouteSizes",
         format: job.pick({ US: "General", SI: "0" }),
         input: {
           min: job.pick({ US: 0.5, SI: 12 }),
@@ -124,7 +128,6 @@ function pipes(s: SheetLayout, job: Job): void {
         key: "length",
         title: "Length",
         kind: "length",
-        name: "RouteLengths",
         input: { min: 0, max: job.pick({ US: 2000, SI: 600 }), message: "Length of this pipe." },
       },
       {
@@ -148,12 +151,10 @@ function pipes(s: SheetLayout, job: Job): void {
         key: `f${index + 1}`,
         title,
         kind: "count" as const,
-        name: `Fittings${index + 1}`,
         input: { min: 0, max: 200, message: `How many: ${title}.` },
       })),
       {
         key: "other",
-        name: "FittingsOtherK",
         title: "Other K",
         kind: "number" as const,
         format: "0.00",
@@ -162,8 +163,7 @@ function pipes(s: SheetLayout, job: Job): void {
     ],
     demo: { US: demoRows("US"), SI: demoRows("SI") },
   });
-  const [sizes, sums] = [table.column("size"), table.column("k")];
-  s.define("RouteTable", sizes.top, sizes.left, sums.bottom, sums.left);
+  namePipes(s, table);
   s.put(s.row, 1, { value: "K of one fitting", style: "label" });
   s.put(s.row, 2, {
     value: "EPANET 2.2 Manual, Table 3.3; Crane",
@@ -178,6 +178,35 @@ function pipes(s: SheetLayout, job: Job): void {
     });
   });
   s.row++;
+}
+
+/** Names of the shared pipes and of the riser's, which lie below them; and of the columns over both. */
+function namePipes(s: SheetLayout, table: TableRef): void {
+  const [sizes, sums] = [table.column("size"), table.column("k")];
+  const shared = { top: sizes.top, bottom: sizes.top + ROUTE_ROWS - 1 };
+  const riser = { top: shared.bottom + 1, bottom: sizes.bottom };
+  const column = (name: string, { top, bottom }: { top: number; bottom: number }, key: string): void => {
+    const { left } = table.column(key);
+    s.define(name, top, left, bottom, left);
+  };
+  s.define("RouteTable", shared.top, sizes.left, shared.bottom, sums.left);
+  s.define("RiserTable", riser.top, sizes.left, riser.bottom, sums.left);
+  for (const [prefix, rows] of [
+    ["Route", shared],
+    ["Riser", riser],
+  ] as const) {
+    column(`${prefix}Sizes`, rows, "size");
+    column(`${prefix}Lengths`, rows, "length");
+  }
+  for (const [prefix, rows] of [
+    ["Fittings", shared],
+    ["RiserFittings", riser],
+  ] as const) {
+    FITTING_COLUMNS.forEach((_, index) => column(`${prefix}${index + 1}`, rows, `f${index + 1}`));
+    column(`${prefix}OtherK`, rows, "other");
+  }
+  column("PipeSizes", { top: shared.top, bottom: riser.bottom }, "size");
+  column("PipeTypes", { top: shared.top, bottom: riser.bottom }, "type");
 }
 
 /** Size, length, type, the sum of K that the formula gives, and the fittings. */
