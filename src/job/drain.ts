@@ -3,6 +3,7 @@ import { findPipe } from "../calc/pipe/bore";
 import { invalid } from "../calc/problem";
 import { USUAL_PIPE } from "../calc/tables/pipes";
 import { findRoughness, USUAL_BED } from "../calc/water/bed";
+import { findLipShape, USUAL_LIP } from "../calc/water/lip";
 import { stableStone } from "../calc/water/stableStone";
 import { readDensity } from "../calc/stone/density";
 import type { Job } from "./facts";
@@ -57,16 +58,20 @@ function partsOf(job: Job, designFlow: Reckoned<number>): Drain["parts"] {
   const hasPart =
     job.pools.some(({ area, lipWidth }) => area !== undefined || lipWidth !== undefined) ||
     job.beds.some(({ length, width, slope }) => length !== undefined || width !== undefined || slope !== undefined) ||
-    job.route.some(({ size }) => size !== undefined);
+    [...job.route, ...job.riser].some(({ size }) => size !== undefined);
   if (!isKnown(designFlow) || !hasPart) return undefined;
   return attempt(() => {
     const pools = filledRows(job.pools);
     const beds = filledRows(job.beds);
-    const pipes = job.route.flatMap((pipe, index) => pipeRun(job, pipe, index));
+    const lip = job.lipShape === undefined ? USUAL_LIP : findLipShape(job.lipShape);
+    // Of several pumps each has a riser.
+    const risers = job.riser.map((pipe) => ({ ...pipe, length: (pipe.length ?? 0) * (job.pumpCount ?? 0) }));
+    const pipes = [...job.route, ...risers].flatMap((pipe, index) => pipeRun(job, pipe, index));
     const parts = drainBack(designFlow, {
       pools: pools.map(({ area, lipWidth, row }) => ({
         area: needed(area, "pools", row, "area"),
         lipWidth: needed(lipWidth, "pools", row, "lip width"),
+        lip,
       })),
       reaches: beds.map(({ length, width, slope, kind, row }) => ({
         length: needed(length, "beds", row, "length"),

@@ -1,12 +1,13 @@
 import { findPipe } from "../calc/pipe/bore";
 import { findFitting, fittingK } from "../calc/pipe/fittings";
-import { makeSystem, routeParts, type RoutePipe, type System } from "../calc/pipe/route";
+import { makeSystem, type RoutePipe, type System } from "../calc/pipe/route";
+import { fastestSpeed, routeParts } from "../calc/pipe/routeParts";
 import { fromCents, toCents } from "../calc/money/cents";
 import { missing } from "../calc/problem";
 import { lastFlow, makeCurve, pumpHead, type CurvePoint, type PumpCurve } from "../calc/pump/curve";
 import { dutyPoint, type DutyPoint } from "../calc/pump/duty";
 import { runCostCents } from "../calc/pump/power";
-import { fastestSpeed, rankPumps, type RankedPump } from "../calc/pump/rank";
+import { RANKED_PUMPS, rankPumps, type RankedPump } from "../calc/pump/rank";
 import { USUAL_PIPE } from "../calc/tables/pipes";
 import type { Basin } from "./basin";
 import type { Job, JobRow } from "./facts";
@@ -48,8 +49,8 @@ export function reckonPump(job: Job, water: Water, basin: Basin): Pump {
   );
   const system = systemOf(job, designFlow, lift);
   const heads = reckon([system, designFlow], (works, flow) => ({
-    total: works.headAt(flow),
-    speed: Math.max(...routeParts(works, flow).map(({ speed = 0 }) => speed)),
+    total: works.headFor(job.pumpCount ?? 1)(flow),
+    speed: Math.max(...routeParts(works, flow, job.pumpCount ?? 1).map(({ speed = 0 }) => speed)),
   }));
   const chosen = chosenOf(job);
   const curve = reckon([chosen], curveOf);
@@ -77,7 +78,7 @@ export function reckonPump(job: Job, water: Water, basin: Basin): Pump {
     duty,
     deliveredFlow: reckon([duty], ({ flow }) => flow),
     dutyHead: reckon([duty], ({ head }) => head),
-    dutySpeed: reckon([duty, system], ({ flow }, works) => fastestSpeed(works, flow)),
+    dutySpeed: reckon([duty, system], ({ flow }, works) => fastestSpeed(works, flow, job.pumpCount ?? 1)),
     yearlyEnergyCost: energy,
     ownCost: reckon([price, job.ownYears, energy, job.pumpCount], (each, years, yearly, count) =>
       fromCents(toCents(each * count + years * yearly)),
@@ -86,9 +87,11 @@ export function reckonPump(job: Job, water: Water, basin: Basin): Pump {
   };
 }
 
-function pipeLength({ route }: Job): Reckoned<number> {
+/** All pipe as it lies in the ground: a riser once for each pump; nothing while the route has no length. */
+function pipeLength({ route, riser, pumpCount }: Job): Reckoned<number> {
   const lengths = route.flatMap(({ length }) => (length === undefined ? [] : [length]));
-  return lengths.length === 0 ? undefined : total(lengths);
+  if (lengths.length === 0) return undefined;
+  return total(lengths) + (pumpCount ?? 0) * total(riser.map(({ length = 0 }) => length));
 }
 
 /** What the pump works against, once there is a pipe with a size and a length. */
@@ -96,15 +99,18 @@ function systemOf(job: Job, designFlow: Reckoned<number>, lift: Reckoned<number>
   const hasPipe = mostOf(job.route.map(({ size }) => size)) !== undefined && isKnown(pipeLength(job));
   if (!hasPipe) return undefined;
   return reckon([designFlow, lift], (_, height) =>
-    makeSystem(height, pipesOf(job), { method: job.frictionMethod ?? "Hazen-Williams" }),
+    makeSystem(height, pipesOf(job, "route"), {
+      method: job.frictionMethod ?? "Hazen-Williams",
+      riser: pipesOf(job, "riser"),
+    }),
   );
 }
 
-function pipesOf(job: Job): RoutePipe[] {
-  const rows = job.route.map((row) => ({ size: row.size, length: row.length, type: row.type, k: sumOfK(row) }));
+function pipesOf(job: Job, table: "route" | "riser"): RoutePipe[] {
+  const rows = job[table].map((row) => ({ size: row.size, length: row.length, type: row.type, k: sumOfK(row) }));
   return filledRows(rows).map(({ size, length, type, k = 0, row }) => ({
-    pipe: findPipe({ size: needed(size, "route", row, "size"), isBore: false }, type ?? USUAL_PIPE[job.system]),
-    length: needed(length, "route", row, "length"),
+    pipe: findPipe({ size: needed(size, table, row, "size"), isBore: false }, type ?? USUAL_PIPE[job.system]),
+    length: needed(length, table, row, "length"),
     k,
   }));
 }
@@ -195,6 +201,10 @@ function rankingOf(job: Job, system: Reckoned<System>, designFlow: Reckoned<numb
       daysPerYear: job.runDays ?? USUAL_RUNNING.daysPerYear,
       tariff: job.tariff ?? USUAL_RUNNING.tariff[job.system],
     };
-    return rankPumps(offers, flow, works, running, job.ownYears ?? USUAL_RUNNING.years);
+    return rankPumps(offers, flow, works, {
+      running,
+      years: job.ownYears ?? USUAL_RUNNING.years,
+      most: RANKED_PUMPS.usual,
+    });
   });
 }

@@ -54,8 +54,8 @@ export const pump = {
     sheet: "Pump",
     knower: "office",
     name: "RiserTable",
-    question: "Which pipes does each of several pumps have for itself, up to where their flows join?",
-    rows: 2,
+    question: "Which pipe does each of several pumps have for itself, up to where their flows join?",
+    rows: 1,
     columns: pipeColumns("Riser"),
   }),
   pumps: table({

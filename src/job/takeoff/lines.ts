@@ -39,11 +39,17 @@ const FITTINGS = [
 
 const ROUTE_ROWS = [0, 1, 2, 3] as const;
 
+function fittings(pipes: Job["route"] | Job["riser"], columns: (typeof FITTINGS)[number][1]): number {
+  return total(pipes.flatMap((pipe) => columns.map((column) => pipe[column] ?? 0)));
+}
+
 /** Everything the design asks for, in the order of the price list. */
 export function needsOf(job: Job, { water, pump, basin, liner, stone, ground }: Design): Need[] {
   const shown = (measure: Measure, inside: Reckoned<number>): Reckoned<number> =>
     reckon([inside], (value) => Math.max(0, fromInside(measure, value, job.system)));
   const need = (code: string, quantity: Reckoned<number>): Need => ({ code, quantity });
+  // Every pump has a riser, and what is on it.
+  const pumps = job.pumpCount ?? 0;
   return [
     need(
       "SPILLBOX",
@@ -55,8 +61,9 @@ export function needsOf(job: Job, { water, pump, basin, liner, stone, ground }: 
       price: known(pump.price) ?? 0,
     },
     ...ROUTE_ROWS.map((row) => need(`PIPE-${row + 1}`, fromInside("length", job.route[row]?.length ?? 0, job.system))),
+    need("RISER", pumps * fromInside("length", job.riser[0]?.length ?? 0, job.system)),
     ...FITTINGS.map(([code, columns]) =>
-      need(code, total(job.route.flatMap((pipe) => columns.map((column) => pipe[column] ?? 0)))),
+      need(code, fittings(job.route, columns) + pumps * fittings(job.riser, columns)),
     ),
     need("MODULE", known(basin.moduleCount) ?? 0),
     need("PUMPWELL", basin.wells),

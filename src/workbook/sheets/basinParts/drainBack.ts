@@ -1,7 +1,7 @@
 import type { SheetLayout } from "../../layout";
 
 /** Pools, beds and pipes of the sheets Water and Pump, and the total. */
-const ROWS = 6 + 4 + 6 + 1;
+const ROWS = 6 + 4 + 5 + 1;
 
 /** The water that runs back when the pump stops, part by part. */
 export function drainBack(s: SheetLayout): void {

@@ -9,7 +9,6 @@ const PIPE_PRICES: readonly Both<number>[] = [
   { US: 4.15, SI: 7.9 },
   { US: 4.15, SI: 7.9 },
   { US: 3.35, SI: 5.6 },
-  { US: 3.35, SI: 5.6 },
 ];
 
 /** What is bought of each column of the fittings: code, description, demo price. Intakes are part of the pump. */
@@ -49,8 +48,8 @@ export function buying(s: SheetLayout, job: Job): void {
   for (let row = 1; row <= ROUTE_ROWS + RISER_ROWS; row++) {
     const [part, table] = row <= ROUTE_ROWS ? [row, "Route"] : [row - ROUTE_ROWS, "Riser"];
     const line = {
-      code: row <= ROUTE_ROWS ? `PIPE-${row}` : `RISER-${part}`,
-      description: row <= ROUTE_ROWS ? `Pipe ${row} of the route` : `Riser of each pump, part ${part}`,
+      code: row <= ROUTE_ROWS ? `PIPE-${row}` : "RISER",
+      description: row <= ROUTE_ROWS ? `Pipe ${row} of the route` : "Riser of each pump",
       unit: lengthUnit,
       category: "Pipe",
     } as const;

@@ -27,11 +27,11 @@ export function checks(s: SheetLayout, job: Job): void {
     needs: ["PipeSpeed"],
   });
   s.check({
-    label: "Check valves in the riser of each pump",
+    label: "Check valve for each pump",
     value: "=SUM(RiserFittings7)",
     limit: '=IF(PumpCount>1,"at least 1","none needed")',
     ok: "OR(PumpCount<2,SUM(RiserFittings7)>=1)",
-    cure: "Pumps side by side need a check valve each, in their own riser: without it one that stops lets the other's water run back through it.",
+    cure: "Give each riser a check valve: a pump that stops lets the other's water run back.",
     fix: "RiserTable",
     kind: "count",
     needs: ["PumpCount"],
@@ -126,7 +126,7 @@ export function checks(s: SheetLayout, job: Job): void {
     value: "=PumpOwnCost",
     limit: "=INDEX(PumpRanking,1,7)",
     ok: "OR(PumpOwnCost<=INDEX(PumpRanking,1,7)+0.005,INDEX(PumpRanking,1,1)<>1)",
-    cure: "Another choice on the list meets the flow and costs less over the years; count what more risers cost.",
+    cure: "Another choice on the list meets the flow and costs less over the years.",
     fix: "ChosenPump",
     kind: "money",
     weight: "look",

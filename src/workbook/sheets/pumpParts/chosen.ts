@@ -21,7 +21,7 @@ export function chosenPump(s: SheetLayout): void {
     min: 1,
     max: 12,
     message: "Identical pumps that feed the same pipe.",
-    note: "Two pumps in one pipe never give twice the flow. Each needs a riser and a check valve of its own.",
+    note: "Two pumps in one pipe never give twice the flow.",
   });
   s.input({
     name: "PumpSpeed",

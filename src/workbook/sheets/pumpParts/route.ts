@@ -10,7 +10,7 @@ import { DEMO_FITTINGS, DEMO_ROUTE } from "./demo";
 
 /** Pipes of the route the sheet has room for, and of the riser each of several pumps has for itself. */
 export const ROUTE_ROWS = 4;
-export const RISER_ROWS = 2;
+export const RISER_ROWS = 1;
 const PIPE_ROWS = ROUTE_ROWS + RISER_ROWS;
 /** The sheet column of the first fitting, right of the pipe and its K. */
 const FIRST_FITTING = 6;
@@ -33,7 +33,7 @@ export const FITTING_COLUMNS = [
 /** Bore the K of a ball valve is taken at, m: from 1 1/2 to 4 in it changes by 0.01. */
 const USUAL_BORE = 0.0525;
 
-const PIPE_LABELS = [...numbered("Pipe", ROUTE_ROWS), ...numbered("Riser, part", RISER_ROWS)];
+const PIPE_LABELS = [...numbered("Pipe", ROUTE_ROWS), "Riser of each pump"];
 
 /** What the head of the route cannot be worked out without. */
 export const ROUTE_NEEDS = ["DesignFlow", "StaticLift", "RouteSizes", "RouteLengths"] as const;
