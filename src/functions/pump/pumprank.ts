@@ -126,12 +126,11 @@ export const PUMPRANK = declare({
 /** Why a pump that meets the flow still stands behind the first. */
 function dearer({ meets, ownCents }: RankedPump, first: RankedPump | undefined): string {
   if (!meets || first === undefined || ownCents === first.ownCents) return "";
-  return ` Costs ${((ownCents - first.ownCents) / 100).toFixed(2)} more to own than the first.`;
+  return ` Costs ${((ownCents - first.ownCents) / 100).toFixed(2)} more than the first.`;
 }
 
-function verdict({ duty, fault, offer, pumps }: RankedPump, wanted: number, lift: number, units: UnitSystem): string {
+function verdict({ duty, fault, offer }: RankedPump, wanted: number, lift: number, units: UnitSystem): string {
   if (!duty) return `Its ${fault}.`;
   const lastKnown = Math.max(...offer.points.map((point) => point.flow));
-  const many = pumps > 1 ? `${pumps} side by side: ` : "";
-  return many + dutyVerdict(duty, wanted, lift, lastKnown, units);
+  return dutyVerdict(duty, wanted, lift, lastKnown, units);
 }

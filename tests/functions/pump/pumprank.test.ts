@@ -20,7 +20,7 @@ describe("RILL.PUMPRANK says of each pump why", () => {
     const [first, second] = rank(["Thirsty", 400, 600, ...serves.slice(3)], serves);
     expect(first?.slice(0, 2)).toEqual([1, "Serves"]);
     expect(second?.slice(0, 2)).toEqual([2, "Thirsty"]);
-    expect(second?.[7]).toMatch(/to spare\. Costs 900\.00 more to own than the first\.$/);
+    expect(second?.[7]).toMatch(/to spare\. Costs 900\.00 more than the first\.$/);
   });
 
   it("is short of it, cannot lift, or runs off its curve", () => {
@@ -31,10 +31,10 @@ describe("RILL.PUMPRANK says of each pump why", () => {
       serves,
     );
     const verdict = (name: string): unknown => rows.find((row) => row[1] === name)?.[7];
-    expect(verdict("Weak")).toMatch(/^3 side by side: Short by \d+ gph \(\d+ %\)\.$/);
+    expect(verdict("Weak")).toMatch(/^Short by \d+ gph \(\d+ %\)\.$/);
     expect(verdict("Low")).toBe("Cannot lift: its shut-off head of 7.5 ft is not above the lift of 8 ft.");
     expect(verdict("Ends early")).toBe(
-      "3 side by side: Runs off its curve, which ends at 3000 gph and 29 ft; the true flow is more than that and not known.",
+      "Runs off its curve, which ends at 3000 gph and 29 ft; the true flow is more than that and not known.",
     );
     expect(rows.map((row) => row[0])).toEqual([1, "", "", ""]);
   });

@@ -176,14 +176,14 @@ describe("the Pump sheet catches", () => {
       "LOOK",
     ],
     ["a dear choice", { ChosenPump: "Demo C, large (invented)" }, "Cheapest pump that serves", "LOOK"],
-    ["two pumps without a check valve each", { PumpCount: 2 }, "Check valves", "FIX"],
+    ["two pumps without a check valve each", { PumpCount: 2 }, "Check valve for", "FIX"],
     [
       "two pumps with risers, and a check valve in the shared pipe only",
       { PumpCount: 2, RiserSizes: 2.5 },
-      "Check valves",
+      "Check valve for",
       "FIX",
     ],
-    ["two pumps with a check valve in each riser", { PumpCount: 2, RiserFittings7: 1 }, "Check valves", "OK"],
+    ["two pumps with a check valve in each riser", { PumpCount: 2, RiserFittings7: 1 }, "Check valve for", "OK"],
     ["two pumps where one serves", { PumpCount: 2 }, "Cheapest pump that serves", "LOOK"],
     ["no tariff", { Tariff: "" }, "Power and tariff", "FIX"],
     [
