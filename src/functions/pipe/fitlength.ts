@@ -1,10 +1,9 @@
-import { findPipe } from "../../calc/pipe/bore";
 import { equivalentLength, FRICTION_FACTOR_RANGE, sumOfK } from "../../calc/pipe/fittings";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
 import { quantityResult } from "../contract/result";
 import { number } from "../contract/scalars";
-import { fittings, pipeSize, pipeType } from "./arguments";
+import { fittings, pipeOf, pipeSize, pipeType } from "./arguments";
 
 export const FITLENGTH = declare({
   name: "FITLENGTH",
@@ -40,7 +39,7 @@ export const FITLENGTH = declare({
     },
   ],
   compute({ size, fittings, friction_factor, pipe_type }) {
-    const { bore } = findPipe(size, pipe_type);
+    const { bore } = pipeOf(size, pipe_type);
     return equivalentLength(sumOfK(fittings, bore, true), bore, friction_factor);
   },
 });

@@ -1,9 +1,8 @@
-import { findPipe } from "../../calc/pipe/bore";
 import { partFullDepth } from "../../calc/pipe/partFull";
 import { declare } from "../contract/declaration";
 import { quantityResult } from "../contract/result";
 import { quantity } from "../contract/scalars";
-import { drainArguments, DRAIN_LIMITS, FLOW } from "./arguments";
+import { DRAIN_LIMITS, FLOW, drainArguments, pipeOf } from "./arguments";
 
 export const PARTDEPTH = declare({
   name: "PARTDEPTH",
@@ -23,5 +22,5 @@ export const PARTDEPTH = declare({
     },
   ],
   compute: ({ flow, size, slope_percent, roughness, pipe_type }) =>
-    partFullDepth(flow, { bore: findPipe(size, pipe_type).bore, slope: slope_percent / 100, roughness }),
+    partFullDepth(flow, { bore: pipeOf(size, pipe_type).bore, slope: slope_percent / 100, roughness }),
 });

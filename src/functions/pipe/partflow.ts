@@ -1,4 +1,3 @@
-import { findPipe } from "../../calc/pipe/bore";
 import { partFull } from "../../calc/pipe/partFull";
 import { declare } from "../contract/declaration";
 import { quantityResult } from "../contract/result";
@@ -6,7 +5,7 @@ import { quantity } from "../contract/scalars";
 import { optional } from "../contract/optional";
 import { BORE_RANGE } from "../../calc/pipe/bore";
 import { aboveZero } from "../contract/range";
-import { drainArguments, DRAIN_LIMITS } from "./arguments";
+import { DRAIN_LIMITS, drainArguments, pipeOf } from "./arguments";
 
 const { size, slope_percent, ...rest } = drainArguments;
 
@@ -33,7 +32,7 @@ export const PARTFLOW = declare({
     },
   ],
   compute({ size, depth, slope_percent, roughness, pipe_type }) {
-    const { bore } = findPipe(size, pipe_type);
+    const { bore } = pipeOf(size, pipe_type);
     return partFull({ bore, slope: slope_percent / 100, roughness }, depth ?? bore).flow;
   },
 });
