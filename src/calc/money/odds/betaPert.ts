@@ -10,6 +10,7 @@ export interface UncertainCost {
 /** Cells that the density is added up in. */
 const CELLS = 160;
 
+/** Mean of the beta-PERT distribution: (low + 4 likely + high) / 6. */
 export function meanOf({ low, likely, high }: UncertainCost): number {
   return (low + 4 * likely + high) / 6;
 }
