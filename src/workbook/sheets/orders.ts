@@ -58,11 +58,11 @@ function checks(s: SheetLayout): void {
     kind: "count",
   });
   s.check({
-    label: "Order quantities and prices that are no numbers",
+    label: "Order quantities or prices in text",
     value: "=SUMPRODUCT(ISTEXT(OrderQuantities)+ISTEXT(OrderPrices))",
     limit: 0,
     ok: "SUMPRODUCT(ISTEXT(OrderQuantities)+ISTEXT(OrderPrices))=0",
-    cure: "Type the number alone and its unit under Unit: Takeoff and the amounts count no text, and would order it again.",
+    cure: "Type the number alone, its unit under Unit: Takeoff counts no text.",
     fix: "OrderQuantities",
     kind: "count",
   });

@@ -18,7 +18,8 @@ export const receipts = defineSheet({
     );
     s.note(
       "Any unit will do: tons, pounds, tonnes, kilograms, cubic yards or metres of stone; blank means the order's unit. " +
-        "Goods sent back and credits are below zero. Write freight and sales tax of an invoice as items of these names.",
+        "Goods sent back and credits are below zero. Write freight and sales tax of an invoice as items of these names. " +
+        "Reconcile names rows as counted below the headings, here and in the order book.",
     );
     s.put(s.row, 1, { value: "Delivery tickets", style: "section", across: 6 });
     s.put(s.row, 8, { value: "Invoices", style: "section", across: 7 });

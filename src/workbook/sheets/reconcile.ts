@@ -137,7 +137,7 @@ function checks(s: SheetLayout): void {
     value: `=${unread}`,
     limit: 0,
     ok: `${unread}=0`,
-    cure: "Mend them on Orders or Receipts: their lines here say what is wrong and which row, counted below the headings. Their money is in no sum.",
+    cure: "Mend the rows that their lines here name; no sum has them.",
     fix: "Reconciled",
     kind: "count",
     needs: ["OrderQuantities"],
