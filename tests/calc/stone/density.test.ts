@@ -32,6 +32,11 @@ describe("readDensity", () => {
   });
 
   // ASTM C503 (from memory): at least 162 lb/ft³ of calcite, 175 of dolomite marble; dolomite itself has 2.87.
+  // Loose lava rock weighs about half of crushed stone (common practice, no source): half of the EPA's 2,700 lb/yd³.
+  it("takes lava rock for half as heavy as crushed stone", () => {
+    expect((readDensity("stone", "lava rock", "US", "stone") / POUND) * 27).toBeCloseTo(2700 / 2, 6);
+  });
+
   it("knows marble, its heavy kind included", () => {
     const row = ROCKS.find(({ name }) => name === "marble");
     expect((row?.low ?? NaN) / POUND).toBeCloseTo(162, 0);

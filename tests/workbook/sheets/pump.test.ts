@@ -131,6 +131,15 @@ describe("the Pump sheet, demo", () => {
     expect(us.value("PumpOwnCost")).toBeCloseTo(1804.96, 9);
   });
 
+  it("takes the power with the cube of the speed: 265 W at 0.8 is 265 × 0.512 = 135.68 W, two pumps twice that", async () => {
+    const slow = await pumpSheet("US", "demo", { PumpSpeed: 0.8 });
+    expect(slow.value("PumpWatts")).toBeCloseTo(135.68, 9);
+    // 0.13568 kW × 16 h × 235 d × 0.174 = 88.77
+    expect(slow.value("YearlyEnergyCost")).toBeCloseTo(88.77, 9);
+    const two = await pumpSheet("US", "demo", { PumpSpeed: 0.8, PumpCount: 2 });
+    expect(two.value("PumpWatts")).toBeCloseTo(271.36, 9);
+  });
+
   it("reads the head to spare by hand", () => {
     // 3000 gph lies two thirds of the way from 8.4 ft at 2400 to 5.5 ft at 3300, on the line 6.46667 ft. Slopes per 1000 gph:
     // lines -1.75, -3.22222, -4.14286; at 2400 (900 × -1.75 + 1200 × -3.22222) / 2100 = -2.59127, at 3300

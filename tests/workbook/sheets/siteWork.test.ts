@@ -81,6 +81,19 @@ describe("the Stone sheet", () => {
     expect(work.number("StoneTruckloads")).toBe(3);
   });
 
+  it("lists the gravel's loose volume as by hand, in either system", async () => {
+    const typed = { Run: 9, BedWidth: 3, BedGravelDepth: 2, CoverDepth: 3, BasinFootprint: 60, StoneWaste: 0.1 };
+    // (27 ft² × 2/12 ft + 60 × 3/12) × 1.1 = 21.45 ft³, / 27 = 0.7944 yd³; × 100 lb/ft³ / 2000 = 1.0725 ton.
+    const us = await SiteWork.make("US", "demo", typed);
+    expect(us.rows("StoneOrder")[0]?.[2]).toBeCloseTo(21.45 / 27, 9);
+    expect(us.rows("StoneOrder")[0]?.[1]).toBeCloseTo(1.0725, 6);
+    // (3 m² × 0.060 m + 6 × 0.075) × 1.1 = 0.693 m³; × 1.60185 t/m³ (100 lb/ft³) = 1.1101 t.
+    const metric = { Run: 3, BedWidth: 1, BedGravelDepth: 60, CoverDepth: 75, BasinFootprint: 6, StoneWaste: 0.1 };
+    const si = await SiteWork.make("SI", "demo", metric);
+    expect(si.rows("StoneOrder")[0]?.[2]).toBeCloseTo(0.693, 9);
+    expect(si.rows("StoneOrder")[0]?.[1]).toBeCloseTo(0.693 * 1.601846, 5);
+  });
+
   it("covers a sloped basin as wide as it is at the top", async () => {
     const sloped = await SiteWork.make("US", "demo", { BasinFootprint: 100 });
     // 100 ft² × 3/12 ft × 100 lb/ft³ × 1.08 / 2000 = 1.35 ton

@@ -62,6 +62,14 @@ describe("Takeoff", () => {
     expect(other.value("TakeoffLooks", 2)).toBe("");
   });
 
+  it("keeps a pack of an eighth: 0.3 are 2.4 packs, so 3 of 0.125 = 0.375", async () => {
+    // What, code, unit, need, waste, minimum, pack, (to order), price.
+    const line = ["Eighths", "", "each", 0.3, 0, "", 0.125, undefined, 8];
+    const one = await demo({ OwnLines: [line] });
+    expect(one.value("OwnLines", 1, takeoffColumn("order"))).toBe(0.375);
+    expect(one.value("OwnLines", 1, takeoffColumn("cost"))).toBe(3);
+  });
+
   it("has nothing still to order where more was ordered than the takeoff asks", async () => {
     const one = await demo({ OrderLines: [["P-1", "PACKS", 40, "each", 4, "South", ""]] });
     // By hand: 25 asked, 40 ordered: 0 to order, never 15 less.
