@@ -23,7 +23,7 @@ const EFFORT = 1_500_000;
  */
 export function lowerBound(pieces: readonly Blank[], offers: readonly Offer[], turn: boolean): number {
   const lots = lotsOf(pieces, turn);
-  const lanes = offers.map(({ width, longest, areaRate }): Lane => ({ room: width, longest, rate: areaRate * width }));
+  const lanes = lanesOf(offers);
   const bound = Math.max(sharesFor(lots, lanes), ...lots.map((lot) => alone(lot, offers)));
   if (!offers.every(({ whole }) => whole)) return bound;
   const turned = lots.map(({ count, ways }): Lot => ({ count, ways: ways.map(([along, across]) => [across, along]) }));
@@ -35,11 +35,17 @@ export function lowerBound(pieces: readonly Blank[], offers: readonly Offer[], t
   return wholeRolls(Math.max(bound, sharesFor(turned, across)), offers);
 }
 
+/** Rolls as lanes. */
+export function lanesOf(offers: readonly Offer[]): Lane[] {
+  return offers.map(({ width, longest, areaRate }) => ({ room: width, longest, rate: areaRate * width }));
+}
+
 function sharesFor(lots: readonly Lot[], lanes: readonly Lane[]): number {
   return Math.max(sharesByWidth(lots, lanes), shareOut(lots, lanes, new Work(EFFORT)));
 }
 
-function lotsOf(pieces: readonly Blank[], turn: boolean): Lot[] {
+/** Equal pieces as one lot. */
+export function lotsOf(pieces: readonly Blank[], turn: boolean): Lot[] {
   const lots: { count: number; ways: (readonly [number, number])[] }[] = [];
   for (const { length, width } of pieces) {
     const same = lots.find(({ ways: [first] }) => {

@@ -10,10 +10,11 @@ export const PLAN_RANGE = {
   longest: { min: 0.1, max: 5000 },
   price: { min: 0, max: 1_000_000 },
   seamLap: { min: 0.001, max: 1 },
+  seamPrice: { min: 0, max: 100_000 },
 } as const;
 
 /** Throws the sentence for whatever of a request cannot be right; names pieces and rolls by their number. */
-export function checkRequest({ pieces, rolls, seamLap }: PlanRequest): void {
+export function checkRequest({ pieces, rolls, seamLap, seamPrice }: PlanRequest): void {
   const { mostPieces, mostRolls } = PLAN_RANGE;
   if (pieces.length === 0) throw invalid("cuts is needed: at least one piece with its length and width");
   if (pieces.length > mostPieces) throw invalid(`cuts takes at most ${mostPieces} pieces; got ${pieces.length}`);
@@ -38,6 +39,9 @@ export function checkRequest({ pieces, rolls, seamLap }: PlanRequest): void {
     }
   });
   if (seamLap !== undefined) {
+    if (seamPrice !== undefined) {
+      requireRange("seam price", seamPrice, PLAN_RANGE.seamPrice.min, PLAN_RANGE.seamPrice.max);
+    }
     requireRange("seam", seamLap, PLAN_RANGE.seamLap.min, PLAN_RANGE.seamLap.max, "m");
   }
 }

@@ -1,6 +1,7 @@
 import { lineCents } from "../../money/cents";
 import { cutFrom, type Spot } from "./cutting";
 import type { Group } from "./group";
+import { writeKept } from "./kept";
 import { cheapestPurchase, type Offer, type Purchase } from "./purchase";
 import type { Bought, Piece, Placement, Plan, Roll } from "./request";
 import { toMetres } from "./steps";
@@ -62,6 +63,9 @@ export function layOut(
     placements,
     bought,
     cost,
+    rollCost: cost,
+    kept: writeKept([], groups),
+    mayPart: false,
     lowerBound: proven || !priced ? cost : Math.min(cost, roundDown(bound)),
     proven,
     area,

@@ -1,20 +1,24 @@
+import { fromCents, lineCents, toCents } from "../../money/cents";
 import { invalid, plain } from "../../problem";
 import { checkRequest } from "./check";
 import { lowerBound } from "./bound";
+import { readKept, regroup, writeKept } from "./kept";
 import { layOut, roundDown } from "./layOut";
 import { makeOffers } from "./purchase";
 import type { Piece, Plan, PlanRequest, Roll } from "./request";
 import { leastOrBest } from "./least";
 import { type Effort, USUAL_EFFORT } from "./search";
-import { fits, partPiece, type Sharing } from "./seams";
+import { fits } from "./seams";
+import { planSeams } from "./seamPlan";
 import { toSteps } from "./steps";
 
 /**
  * Cuts pieces from rolls with edge-to-edge cuts for the least cost, then the least length to buy.
  * Up to eleven different pieces (and any set no larger to look through, such as many equal ones) every plan is covered
- * and the least cost is proven; beyond that the best plan a long search finds is returned with a bound below which no
- * plan can be. A piece that fits no roll is parted only when a seam is allowed; a plan with seams is never called
- * proven, because the ways to part a piece are not all tried.
+ * and the least cost is proven; beyond that the best plan that a search finds is returned with a bound below which no
+ * plan can be. Where seams are allowed, a piece that some roll does not hold may be put together from parts, if that
+ * costs less with its seams; then a proven plan is the least over the partings looked at (see partingsOf), while the
+ * bound holds for any parting.
  *
  * @param request pieces 0.01 to 500 m a side, 1 to 200 of them; rolls 0.05 to 50 m wide, 1 to 20 of them, longest
  *   length 0.1 to 5000 m or Infinity; prices 0 or more, all of them or none; seam lap 0.001 to 1 m
@@ -26,37 +30,44 @@ import { toSteps } from "./steps";
 export function cutPlan(request: PlanRequest, effort: Effort = USUAL_EFFORT): Plan {
   checkRequest(request);
   const { pieces, rolls, turn, seamLap } = request;
-  const oversize = pieces.find((piece) => !rolls.some((roll) => fits(piece, roll, turn)));
-  if (!oversize) return planWhole(pieces, rolls, turn, effort);
-  if (seamLap === undefined) throw invalid(`cuts: ${misfit(oversize, request, (metres) => `${plain(metres)} m`)}`);
-  const plans = (["equal", "full widths"] as const).map((sharing) => planSeamed(request, seamLap, sharing, effort));
-  return plans.reduce((best, plan) => (plan.cost < best.cost ? plan : best));
+  const holds = (piece: Piece) => (roll: Roll) => fits(piece, roll, turn);
+  if (seamLap !== undefined && !pieces.every((piece) => rolls.every(holds(piece)))) {
+    return planSeamed(request, seamLap, effort);
+  }
+  const oversize = pieces.find((piece) => !rolls.some(holds(piece)));
+  if (oversize) throw invalid(`cuts: ${misfit(oversize, request, (metres) => `${plain(metres)} m`)}`);
+  return planWhole(request, effort);
 }
 
-function planSeamed(request: PlanRequest, lap: number, sharing: Sharing, effort: Effort): Plan {
-  const { pieces, rolls, turn } = request;
-  let seamLength = 0;
-  const parts = pieces.flatMap((piece): readonly Piece[] => {
-    if (rolls.some((roll) => fits(piece, roll, turn))) return [piece];
-    const seamed = partPiece(piece, rolls, turn, lap, sharing);
-    if (!seamed) throw invalid("seam must be narrower than every roll");
-    seamLength += seamed.seamLength;
-    return seamed.parts;
-  });
-  checkRequest({ ...request, pieces: parts });
-  const plan = planWhole(parts, rolls, turn, effort);
-  // The parts could have been chosen otherwise; only the pieces' own area is sure to be paid for.
-  const rate = Math.min(...makeOffers(rolls).map((offer) => offer.areaRate));
-  const own = pieces.reduce((sum, { length, width }) => sum + toSteps(length) * toSteps(width), 0);
-  const sure = rolls.every((roll) => roll.price === 0) ? 0 : roundDown(rate * own);
-  return { ...plan, seamLength, proven: false, lowerBound: Math.min(plan.cost, sure) };
+function planSeamed(request: PlanRequest, lap: number, effort: Effort): Plan {
+  const { pieces, rolls, turn, seamPrice = 0, kept = "" } = request;
+  const offers = makeOffers(rolls);
+  const priced = rolls.some((roll) => roll.price > 0);
+  // Where no roll has a price, area stands in for money, and a seam has none either.
+  const price = priced ? seamPrice : 0;
+  const seamed = planSeams(pieces, rolls, offers, turn, { lap, price }, effort, kept);
+  if (!seamed) throw invalid("seam must be narrower than every roll");
+  checkRequest({ ...request, pieces: seamed.pieces });
+  const { seamLength, proven, bound } = seamed;
+  const plan = layOut(seamed.pieces, rolls, seamed.groups, offers, proven, bound);
+  const cost = fromCents(toCents(plan.rollCost) + lineCents(seamLength, price));
+  return {
+    ...plan,
+    cost,
+    seamLength,
+    mayPart: true,
+    kept: writeKept(seamed.partings, seamed.groups),
+    lowerBound: priced ? Math.min(cost, roundDown(bound)) : cost,
+  };
 }
 
-function planWhole(pieces: readonly Piece[], rolls: readonly Roll[], turn: boolean, effort: Effort): Plan {
+function planWhole({ pieces, rolls, turn, kept = "" }: PlanRequest, effort: Effort): Plan {
   const offers = makeOffers(rolls);
   const blanks = pieces.map(({ length, width }) => ({ length: toSteps(length), width: toSteps(width) }));
+  const grouping = readKept(kept);
+  const keptGroups = grouping && regroup(grouping.grouping, blanks, offers, turn);
   const bound = lowerBound(blanks, offers, turn);
-  const { groups, proven } = leastOrBest(blanks, offers, turn, bound, effort);
+  const { groups, proven } = leastOrBest(blanks, offers, turn, bound, effort, keptGroups);
   return layOut(pieces, rolls, groups, offers, proven, bound);
 }
 

@@ -29,6 +29,10 @@ export interface PlanRequest {
   readonly turn: boolean;
   /** Lap of a seam, m; undefined: no piece may be put together from parts. */
   readonly seamLap?: number;
+  /** What a metre of seam costs in tape and labor; undefined: seams count for nothing when plans are compared. */
+  readonly seamPrice?: number;
+  /** A plan to begin from, as `Plan.kept` of an earlier one; of no use for other pieces. */
+  readonly kept?: string;
 }
 
 /** Where a cut lies on the lengths bought of a roll, laid end to end; m. */
@@ -59,12 +63,18 @@ export interface Bought {
 export interface Plan {
   readonly placements: readonly Placement[];
   readonly bought: readonly Bought[];
-  /** Money, rounded to the cent roll by roll. */
+  /** Money for rolls and seams. */
   readonly cost: number;
-  /** No plan can cost less than this. */
+  /** Of it what the rolls cost, rounded to the cent roll by roll. */
+  readonly rollCost: number;
+  /** No plan can cost less than this, however pieces are parted. */
   readonly lowerBound: number;
-  /** Whether no cheaper plan with edge-to-edge cuts exists. */
+  /** Whether no cheaper plan with edge-to-edge cuts exists; where a piece may be parted, with none of the partings looked at. */
   readonly proven: boolean;
+  /** The plan as a text to begin another search from. */
+  readonly kept: string;
+  /** Whether partings were looked at. */
+  readonly mayPart: boolean;
   /** m² bought. */
   readonly area: number;
   /** m² of what is bought that ends up in no piece. */
