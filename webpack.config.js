@@ -6,7 +6,7 @@ import path from "node:path";
 import { baseAddress, WORKING_ADDRESS } from "./src/site/address.ts";
 import { SitePlugin } from "./src/site/sitePlugin.ts";
 
-const ADDIN_SCRIPTS = /^(functions|taskpane)\.js$/;
+const ADDIN_SCRIPTS = /^(functions|taskpane|cutPlanWorker)\.js$/;
 const top = import.meta.dirname;
 
 /** `npm run build -- --env base=https://example.org` makes the site for that address. */
@@ -20,6 +20,8 @@ export default async (env, { mode }) => {
       // the pane's page loads it too, and shares what is in it.
       functions: "./src/functions/associate.ts",
       taskpane: { import: "./src/taskpane/index.ts", dependOn: "functions" },
+      // Runs beside the pane's page, so it stands alone too.
+      cutPlanWorker: "./src/taskpane/cutPlanWorker.ts",
       bench: "./src/bench/index.ts",
       sw: "./src/bench/sw.ts",
       help: "./src/help/index.ts",

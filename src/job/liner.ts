@@ -93,7 +93,7 @@ export function reckonLiner(job: Job, water: Water): Liner {
     plan,
     buyLength: reckon([plan], ({ bought }) => total(bought.map(({ length }) => length))),
     buyArea,
-    cost: reckon([plan], ({ cost }) => cost),
+    cost: reckon([plan], ({ rollCost }) => rollCost),
     wasteShare: reckon([plan], ({ waste, area }) => (area > 0 ? waste / area : 0)),
     seamTape: reckon([plan], ({ seamLength }) => tapeFor(seamLength)),
     streamFabric,
@@ -202,6 +202,8 @@ function requestOf(job: Job, pieces: readonly LinerPiece[]): PlanRequest {
     })),
     turn: job.linerTurn !== "no",
     ...(job.seamLap === undefined ? {} : { seamLap: job.seamLap }),
+    ...(job.seamPrice === undefined ? {} : { seamPrice: job.seamPrice / toInside("length", 1, job.system) }),
+    ...(job.linerKeptPlan === undefined ? {} : { kept: job.linerKeptPlan }),
   };
 }
 

@@ -56,6 +56,9 @@ export class Reading {
 
 const SIZES_PER_LENGTH: Readonly<Record<UnitSystem, number>> = { US: 12, SI: 1000 };
 
+/** The drawing that a longer search may change. */
+export const CUT_PLAN = "Cut plan";
+
 const CURVE_POINTS = 25;
 
 export const DRAWINGS: readonly JobDrawing[] = [
@@ -92,7 +95,7 @@ export const DRAWINGS: readonly JobDrawing[] = [
       }),
   },
   {
-    title: "Cut plan",
+    title: CUT_PLAN,
     places: ["Units", "FeatureName", "CutPlan"],
     draw: (read) =>
       cutPlanDrawing({

@@ -23,7 +23,7 @@ export interface RollRow extends Roll {
 const { mostPieces, mostRolls, price } = PLAN_RANGE;
 
 /** Some hosts pass a blank cell of a range as 0, which is no word. */
-function zeroIsBlank<T>(argument: Argument<T>): Argument<T> {
+export function zeroIsBlank<T>(argument: Argument<T>): Argument<T> {
   return { ...argument, blank: (raw) => isBlank(raw) || raw === 0 };
 }
 

@@ -1,16 +1,15 @@
-import { PLAN_RANGE } from "../../calc/sheet/cutplan/check";
+import { roundCents } from "../../calc/money/cents";
 import { invalid } from "../../calc/problem";
 import { say, unitLabel } from "../../calc/quantity/measures";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { cutPlan, misfit } from "../../calc/sheet/cutplan/plan";
-import type { Piece, Plan } from "../../calc/sheet/cutplan/request";
+import type { Plan, PlanRequest } from "../../calc/sheet/cutplan/request";
 import { fits, tapeFor } from "../../calc/sheet/cutplan/seams";
 import { declare } from "../contract/declaration";
-import { optional } from "../contract/optional";
 import { tableResult, type TableCell } from "../contract/result";
-import { flag, quantity } from "../contract/scalars";
 import { CARRYING_CAUTION } from "./arguments";
-import { cuts, rolls, type RollRow } from "./cutPlanArguments";
+import type { RollRow } from "./cutPlanArguments";
+import { CUTPLAN_ARGUMENTS, requestOf } from "./cutPlanRequest";
 
 export const CUTPLAN = declare({
   name: "CUTPLAN",
@@ -26,14 +25,12 @@ export const CUTPLAN = declare({
   limits:
     'The row "Plan" says whether the cost is proven least or the best found; no plan costs less than the "Lower bound". ' +
     "Positions are measured on the lengths bought of a roll laid end to end, and from one edge across. Nothing is added " +
-    "for crooked cuts. A piece is seamed only when it fits no roll. Without any price the least area is sought.",
+    "for crooked cuts. Once a lap is given, a piece that some roll does not hold may be seamed where that costs less: " +
+    "strips of equal width, of the rolls' full widths, or of what is left of a roll beside other pieces. Give the price " +
+    "of a seam: without it seams are counted as free. Cost is rolls and seams. Without any price the least area is " +
+    "sought. A kept plan made for other pieces is passed over.",
   caution: CARRYING_CAUTION,
-  args: {
-    cuts,
-    rolls,
-    turn: optional(flag("Whether pieces may be turned across the roll"), "TRUE", true),
-    seam: optional(quantity("size", "Lap of a seam; blank: no seams", PLAN_RANGE.seamLap), "no piece is seamed"),
-  },
+  args: CUTPLAN_ARGUMENTS,
   result: tableResult("the cut plan: every cut, then what to buy, waste, cost and how sure the plan is", [
     { title: "Cut" },
     { title: "Roll" },
@@ -65,7 +62,7 @@ export const CUTPLAN = declare({
         { at: [6, 1], is: 420 },
         { at: [7, 1], is: 10 },
         { at: [9, 1], is: 378 },
-        { at: [11, 1], is: "proven least cost" },
+        { at: [13, 1], is: "proven least cost" },
       ],
       within: 1e-9,
       from:
@@ -73,15 +70,15 @@ export const CUTPLAN = declare({
         "(14 wide) 6 ft and both skirts turned end to end (14 wide) 4 ft: 28 ft, 378.00; 420 − 410 = 10 ft² waste",
     },
   ],
-  compute({ cuts, rolls, turn, seam }, system) {
-    const pieces = cuts.flatMap(({ count, ...piece }): Piece[] => Array.from({ length: count }, () => piece));
-    const request = { pieces, rolls, turn, ...(seam === undefined ? {} : { seamLap: seam }) };
+  compute(values, system) {
+    const { cuts, rolls, turn, seam } = values;
+    const request = requestOf(values, system);
     const misfits = seam === undefined ? cuts.filter((piece) => !rolls.some((roll) => fits(piece, roll, turn))) : [];
     for (const piece of misfits) {
       throw invalid(`cuts row ${piece.row}: ${misfit(piece, request, (metres) => say("length", metres, system))}`);
     }
     const plan = cutPlan(request);
-    return [...cutRows(plan, rolls), ...totals(plan, rolls, system)];
+    return [...cutRows(plan, rolls), ...totals(plan, request, rolls, system)];
   },
 });
 
@@ -98,8 +95,8 @@ function cutRows({ placements }: Plan, rolls: readonly RollRow[]): TableCell[][]
 }
 
 /** The rows below the cuts: a name, and its value beside it. */
-function totals(plan: Plan, rolls: readonly RollRow[], system: UnitSystem): TableCell[][] {
-  const { bought, area, waste, cost, lowerBound, seamLength, proven } = plan;
+function totals(plan: Plan, request: PlanRequest, rolls: readonly RollRow[], system: UnitSystem): TableCell[][] {
+  const { bought, area, waste, cost, rollCost, lowerBound, seamLength } = plan;
   const row = (name: string, value: TableCell, unit = ""): TableCell[] => [name, value, unit, "", "", "", ""];
   const inLength = unitLabel("length", system);
   const inArea = unitLabel("area", system);
@@ -117,9 +114,21 @@ function totals(plan: Plan, rolls: readonly RollRow[], system: UnitSystem): Tabl
     row("Waste", { measure: "area", inside: waste }, inArea),
     row("Waste share", area > 0 ? waste / area : 0),
     row("Cost", cost),
+    row("Cost of rolls", rollCost),
+    row("Cost of seams", seamCost(plan, request)),
     row("Lower bound", lowerBound),
-    row("Plan", proven ? "proven least cost" : "best found"),
+    row("Plan", state(plan)),
     row("Seam length", { measure: "length", inside: seamLength }, inLength),
     row("Seam tape", { measure: "length", inside: tapeFor(seamLength) }, inLength),
   ];
+}
+
+/** What is not priced is not 0. */
+function seamCost({ cost, rollCost, seamLength }: Plan, { seamPrice }: PlanRequest): TableCell {
+  return seamLength > 0 && seamPrice === undefined ? "not priced" : roundCents(cost - rollCost);
+}
+
+function state({ proven, mayPart }: Plan): string {
+  if (!proven) return "best found";
+  return mayPart ? "proven least cost of the partings tried" : "proven least cost";
 }

@@ -1,7 +1,7 @@
 import { PRICE_BASES } from "../../calc/sheet/cutplan/request";
 import { choices, factsOf, numbers, table, texts, worked } from "./fact";
 
-const { number, choice } = factsOf("Liner");
+const { number, choice, text } = factsOf("Liner");
 const SIDE = { US: [0, 300], SI: [0, 90] } as const;
 const LAYERS = [0, 5] as const;
 const whole = { whole: true } as const;
@@ -71,6 +71,17 @@ export const liner = {
     "How far do the parts of a seamed piece lap? Blank where no seam is allowed.",
     { optional: true },
   ),
+  seamPrice: number(
+    "SeamPrice",
+    "book",
+    "money",
+    [0, 1000],
+    "What does a ft (m) of seam cost in tape and labor, to weigh seams against wider rolls?",
+    { optional: true },
+  ),
+  linerKeptPlan: text("LinerKeptPlan", "office", "Which plan did a longer search find? The pane writes it.", {
+    optional: true,
+  }),
   fabricUnder: number("FabricUnder", "book", "count", LAYERS, "How many layers of fabric lie under the liner?", whole),
   fabricOver: number("FabricOver", "book", "count", LAYERS, "How many layers of fabric lie over the liner?", whole),
   fabricRollWidth: number(

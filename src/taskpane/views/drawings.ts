@@ -1,6 +1,7 @@
 import { Problem } from "../../calc/problem";
 import { download } from "../download";
-import { DRAWINGS, Reading, type JobDrawing } from "../drawings";
+import { CUT_PLAN, DRAWINGS, Reading, type JobDrawing } from "../drawings";
+import { searchLonger } from "../longerSearch";
 import { pngOf } from "../picture";
 import { button, make } from "../ui/elements";
 import type { Desk, View } from "../ui/desk";
@@ -38,6 +39,7 @@ export function drawingsView(desk: Desk): View {
     const drawing = chosen();
     if (!drawing) return;
     const { title, places } = drawing;
+    longer.hidden = title !== CUT_PLAN;
     // Should the reading fail, the drawing before must not stand under this one's title.
     if (shown && shown.title !== title) show(undefined);
     const reading = new Reading(places, await desk.host.read(places));
@@ -76,6 +78,10 @@ export function drawingsView(desk: Desk): View {
       withShown((title, svg) => Promise.resolve(save(title, "svg", svg, "image/svg+xml"))),
     ),
   );
+  const longer = button("Search longer", () =>
+    desk.attempt(() => desk.long("Searching for a cheaper cut plan", (task) => searchLonger(desk.host, task))),
+  );
+  actions.append(longer);
   const again = (): void => desk.attempt(() => refresh().then(() => undefined));
   choice.addEventListener("change", again);
   return {

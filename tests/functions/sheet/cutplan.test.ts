@@ -25,6 +25,8 @@ describe("RILL.CUTPLAN", () => {
       [["10 ft", 12.5 / 0.3048, "length", "100 ft"]],
       null,
       null,
+      null,
+      null,
       "SI",
     );
     for (const table of [perSquareFoot, perMetre]) expect(value(table, "Cost")).toBe(value(perFoot, "Cost"));
@@ -107,7 +109,12 @@ describe("RILL.CUTPLAN", () => {
     // By hand: one seam of 16 ft across the longer side, a tenth more of tape.
     expect(value(seamed, "Seam length")).toBeCloseTo(16, 6);
     expect(value(seamed, "Seam tape")).toBeCloseTo(17.6, 6);
-    expect(value(seamed, "Plan")).toBe("best found");
+    expect(value(seamed, "Plan")).toBe("proven least cost of the partings tried");
+    expect(value(seamed, "Cost of seams")).toBe("not priced");
+    // By hand: at 2.50 a ft the seam of 16 ft is 40.00.
+    const priced = plan(wide, rolls, null, 4, 2.5);
+    expect(value(priced, "Cost of seams")).toBe(40);
+    expect(value(priced, "Cost")).toBe(Number(value(priced, "Cost of rolls")) + 40);
   });
 
   it.each<[string, unknown[], string]>([

@@ -1,7 +1,7 @@
 import type { SheetLayout } from "../../layout";
 
-/** Three cuts of each of eight pieces, lengths to buy of each roll, and the eight totals. */
-const ROWS = 36;
+/** Three cuts of each of eight pieces, lengths to buy of each roll, and the ten totals. */
+const ROWS = 38;
 
 /** The plan itself, as the function gives it; the crew cuts by it. */
 export function cutPlan(s: SheetLayout): void {
@@ -15,7 +15,7 @@ export function cutPlan(s: SheetLayout): void {
     header: "function",
     rows: ROWS,
     needs: ["PieceLengths", "RollWidths"],
-    formula: "=RILL.CUTPLAN(LinerPieces,LinerRolls,LinerTurn,SeamLap,Units)",
+    formula: "=RILL.CUTPLAN(LinerPieces,LinerRolls,LinerTurn,SeamLap,SeamPrice,LinerKeptPlan,Units)",
     columns: [
       { kind: "text" },
       { kind: "number" },
@@ -34,6 +34,6 @@ export function cutPlan(s: SheetLayout): void {
     s.sheet.conditionals.push({ area, formula, style: { format } });
   };
   shown(["Waste share"], "0.0%");
-  shown(["Cost", "Lower bound"], "#,##0.00");
+  shown(["Cost", "Cost of rolls", "Cost of seams", "Lower bound"], "#,##0.00");
   shown(["Area to buy", "Waste"], "#,##0.0");
 }

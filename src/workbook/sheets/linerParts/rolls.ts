@@ -70,8 +70,31 @@ export function rolls(s: SheetLayout, job: Job): void {
     min: { US: 1, SI: 25 },
     max: { US: 24, SI: 600 },
     optional: true,
-    message: "Leave blank to allow no seam. A piece is seamed only when it fits no roll.",
+    message: "Leave blank to allow no seam. Where a roll does not hold a piece, it may be seamed if that costs less.",
     note: `Blank: no seams. Common practice: ${job.pick({ US: "4 in", SI: "100 mm" })} with seam tape.`,
+  });
+  comparing(s, job);
+}
+
+/** What seams cost when plans are compared, and a plan found by a longer search. */
+function comparing(s: SheetLayout, job: Job): void {
+  s.input({
+    name: "SeamPrice",
+    label: `Price of a seam, for each ${job.pick({ US: "ft", SI: "m" })}`,
+    kind: "money",
+    min: 0,
+    max: 1000,
+    optional: true,
+    message: "Tape and labor of a seam, to weigh seams against wider rolls. Blank counts seams as free.",
+    note: "Only compares plans; tape and labor are priced where they are taken off.",
+  });
+  s.input({
+    name: "LinerKeptPlan",
+    label: "Plan from a longer search",
+    kind: "text",
+    max: 5000,
+    optional: true,
+    message: "Written by the pane, Drawings, Cut plan, Search longer. Clear it at will; other pieces pass it over.",
   });
 }
 
@@ -99,7 +122,7 @@ export function plan(s: SheetLayout): void {
     name: "LinerCost",
     label: "Cost of the liner",
     kind: "money",
-    formula: `=${read("Cost")}`,
+    formula: `=${read("Cost of rolls")}`,
     needs: planned,
   });
   s.result({
