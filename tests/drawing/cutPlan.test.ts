@@ -96,7 +96,15 @@ describe("the drawing of the cut plan", () => {
     fc.assert(
       fc.property(rows, fc.constantFrom("US" as const, "SI" as const), (pieces, system) => {
         const cuts = pieces.map(([name, length, width]) => [name.trim() === "" ? null : name, length, width]);
-        const table = CUTPLAN.evaluate([cuts, [[12, 3, "length", 45]], null, system === "US" ? 4 : 100, 2, null, system]);
+        const table = CUTPLAN.evaluate([
+          cuts,
+          [[12, 3, "length", 45]],
+          null,
+          system === "US" ? 4 : 100,
+          2,
+          null,
+          system,
+        ]);
         const read = readCutPlan(table as unknown[][]);
         const root = expectSound(cutPlanDrawing({ system, name: "", ...read }));
         const [, , paperWidth = 0, paperHeight = 0] = (root.getAttribute("viewBox") ?? "").split(" ").map(Number);
