@@ -2,7 +2,7 @@ import { gzipSync } from "node:zlib";
 
 /** What Excel has to load before the first cell answers: the functions and the pane, compressed. */
 export const ADDIN_BUDGET = 150_000;
-export const ADDIN_FILES = ["functions.js", "taskpane.js", "cutPlanWorker.js", "taskpane.css", "taskpane.html"];
+export const ADDIN_FILES = ["functions.js", "taskpane.js", "taskpane.css", "taskpane.html"];
 
 /** What a browser has to load once for the bench, compressed; nearly all of it is the embedded spreadsheet. */
 export const BENCH_BUDGET = 2_250_000;
