@@ -37,7 +37,7 @@ describe("bedStone", () => {
     // Limestone of SG 2.535 makes the first 0.0756 × 0.05 / (0.047 × 1.535) = 0.0524 ft = 0.63 in.
     const flow = 60 * 6.30902e-5;
     const stone = (roughness: number): number =>
-      bedStone(normalFlow(flow, { width: 1.5 * FOOT, slope: 0.05, roughness, sideSlope: 0 }).depth, 0.05, 2535) /
+      bedStone(normalFlow(flow, { width: 1.5 * FOOT, slope: 0.05, roughness, sideSlope: 1 }).depth, 0.05, 2535) /
       0.0254;
     expect(stone(0.05)).toBeCloseTo(0.63, 2);
     expect(stone(0.1)).toBeGreaterThan(1.4 * stone(0.05));
