@@ -102,6 +102,8 @@ function disagreement(declaration: Declaration, us: Value, si: Value): string | 
     if (at === 0) continue;
     for (const [column, cell] of row.entries()) {
       const other = si[at]?.[column];
+      // A column with a title of its own in each system counts by another piece: an inch of lip, or 100 mm.
+      if (typeof columns?.[column]?.title === "object") continue;
       if (typeof cell !== typeof other) return `${String(cell)} | ${String(other)}`;
       if (typeof cell === "number" && !agree(cell, other as number, columns?.[column]?.measure))
         return `${cell} | ${String(other)} in row ${at}, column ${column}`;

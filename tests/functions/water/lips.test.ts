@@ -61,6 +61,14 @@ describe("LIPFLOW and LIPDEPTH", () => {
 });
 
 describe("SPLITFLOW", () => {
+  it("gives the flow of an inch of lip, or of 100 mm, under a title that says which", () => {
+    // 3,000 gph over 12 in are 250 gph an inch; 11,356.2 L/h over 304.8 mm are 3,725.8 L/h each 100 mm.
+    const us = SPLITFLOW.evaluate([3000, [[12, 0]]]) as unknown[][];
+    const si = SPLITFLOW.evaluate([3000 * 3.785411784, [[304.8, 0]], "", "SI"]) as unknown[][];
+    expect([us[0]?.[5], us[1]?.[5]]).toEqual(["Per inch (gph)", expect.closeTo(250, 9)]);
+    expect([si[0]?.[5], si[1]?.[5]]).toEqual(["Per 100 mm (L/h)", expect.closeTo(3725.8, 1)]);
+  });
+
   it("names lips by their rows and reads a blank level as the lowest", () => {
     const table = SPLITFLOW.evaluate([
       3000,
