@@ -5,8 +5,7 @@ const LADDER =
   "Set a ladder; slope or shore unless a competent person sees no danger of cave-in (29 CFR 1926.651(c)(2), .652(a)(1)).";
 const SHORE =
   "Slope, shore or shield the sides before anyone goes in, and set a ladder (29 CFR 1926.652(a)(1), .651(c)(2)).";
-const SHORE_SI =
-  "Slope or shore the sides before anyone goes in, and set a ladder (DIN 4124, from memory: from 1.25 m).";
+const SHORE_SI = "Slope or shore it and set a ladder (DIN 4124, from memory).";
 
 export function checks(s: SheetLayout, job: Job): void {
   const deepest = "MAX(N(PitDepth),N(TrenchDepth))";
