@@ -24,6 +24,11 @@ export class Package {
     return name in this.parts;
   }
 
+  /** How long a part is, in bytes. */
+  size(name: string): number {
+    return this.parts[name]?.length ?? 0;
+  }
+
   text(name: string): string {
     const part = this.parts[name];
     return part ? strFromU8(part) : "";

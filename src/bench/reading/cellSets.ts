@@ -1,17 +1,46 @@
 import type { IRange } from "@univerjs/core";
 import type { Sheet, Workbook } from "hucre";
-import { parseArea } from "../../xlsx/address";
+import { parseArea, type Area } from "../../xlsx/address";
 import { spillKey } from "../grid/order/spills";
 import { sheetId } from "./sheetId";
 
-/** Cells that hold the stored spill of a dynamic formula; the engine fills them again. */
-export function spilledCells(sheet: Sheet): Set<string> {
-  const keys = new Set<string>();
-  for (const [anchor, cell] of sheet.cells ?? []) {
-    if (cell.formulaType !== "array" || !cell.formulaRef) continue;
-    for (const key of cellsOf(cell.formulaRef, sheet.name)) if (key !== anchor) keys.add(key);
+/** Some cells of a sheet, by their keys "row,column"; areas are not taken apart, which may cover a whole sheet. */
+export interface CellSet {
+  has(key: string): boolean;
+}
+
+/** The cells of areas, but for those with the keys of `without`. */
+function cellsIn(areas: readonly Omit<Area, "sheet">[], without: ReadonlySet<string> = new Set()): CellSet {
+  const wide = areas.filter(({ top, bottom }) => bottom - top >= MANY_ROWS);
+  const byRow = new Map<number, Omit<Area, "sheet">[]>();
+  for (const area of areas) {
+    if (area.bottom - area.top >= MANY_ROWS) continue;
+    for (let row = area.top; row <= area.bottom; row++) byRow.set(row, [...(byRow.get(row) ?? []), area]);
   }
-  return keys;
+  return {
+    has(key) {
+      const [row = 0, column = 0] = key.split(",").map(Number);
+      const covers = ({ top, left, bottom, right }: Omit<Area, "sheet">): boolean =>
+        row >= top && row <= bottom && column >= left && column <= right;
+      return !without.has(key) && ((byRow.get(row)?.some(covers) ?? false) || wide.some(covers));
+    },
+  };
+}
+
+/** Higher areas are looked through one by one, lower ones are found by their rows. */
+const MANY_ROWS = 200;
+
+/** Cells that hold the stored spill of a dynamic formula; the engine fills them again. */
+export function spilledCells(sheet: Sheet): CellSet {
+  const anchors = new Set<string>();
+  const areas: Area[] = [];
+  for (const [anchor, cell] of sheet.cells ?? []) {
+    const area = cell.formulaType === "array" ? parseArea(cell.formulaRef ?? "", sheet.name) : undefined;
+    if (!area) continue;
+    anchors.add(anchor);
+    areas.push(area);
+  }
+  return cellsIn(areas, anchors);
 }
 
 /** Where the file's formulas spill, by sheet id and the formula's cell. */
@@ -29,9 +58,10 @@ export function storedSpills({ sheets }: Workbook): Map<string, { sheetId: strin
 }
 
 /** Cells that offer a list; the arrow takes room that wrapped text would miss. */
-export function listCells(sheet: Sheet): Set<string> {
+export function listCells(sheet: Sheet): CellSet {
   const lists = (sheet.dataValidations ?? []).filter(({ type }) => type === "list");
-  return new Set(lists.flatMap(({ range }) => range.split(" ").flatMap((part) => cellsOf(part, sheet.name))));
+  const areas = lists.flatMap(({ range }) => range.split(" ").map((part) => parseArea(part, sheet.name)));
+  return cellsIn(areas.filter((area) => area !== undefined));
 }
 
 /** The merged cells of a sheet, as the grid takes them. */
@@ -45,24 +75,14 @@ export function mergedRanges({ merges = [] }: Sheet): IRange[] {
 }
 
 /** Cells under a merge, except the one that shows. */
-export function coveredCells(sheet: Sheet): Set<string> {
-  const keys = new Set<string>();
-  for (const { startRow, endRow, startCol, endCol } of sheet.merges ?? []) {
-    for (let row = startRow; row <= endRow; row++) {
-      for (let column = startCol; column <= endCol; column++) {
-        if (row !== startRow || column !== startCol) keys.add(`${row},${column}`);
-      }
-    }
-  }
-  return keys;
-}
-
-function cellsOf(range: string, sheet: string): string[] {
-  const area = parseArea(range, sheet);
-  if (!area) return [];
-  const keys: string[] = [];
-  for (let row = area.top; row <= area.bottom; row++) {
-    for (let column = area.left; column <= area.right; column++) keys.push(`${row},${column}`);
-  }
-  return keys;
+export function coveredCells({ merges = [] }: Sheet): CellSet {
+  return cellsIn(
+    merges.map(({ startRow, endRow, startCol, endCol }) => ({
+      top: startRow,
+      bottom: endRow,
+      left: startCol,
+      right: endCol,
+    })),
+    new Set(merges.map(({ startRow, startCol }) => `${startRow},${startCol}`)),
+  );
 }

@@ -4,6 +4,7 @@ import { Package } from "../../xlsx/package";
 import { readXml } from "../../xlsx/xml";
 import { readColumnLooks } from "./columnLooks";
 import { usualSize, type UsualSize } from "./sizes";
+import { tooMuchHeld, tooMuchNamed } from "./tooMuch";
 
 /** A workbook as it was opened: the file's own bytes stay, for saving writes into them. */
 export interface OpenedWorkbook {
@@ -14,28 +15,34 @@ export interface OpenedWorkbook {
   readonly usual: ReadonlyMap<string, UsualSize>;
 }
 
-const MOST_CELLS = 300_000;
-
 /** Reads a workbook file, or says in a sentence why it cannot be opened here. */
 export async function openWorkbook(fileName: string, bytes: Uint8Array): Promise<OpenedWorkbook> {
   refuseUnreadable(fileName, bytes);
-  const workbook = await readXlsx(bytes, { readStyles: true }).catch(() => {
-    throw damaged(fileName);
-  });
-  const cells = workbook.sheets.reduce((sum, sheet) => sum + (sheet.cells?.size ?? 0), 0);
-  if (cells > MOST_CELLS) {
-    throw new FileRefusal(
-      `${fileName} holds ${cells.toLocaleString("en")} cells; the bench opens up to ${MOST_CELLS.toLocaleString("en")}.`,
-    );
+  try {
+    const file = new Package(bytes);
+    refuse(fileName, tooMuchNamed(file));
+    const workbook = await readXlsx(bytes, { readStyles: true });
+    refuse(fileName, tooMuchHeld(workbook));
+    return { fileName, bytes, workbook, usual: readSheets(file, workbook) };
+  } catch (error) {
+    throw error instanceof FileRefusal ? error : damaged(fileName);
   }
-  const file = new Package(bytes);
+}
+
+function refuse(fileName: string, why: string | undefined): void {
+  if (why !== undefined) throw new FileRefusal(`${fileName} ${why}.`);
+}
+
+/** What the reading library leaves out: the usual sizes of each sheet's rows and columns, and the looks of its columns. */
+function readSheets(file: Package, workbook: Workbook): Map<string, UsualSize> {
   const parts = file.sheets();
   const usual = new Map<string, UsualSize>();
   for (const sheet of workbook.sheets) {
     const xml = file.text(parts.get(sheet.name) ?? "");
+    if (xml === "") continue;
     const head = readXml(xml, "sheetData");
     readColumnLooks(xml, head, sheet);
     usual.set(sheet.name, usualSize(head));
   }
-  return { fileName, bytes, workbook, usual };
+  return usual;
 }
