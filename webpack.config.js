@@ -71,6 +71,8 @@ export default async (env, { mode }) => {
 async function addinServer() {
   const { getHttpsServerOptions } = await import("office-addin-dev-certs");
   return {
+    // This machine alone: Excel runs here too.
+    host: "localhost",
     port: Number(new URL(WORKING_ADDRESS).port),
     headers: { "Access-Control-Allow-Origin": "*" },
     server: { type: "https", options: await getHttpsServerOptions() },

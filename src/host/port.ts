@@ -66,10 +66,13 @@ export interface Theme {
   readonly dark: boolean;
 }
 
+/** Told how much of something is done. */
+export type Progress = (done: number, total: number) => void;
+
 /** A long task's way to say how far it is and to be stopped. */
 export interface Task {
   readonly signal: AbortSignal;
-  progress(done: number, total: number): void;
+  readonly progress: Progress;
   /** Lets the pane draw, and throws when the user stopped the task meanwhile. */
   pause(): Promise<void>;
 }
@@ -101,7 +104,7 @@ export interface Host {
   /** Whether each place may be written: it exists, and none of its cells is locked. */
   canWrite(places: readonly Place[]): Promise<readonly boolean[]>;
   /** Writes unlocked cells only: refuses the whole call, changing nothing, when one of them is locked. */
-  write(changes: readonly Change[]): Promise<void>;
+  write(changes: readonly Change[], progress?: Progress): Promise<void>;
   select(place: Place): Promise<void>;
   selected(): Promise<Selected>;
   /** Writes a formula into the selected cell; gives its address. */
@@ -112,6 +115,8 @@ export interface Host {
   /** Enters formulas again that lost their binding to the functions. */
   repairFormulas(task: Task): Promise<Repairs>;
   recalculate(): Promise<void>;
+  /** Whether results follow each edit; a person may have set Excel to calculate only when told. */
+  calculatesByItself(): Promise<boolean>;
   /** Small settings kept with the workbook (Excel) or with the browser (bench). */
   setting(key: string): Promise<string | undefined>;
   keepSetting(key: string, value: string): Promise<void>;

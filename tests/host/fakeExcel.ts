@@ -47,7 +47,9 @@ class FakeContext {
           this.object(() => (book.settings.has(key) ? { value: book.settings.get(key) } : undefined)),
         add: (key: string, value: string) => this.later(() => book.settings.set(key, value)),
       },
-      application: { calculate: () => this.later(() => (book.calculations += 1)) },
+      application: this.object(() => ({ calculationMode: book.calculationMode }), {
+        calculate: () => this.later(() => (book.calculations += 1)),
+      }),
       getSelectedRange: () => this.range(() => book.selection),
       getActiveCell: () => {
         const first = ({ sheet, top, left }: Area): Area => ({ sheet, top, left, bottom: top, right: left });
@@ -117,7 +119,7 @@ class FakeContext {
         return this.sheet(() => book.requireSheet(name));
       },
       onChanged: this.event(book.changeListeners),
-      onCalculated: this.event(new Set()),
+      onCalculated: this.event(book.calculationListeners),
     });
   }
 
@@ -233,7 +235,12 @@ export function installFakeExcel(book: FakeWorkbook, ready: () => Promise<void> 
   const associated = new Map<string, unknown>();
   Object.assign(globalThis, {
     Excel: {
-      run: async <T>(batch: (context: FakeContext) => Promise<T>): Promise<T> => {
+      run: async <T>(
+        options: { readonly delayForCellEdit: boolean },
+        batch: (context: FakeContext) => Promise<T>,
+      ): Promise<T> => {
+        if (book.editing && !options.delayForCellEdit) throw excelError("InvalidOperationInCellEditMode");
+        await book.editing;
         const context = new FakeContext(book);
         const result = await batch(context);
         await context.sync();
@@ -245,6 +252,7 @@ export function installFakeExcel(book: FakeWorkbook, ready: () => Promise<void> 
         return Promise.resolve();
       },
       CalculationType: { full: "Full" },
+      CalculationMode: { manual: "Manual", automatic: "Automatic" },
       WorksheetPositionType: { end: "End" },
     },
     Office: {

@@ -33,6 +33,10 @@ export class FakeWorkbook {
   readonly opened: string[] = [];
   selection: Area = { sheet: "", top: 0, left: 0, bottom: 0, right: 0 };
   calculations = 0;
+  calculationMode = "Automatic";
+  readonly calculationListeners = new Set<() => Promise<void>>();
+  /** Until then a cell is being edited. */
+  editing: Promise<void> | undefined;
   syncs = 0;
   /** Names that an insertion leaves broken, as hosts do now and then. */
   breaksNames: readonly string[] = [];

@@ -84,6 +84,11 @@ export class EmbeddedGrid {
       api,
       sheetName: (id) => this.model.sheetName(id),
       isLocked: (area) => this.locks.isLocked(area),
+      isBlank: (area) =>
+        this.model
+          .values(area)
+          .flat()
+          .every((value) => value === ""),
       touched: (sheet, cells) => {
         for (const { row, column } of cells) this.edits.touch(sheet, row, column);
         this.changes.tell();

@@ -31,6 +31,7 @@ interface Parts {
   readonly api: FUniver;
   sheetName(id: string): string;
   isLocked(area: Area): boolean;
+  isBlank(area: Area): boolean;
   /** Cells a person (not the calculation) changed. */
   touched(sheet: string, cells: readonly { readonly row: number; readonly column: number }[]): void;
   refused(sentence: string): void;
@@ -52,7 +53,7 @@ interface Mutation {
 const CONTENT_KEYS = ["v", "f", "si", "p"];
 
 /** Keeps results and layout safe from typing, pasting, dragging and clearing, and notes what a person changed. */
-export function guard({ api, sheetName, isLocked, touched, refused, paste, resized }: Parts): void {
+export function guard({ api, sheetName, isLocked, isBlank, touched, refused, paste, resized }: Parts): void {
   api.addEvent(api.Event.BeforeSheetEditStart, (event) => {
     const { row, column, worksheet } = event;
     const area = cellArea(worksheet.getSheetName(), row, column);
@@ -61,7 +62,7 @@ export function guard({ api, sheetName, isLocked, touched, refused, paste, resiz
     // The key that began the edit already stands in the formula bar; selecting again shows what the cell holds.
     setTimeout(() => worksheet.getRange(row, column).activate());
     refused(
-      `${areaName(area)} is worked out from other cells and is protected. The cells to fill in have a tinted ground.`,
+      `${areaName(area)} ${isBlank(area) ? "stays blank" : "is worked out from other cells"} and is protected. The cells to fill in are tinted.`,
     );
   });
 

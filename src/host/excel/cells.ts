@@ -1,6 +1,6 @@
 import { areaName, cellName, type Area } from "../../xlsx/address";
 import { fits, namedCells, resolvePlace } from "../places";
-import { HostRefusal, type Change, type Grid, type NamedCells, type Place } from "../port";
+import { HostRefusal, type Change, type Grid, type NamedCells, type Place, type Progress } from "../port";
 import { inExcel } from "./run";
 
 /** An area's address without its sheet, as Excel's sheets take it. */
@@ -69,8 +69,28 @@ function inPlaces<T>(
   });
 }
 
-/** Writes all changes in one batch, or none: a locked cell on a protected sheet refuses the whole. */
-export function writeChanges(changes: readonly Change[]): Promise<void> {
+/** Ranges and cells of one request; Excel on the web takes no more than 5 MB at once. */
+const RANGES_AT_ONCE = 400;
+const CELLS_AT_ONCE = 20_000;
+
+/** Changes in pieces that Excel takes at once. */
+function* pieces<T extends { readonly values: Grid }>(changes: readonly T[]): Generator<T[]> {
+  let piece: T[] = [];
+  let cells = 0;
+  for (const change of changes) {
+    const size = change.values.length * (change.values[0]?.length ?? 0);
+    if (piece.length > 0 && (piece.length === RANGES_AT_ONCE || cells + size > CELLS_AT_ONCE)) {
+      yield piece;
+      [piece, cells] = [[], 0];
+    }
+    piece.push(change);
+    cells += size;
+  }
+  if (piece.length > 0) yield piece;
+}
+
+/** Writes all changes, or none where a cell is locked on a protected sheet; many of them in several requests. */
+export function writeChanges(changes: readonly Change[], progress?: Progress): Promise<void> {
   return inExcel("write to the sheets", async (context) => {
     const names = await loadNames(context);
     const targets = changes.map(({ place, values }) => {
@@ -90,7 +110,12 @@ export function writeChanges(changes: readonly Change[]): Promise<void> {
     );
     if (refused)
       throw new HostRefusal(`${areaName(refused.area)} holds results and is protected, so nothing was written.`);
-    for (const { range, values } of targets) range.formulas = values.map((row) => [...row]);
-    await context.sync();
+    let written = 0;
+    for (const piece of pieces(targets)) {
+      for (const { range, values } of piece) range.formulas = values.map((row) => [...row]);
+      await context.sync();
+      written += piece.length;
+      progress?.(written, targets.length);
+    }
   });
 }

@@ -28,6 +28,13 @@ export function createExcelHost(): Host {
         context.workbook.application.calculate(Excel.CalculationType.full);
         await context.sync();
       }),
+    calculatesByItself: () =>
+      inExcel("see how Excel calculates", async (context) => {
+        const { application } = context.workbook;
+        application.load({ calculationMode: true });
+        await context.sync();
+        return application.calculationMode !== Excel.CalculationMode.manual;
+      }),
     setting: (key) =>
       inExcel("read a setting", async (context) => {
         const item = context.workbook.settings.getItemOrNullObject(key);
@@ -43,12 +50,25 @@ export function createExcelHost(): Host {
     theme: () => ({
       dark: Office.context.officeTheme?.isDarkTheme ?? matchMedia("(prefers-color-scheme: dark)").matches,
     }),
-    onChange: (listener) =>
-      listen((context) => {
+    onChange: (listener) => {
+      const once = afterBurst(listener);
+      return listen((context) => {
         const { worksheets } = context.workbook;
-        return [worksheets.onChanged.add(tell(listener)), worksheets.onCalculated.add(tell(listener))];
-      }),
+        return [worksheets.onChanged.add(tell(once)), worksheets.onCalculated.add(tell(once))];
+      });
+    },
     onSelect: (listener) => listen((context) => [context.workbook.onSelectionChanged.add(tell(listener))]),
+  };
+}
+
+/** Excel tells of every sheet it calculated, one after the other; one look at the workbook follows them all. */
+const BURST_MS = 150;
+
+function afterBurst(listener: () => void): () => void {
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  return () => {
+    clearTimeout(waiting);
+    waiting = setTimeout(listener, BURST_MS);
   };
 }
 

@@ -16,7 +16,8 @@ const SENTENCES: Readonly<Record<string, string>> = {
 /** Runs a batch against Excel; failures come out as a sentence that says what was being done. */
 export async function inExcel<T>(doing: string, batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
   try {
-    return await Excel.run(batch);
+    // Excel itself waits with it until the person has left the cell that is being edited.
+    return await Excel.run({ delayForCellEdit: true }, batch);
   } catch (error) {
     if (error instanceof HostRefusal) throw error;
     const { code, message } = error as { code?: string; message?: string };
