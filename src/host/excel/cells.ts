@@ -113,6 +113,8 @@ export function writeChanges(changes: readonly Change[], progress?: Progress): P
     let written = 0;
     for (const piece of pieces(targets)) {
       for (const { range, values } of piece) range.formulas = values.map((row) => [...row]);
+      // One request for all of it is what Excel refuses when it is too much.
+      // eslint-disable-next-line office-addins/no-context-sync-in-loop
       await context.sync();
       written += piece.length;
       progress?.(written, targets.length);
