@@ -4,7 +4,7 @@ import { invalid } from "../calc/problem";
 import { USUAL_PIPE } from "../calc/tables/pipes";
 import { findRoughness, USUAL_BED } from "../calc/water/bed";
 import { findLipShape, USUAL_LIP } from "../calc/water/lip";
-import { stableStone } from "../calc/water/stableStone";
+import { bedStone } from "../calc/water/bedStone";
 import { readDensity } from "../calc/stone/density";
 import type { Job } from "./facts";
 import { attempt, isKnown, reckon, type Reckoned } from "./reckoned";
@@ -23,7 +23,7 @@ export interface Drain {
   readonly bedSpeedMost: Reckoned<number>;
   /** V / √(g y) of each bed; above 1 the water shoots. */
   readonly froudes: readonly number[];
-  /** Smallest stone that stays in the fastest bed, m. */
+  /** Smallest stone that the pull of the water leaves on every bed, m. */
   readonly bedStone: Reckoned<number>;
   /** Open water of pools and beds, m². */
   readonly openWater: Reckoned<number>;
@@ -39,9 +39,14 @@ export function reckonDrain(job: Job, { designFlow }: Water): Drain {
     bedDepthMost: mostOf(beds.map(({ depth }) => depth)),
     bedSpeedMost: speedMost,
     froudes: beds.flatMap(({ depth = 0, speed = 0 }) => (depth > 0 ? [speed / Math.sqrt(GRAVITY * depth)] : [])),
-    bedStone: reckon([speedMost], (speed) =>
-      stableStone(speed, readDensity("rock", job.rock ?? "fieldstone", job.system, "rock"), "high"),
-    ),
+    bedStone: reckon([parts], (all) => {
+      const density = readDensity("rock", job.rock ?? "fieldstone", job.system, "rock");
+      const stones = all.flatMap(({ kind, depth = 0, row }) => {
+        const slope = kind === "bed" ? job.beds[row - 1]?.slope : undefined;
+        return slope === undefined ? [] : [bedStone(depth, slope, density)];
+      });
+      return stones.length === 0 ? undefined : Math.max(...stones);
+    }),
     openWater: openWater(job),
   };
 }

@@ -1,6 +1,7 @@
 import type { Declaration } from "../contract/declaration";
 import { BEDDEPTH } from "./beddepth";
 import { BEDSPEED } from "./bedspeed";
+import { BEDSTONE } from "./bedstone";
 import { EVAPLOSS } from "./evaploss";
 import { LIPDEPTH } from "./lipdepth";
 import { LIPFLOW } from "./lipflow";
@@ -13,6 +14,7 @@ export const waterFunctions: readonly Declaration[] = [
   SPLITFLOW,
   BEDDEPTH,
   BEDSPEED,
+  BEDSTONE,
   STABLESTONE,
   EVAPLOSS,
 ];

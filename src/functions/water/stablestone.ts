@@ -10,13 +10,14 @@ const TURBULENCES = Object.keys(ISBASH) as Turbulence[];
 export const STABLESTONE = declare({
   name: "STABLESTONE",
   topic: "water",
-  summary: "Gives the smallest stone that stays where water runs over it at a speed.",
+  summary: "Gives the smallest stone that stays where water strikes it at a speed, as below a drop.",
   formula: "D = V² / (2 g C² (S - 1)), C 0.86 in high and 1.20 in low turbulence, S rock density / water density",
   source:
     "S. V. Isbash, Construction of Dams by Depositing Rock in Running Water (1936), as in Blevins (2003) and NCHRP Report 568",
   limits:
-    "Stones as round as a ball, on a nearly level bed; the speed is the mean of the cross-section. Where a drop lands or the " +
-    "bed is steeper than about 1 in 10 take a larger one, or bed it in mortar.",
+    "Stones as round as a ball; the speed is the mean of the cross-section, below a drop that of the fall. Not for beds: at the " +
+    "same flow a rougher bed runs slower and would be given a smaller stone; take BEDSTONE there. Smaller stone where a drop " +
+    "lands belongs in mortar.",
   args: {
     speed: quantity("speed", "Mean speed of the water", STABLE_STONE_RANGE.speed),
     rock,

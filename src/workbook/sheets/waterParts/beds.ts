@@ -3,7 +3,7 @@ import { USUAL_BED } from "../../../calc/water/bed";
 import type { Job, SheetLayout } from "../../layout";
 import { numbered, partOf } from "./parts";
 
-const BEDS = 4;
+export const BEDS = 4;
 /** The bed kind of water no deeper than its stones. */
 const CASCADE = "cascade over stones";
 
@@ -72,6 +72,9 @@ export function beds(s: SheetLayout, job: Job): void {
   });
   const [lengths, widths, kinds] = [table.column("length"), table.column("width"), table.column("kind")];
   const [depths, speeds] = [table.column("depth"), table.column("speed")];
+  s.define("BedDepths", depths.top, depths.left, depths.bottom, depths.left);
+  const slopes = table.column("slope");
+  s.define("BedSlopes", slopes.top, slopes.left, slopes.bottom, slopes.left);
   s.define("BedTable", lengths.top, lengths.left, kinds.bottom, kinds.left);
   s.note(
     "Depth and speed are those of an even flow. Water no deeper than its stones stands 1.1 to 1.9 times as deep and runs that much " +
@@ -94,11 +97,11 @@ export function beds(s: SheetLayout, job: Job): void {
   });
   s.result({
     name: "BedStone",
-    label: "Smallest stone that stays in it",
+    label: "Smallest loose stone that stays on the beds",
     kind: "size",
-    formula: '=RILL.STABLESTONE(BedSpeedMost,RockKind,"high",Units)',
-    needs: ["BedSpeedMost"],
-    note: "Where a drop lands take larger stone, or bed it in mortar.",
+    formula: "=RILL.BEDSTONE(INDEX(BedDepths,WorstBed),INDEX(BedSlopes,WorstBed),RockKind,,Units)",
+    needs: ["WorstBed"],
+    note: "By depth and slope of the bed that pulls hardest. Where a drop lands take larger stone, or bed it in mortar.",
   });
   s.result({
     name: "WaterArea",

@@ -1,4 +1,5 @@
 import { Ref, type Job, type SheetLayout } from "../../layout";
+import { BEDS } from "./beds";
 import { DROPS } from "./drops";
 
 const CHART_ROWS = 17;
@@ -13,6 +14,31 @@ export function roomForSection(s: SheetLayout): number {
   return top;
 }
 
+/** The bed whose water pulls hardest at its stones: depth times slope. */
+function worstBed(s: SheetLayout): void {
+  s.section("Pull of the water on each bed");
+  const pulls = s.table({
+    rows: BEDS,
+    columns: [
+      { key: "bed", title: "Bed", kind: "count", fixed: Array.from({ length: BEDS }, (_, index) => index + 1) },
+      {
+        key: "pull",
+        title: "Depth × slope",
+        kind: "number",
+        formula: "=IF(COUNT(INDEX(BedDepths,[#]),INDEX(BedSlopes,[#]))=2,INDEX(BedDepths,[#])*INDEX(BedSlopes,[#]),0)",
+      },
+    ],
+  });
+  const pull = String(pulls.column("pull"));
+  s.result({
+    name: "WorstBed",
+    label: "Bed that pulls hardest",
+    kind: "count",
+    formula: `=IF(MAX(${pull})=0,"",MATCH(MAX(${pull}),${pull},0))`,
+  });
+  s.skip();
+}
+
 /**
  * Draws the section of the feature: the stepped bed, the basin, and its full and running levels.
  * Behind the top lip the bed has two points for each drop; with fewer drops the last point repeats itself.
@@ -25,6 +51,7 @@ export function layOutSection(s: SheetLayout, job: Job, numbers: string, chartTo
   const unit = job.pick({ US: "ft", SI: "m" });
   const box = job.pick({ US: 1, SI: 0.3 });
   s.notPrinted();
+  worstBed(s);
   s.section("Points of the section");
   s.note(
     `Worked out from drops, treads and Basin. The spillway box is drawn ${box} ${unit} long, and the basin ` +
