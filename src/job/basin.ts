@@ -188,11 +188,21 @@ function levelsOf(
   };
 }
 
+/** What the workbook leaves to the function: wind reported at 10 m in the open, near sea level, under a mostly clear sky. */
+const OPEN_WEATHER = { windHeight: 10, shelter: 1, elevation: 0, sunshine: 0.8 } as const;
+
 function losses(job: Job, { openWater }: Drain): Pick<Basin, "evaporationPerDay" | "lossPerDay"> {
   const evaporation = reckon(
-    [openWater, job.waterTemperature, job.airTemperature, job.humidity, job.wind],
-    (area, waterTemperature, airTemperature, humidity, wind) =>
-      evaporationPerDay({ area, waterTemperature, airTemperature, humidity, wind }),
+    [openWater, job.airTemperature, job.humidity, job.wind, job.latitude],
+    (area, airTemperature, humidity, wind, latitude) =>
+      evaporationPerDay(area, {
+        ...OPEN_WEATHER,
+        airTemperature,
+        humidity,
+        wind,
+        latitude,
+        month: latitude < 0 ? 1 : 7,
+      }),
   );
   return {
     evaporationPerDay: evaporation,

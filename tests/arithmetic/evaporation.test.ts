@@ -1,10 +1,9 @@
 import { describe, it } from "vitest";
-import { evaporationPerDay, evaporationRate, saturationPressure } from "../../src/calc/water/evaporation";
+import { saturationPressure } from "../../src/calc/water/evaporation";
 import { fromInside, toInside } from "../../src/calc/quantity/measures";
-import { expectNear, expectCase, given, arithmeticCase, arithmeticCases } from "./cases";
+import { expectCase, given, arithmeticCase, arithmeticCases } from "./cases";
 
 const EVAPORATION = "11 evaporation";
-const SECONDS_PER_HOUR = 3600;
 
 describe("evaporation by arithmetic", () => {
   // The second value is IAPWS-95, an independent equation of state, through the chemicals library.
@@ -19,20 +18,6 @@ describe("evaporation by arithmetic", () => {
     const kPa = saturationPressure(given(c.inputs, "T"));
     expectCase(c, "es", kPa * 1000);
     expectCase(c, "psi", kPa / 6.894757);
-  });
-
-  it.each(arithmeticCases(EVAPORATION, "EV-ASH-").map((c) => [c.id, c] as const))("%s ASHRAE, SI constants", (_, c) => {
-    const [area, wind, humidity] = [given(c.inputs, "area"), given(c.inputs, "V"), given(c.inputs, "RH")];
-    const [water, air] = [given(c.inputs, "Twater"), given(c.inputs, "Tair")];
-    const [pw, pa] = [saturationPressure(water), humidity * saturationPressure(air)];
-    expectCase(c, "pw", pw);
-    expectCase(c, "pa", pa);
-    const rate = area * evaporationRate(pw - pa, wind, given(c.inputs, "Y")) * SECONDS_PER_HOUR;
-    expectCase(c, "rate", rate);
-    expectCase(c, "litresPerDay", rate * 24);
-    // The whole, with the latent heat at the water's temperature rather than the case's round 2440 kJ/kg.
-    const whole = evaporationPerDay({ area, waterTemperature: water, airTemperature: air, humidity, wind });
-    expectNear(whole * 1000, given(c.expected, "litresPerDay"), 0.006);
   });
 
   /** A depth lost over an area, both in US units, as gallons: nothing but our units. */

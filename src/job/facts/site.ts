@@ -76,13 +76,6 @@ export const site = {
     "How wide is the narrowest point of the way in?",
     optional,
   ),
-  waterTemperature: number(
-    "WaterTemp",
-    "book",
-    "temperature",
-    { US: [33, 100], SI: [1, 38] },
-    "How warm is the water in a hot spell?",
-  ),
   airTemperature: number(
     "AirTemp",
     "book",
@@ -92,4 +85,5 @@ export const site = {
   ),
   humidity: number("Humidity", "book", "share", [0, 1], "How humid is the air in a hot spell?"),
   wind: number("Wind", "book", "wind", { US: [0, 60], SI: [0, 100] }, "How strong is the wind over the water?"),
+  latitude: number("Latitude", "book", "number", [-65, 65], "At which latitude is the site, in degrees?"),
 } as const;

@@ -34,7 +34,7 @@ describe("a job read from a workbook", () => {
     ]);
     expect(job.linerThickness).toBeCloseTo(45 * 0.0254e-3, 12);
     expect(job.fabricMass).toBeCloseTo(8 * 0.0339057, 6);
-    expect(job.waterTemperature).toBeCloseTo(22.2222, 4);
+    expect(job.airTemperature).toBeCloseTo(30, 9);
     expect(job.beds[1]?.slope).toBeCloseTo(0.04, 12);
     expect(job.soil).toBe("loam");
     expect(job.pumps.map(({ name }) => name)).toHaveLength(3);

@@ -8,9 +8,9 @@ export function losses(s: SheetLayout): void {
     label: "Evaporation per day",
     kind: "water",
     format: "#,##0.0",
-    formula: "=RILL.EVAPLOSS(WaterArea,WaterTemp,AirTemp,Humidity,Wind,Units)",
-    needs: ["WaterArea", "WaterTemp", "AirTemp", "Humidity", "Wind"],
-    note: "From the open water on Water in the hot spell on Site. Still pools lose about a quarter less, falling water more.",
+    formula: "=RILL.EVAPLOSS(WaterArea,AirTemp,Humidity,Wind,Latitude,IF(Latitude<0,1,7),,,,,Units)",
+    needs: ["WaterArea", "AirTemp", "Humidity", "Wind", "Latitude"],
+    note: "From the open water on Water in the hot spell on Site. Shaded water loses less, falling water more.",
   });
   s.input({
     name: "SplashShare",

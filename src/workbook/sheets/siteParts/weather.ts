@@ -4,22 +4,13 @@ import type { SheetLayout } from "../../layout";
 export function weather(s: SheetLayout): void {
   s.section("Weather for water loss");
   s.input({
-    name: "WaterTemp",
-    label: "Water temperature",
-    kind: "temperature",
-    usual: { US: 72, SI: 21 },
-    min: { US: 33, SI: 1 },
-    max: { US: 100, SI: 38 },
-    message: "Water in a hot spell, which is when the basin runs low.",
-  });
-  s.input({
     name: "AirTemp",
     label: "Air temperature",
     kind: "temperature",
     usual: { US: 86, SI: 29 },
     min: { US: 20, SI: -5 },
     max: { US: 125, SI: 50 },
-    message: "Air in a hot spell.",
+    message: "Air in a hot spell, mean of day and night.",
   });
   s.input({
     name: "Humidity",
@@ -37,6 +28,16 @@ export function weather(s: SheetLayout): void {
     usual: { US: 6, SI: 9 },
     min: 0,
     max: { US: 60, SI: 100 },
-    message: "Wind over the water in a hot spell.",
+    message: "Wind in a hot spell as a weather report gives it, in the open.",
+  });
+  s.input({
+    name: "Latitude",
+    label: "Latitude",
+    kind: "number",
+    unit: "degrees",
+    usual: { US: 39, SI: 50 },
+    min: -65,
+    max: 65,
+    message: "Latitude of the site in degrees, south negative; it sets the strength of the sun.",
   });
 }
