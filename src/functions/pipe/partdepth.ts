@@ -15,6 +15,12 @@ export const PARTDEPTH = declare({
   result: quantityResult("size", "the depth of the water in the pipe"),
   examples: [
     {
+      args: [3028.5, "bore 4 in", 1, 0.011],
+      gives: 2,
+      within: 0.0005,
+      from: "by hand: a pipe half full carries half of what it carries full, 6,057 gph (see PARTFLOW), and stands 2 in deep",
+    },
+    {
       args: [36000, "bore 200 mm", 0.1, 0.013, null, "SI"],
       gives: 157.83,
       within: 0.0001,

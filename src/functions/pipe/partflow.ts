@@ -25,6 +25,12 @@ export const PARTFLOW = declare({
   result: quantityResult("flow", "the flow in the pipe"),
   examples: [
     {
+      args: ["bore 4 in", 1, "", 0.011],
+      gives: 6057,
+      within: 0.0005,
+      from: "by hand: just full, A = 0.08727 ft², R = 0.08333 ft; 1.486 / 0.011 × 0.08727 × 0.1908 × 0.1 = 0.2249 cfs × 26,930",
+    },
+    {
       args: ["bore 600 mm", 0.25, 240, 0.013, null, "SI"],
       gives: 372446,
       within: 0.0001,
