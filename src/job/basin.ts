@@ -1,6 +1,7 @@
 import { basinCheck, type BasinVerdict } from "../calc/basin/check";
 import { basinDepth } from "../calc/basin/hold";
 import { basinMix, findBasinPart, type BasinShare } from "../calc/basin/mix";
+import { invalid } from "../calc/problem";
 import { evaporationPerDay } from "../calc/water/evaporation";
 import type { Drain } from "./drain";
 import type { Job } from "./facts";
@@ -194,15 +195,17 @@ const OPEN_WEATHER = { windHeight: 10, shelter: 1, elevation: 0, sunshine: 0.8 }
 function losses(job: Job, { openWater }: Drain): Pick<Basin, "evaporationPerDay" | "lossPerDay"> {
   const evaporation = reckon(
     [openWater, job.airTemperature, job.humidity, job.wind, job.latitude],
-    (area, airTemperature, humidity, wind, latitude) =>
-      evaporationPerDay(area, {
+    (area, airTemperature, humidity, wind, latitude) => {
+      if (!(area > 0)) throw invalid("open water must be more than 0");
+      return evaporationPerDay(area, {
         ...OPEN_WEATHER,
         airTemperature,
         humidity,
         wind,
         latitude,
         month: latitude < 0 ? 1 : 7,
-      }),
+      });
+    },
   );
   return {
     evaporationPerDay: evaporation,

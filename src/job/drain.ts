@@ -51,10 +51,11 @@ export function reckonDrain(job: Job, { designFlow }: Water): Drain {
   };
 }
 
+/** A bed without a width holds no water that could be reckoned; the parts of the drain-back say so. */
 function openWater({ pools, beds }: Job): Reckoned<number> {
   const surfaces = [
     ...pools.flatMap(({ area }) => (area === undefined ? [] : [area])),
-    ...beds.flatMap(({ length, width }) => (length === undefined || width === undefined ? [] : [length * width])),
+    ...beds.flatMap(({ length, width = 0 }) => (length === undefined ? [] : [length * width])),
   ];
   return surfaces.length === 0 ? undefined : total(surfaces);
 }

@@ -7,7 +7,7 @@ import { linerCut, type SheetCut } from "../calc/sheet/liner";
 import { USUAL_LINER_WEIGHT } from "../calc/tables/sheets";
 import { toInside } from "../calc/quantity/measures";
 import type { Job } from "./facts";
-import { isKnown, known, reckon, type Reckoned } from "./reckoned";
+import { from, isKnown, known, reckon, type Reckoned } from "./reckoned";
 import { filledRows, mostOf, needed, sumOf, total, wholeUp } from "./rows";
 import type { Water } from "./water";
 
@@ -68,7 +68,7 @@ export function reckonLiner(job: Job, water: Water): Liner {
   const pieces = piecesOf(job, cuts, weight);
   const anyPiece = mostOf(pieces.map(({ length }) => length));
   const plan = planOf(job, pieces);
-  const buyArea = reckon([plan], ({ area }) => area);
+  const buyArea = from(plan, ({ area }) => area);
   const strips = (piece: LinerPiece | undefined): Reckoned<FabricCut> =>
     layers === 0
       ? undefined
@@ -91,11 +91,11 @@ export function reckonLiner(job: Job, water: Water): Liner {
     basinCut: cuts[1],
     pieces,
     plan,
-    buyLength: reckon([plan], ({ bought }) => total(bought.map(({ length }) => length))),
+    buyLength: from(plan, ({ bought }) => total(bought.map(({ length }) => length))),
     buyArea,
-    cost: reckon([plan], ({ rollCost }) => rollCost),
-    wasteShare: reckon([plan], ({ waste, area }) => (area > 0 ? waste / area : 0)),
-    seamTape: reckon([plan], ({ seamLength }) => tapeFor(seamLength)),
+    cost: from(plan, ({ rollCost }) => rollCost),
+    wasteShare: from(plan, ({ waste, area }) => (area > 0 ? waste / area : 0)),
+    seamTape: from(plan, ({ seamLength }) => tapeFor(seamLength)),
     streamFabric,
     basinFabric,
     skirtFabric,

@@ -27,6 +27,12 @@ export function reckon<const N extends readonly unknown[], T>(
 /** What is needed, once it is known. */
 type Known<N extends readonly unknown[]> = { [K in keyof N]: Exclude<N[K], Problem | undefined> };
 
+/** What follows from a value and is wrong wherever the value is: its problem is handed on. */
+export function from<V, T>(value: Reckoned<V>, work: (value: V) => T): Reckoned<T> {
+  if (!isKnown(value)) return value as Problem | undefined;
+  return attempt(() => work(value));
+}
+
 /** What `work` gives, or its problem; a number without a finite value is a problem too. */
 export function attempt<T>(work: () => T): Reckoned<T> {
   try {

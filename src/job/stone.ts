@@ -154,9 +154,8 @@ function dropFaces(job: Job, { drops }: Water): BareFace[] {
   return Array.from({ length: MOST_DROPS }, (_, index) => {
     const height = drops[index];
     const typed = job.dropFaces[index]?.width;
-    const length =
-      typed === undefined ? (height === undefined ? undefined : (job.bedWidth ?? 0)) : (typed ?? undefined);
-    return { length, height, area: height === undefined ? undefined : height * (length ?? 0) };
+    const length = typed === undefined ? (height === undefined ? undefined : job.bedWidth) : (typed ?? undefined);
+    return { length, height, area: areaOf(length, height) };
   });
 }
 
@@ -166,14 +165,21 @@ function bankFaces({ run, bankHeight, bankFaces: typed }: Job, fall: number | un
     const along = run === undefined || fall === undefined ? undefined : run + fall;
     const length = ownLength === undefined ? along : (ownLength ?? undefined);
     const height = ownHeight === undefined ? bankHeight : (ownHeight ?? undefined);
-    return { length, height, area: length === undefined || height === undefined ? undefined : length * height };
+    return { length, height, area: areaOf(length, height) };
   });
+}
+
+function areaOf(length: number | undefined, height: number | undefined): number | undefined {
+  return length === undefined || height === undefined ? undefined : length * height;
 }
 
 /** Hands the weight of all faces out by their areas. */
 function shared(faces: readonly BareFace[], weight: Reckoned<number>): Face[] {
   const whole = total(faces.map(({ area = 0 }) => area));
-  return faces.map((face) => ({ ...face, weight: reckon([weight, face.area], (all, area) => (all * area) / whole) }));
+  return faces.map((face) => ({
+    ...face,
+    weight: reckon([weight, face.area], (all, area) => (area > 0 ? (all * area) / whole : 0)),
+  }));
 }
 
 function sizesOf(job: Job, boulders: Reckoned<number>, rock: () => Density): Stone["sizes"] {

@@ -44,6 +44,8 @@ export type TypedCells = ReadonlyMap<string, CellValue>;
 
 /** A workbook that is opened once and calculated with one set of inputs after the other. */
 export interface OpenedWorkbook {
+  /** Defined names and their areas: "Site!$B$5". */
+  readonly names: ReadonlyMap<string, string>;
   /** Calculates the file as it was opened, with these cells typed over; the outcome holds until the next calculation. */
   recalculate(typed?: TypedCells): Recalculated;
 }
@@ -78,6 +80,7 @@ export async function openWorkbook(bytes: Uint8Array): Promise<OpenedWorkbook> {
   };
 
   return {
+    names,
     recalculate(typed = new Map()) {
       type(typed);
       const left = formulas.filter(({ key }) => !typed.has(key));

@@ -1,5 +1,7 @@
+import { roundCents } from "../../calc/money/cents";
+import type { CostOdds } from "../../calc/money/costOdds";
 import { OPTIONS } from "../price";
-import { isKnown, known } from "../reckoned";
+import { isKnown, known, type Reckoned } from "../reckoned";
 import type { TakeoffLine } from "../takeoff";
 import { column, one, type Result, type ResultValue } from "./result";
 
@@ -48,18 +50,7 @@ const price: readonly Result[] = [
   one("CrewDayProfit", "money", ({ price }) => price.quoted?.dayProfit),
   one("MarkupWanted", "share", ({ price }) => price.markupWanted),
   ...OPTIONS.map((option) => column(`Costs${option}`, "money", 1, ({ price }) => price.options[option]?.costs ?? [])),
-  column("CostOdds", "money", 2, ({ price }) =>
-    isKnown(price.odds)
-      ? (({ low, likely, mean, spread, atConfidence }) => [
-          low,
-          likely,
-          mean,
-          spread,
-          atConfidence,
-          Math.max(0, atConfidence - likely),
-        ])(price.odds)
-      : [],
-  ),
+  column("CostOdds", "money", 2, ({ price }) => oddsCells(price.odds)),
   one("PriceAtConfidence", "money", ({ price }) => price.priceAtConfidence),
   column("StageAmounts", "money", 1, ({ price }) => known(price.stages) ?? []),
   ...(
@@ -79,6 +70,13 @@ const price: readonly Result[] = [
     values: ({ price }) => OPTIONS.flatMap((option) => [price.options[option]?.[key], undefined]).slice(0, -1),
   })),
 ];
+
+/** The six rows of the odds, to the cent. */
+function oddsCells(odds: Reckoned<CostOdds>): number[] {
+  if (!isKnown(odds)) return [];
+  const { low, likely, mean, spread, atConfidence } = odds;
+  return [low, likely, mean, spread, atConfidence, Math.max(0, atConfidence - likely)].map((each) => roundCents(each));
+}
 
 /** Hours, quantities to buy, and what it all costs. */
 export const moneyResults = { labor, takeoff, price } as const;

@@ -124,7 +124,7 @@ export function pieces(s: SheetLayout): void {
         title: "Weight each",
         kind: "weight",
         name: "PieceWeights",
-        formula: '=IF(COUNT([length],[width])=2,[length]*[width]*LinerWeight,"")',
+        formula: '=IF(COUNT([length],[width],LinerWeight)=3,[length]*[width]*LinerWeight,"")',
       },
       {
         key: "fits",

@@ -107,7 +107,8 @@ export function plan(s: SheetLayout): void {
     name: "LinerBuyLength",
     label: "Liner to buy, length of all rolls",
     kind: "length",
-    formula: "=SUM(RollBuyLengths)",
+    // A plan that failed buys no length, and not a length of 0.
+    formula: "=IF(ISNUMBER(LinerBuyArea),SUM(RollBuyLengths),LinerBuyArea)",
     needs: planned,
   });
   s.result({

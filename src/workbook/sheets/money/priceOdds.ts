@@ -43,7 +43,7 @@ export function odds(s: SheetLayout): void {
         key: "low",
         title: "Low",
         kind: "money",
-        formula: `=IF(ISNUMBER([likely]),ROUND([likely]*(1-MIN(1,[below])),2),"")`,
+        formula: `=IF(ISNUMBER([likely]),ROUND([likely]*(1-MIN(1,N([below]))),2),"")`,
       },
       { key: "likely", title: "Likely", kind: "money", formula: `=IF(COUNT(TotalCost)=0,"",${likely})` },
       {

@@ -89,16 +89,27 @@ export function chosen(s: SheetLayout): void {
     formula: string,
     rest: Partial<Parameters<typeof s.result>[0]> = {},
   ): void => {
-    s.result({ name, label, kind: "money", formula: `=IF(SUM(OptionPrices)=0,"",${formula})`, ...rest });
+    s.result({
+      name,
+      label,
+      kind: "money",
+      formula: `=IF(OR(SUM(OptionPrices)=0,ChosenOption=""),"",${formula})`,
+      ...rest,
+    });
   };
   add(
     "MaterialCost",
     "Material cost",
     costed((costs) => `INDEX(${costs},1)`),
   );
-  add("TotalCost", "Total cost", `ROUND(${costed((costs) => `SUM(${costs})`)},2)`, {
-    note: "Direct cost, overhead and contingency.",
-  });
+  add(
+    "TotalCost",
+    "Total cost",
+    costed((costs) => `IF(COUNT(${costs})=0,"",ROUND(SUM(${costs}),2))`),
+    {
+      note: "Direct cost, overhead and contingency.",
+    },
+  );
   add("PriceBeforeTax", "Price before tax", priced("OptionPrices"), { strong: true });
   add("TaxAmount", "Tax", priced("OptionTaxes"));
   add("PriceTotal", "Price with tax", priced("OptionTotals"), { strong: true });

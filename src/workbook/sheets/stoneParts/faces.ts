@@ -40,7 +40,7 @@ export function drops(s: SheetLayout): void {
         key: "width",
         title: "Width",
         kind: "length",
-        formula: `=IF(ISNUMBER([height]),BedWidth,"")`,
+        formula: `=IF(COUNT([height],BedWidth)=2,BedWidth,"")`,
         input: {
           min: 0,
           max: { US: 100, SI: 30 },
@@ -52,13 +52,13 @@ export function drops(s: SheetLayout): void {
         title: "Face",
         kind: "area",
         format: "#,##0.00",
-        formula: `=IF(ISNUMBER([height]),[height]*[width],"")`,
+        formula: `=IF(COUNT([height],[width])=2,[height]*[width],"")`,
       },
       {
         key: "tons",
         title: "Boulders",
         kind: "load",
-        formula: `=IF(AND(ISNUMBER([area]),ISNUMBER(DropTons)),DropTons*[area]/SUM([area:all]),"")`,
+        formula: `=IF(COUNT([area],DropTons)=2,IF([area]>0,DropTons*[area]/SUM([area:all]),0),"")`,
       },
     ],
   });
@@ -118,7 +118,7 @@ export function banks(s: SheetLayout): void {
         key: "tons",
         title: "Boulders",
         kind: "load",
-        formula: `=IF(AND(ISNUMBER([area]),ISNUMBER(BankTons)),BankTons*[area]/SUM([area:all]),"")`,
+        formula: `=IF(COUNT([area],BankTons)=2,IF([area]>0,BankTons*[area]/SUM([area:all]),0),"")`,
       },
     ],
   });

@@ -44,6 +44,8 @@ export function order(s: SheetLayout, job: Job): void {
     kind: "load",
     needs: ["LipStoneCount", "LipStoneWeight"],
   });
+  /** As many as it takes, once it is known what one holds. */
+  const whole = (load: string, each: string): string => `IF(COUNT(${each})=0,"",ROUNDUP(ROUND(${load}/${each},6),0))`;
   const pick = (texts: readonly string[]): string => `IF(ISNUMBER([tons]),CHOOSE([#],${texts.join(",")}),"")`;
   s.table({
     name: "StoneOrder",
@@ -66,20 +68,20 @@ export function order(s: SheetLayout, job: Job): void {
         key: "bags",
         title: "or bags",
         kind: "count",
-        formula: `=${pick([0, 1].map(() => `ROUNDUP(ROUND([tons]*${perLoad}/BagWeight,6),0)`).concat('""', '""'))}`,
+        formula: `=${pick([0, 1].map(() => whole(`[tons]*${perLoad}`, "BagWeight")).concat('""', '""'))}`,
       },
       {
         key: "pallets",
         title: "or pallets",
         kind: "count",
-        formula: `=${pick(["", "", "", ""].map(() => "ROUNDUP(ROUND([tons]/PalletLoad,6),0)"))}`,
+        formula: `=IF(ISNUMBER([tons]),${whole("[tons]", "PalletLoad")},"")`,
       },
       {
         key: "loads",
         title: "Truckloads",
         kind: "number",
         format: "0.00",
-        formula: `=IF(ISNUMBER([tons]),[tons]/TruckPayload,"")`,
+        formula: `=IF(COUNT([tons],TruckPayload)=2,[tons]/TruckPayload,"")`,
       },
     ],
   });

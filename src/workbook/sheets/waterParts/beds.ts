@@ -108,8 +108,7 @@ export function beds(s: SheetLayout, job: Job): void {
     label: "Open water of pools and beds",
     kind: "area",
     format: "#,##0.0",
-    formula: `=SUM(PoolAreas)+SUMPRODUCT(${lengths},${widths})`,
-    needs: ["PoolTable"],
+    formula: `=IF(COUNT(PoolAreas,BedLengths)=0,"",SUM(PoolAreas)+SUMPRODUCT(${lengths},${widths}))`,
     note: "Basin works out from it what evaporates.",
   });
 }

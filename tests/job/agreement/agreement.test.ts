@@ -1,0 +1,75 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { evaluate } from "../../../src/job/evaluate";
+import { fromSi } from "../../../src/job/facts/units";
+import { RESULTS, type Topic } from "../../../src/job/results";
+import { compareReckonings } from "../../../src/workbook/reckoning/compare";
+import { readJob } from "../../../src/workbook/reckoning/readJob";
+import type { OpenedWorkbook } from "../../../src/workbook/recalculate";
+import { jobIn, sameJob, type TrialJob } from "./jobs";
+import { demoOf, reckonBoth, typedCells } from "./workbooks";
+
+/** Jobs of each run, half of them in either system; `npm run agree` tries 300. */
+const RUNS = Number(process.env.AGREE_RUNS ?? 60);
+const SEED = Number(process.env.AGREE_SEED ?? 20_261_128);
+
+/** What a job differs in, and what was typed, for whoever has to find out why. */
+function disagreement(workbook: OpenedWorkbook, trial: TrialJob): string[] {
+  const both = reckonBoth(workbook, trial);
+  const found = compareReckonings(both.workbook, both.state, both.job);
+  if (found.length === 0) return [];
+  const typed = [...typedCells(workbook, trial)].filter(([, value]) => value !== "");
+  return [
+    ...found.map(
+      ({ topic, name, workbook: cell, job }) => `${topic}: ${name} is ${cell} by the cells, ${job} by the job`,
+    ),
+    `typed into the ${trial.system} demo: ${typed.map(([cell, value]) => `${cell}=${value}`).join(" ")}`,
+  ];
+}
+
+describe.each(["US", "SI"] as const)("random jobs in %s", (system) => {
+  it("are reckoned alike by the cells and by the job's functions", { timeout: 600_000 }, async () => {
+    const workbook = await demoOf(system);
+    fc.assert(
+      fc.property(jobIn(system), (trial) => {
+        expect(disagreement(workbook, trial)).toEqual([]);
+      }),
+      { seed: SEED, numRuns: Math.ceil(RUNS / 2), interruptAfterTimeLimit: 540_000, markInterruptAsFailure: true },
+    );
+  });
+});
+
+describe("the same job typed in US and in SI units", () => {
+  /** Topics without money, whose prices are for a unit of the system. */
+  const topics: readonly Topic[] = ["water", "pump", "basin", "liner", "stone", "ground", "levels"];
+
+  it("agrees in every quantity", { timeout: 600_000 }, async () => {
+    const books = { US: await demoOf("US"), SI: await demoOf("SI") };
+    fc.assert(
+      fc.property(sameJob, (facts) => {
+        const quantities = (system: "US" | "SI"): Record<string, readonly unknown[]> => {
+          const typed = typedCells(books[system], { system, facts }, undefined);
+          const { job } = readJob(books[system].recalculate(typed));
+          const state = evaluate(job);
+          return Object.fromEntries(
+            topics.flatMap((topic) =>
+              RESULTS[topic]
+                .filter(({ kind }) => kind !== "money")
+                .map(({ name, column = 0, kind, values }) => [
+                  `${name} ${column}`,
+                  // Both in SI units; a count may not differ, a measure by no more than a billionth.
+                  values(state, job).map((value) =>
+                    typeof value === "number" && typeof kind === "string"
+                      ? Number(fromSi(kind, value, "SI").toPrecision(9))
+                      : typeof value,
+                  ),
+                ]),
+            ),
+          );
+        };
+        expect(quantities("US")).toEqual(quantities("SI"));
+      }),
+      { seed: SEED, numRuns: Math.ceil(RUNS / 10) },
+    );
+  });
+});

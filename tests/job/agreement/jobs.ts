@@ -1,0 +1,58 @@
+import fc from "fast-check";
+import type { SomeFacts } from "../../../src/workbook/reckoning/typeJob";
+import { basin, ground, levels, liner, pump, stone, water } from "./design";
+import { labor, price, takeoff } from "./money";
+
+/** A job to type into the demo workbook of a system: what is not in it stays as the demo has it. */
+export interface TrialJob {
+  readonly system: "US" | "SI";
+  readonly facts: SomeFacts;
+}
+
+type Topics = Readonly<Record<string, fc.Arbitrary<SomeFacts>>>;
+
+const topicsOf = (system: "US" | "SI"): Topics => ({
+  water,
+  pump: pump(system),
+  basin,
+  liner,
+  stone,
+  ground,
+  levels,
+  labor,
+  takeoff,
+  price,
+});
+
+/** Some topics anew, the others as the demo has them, so that a gap in one does not blank the rest of every job. */
+export function jobIn(system: "US" | "SI"): fc.Arbitrary<TrialJob> {
+  const topics = Object.fromEntries(
+    Object.entries(topicsOf(system)).map(([topic, facts]) => [topic, fc.option(facts, { nil: {}, freq: 2 })]),
+  );
+  return fc
+    .record(topics)
+    .map((chosen) => ({ system, facts: Object.assign({}, ...Object.values(chosen)) as SomeFacts }));
+}
+
+export const trialJob: fc.Arbitrary<TrialJob> = fc.oneof(jobIn("US"), jobIn("SI"));
+
+/** What a blank stands for in either workbook differs; in SI. */
+const SAID = {
+  linerOverlap: 0.3,
+  slackPerDrop: 0.08,
+  cutRounding: 0.1,
+  fabricLap: 0.3,
+  handLimit: 23,
+  gradeTolerance: 0.006,
+  frictionMethod: "Darcy-Weisbach",
+} as const satisfies SomeFacts;
+
+/** Facts that mean the same in either system: nothing is left to a usual value of its own, and pipes go by their bore. */
+export const sameJob: fc.Arbitrary<SomeFacts> = fc
+  .record({ water, basin, liner, stone, ground, levels, pump: pump("SI") })
+  .map((topics) => Object.assign({}, ...Object.values(topics)) as SomeFacts)
+  .map((facts) => ({
+    ...facts,
+    ...Object.fromEntries(Object.entries(SAID).map(([key, said]) => [key, facts[key as keyof typeof SAID] ?? said])),
+    route: (facts.route ?? []).map((pipe) => ({ ...pipe, ...(pipe.size === undefined ? {} : { type: "Bore" }) })),
+  }));
