@@ -1,4 +1,5 @@
 import { reckonBasin, type Basin } from "./basin";
+import { checksOf, type Check } from "./checks";
 import { reckonDrain, type Drain } from "./drain";
 import type { Job } from "./facts";
 import { reckonGround, type Ground } from "./ground";
@@ -6,14 +7,15 @@ import { reckonLabor, type Labor } from "./labor";
 import { reckonLevels, type Levels } from "./levels";
 import { reckonLiner, type Liner } from "./liner";
 import { reckonPrice, type Price } from "./price";
+import { lazily } from "./reckoned";
 import { reckonPump, type Pump } from "./pump";
 import { reckonStone, type Stone } from "./stone";
 import { reckonTakeoff, type Takeoff } from "./takeoff";
 import { needsOf } from "./takeoff/lines";
 import { reckonWater, type Water } from "./water";
 
-/** Everything that follows from a job's facts, topic by topic. */
-export interface State {
+/** What the topics of a job come to. */
+export interface Topics {
   readonly water: Water;
   readonly drain: Drain;
   readonly basin: Basin;
@@ -25,6 +27,12 @@ export interface State {
   readonly labor: Labor;
   readonly takeoff: Takeoff;
   readonly price: Price;
+}
+
+/** Everything that follows from a job's facts. */
+export interface State extends Topics {
+  /** Every mistake that is looked for, and what was found; made when it is asked for. */
+  readonly checks: readonly Check[];
 }
 
 /**
@@ -43,5 +51,12 @@ export function evaluate(job: Job): State {
   const labor = reckonLabor(job, { basin, pump, liner, stone, ground });
   const takeoff = reckonTakeoff(job, needsOf(job, { water, pump, basin, liner, stone, ground }));
   const price = reckonPrice(job, takeoff, labor);
-  return { water, drain, basin, pump, liner, stone, ground, levels, labor, takeoff, price };
+  const topics = { water, drain, basin, pump, liner, stone, ground, levels, labor, takeoff, price };
+  const checks = lazily(() => checksOf(job, topics));
+  return {
+    ...topics,
+    get checks() {
+      return checks();
+    },
+  };
 }

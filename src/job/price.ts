@@ -4,7 +4,7 @@ import { fromCents, roundCents, toCents } from "../calc/money/cents";
 import { splitIntoStages } from "../calc/money/stages";
 import type { Job } from "./facts";
 import type { Labor } from "./labor";
-import { attempt, known, reckon, type Reckoned } from "./reckoned";
+import { attempt, known, lazily, reckon, type Reckoned } from "./reckoned";
 import { total } from "./rows";
 import { costOf, costOfKind, type Takeoff } from "./takeoff";
 
@@ -52,18 +52,25 @@ export function reckonPrice(job: Job, takeoff: Takeoff, labor: Labor): Price {
     C: optionPrice(job, takeoff, labor, "C"),
   };
   const quoted = job.chosenOption === undefined ? undefined : options[job.chosenOption];
-  const odds = reckon([quoted, job.confidence, job.costCorrelation], ({ costs }, confidence, correlation) =>
-    costOdds(uncertain(job, costs), confidence, correlation),
+  const odds = lazily(() =>
+    reckon([quoted, job.confidence, job.costCorrelation], ({ costs }, confidence, correlation) =>
+      costOdds(uncertain(job, costs), confidence, correlation),
+    ),
   );
   const anyShare = job.stages.some(({ share }) => share !== undefined);
   return {
     options,
     quoted,
     markupWanted: reckon([job.wantedMargin], (margin) => margin / (1 - margin)),
-    odds,
-    priceAtConfidence: reckon([odds, job.wantedMargin], ({ atConfidence }, margin) =>
-      centsUp(roundCents(atConfidence) / (1 - margin)),
-    ),
+    // They take longer than all the rest of a job, and most who ask for a price do not ask for them.
+    get odds() {
+      return odds();
+    },
+    get priceAtConfidence() {
+      return reckon([odds(), job.wantedMargin], ({ atConfidence }, margin) =>
+        centsUp(roundCents(atConfidence) / (1 - margin)),
+      );
+    },
     stages: anyShare
       ? reckon([quoted], ({ withTax }) => splitIntoStages(toCents(withTax), stageShares(job)).map(fromCents))
       : undefined,

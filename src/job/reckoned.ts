@@ -43,3 +43,9 @@ export function attempt<T>(work: () => T): Reckoned<T> {
     throw error;
   }
 }
+
+/** Work that is done when it is first asked for, and then kept. */
+export function lazily<T>(work: () => T): () => T {
+  let done: { readonly value: T } | undefined;
+  return () => (done ??= { value: work() }).value;
+}

@@ -1,5 +1,5 @@
 import { roundCents } from "../../calc/money/cents";
-import type { CostOdds } from "../../calc/money/costOdds";
+import type { CostOdds } from "../../calc/money/odds/costOdds";
 import { OPTIONS } from "../price";
 import { isKnown, known, type Reckoned } from "../reckoned";
 import type { TakeoffLine } from "../takeoff";

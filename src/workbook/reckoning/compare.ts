@@ -1,4 +1,5 @@
 import { Problem } from "../../calc/problem";
+import type { Check } from "../../job/checks";
 import type { State } from "../../job/evaluate";
 import type { Job } from "../../job/facts";
 import { fromSi, type Kind } from "../../job/facts/units";
@@ -21,9 +22,34 @@ export interface Difference {
 
 /** Lays what the workbook's cells came to beside what the job's own functions came to. */
 export function compareReckonings(workbook: Recalculated, state: State, job: Job): Difference[] {
-  return (Object.keys(RESULTS) as Topic[]).flatMap((topic) =>
+  const results = (Object.keys(RESULTS) as Topic[]).flatMap((topic) =>
     RESULTS[topic].flatMap((result) => differencesIn(topic, result, workbook, state, job)),
   );
+  return [...results, ...differingVerdicts(workbook, state.checks)];
+}
+
+/** Checks of the workbook that only papers decide, which are no facts of the job. */
+const OF_PAPERS = new Set(["Receipts", "Reconcile"]);
+/** The check of the order that is shown goes by what is picked to print. */
+const OF_PRINTING = "Lines of the order that is shown";
+
+function differingVerdicts(workbook: Recalculated, checks: readonly Check[]): Difference[] {
+  const left = new Map(checks.map((check) => [`${check.sheet}: ${check.label}`, check.verdict]));
+  const shown = (workbook.named("Checks") ?? []).flatMap(([label, , , , verdict = "", where = ""]): Difference[] => {
+    const sheet = String(where).replace(/[:!].*$/, "");
+    if (OF_PAPERS.has(sheet) || label === OF_PRINTING) return [];
+    const key = `${sheet}: ${label}`;
+    const reckoned = left.get(key) ?? "(no such check)";
+    left.delete(key);
+    return reckoned === verdict ? [] : [{ topic: "checks", name: String(label), workbook: verdict, job: reckoned }];
+  });
+  const missing = [...left].map(([name, verdict]): Difference => ({
+    topic: "checks",
+    name,
+    workbook: "(no such check)",
+    job: verdict,
+  }));
+  return [...shown, ...missing];
 }
 
 function differencesIn(topic: Topic, result: Result, workbook: Recalculated, state: State, job: Job): Difference[] {

@@ -57,7 +57,7 @@ function checks(s: SheetLayout): void {
     fix: "ContingencyShare",
     kind: "money",
     weight: "look",
-    needs: ["TotalCost"],
+    needs: ["CostOdds"],
   });
   s.check({
     label: "The quoted option is in use",

@@ -21,7 +21,7 @@ export function basinChecks(s: SheetLayout, job: Job): void {
     cure: "A row on Water or Pump lacks its lip width, width, fall or length: fill it in, or clear the row.",
     fix: "PoolTable",
     kind: "count",
-    needs: ["DesignFlow", "PoolTable"],
+    needs: ["DesignFlow", "WaterArea"],
   });
   const valves = `SUM(Fittings${FITTING_COLUMNS.findIndex(([title]) => title === "Check valve") + 1})`;
   s.check({

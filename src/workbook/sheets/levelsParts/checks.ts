@@ -11,7 +11,7 @@ export function checks(s: SheetLayout, job: Job): void {
     fix: "Backsight",
     kind: "count",
     weight: "look",
-    needs: ["BenchmarkLevel", "Backsight", "INDEX(SetoutPoints,0,2)"],
+    needs: ["SetoutTable"],
   });
   s.check({
     label: "Points off grade",
@@ -22,7 +22,7 @@ export function checks(s: SheetLayout, job: Job): void {
     fix: "SetoutReadings",
     kind: "count",
     weight: "look",
-    needs: ["SetoutReadings"],
+    needs: ["SetoutTable", "SetoutReadings"],
   });
   const landing = "TopLipLevel-SUM(Drops)-GradeLevel";
   s.check({

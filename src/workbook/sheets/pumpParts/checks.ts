@@ -17,9 +17,9 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Water speed in the pipe",
-    value: "=MAX(PipeSpeed,DutySpeed)",
+    value: "=MAX(PipeSpeed,N(DutySpeed))",
     limit: job.pick({ US: 5, SI: 1.5 }),
-    ok: `MAX(PipeSpeed,DutySpeed)<=${job.pick({ US: 5, SI: 1.5 })}`,
+    ok: `MAX(PipeSpeed,N(DutySpeed))<=${job.pick({ US: 5, SI: 1.5 })}`,
     cure: "Choose a wider pipe: fast water wears, knocks and costs head (common practice, no source).",
     fix: "RouteTable",
     kind: "speed",

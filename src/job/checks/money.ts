@@ -1,0 +1,245 @@
+import { COST_KINDS } from "../../calc/money/costKinds";
+import type { Topics } from "../evaluate";
+import type { Job } from "../facts";
+import { toSi } from "../facts/units";
+import { pointsToMend } from "../levels";
+import { isKnown, known } from "../reckoned";
+import { total } from "../rows";
+import { atLeast, atMost, checksOn, there, type Check } from "./check";
+
+export function levelsChecks(job: Job, { water, levels }: Topics): Check[] {
+  const check = checksOn("Levels");
+  const { system, gradeLevel } = job;
+  const toMend = known(pointsToMend(levels)) ?? { hidden: 0, cut: 0, fill: 0 };
+  const off = toMend.cut + toMend.fill;
+  const landing = (): number => there(water.topLipLevel) - water.dropTotal - there(gradeLevel);
+  return [
+    check({
+      label: "Points above the line of sight",
+      needs: [levels.setOut],
+      value: () => toMend.hidden,
+      limit: () => 0,
+      ok: () => toMend.hidden === 0,
+      cure: "Set the instrument up higher and change the backsight, or set these points from the string.",
+      place: "Backsight",
+      kind: "count",
+      weight: "look",
+    }),
+    check({
+      label: "Points off grade",
+      needs: [levels.setOut, job.readings.find(({ reading }) => reading !== undefined)],
+      value: () => off,
+      limit: () => 0,
+      ok: () => off === 0,
+      cure: "Cut or fill as the last column says, then read again.",
+      place: "SetoutReadings",
+      kind: "count",
+      weight: "look",
+    }),
+    check({
+      label: "The last drop lands at the basin's grade",
+      needs: [water.topLipLevel, water.drops.find(isKnown), gradeLevel],
+      value: landing,
+      limit: { US: "within 0.25 ft", SI: "within 0.08 m" }[system],
+      ok: () => atMost(Math.abs(landing()), toSi("length", { US: 0.25, SI: 0.08 }[system], system)),
+      cure: "Drops, top lip and finished grade do not agree: change the drops on Water, or the levels on Site.",
+      place: "Drops",
+      kind: "length",
+    }),
+  ];
+}
+
+export function laborChecks(job: Job, { labor }: Topics): Check[] {
+  const check = checksOn("Labour");
+  return [
+    check({
+      label: "Working days",
+      needs: [labor.workingDays],
+      value: () => there(labor.workingDays),
+      limit: "at most 15 days",
+      ok: () => atMost(there(labor.workingDays), 15),
+      cure: "Longer than three weeks: take more people, or plan the job in parts (common practice, no source).",
+      place: "CrewPeople",
+      kind: "hours",
+      weight: "look",
+    }),
+    check({
+      label: "Difficulty of the site",
+      needs: [job.difficulty],
+      value: () => job.difficulty,
+      limit: "at least 1",
+      ok: () => atLeast(there(job.difficulty), 1),
+      cure: "Easier than a plain site is rare: check the factor (common practice, no source).",
+      place: "Difficulty",
+      kind: "factor",
+      weight: "look",
+    }),
+  ];
+}
+
+/** Days after which a price is worth asking for again. Common practice, no source. */
+const FRESH_DAYS = 365;
+
+export function ratesChecks(job: Job): Check[] {
+  const check = checksOn("Rates");
+  const codes = job.prices.flatMap(({ code }) => (code === undefined ? [] : [code.toLowerCase()]));
+  const repeats = codes.length - new Set(codes).size;
+  const oldest = Math.min(...job.prices.flatMap(({ day }) => (day === undefined ? [] : [day])));
+  const age = (): number => there(job.visitDate) - (Number.isFinite(oldest) ? oldest : 0);
+  return [
+    check({
+      label: "Codes that stand twice",
+      value: () => repeats,
+      limit: () => 0,
+      ok: () => repeats === 0,
+      cure: "Give each item of the price list a code of its own; only the first of two is found.",
+      place: "RateCodes",
+      kind: "count",
+    }),
+    check({
+      label: "Age of the oldest price at the visit",
+      needs: [job.visitDate],
+      value: () => Math.max(0, age()),
+      limit: `at most ${FRESH_DAYS} days`,
+      ok: () => age() <= FRESH_DAYS,
+      cure: "Ask the supplier for today's price, then change cost and date (common practice, no source).",
+      place: "RateDays",
+      kind: "count",
+      weight: "look",
+    }),
+  ];
+}
+
+export function takeoffChecks({ takeoff }: Topics): Check[] {
+  const check = checksOn("Takeoff");
+  const counted = (
+    label: string,
+    word: "no cost" | "no cost kind" | "ordered short",
+    cure: string,
+    place: string,
+    weight?: "look",
+  ): Check => {
+    const found = takeoff.lines.filter(({ look }) => look === word).length;
+    const rest = weight === undefined ? {} : { weight };
+    return check({
+      label,
+      value: () => found,
+      limit: () => 0,
+      ok: () => found === 0,
+      cure,
+      place,
+      kind: "count",
+      ...rest,
+    });
+  };
+  return [
+    counted(
+      "Lines to order without a cost",
+      "no cost",
+      "Give the item a cost on Rates under the code of the line, or type its unit cost.",
+      "TakeoffPrices",
+    ),
+    counted(
+      "Lines under no cost kind",
+      "no cost kind",
+      "Pick a cost kind for the line, here or on Rates; Price leaves it out otherwise.",
+      "TakeoffKinds",
+    ),
+    counted(
+      "Lines ordered short of the takeoff",
+      "ordered short",
+      "Order what is missing, or note on Takeoff why less was ordered.",
+      "OrderLines",
+      "look",
+    ),
+  ];
+}
+
+/** Contingency stands behind the kinds of cost and the overhead. */
+const CONTINGENCY = COST_KINDS.length + 1;
+
+/** Margins that differ by less than this are the same. */
+const MARGIN_NOISE = 1e-6;
+
+export function priceChecks(job: Job, { price }: Topics): Check[] {
+  const check = checksOn("Price");
+  const { quoted, odds } = price;
+  const margin = quoted?.grossMargin;
+  const reserve = (): number => Math.max(0, there(odds).atConfidence - there(odds).likely);
+  const paid = total([...(known(price.stages) ?? [])]);
+  return [
+    check({
+      label: "Gross margin of the quoted option",
+      needs: [margin],
+      value: () => there(margin),
+      limit: () => job.wantedMargin ?? 0,
+      ok: () => there(margin) >= (job.wantedMargin ?? 0) - MARGIN_NOISE / 2,
+      cure: "Raise the markups to the smallest that keeps the margin, or accept the thinner margin by lowering the wanted one.",
+      place: "Markups",
+      kind: "share",
+    }),
+    check({
+      label: "Contingency covers the odds",
+      needs: [quoted, odds],
+      value: reserve,
+      limit: () => there(quoted).costs[CONTINGENCY] ?? 0,
+      ok: () => atMost(Math.round(reserve() * 100) / 100, there(quoted).costs[CONTINGENCY] ?? 0),
+      cure: "Raise the contingency to the reserve that the odds ask for, or take more risk knowingly.",
+      place: "ContingencyShare",
+      kind: "money",
+      weight: "look",
+    }),
+    check({
+      label: "The quoted option is in use",
+      value: () => Number(quoted !== undefined),
+      limit: () => 1,
+      ok: () => quoted !== undefined,
+      cure: "Pick an option that has a name, or name it.",
+      place: "ChosenOption",
+      kind: "count",
+    }),
+    check({
+      label: "Payment stages add up to the price",
+      needs: [quoted, job.stages.find(({ share }) => share !== undefined)],
+      value: () => paid,
+      limit: () => there(quoted).withTax,
+      ok: () => Math.round((paid - there(quoted).withTax) * 100) === 0,
+      cure: "Make the shares of the payment stages add up to 100 %.",
+      place: "StageShares",
+      kind: "money",
+    }),
+  ];
+}
+
+/** Suppliers that Orders has a page for. */
+const MOST_SUPPLIERS = 8;
+
+export function ordersChecks(job: Job, { takeoff }: Topics): Check[] {
+  const check = checksOn("Orders");
+  const bought = takeoff.lines.filter(({ order }) => (known(order) ?? 0) > 0);
+  const suppliers = new Set(bought.flatMap(({ supplier }) => (supplier === undefined ? [] : [supplier.toLowerCase()])));
+  const codes = new Set(takeoff.lines.map(({ code }) => code?.toLowerCase()));
+  const strange = job.orders.filter(({ item }) => item !== undefined && !codes.has(item.toLowerCase())).length;
+  return [
+    check({
+      label: "Suppliers without a page",
+      value: () => Math.max(0, suppliers.size - MOST_SUPPLIERS),
+      limit: () => 0,
+      ok: () => suppliers.size <= MOST_SUPPLIERS,
+      cure: "Order from fewer suppliers, or take the lines from Takeoff.",
+      place: "SupplierTable",
+      kind: "count",
+    }),
+    check({
+      label: "Items ordered that the takeoff does not know",
+      needs: [job.orders.find(({ quantity }) => quantity !== undefined)],
+      value: () => strange,
+      limit: () => 0,
+      ok: () => strange === 0,
+      cure: "Mend the code in the order book, or add the item to your own lines of Takeoff.",
+      place: "OrderItems",
+      kind: "count",
+      weight: "look",
+    }),
+  ];
+}

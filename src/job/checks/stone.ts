@@ -1,0 +1,211 @@
+import type { Topics } from "../evaluate";
+import type { Job } from "../facts";
+import { toSi } from "../facts/units";
+import { seamedPieces } from "../liner";
+import { isKnown, known } from "../reckoned";
+import { total } from "../rows";
+import { atLeast, atMost, checksOn, there, type Check } from "./check";
+
+export function linerChecks(job: Job, { liner }: Topics): Check[] {
+  const check = checksOn("Liner");
+  const { system, fabricUnder, linerThickness } = job;
+  const seamed = seamedPieces(liner);
+  const thinnest = toSi("thickness", { US: 45, SI: 1.1 }[system], system);
+  return [
+    check({
+      label: "Pieces wider than every roll",
+      needs: [liner.pieces.find(({ length }) => isKnown(length)), job.rolls.find(({ width }) => width !== undefined)],
+      value: () => seamed,
+      limit: "none without a seam",
+      ok: () => job.seamLap !== undefined || seamed === 0,
+      cure: "Buy a wider roll, or allow a seam by giving its lap.",
+      place: "LinerRolls",
+      kind: "count",
+    }),
+    check({
+      label: "Waste of the liner",
+      needs: [liner.wasteShare],
+      value: () => there(liner.wasteShare),
+      limit: () => 0.25,
+      ok: () => atMost(there(liner.wasteShare), 0.25),
+      cure: "Look for another roll width, or join small skirts out of the rest (common practice, no source).",
+      place: "LinerRolls",
+      kind: "share",
+      weight: "look",
+    }),
+    check({
+      label: "Fabric under the liner",
+      needs: [fabricUnder],
+      value: () => fabricUnder,
+      limit: "at least 1",
+      ok: () => there(fabricUnder) >= 1,
+      cure: "Lay at least one layer of fabric under the liner (common practice, no source).",
+      place: "FabricUnder",
+      kind: "count",
+      weight: "look",
+    }),
+    check({
+      label: "Thickness of the liner",
+      needs: [linerThickness],
+      value: () => linerThickness,
+      limit: { US: "at least 45 mil", SI: "at least 1.1 mm" }[system],
+      ok: () => atLeast(there(linerThickness), thinnest),
+      cure: {
+        US: "45 mil EPDM is the usual liner under stone (common practice, no source).",
+        SI: "1.15 mm EPDM is the usual liner under stone (common practice, no source).",
+      }[system],
+      place: "LinerThickness",
+      kind: "thickness",
+      weight: "look",
+    }),
+    check({
+      label: "People to carry a piece",
+      needs: [liner.carriers],
+      value: () => there(liner.carriers),
+      limit: "at most 4",
+      ok: () => there(liner.carriers) <= 4,
+      cure: "Plan for a machine or more people, or unroll the piece where it is used.",
+      place: "LinerPieces",
+      kind: "count",
+      weight: "look",
+    }),
+  ];
+}
+
+/** Laid flat, a stone is about two thirds as high as its mean size. Common practice, no source. */
+const SIZE_PER_HEIGHT = 1.5;
+
+export function stoneChecks(job: Job, { water, stone }: Topics): Check[] {
+  const check = checksOn("Stone");
+  const { system, handLimit, machineLift, bankHeight, coverDepth, rimBelowGrade, boulderSizes } = job;
+  const anySize = boulderSizes.find(({ size, share }) => size !== undefined || share !== undefined);
+  const shares = total(boulderSizes.map(({ share = 0 }) => share));
+  const biggest = Math.max(0, ...boulderSizes.map(({ size = 0 }) => size));
+  const drops = water.drops.filter(isKnown);
+  const tallest = (): number => SIZE_PER_HEIGHT * Math.max(...drops, there(bankHeight));
+  const near = toSi("size", { US: 0.5, SI: 13 }[system], system);
+  return [
+    check({
+      label: "Shares of the sizes add up",
+      needs: [anySize],
+      value: () => shares,
+      limit: () => 1,
+      ok: () => atMost(Math.abs(shares - 1), 0.005),
+      cure: "Change the shares until they make 100 %.",
+      place: "StoneMix",
+      kind: "share",
+    }),
+    check({
+      label: "Heaviest stone for the machine",
+      needs: [stone.heaviest, handLimit],
+      value: () => there(stone.heaviest),
+      limit: () => machineLift ?? "not known",
+      ok: () => atMost(there(stone.heaviest), Math.max(there(handLimit), machineLift ?? 0)),
+      cure:
+        machineLift === undefined
+          ? "Type on Ground what the machine lifts."
+          : "Take smaller stones or a bigger machine.",
+      place: "MachineLift",
+      kind: "weight",
+      weight: "look",
+      stopIf: () => machineLift !== undefined,
+    }),
+    check({
+      label: "Biggest stone in drops and banks",
+      needs: [anySize, drops[0], bankHeight],
+      value: () => biggest,
+      limit: tallest,
+      ok: () => atMost(biggest, tallest()),
+      cure: "Higher than drop and bank even laid flat: take smaller ones (common practice, no source).",
+      place: "StoneMix",
+      kind: "size",
+      weight: "look",
+    }),
+    check({
+      label: "Gravel over the basin's rim",
+      needs: [coverDepth, rimBelowGrade],
+      value: () => coverDepth,
+      limit: () => there(rimBelowGrade),
+      ok: () => atMost(Math.abs(there(coverDepth) - there(rimBelowGrade)), near),
+      cure: "It fills from the rim up to finished grade: more heaps up, less leaves the rim bare.",
+      place: "CoverDepth",
+      kind: "size",
+      weight: "look",
+    }),
+  ];
+}
+
+export function groundChecks(job: Job, { ground }: Topics): Check[] {
+  const check = checksOn("Ground");
+  const { system, accessWidth, machineWidth, groundwaterDepth, bermSlope } = job;
+  const { pitDepth, fillNeed } = ground;
+  const clear = toSi("length", { US: 0.5, SI: 0.15 }[system], system);
+  const isDeep = {
+    US: () => atLeast(there(pitDepth), toSi("length", 5, "US")),
+    SI: () => !atMost(there(pitDepth), 1.25),
+  };
+  const isFlooded = (): boolean =>
+    groundwaterDepth !== undefined && !atLeast(groundwaterDepth, known(pitDepth) ?? -Infinity);
+  return [
+    check({
+      label: "Way in for the widest machine",
+      needs: [accessWidth, machineWidth],
+      value: () => accessWidth,
+      limit: () => there(machineWidth),
+      ok: () => !atMost(there(accessWidth), there(machineWidth)),
+      cure: "Take a smaller machine, have a fence opened, or plan hand work.",
+      place: "MachineWidth",
+      kind: "length",
+    }),
+    check({
+      label: "Depth of the pit",
+      needs: [pitDepth],
+      value: () => there(pitDepth),
+      limit: { US: "less than 5 ft", SI: "at most 1.25 m" }[system],
+      ok: () => !isDeep[system](),
+      cure: {
+        US: "Slope or shore the sides as local rules ask before anyone goes in (29 CFR 1926.652: from 5 ft), and set a ladder.",
+        SI: "Slope or shore the sides as local rules ask before anyone goes in (DIN 4124, from memory: from 1.25 m), and set a ladder.",
+      }[system],
+      place: "BasinWaterDepth",
+      kind: "length",
+      weight: "look",
+    }),
+    check({
+      label: "Pit stays above the ground water",
+      needs: [groundwaterDepth, pitDepth],
+      value: () => groundwaterDepth,
+      limit: () => there(pitDepth) + clear,
+      ok: () => atLeast(there(groundwaterDepth), there(pitDepth) + clear),
+      cure: isFlooded()
+        ? "Water stands in the pit: raise the basin, or drain the ground and type the depth the drain keeps."
+        : "Near the pit's bottom it softens the walls: go wider and shallower, or drain the ground (common practice, no source).",
+      place: "GroundWaterDepth",
+      kind: "length",
+      weight: "look",
+      stopIf: isFlooded,
+    }),
+    check({
+      label: "Slope of the berm",
+      needs: [bermSlope],
+      value: () => bermSlope,
+      limit: "at least 1.5",
+      ok: () => atLeast(there(bermSlope), 1.5),
+      cure: "Flatten the sides, or hold them with stone: loose earth does not stand steeper (common practice, no source).",
+      place: "BermSlope",
+      kind: "factor",
+      weight: "look",
+    }),
+    check({
+      label: "Spoil is enough for berm and backfill",
+      needs: [fillNeed],
+      value: () => there(fillNeed),
+      limit: () => 0,
+      ok: () => there(fillNeed) === 0,
+      cure: "Fill has to be brought, and Takeoff prices it; or lower the berm, or take the basin deeper.",
+      place: "BermHeight",
+      kind: "earth",
+      weight: "look",
+    }),
+  ];
+}
