@@ -30,14 +30,14 @@ export function compareReckonings(workbook: Recalculated, state: State, job: Job
 
 /** Checks of the workbook that only papers decide, which are no facts of the job. */
 const OF_PAPERS = new Set(["Receipts", "Reconcile"]);
-/** The check of the order that is shown goes by what is picked to print. */
-const OF_PRINTING = "Lines of the order that is shown";
+/** Checks that go by what is picked to print, or by cells that no fact can be read from. */
+const OF_CELLS = new Set(["Lines of the order that is shown", "Order quantities and prices that are no numbers"]);
 
 function differingVerdicts(workbook: Recalculated, checks: readonly Check[]): Difference[] {
   const left = new Map(checks.map((check) => [`${check.sheet}: ${check.label}`, check.verdict]));
   const shown = (workbook.named("Checks") ?? []).flatMap(([label, , , , verdict = "", where = ""]): Difference[] => {
     const sheet = String(where).replace(/[:!].*$/, "");
-    if (OF_PAPERS.has(sheet) || label === OF_PRINTING) return [];
+    if (OF_PAPERS.has(sheet) || OF_CELLS.has(String(label))) return [];
     const key = `${sheet}: ${label}`;
     const reckoned = left.get(key) ?? "(no such check)";
     left.delete(key);

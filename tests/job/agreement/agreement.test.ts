@@ -48,7 +48,7 @@ describe("the same job typed in US and in SI units", () => {
     fc.assert(
       fc.property(sameJob, (facts) => {
         const quantities = (system: "US" | "SI"): Record<string, readonly unknown[]> => {
-          const typed = typedCells(books[system], { system, facts }, undefined);
+          const typed = typedCells(books[system], { system, facts }, "all");
           const { job } = readJob(books[system].recalculate(typed));
           const state = evaluate(job);
           return Object.fromEntries(

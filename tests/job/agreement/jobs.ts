@@ -47,6 +47,9 @@ const SAID = {
   frictionMethod: "Darcy-Weisbach",
 } as const satisfies SomeFacts;
 
+/** The demo's own skirts differ between the systems. */
+const NO_PIECE = { length: null, width: null, count: null } as const;
+
 /** Facts that mean the same in either system: nothing is left to a usual value of its own, and pipes go by their bore. */
 export const sameJob: fc.Arbitrary<SomeFacts> = fc
   .record({ water, basin, liner, stone, ground, levels, pump: pump("SI") })
@@ -54,5 +57,6 @@ export const sameJob: fc.Arbitrary<SomeFacts> = fc
   .map((facts) => ({
     ...facts,
     ...Object.fromEntries(Object.entries(SAID).map(([key, said]) => [key, facts[key as keyof typeof SAID] ?? said])),
+    pieces: Array.from({ length: 8 }, (_, row) => ({ ...(row < 2 ? {} : NO_PIECE), ...facts.pieces?.[row] })),
     route: (facts.route ?? []).map((pipe) => ({ ...pipe, ...(pipe.size === undefined ? {} : { type: "Bore" }) })),
   }));

@@ -26,7 +26,7 @@ const DIGITS = 5;
 export function reckonBoth(
   workbook: OpenedWorkbook,
   { system, facts }: TrialJob,
-  digits: number | undefined = DIGITS,
+  digits: number | "all" = DIGITS,
 ): { readonly workbook: Recalculated; readonly job: Job; readonly state: State } {
   const calculated = workbook.recalculate(typedCells(workbook, { system, facts }, digits));
   const { job, wrong } = readJob(calculated);
@@ -37,7 +37,7 @@ export function reckonBoth(
 export function typedCells(
   { names }: OpenedWorkbook,
   { system, facts }: TrialJob,
-  digits: number | undefined = DIGITS,
+  digits: number | "all" = DIGITS,
 ): ReadonlyMap<string, string | number | boolean> {
-  return cellsToType(facts, digits === undefined ? { system, names } : { system, names, digits });
+  return cellsToType(facts, digits === "all" ? { system, names } : { system, names, digits });
 }
