@@ -1,20 +1,67 @@
 import { readFile, stat } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
+import { evaluate } from "../job/evaluate";
 import { damaged, FileRefusal, refuseSize, refuseUnreadable } from "../workbook/file/refusal";
 import { recalculate, UnreadableWorkbook, type Recalculated } from "../workbook/recalculate";
+import { compareReckonings, type Difference } from "../workbook/reckoning/compare";
+import { readJob } from "../workbook/reckoning/readJob";
+import { unsound } from "../workbook/reckoning/soundness";
 import { summarize, summaryText } from "../workbook/summary";
 
 const USAGE = "Usage: npm run estimate -- FILE.xlsx [--json]";
 
-/** Recalculates a workbook and gives what to print: the text for people, or JSON; throws a sentence for the user. */
-export async function estimate(args: readonly string[]): Promise<string> {
+/** What the command prints, and whether both reckonings of the job came to the same. */
+export interface Estimate {
+  readonly text: string;
+  readonly agrees: boolean;
+}
+
+/**
+ * Recalculates a workbook, reckons its job a second time by functions that share no formula with it, and gives what to
+ * print: the text for people, or JSON. Throws a sentence for the user where there is no price that could be trusted.
+ */
+export async function estimate(args: readonly string[]): Promise<Estimate> {
   const unknown = args.find((argument) => argument.startsWith("-") && argument !== "--json");
   if (unknown !== undefined) throw new Error(`There is no option ${unknown}. ${USAGE}`);
   const [file, ...more] = args.filter((argument) => argument !== "--json");
   if (file === undefined || more.length > 0) throw new Error(USAGE);
-  const summary = summarize(await open(file));
+  const workbook = await open(file);
+  const summary = summarize(workbook);
   if (!summary) throw new Error(`${file} is not a Rillwright estimate: it has no cell named Units that says US or SI.`);
-  return args.includes("--json") ? JSON.stringify({ file, ...summary }, null, 2) : summaryText(summary);
+  refuseUnsound(file, unsound(workbook));
+  const { job, wrong } = readJob(workbook);
+  refuseUnsound(
+    file,
+    wrong.map(({ cell, shown }) => `${cell} holds "${shown}", which is not what it asks for`),
+  );
+  const differences = compareReckonings(workbook, evaluate(job), job);
+  const agrees = differences.length === 0;
+  if (args.includes("--json")) return { text: JSON.stringify({ file, ...summary, differences }, null, 2), agrees };
+  return { text: `${summaryText(summary)}\n\n${secondReckoning(differences)}`, agrees };
+}
+
+/** How many reasons are listed before the rest is only counted. */
+const MOST_REASONS = 12;
+
+function refuseUnsound(file: string, reasons: readonly string[]): void {
+  if (reasons.length === 0) return;
+  const more = reasons.length - MOST_REASONS;
+  const listed = reasons.slice(0, MOST_REASONS).map((reason) => `  ${reason}`);
+  throw new Error(
+    [`${file} has no price that could be trusted:`, ...listed, ...(more > 0 ? [`  and ${more} more`] : [])].join("\n"),
+  );
+}
+
+function secondReckoning(differences: readonly Difference[]): string {
+  if (differences.length === 0) return "Reckoned a second time by other code: the same in every result and check.";
+  const rows = differences.map(
+    ({ name, workbook, job }) => `  ${name}: ${shown(workbook)} by the cells, ${shown(job)} by the job`,
+  );
+  return ["THE TWO RECKONINGS DIFFER: do not use this price before it is known why.", ...rows].join("\n");
+}
+
+function shown(value: Difference["job"]): string {
+  return value === "" ? "nothing" : String(value);
 }
 
 async function open(file: string): Promise<Recalculated> {
@@ -47,7 +94,10 @@ async function read(file: string): Promise<Uint8Array> {
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   estimate(process.argv.slice(2)).then(
-    (text) => console.log(text),
+    ({ text, agrees }) => {
+      console.log(text);
+      if (!agrees) process.exitCode = 1;
+    },
     (error: unknown) => {
       console.error(error instanceof Error ? error.message : String(error));
       process.exitCode = 1;

@@ -1,5 +1,6 @@
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -28,13 +29,15 @@ describe("the estimate command", () => {
   });
 
   it("prints the job's summary", async () => {
-    const text = await estimate([demo]);
+    const { text, agrees } = await estimate([demo]);
+    expect(agrees).toBe(true);
+    expect(text).toMatch(/Reckoned a second time by other code: the same in every result and check\.$/);
     expect(text).toMatch(/^Hollow Bank stream, rear garden \(US units\)/);
     expect(text).toMatch(/Checks: \d+ in order/);
   });
 
   it("prints it as JSON, with units", async () => {
-    const summary = JSON.parse(await estimate([demo, "--json"])) as Summary;
+    const summary = JSON.parse((await estimate([demo, "--json"])).text) as Summary;
     expect(summary.units).toBe("US");
     expect(summary.errors).toEqual([]);
     expect(summary.results.every(({ name }) => GLANCE.some((one) => one.name === name))).toBe(true);
@@ -42,7 +45,7 @@ describe("the estimate command", () => {
   });
 
   it("says what is still to fill in a blank workbook", async () => {
-    const text = await estimate([kept("blank.xlsx", await buildWorkbook("SI", "blank"))]);
+    const { text } = await estimate([kept("blank.xlsx", await buildWorkbook("SI", "blank"))]);
     expect(text).toMatch(/^A job without a name \(metric units\)/);
     expect(text).toMatch(/FIX +Inputs still blank on Site \(Site: /);
   });
@@ -65,6 +68,39 @@ describe("the estimate command", () => {
     ],
   ])("refuses %s in a sentence", async (_, args, sentence) => {
     await expect(estimate(await args())).rejects.toThrow(sentence);
+  });
+
+  /** The demo with something broken in the bytes of its parts. */
+  function broken(what: string, change: (name: string, xml: string) => string): string {
+    const parts = unzipSync(readFileSync(demo));
+    const after = Object.entries(parts).map(([name, bytes]) => {
+      const isText = name.endsWith(".xml");
+      return [name, isText ? strToU8(change(name, strFromU8(bytes))) : bytes] as const;
+    });
+    return kept(`${what}.xlsx`, zipSync(Object.fromEntries(after)));
+  }
+
+  it("prints no price for a workbook whose names were changed", async () => {
+    const file = broken("renamed", (name, xml) =>
+      name === "xl/workbook.xml" ? xml.replace('name="Tariff"', 'name="TariffOld"') : xml,
+    );
+    await expect(estimate([file])).rejects.toThrow(/no price that could be trusted:\n {2}no cell is named Tariff/);
+  });
+
+  it("prints no price for a workbook with a cell in error", async () => {
+    const file = broken("error", (name, xml) =>
+      name.includes("worksheets/") ? xml.replace(/<f>SUM\(TakeoffCosts\)<\/f>/, "<f>1/0</f>") : xml,
+    );
+    await expect(estimate([file])).rejects.toThrow(/no price that could be trusted:\n.*#DIV\/0!/s);
+  });
+
+  it("prints both and says so where a formula was typed over", async () => {
+    const file = broken("typed-over", (name, xml) =>
+      name.includes("worksheets/") ? xml.replace(/<f>SUM\(TakeoffCosts\)<\/f>/, "<f>1234</f>") : xml,
+    );
+    const { text, agrees } = await estimate([file]);
+    expect(agrees).toBe(false);
+    expect(text).toMatch(/THE TWO RECKONINGS DIFFER[^\n]*\n {2}TakeoffTotal: 1234 by the cells, \d/);
   });
 
   it.each(badFiles)("refuses $what in a sentence", async ({ bytes, asWorkbook }) => {
