@@ -14,7 +14,7 @@ export { VERDICTS, type Check, type Verdict } from "./check";
 export function checksOf(job: Job, state: Topics): Check[] {
   return [
     blankCheck(job, "Site"),
-    ...siteChecks(job),
+    ...siteChecks(job, state),
     blankCheck(job, "Water"),
     ...waterChecks(job, state),
     blankCheck(job, "Pump"),

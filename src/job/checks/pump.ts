@@ -3,6 +3,7 @@ import type { Topics } from "../evaluate";
 import type { Job } from "../facts";
 import { toSi } from "../facts/units";
 import { isKnown, known } from "../reckoned";
+import { total } from "../rows";
 import { atLeast, atMost, checksOn, there, type Check } from "./check";
 
 /** Share of the wanted flow that still counts as meeting it: a maker's curve is no better than 5 %. */
@@ -13,6 +14,8 @@ const SPARE_HEAD = 1.1;
 const FAR_OVER = 1.5;
 /** A curve that ends at less than this part of the wanted flow was read in another unit. */
 const UNIT_SLIP = 20;
+
+const HALF_A_CENT = 0.005;
 
 export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
   const check = checksOn("Pump");
@@ -35,6 +38,7 @@ export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
     return Math.max(0, ...[flow1, flow2, flow3, flow4, flow5].filter(isKnown));
   };
   const paid = Number(isKnown(pump.watts)) + Number(job.tariff !== undefined);
+  const riserValves = total(job.riser.map(({ checkValves = 0 }) => checkValves));
   const best = known(pump.ranking)?.[0];
   return [
     check({
@@ -143,12 +147,22 @@ export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
       kind: "count",
     }),
     check({
+      label: "Check valve for each pump",
+      needs: [job.pumpCount],
+      value: () => riserValves,
+      limit: (job.pumpCount ?? 1) > 1 ? "at least 1" : "none needed",
+      ok: () => there(job.pumpCount) < 2 || riserValves >= 1,
+      cure: "Give each riser a check valve: a pump that stops lets the other's water run back.",
+      place: "RiserTable",
+      kind: "count",
+    }),
+    check({
       label: "Cheapest pump that serves",
       needs: [pump.ownCost, deliveredFlow],
       value: () => there(pump.ownCost),
       limit: () => (best ? best.ownCents / 100 : ""),
-      ok: () => !best?.meets || best.offer.name.toLowerCase() === job.chosenPump?.toLowerCase(),
-      cure: "Another pump on the list meets the flow and costs less over the years.",
+      ok: () => !best?.meets || there(pump.ownCost) <= best.ownCents / 100 + HALF_A_CENT,
+      cure: "Another choice on the list meets the flow and costs less over the years.",
       place: "ChosenPump",
       kind: "money",
       weight: "look",

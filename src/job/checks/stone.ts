@@ -140,9 +140,10 @@ export function groundChecks(job: Job, { ground }: Topics): Check[] {
   const { system, accessWidth, machineWidth, groundwaterDepth, bermSlope } = job;
   const { pitDepth, fillNeed } = ground;
   const clear = toSi("length", { US: 0.5, SI: 0.15 }[system], system);
+  const deepest = (): number => Math.max(there(pitDepth), there(job.trenchDepth));
   const isDeep = {
-    US: () => atLeast(there(pitDepth), toSi("length", 5, "US")),
-    SI: () => !atMost(there(pitDepth), 1.25),
+    US: () => atLeast(deepest(), toSi("length", 4, "US")),
+    SI: () => !atMost(deepest(), 1.25),
   };
   const isFlooded = (): boolean =>
     groundwaterDepth !== undefined && !atLeast(groundwaterDepth, known(pitDepth) ?? -Infinity);
@@ -158,14 +159,14 @@ export function groundChecks(job: Job, { ground }: Topics): Check[] {
       kind: "length",
     }),
     check({
-      label: "Depth of the pit",
-      needs: [pitDepth],
-      value: () => there(pitDepth),
-      limit: { US: "less than 5 ft", SI: "at most 1.25 m" }[system],
+      label: "Depth of pit and trench",
+      needs: [pitDepth, job.trenchDepth],
+      value: deepest,
+      limit: { US: "less than 4 ft", SI: "at most 1.25 m" }[system],
       ok: () => !isDeep[system](),
       cure: {
-        US: "Slope or shore the sides as local rules ask before anyone goes in (29 CFR 1926.652: from 5 ft), and set a ladder.",
-        SI: "Slope or shore the sides as local rules ask before anyone goes in (DIN 4124, from memory: from 1.25 m), and set a ladder.",
+        US: "Slope, shore or shield the sides before anyone goes in, and set a ladder (29 CFR 1926.652(a)(1), .651(c)(2)).",
+        SI: "Slope or shore the sides before anyone goes in, and set a ladder (DIN 4124, from memory: from 1.25 m).",
       }[system],
       place: "BasinWaterDepth",
       kind: "length",
@@ -203,7 +204,7 @@ export function groundChecks(job: Job, { ground }: Topics): Check[] {
       limit: () => 0,
       ok: () => there(fillNeed) === 0,
       cure: "Fill has to be brought, and Takeoff prices it; or lower the berm, or take the basin deeper.",
-      place: "BermHeight",
+      place: "BermGround",
       kind: "earth",
       weight: "look",
     }),

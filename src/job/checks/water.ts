@@ -1,16 +1,17 @@
 import { toSi } from "../facts/units";
 import type { Topics } from "../evaluate";
 import type { Job } from "../facts";
-import { isKnown, known } from "../reckoned";
+import { isKnown, known, type Reckoned } from "../reckoned";
 import { total } from "../rows";
 import { atLeast, atMost, checksOn, there, type Check } from "./check";
 
 /** Depth of water over rough stones, as a multiple of that of an even flow. */
 const OVER_STONES = 1.9;
 
-export function siteChecks(job: Job): Check[] {
+export function siteChecks(job: Job, { water }: Topics): Check[] {
   const check = checksOn("Site");
-  const { fall, run, dropCount, system } = job;
+  const { run, dropCount, system } = job;
+  const { fall } = water;
   const tallest = toSi("length", { US: 2, SI: 0.6 }[system], system);
   const oneDrop = (): number => there(fall) / there(dropCount);
   return [
@@ -21,7 +22,7 @@ export function siteChecks(job: Job): Check[] {
       limit: "at most 100 %",
       ok: () => atMost(there(fall), there(run)),
       cure: "Steeper than 1 in 1 is a wall, not a stream: check fall and run, or design the face as a waterfall with its own structure.",
-      place: "Fall",
+      place: "FallTyped",
       kind: "share",
       weight: "look",
     }),
@@ -43,7 +44,7 @@ export function waterChecks(job: Job, { water, drain }: Topics): Check[] {
   const check = checksOn("Water");
   const { system, sheetWanted, bankHeight, run } = job;
   const tape = { US: { most: 0.011, words: "within ⅛ in" }, SI: { most: 0.003, words: "within 3 mm" } }[system];
-  const addsUp = (label: string, sum: number, whole: number | undefined, place: string, cure: string): Check =>
+  const addsUp = (label: string, sum: number, whole: Reckoned<number>, place: string, cure: string): Check =>
     check({
       label,
       needs: [whole],
@@ -56,7 +57,6 @@ export function waterChecks(job: Job, { water, drain }: Topics): Check[] {
     });
   const sheet = { US: { least: 0.25, most: 2, words: "¼ to 2 in" }, SI: { least: 6, most: 50, words: "6 to 50 mm" } };
   const { least, most, words } = sheet[system];
-  const multiple = (): number => (job.flowTyped === undefined ? 1 : job.flowTyped / there(water.lipFlow));
   const lipFlows = known(water.split)?.map(({ flow }) => flow);
   const bedLengths = job.beds.flatMap(({ length }) => (length === undefined ? [] : [length]));
   const { froudes } = drain;
@@ -64,7 +64,7 @@ export function waterChecks(job: Job, { water, drain }: Topics): Check[] {
     addsUp(
       "Drops against the fall",
       water.dropTotal,
-      job.fall,
+      water.fall,
       "Drops",
       "Change the drops until they add up to the fall.",
     ),
@@ -87,19 +87,6 @@ export function waterChecks(job: Job, { water, drain }: Topics): Check[] {
       place: "SheetWanted",
       kind: "size",
       weight: "look",
-    }),
-    check({
-      label: "Own flow as a multiple of the lips' flow",
-      needs: [water.lipFlow],
-      value: multiple,
-      limit: "0.05 to 20",
-      ok: () => atLeast(multiple(), 0.05) && atMost(multiple(), 20),
-      cure: {
-        US: "Looks like another unit: type gallons an hour, not a minute.",
-        SI: "Looks like another unit: type litres an hour, not a minute and not m³.",
-      }[system],
-      place: "FlowTyped",
-      kind: "factor",
     }),
     check({
       label: "Least flow over a lip",

@@ -31,7 +31,7 @@ export function compareReckonings(workbook: Recalculated, state: State, job: Job
 /** Checks of the workbook that only papers decide, which are no facts of the job. */
 const OF_PAPERS = new Set(["Receipts", "Reconcile"]);
 /** Checks that go by what is picked to print, or by cells that no fact can be read from. */
-const OF_CELLS = new Set(["Lines of the order that is shown", "Order quantities and prices that are no numbers"]);
+const OF_CELLS = new Set(["Lines of the order that is shown", "Order quantities or prices in text"]);
 
 function differingVerdicts(workbook: Recalculated, checks: readonly Check[]): Difference[] {
   const left = new Map(checks.map((check) => [`${check.sheet}: ${check.label}`, check.verdict]));

@@ -12,7 +12,8 @@ type Facts = fc.Arbitrary<SomeFacts>;
 type System = "US" | "SI";
 
 export const water: Facts = some({
-  fall: mostly(between(0.2, 4)),
+  fallTyped: mostly(between(0.5, 4)),
+  fallFrom: mostly(oneOf("finished grade", "rim of the basin")),
   run: mostly(between(1, 25)),
   dropCount: mostly(whole(1, 12)),
   bedWidth: mostly(between(0.3, 3)),
@@ -74,28 +75,26 @@ const pumpOffer = (index: number) =>
 export const pump = (system: System): Facts => {
   const { sizes, type } = SIZES[system];
   const count = seldom(whole(0, 4), 3);
+  const pipe = record<NonNullable<SomeFacts["route"]>[number]>({
+    size: mostly(oneOf(...sizes), 12),
+    length: mostly(between(0, 40), 12),
+    type: seldom(oneOf(type, "Bore"), 2) as fc.Arbitrary<undefined>,
+    sumOfK: overRule(between(0, 20)),
+    elbows: count,
+    sweeps: count,
+    halfElbows: count,
+    teesThrough: count,
+    teesBranch: count,
+    ballValves: count,
+    checkValves: count,
+    unions: count,
+    intakes: count,
+    otherK: seldom(between(0, 5)),
+  });
   return some({
     frictionMethod: mostly(oneOf("Hazen-Williams", "Darcy-Weisbach")),
-    route: rows(
-      record<NonNullable<SomeFacts["route"]>[number]>({
-        size: mostly(oneOf(...sizes), 12),
-        length: mostly(between(0, 40), 12),
-        type: seldom(oneOf(type, "Bore"), 2) as fc.Arbitrary<undefined>,
-        sumOfK: overRule(between(0, 20)),
-        elbows: count,
-        sweeps: count,
-        halfElbows: count,
-        teesThrough: count,
-        teesBranch: count,
-        ballValves: count,
-        checkValves: count,
-        unions: count,
-        intakes: count,
-        otherK: seldom(between(0, 5)),
-      }),
-      0,
-      4,
-    ),
+    route: rows(pipe, 0, 4),
+    riser: rows(pipe, 0, 1),
     pumps: whole(0, 4).chain((most) => pumpsOf(most)),
     runHours: mostly(between(0, 24)),
     runDays: mostly(whole(0, 366)),
@@ -166,6 +165,7 @@ export const liner: Facts = some({
     0,
     4,
   ),
+  seamPrice: seldom(between(0, 20)),
   linerTurn: mostly(oneOf("yes", "yes", "no")),
   seamLap: seldom(between(0.05, 0.2), 3),
   fabricUnder: mostly(whole(0, 2)),
@@ -236,7 +236,7 @@ export const ground: Facts = some({
   shelfMargin: mostly(between(0, 0.8)),
   bermLength: mostly(between(0, 6)),
   bermWidth: mostly(between(0, 2)),
-  bermHeight: mostly(between(0, 1.5)),
+  bermGround: mostly(between(-3, 60)),
   bermSlope: mostly(between(1, 3)),
   bermEnds: mostly(oneOf("sloped", "square")),
   ownSwell: seldom(between(0.1, 0.5)),

@@ -47,6 +47,10 @@ const SAID = {
   frictionMethod: "Darcy-Weisbach",
 } as const satisfies SomeFacts;
 
+function byBore(pipes: SomeFacts["route"] = []): NonNullable<SomeFacts["route"]> {
+  return pipes.map((pipe) => ({ ...pipe, ...(pipe.size === undefined ? {} : { type: "Bore" as const }) }));
+}
+
 /** The demo's own skirts differ between the systems. */
 const NO_PIECE = { length: null, width: null, count: null } as const;
 
@@ -58,5 +62,8 @@ export const sameJob: fc.Arbitrary<SomeFacts> = fc
     ...facts,
     ...Object.fromEntries(Object.entries(SAID).map(([key, said]) => [key, facts[key as keyof typeof SAID] ?? said])),
     pieces: Array.from({ length: 8 }, (_, row) => ({ ...(row < 2 ? {} : NO_PIECE), ...facts.pieces?.[row] })),
-    route: (facts.route ?? []).map((pipe) => ({ ...pipe, ...(pipe.size === undefined ? {} : { type: "Bore" }) })),
+    // A price for a length is for another length in the other system.
+    seamPrice: undefined,
+    route: byBore(facts.route),
+    riser: byBore(facts.riser),
   }));

@@ -111,6 +111,7 @@ export const price: Facts = some({
     8,
   ),
   markups: rows(record({ markup: mostly(between(0, 0.8)) }), 0, 8),
+  costCorrelation: mostly(between(0, 1)),
   confidence: mostly(between(0.5, 0.99)),
   odds: rows(record({ below: mostly(between(0, 0.3)), above: mostly(between(0, 0.5)) }), 0, 6),
   stages,
