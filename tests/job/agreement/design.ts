@@ -36,7 +36,7 @@ export const water: Facts = some({
     0,
     4,
   ),
-  waterTemperature: mostly(between(2, 35)),
+  latitude: mostly(between(-50, 60)),
   airTemperature: mostly(between(-4, 45)),
   humidity: mostly(between(0, 1)),
   wind: mostly(between(0, 12)),
