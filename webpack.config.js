@@ -6,7 +6,7 @@ import path from "node:path";
 import { baseAddress, WORKING_ADDRESS } from "./src/site/address.ts";
 import { SitePlugin } from "./src/site/sitePlugin.ts";
 
-const ADDIN_SCRIPTS = /^(functions|taskpane|cutPlanWorker)\.js$/;
+const SCRIPTS = /^(functions|taskpane|cutPlanWorker|help|sw)\.js$/;
 const top = import.meta.dirname;
 
 /** `npm run build -- --env base=https://example.org` makes the site for that address. */
@@ -22,7 +22,6 @@ export default async (env, { mode }) => {
       taskpane: { import: "./src/taskpane/index.ts", dependOn: "functions" },
       // Runs beside the pane's page, so it stands alone too.
       cutPlanWorker: "./src/taskpane/cutPlanWorker.ts",
-      bench: "./src/bench/index.ts",
       sw: "./src/bench/sw.ts",
       help: "./src/help/index.ts",
     },
@@ -43,7 +42,8 @@ export default async (env, { mode }) => {
     plugins: [
       new CssPlugin({ chunkFilename: "[name].[contenthash:8].css" }),
       page("taskpane", ["functions", "taskpane"]),
-      page("bench", ["bench"]),
+      // Its scripts are bundled apart, and named in the page itself.
+      page("bench", []),
       new CopyPlugin({
         patterns: [
           { from: "manifest/icons/*.png", to: "icons/[name][ext]" },
@@ -54,11 +54,8 @@ export default async (env, { mode }) => {
       new SitePlugin(top, baseAddress(env.base)),
     ],
     optimization: {
-      // What Excel loads is made as small as can be; the bench's spreadsheet is large, and quickly made is enough.
-      minimizer: [
-        new MinimizerPlugin({ include: ADDIN_SCRIPTS, extractComments: false }),
-        new MinimizerPlugin({ exclude: ADDIN_SCRIPTS, minify: MinimizerPlugin.esbuildMinify, extractComments: false }),
-      ],
+      // What is bundled here is made as small as can be; what comes from the other bundler is small already.
+      minimizer: [new MinimizerPlugin({ include: SCRIPTS, extractComments: false })],
     },
     devServer: env.WEBPACK_SERVE ? await addinServer() : undefined,
     performance: { hints: false },

@@ -1,6 +1,3 @@
-import "../taskpane/theme.css";
-import "../taskpane/pane.css";
-import "./bench.css";
 import { createBenchHost } from "../host/bench/benchHost";
 import { followTheme } from "../taskpane/followTheme";
 import { mountPane } from "../taskpane/pane";
@@ -15,7 +12,7 @@ import { entryFirst } from "./page/entryFirst";
 import { Files } from "./page/files";
 import { Job } from "./page/job";
 import { keepOnLeaving } from "./page/leaving";
-import { notice, refusal } from "./page/notices";
+import { circleNotice, notice, refusal } from "./page/notices";
 import { workOffline } from "./page/offline";
 import { regions } from "./page/regions";
 import { showSelection } from "./page/statusLine";
@@ -26,6 +23,8 @@ function start(): void {
   const grid: EmbeddedGrid = new EmbeddedGrid(element("sheet"), {
     open: ({ file, bytes }) => files.openCarefully(file, bytes),
     refused: refusal,
+    told: (sentence) => void notice(sentence),
+    circles: circleNotice,
   });
   const host = createBenchHost(benchSide(grid));
   followTheme(host);

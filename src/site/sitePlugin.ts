@@ -5,13 +5,14 @@ import { catalogue } from "../functions/catalogue";
 import { functionsJson } from "../functions/contract/metadata";
 import { helpPages } from "../help/pages";
 import { atBase } from "./address";
+import { bundleBench } from "./benchBundle";
 import { demoJob } from "./demoJob";
 import { licenceText, packageFolder } from "./licences";
 import { offlineSet, withSet } from "./offlineSet";
 import { sizeReport } from "./sizes";
 import { unifiedPackage } from "./unifiedPackage";
 
-/** Adds to the bundles what makes them a site: manifests, help, package, licences and the size report. */
+/** Adds to the bundles what makes them a site: the bench, manifests, help, package, licences and the size report. */
 export class SitePlugin {
   constructor(
     private readonly top: string,
@@ -32,6 +33,9 @@ export class SitePlugin {
       };
       const additions = { name: "SitePlugin", stage: Stage.PROCESS_ASSETS_STAGE_ADDITIONS };
       compilation.hooks.processAssets.tapPromise(additions, async () => {
+        const bench = await bundleBench(this.top, compiler.options.mode === "production");
+        for (const folder of bench.packages) packages.add(folder);
+        for (const [name, content] of bench.files) emit(name, content);
         for (const [name, text] of await this.files()) emit(name, text);
       });
       compilation.hooks.processAssets.tap({ name: "SitePlugin", stage: Stage.PROCESS_ASSETS_STAGE_REPORT }, () => {

@@ -53,21 +53,6 @@ export function toFile(formula: string): string {
     .join("");
 }
 
-/** A formula with the addresses in place of the names that stand for them, by name in lower case; names it binds itself stay. */
-export function inlineNames(formula: string, areas: ReadonlyMap<string, string>): string {
-  const bound = boundNames(formula);
-  return pieces(formula)
-    .map((piece, index) =>
-      index % 2 === 1
-        ? piece
-        : piece.replace(/(?<![\w.!$\\])[A-Za-z_][\w.]*(?![\w.]*\s*[(!])/g, (name) => {
-            const key = name.toLowerCase();
-            return bound.has(key) ? name : (areas.get(key) ?? name);
-          }),
-    )
-    .join("");
-}
-
 /** Whether the file must mark a cell with this formula as a dynamic array. */
 export function isDynamic(formula: string): boolean {
   const bare = pieces(formula)

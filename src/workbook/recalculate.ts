@@ -1,23 +1,12 @@
-import { Workbook, type Cell, type Worksheet } from "@cj-tech-master/excelts";
-import { installChartSupport } from "@cj-tech-master/excelts/chart";
-import { installFormulaEngine } from "@cj-tech-master/excelts/formula";
-import { catalogue } from "../functions/catalogue";
-import { enterFormula, filledCells, positionsIn, resultOf, shownIn, takeFormulas } from "./engine/cells";
-import type { Calculated, FormulaCell, Size } from "./engine/cells";
-import { PLACEHOLDER, registerFunctions, registerPlaceholder } from "./engine/functions";
-import { takeNames, type TakenNames } from "./engine/takeNames";
-import { fromFile, inlineNames } from "./formulaText";
+import { readXlsx } from "hucre/xlsx";
+import { parseArea, type Area } from "../xlsx/address";
+import { Engine, type Put } from "./engine/engine";
+import { sourceOf } from "./engine/source";
+import { cellAddress } from "./layout/address";
 import type { CellValue } from "./model";
 
-installFormulaEngine();
-// Without it the library refuses to open a file with a chart.
-installChartSupport();
-
-/** Parts of a sheet that no result hangs on. Columns with a look would have the library copy it into every cell. */
-const LOOKS = ["cols", "dataValidations", "conditionalFormatting", "pageSetup", "headerFooter", "rowBreaks"];
-
-/** Passes after which sizes that still change count as circular; each spill that feeds another can take one. */
-const MOST_PASSES = 12;
+/** What a formula gives: one value, or rows of them where it spills. */
+export type Calculated = CellValue | CellValue[][];
 
 /** The outcome of a recalculation. */
 export interface Recalculated {
@@ -26,7 +15,7 @@ export interface Recalculated {
   readonly results: ReadonlyMap<string, Calculated>;
   /** What each formula cell says, as a person types it without "=", by "Sheet!B7". */
   readonly formulas: ReadonlyMap<string, string>;
-  /** Why a cell with a function of this project is in error, in a sentence, by "Sheet!B7". */
+  /** Why a cell is in error, in a sentence, by "Sheet!B7". */
   readonly reasons: ReadonlyMap<string, string>;
   /** Defined names and their areas: "Site!$B$5". */
   readonly names: ReadonlyMap<string, string>;
@@ -34,7 +23,7 @@ export interface Recalculated {
   named(name: string): CellValue[][] | undefined;
 }
 
-/** Opens an .xlsx and calculates every formula afresh. The one module that knows the calculating library of Node. */
+/** Opens an .xlsx and calculates every formula afresh, by the engine that the bench runs too. */
 export async function recalculate(bytes: Uint8Array): Promise<Recalculated> {
   return (await openWorkbook(bytes)).recalculate();
 }
@@ -50,129 +39,68 @@ export interface OpenedWorkbook {
   recalculate(typed?: TypedCells): Recalculated;
 }
 
+/** The file is damaged, or no workbook at all. */
+export class UnreadableWorkbook extends Error {}
+
 export async function openWorkbook(bytes: Uint8Array): Promise<OpenedWorkbook> {
-  const { workbook, names, areas } = await open(bytes);
-  const formulas = takeFormulas(workbook);
-  const filled = new Set([...filledCells(workbook), ...formulas.map(({ key }) => key)]);
-  const reasons = registerFunctions(workbook, catalogue);
-  placeSpills(workbook, formulas);
-  const texts = new Map(formulas.map((one) => [one.key, fromFile(one.formula)]));
-  const enter = (one: FormulaCell): void =>
-    enterFormula(one, withCaller(inlineNames(texts.get(one.key) ?? "", areas), one.key));
-  formulas.forEach(enter);
-  const byKey = new Map(formulas.map((one) => [one.key, one]));
-  const before = new Map<string, Cell["value"]>();
-  let sizes = sizesOf(formulas, ({ spill }) => (spill ? [spill.rows, spill.columns] : []));
+  const workbook = await readXlsx(bytes, { readStyles: true }).catch((error: unknown) => {
+    throw new UnreadableWorkbook(error instanceof Error ? error.message : String(error));
+  });
+  const engine = new Engine(sourceOf(workbook));
+  engine.runAll();
+  const sheets = workbook.sheets.map(({ name }) => name);
+  const names = new Map((workbook.namedRanges ?? []).map(({ name, range }) => [name, range]));
+  let before = new Map<string, Put>();
 
   /** Takes back what was typed the last time, and types what is to be typed now. */
   const type = (typed: TypedCells): void => {
-    for (const [key, value] of before) {
-      const formula = byKey.get(key);
-      if (formula) enter(formula);
-      else cellIn(workbook, key).value = value;
-    }
-    before.clear();
-    for (const [key, value] of typed) {
-      const cell = cellIn(workbook, key);
-      before.set(key, cell.value);
-      cell.value = value === "" ? null : value;
-    }
+    for (const [key, content] of before) engine.set(...placeOf(key), content);
+    before = new Map([...typed].map(([key]) => [key, engine.content(...placeOf(key))]));
+    for (const [key, value] of typed) engine.set(...placeOf(key), value === "" ? undefined : value);
+    engine.run();
   };
 
   return {
     names,
     recalculate(typed = new Map()) {
       type(typed);
-      const left = formulas.filter(({ key }) => !typed.has(key));
-      const held = new Set([...filled, ...typed.keys()]);
-      const settled = settle(workbook, left, held, sizes, () => reasons.clear());
-      const { results } = settled;
-      sizes = settled.sizes;
+      const results = new Map<string, Calculated>();
+      const formulas = new Map<string, string>();
+      for (const { sheet, row, column, filled, text } of engine.formulas()) {
+        const key = `${sheet}!${cellAddress(row, column)}`;
+        formulas.set(key, text);
+        results.set(key, filled ? rowsIn(engine, areaOf(sheet, filled)) : engine.value(sheet, row, column));
+      }
       return {
-        sheets: workbook.worksheets.map(({ name }) => name),
+        sheets,
         results,
-        formulas: typed.size === 0 ? texts : new Map(left.map(({ key }) => [key, texts.get(key) ?? ""])),
-        reasons,
+        formulas,
+        reasons: engine.reasons,
         names,
         named(name) {
-          const [, sheetName = "", address = ""] = /^'?(.+?)'?!(.+)$/.exec(names.get(name) ?? "") ?? [];
-          return shownAt(workbook.getWorksheet(sheetName), address);
+          const area = parseArea(names.get(name) ?? "");
+          // Of tables that grow, no more than the sheet holds.
+          return area && rowsIn(engine, { ...area, bottom: Math.min(area.bottom, engine.lastRow(area.sheet) - 1) });
         },
       };
     },
   };
 }
 
-/** What an area shows; of tables that grow, no more than the sheet holds. */
-function shownAt(sheet: Worksheet | undefined, address: string): CellValue[][] | undefined {
-  return (
-    sheet &&
-    positionsIn(address, sheet.rowCount).map((row) => row.map((at) => shownIn(sheet.getCell(at.row, at.column))))
-  );
-}
-
-function cellIn(workbook: Workbook, key: string): Cell {
+function placeOf(key: string): [sheet: string, row: number, column: number] {
   const end = key.lastIndexOf("!");
-  const cell = workbook.getWorksheet(key.slice(0, end))?.getCell(key.slice(end + 1));
-  if (!cell) throw new Error(`the workbook has no cell ${key}`);
-  return cell;
+  const area = parseArea(key.slice(end + 1), key.slice(0, end));
+  if (!area) throw new Error(`the workbook has no cell ${key}`);
+  return [area.sheet, area.top + 1, area.left + 1];
 }
 
-/** The file is damaged, or no workbook at all. */
-export class UnreadableWorkbook extends Error {}
-
-async function open(bytes: Uint8Array): Promise<Omit<TakenNames, "bytes"> & { readonly workbook: Workbook }> {
-  const workbook = new Workbook();
-  try {
-    const { bytes: file, ...taken } = takeNames(bytes);
-    await workbook.xlsx.load(file, { ignoreNodes: LOOKS });
-    return { workbook, ...taken };
-  } catch (error) {
-    throw new UnreadableWorkbook(error instanceof Error ? error.message : String(error));
-  }
+function areaOf(sheet: string, { top, left, bottom, right }: Omit<Area, "sheet">): Area {
+  return { sheet, top: top - 1, left: left - 1, bottom: bottom - 1, right: right - 1 };
 }
 
-/** Lets the library see, before anything is calculated, which cells the spills of the saved file filled. */
-function placeSpills(workbook: Workbook, formulas: readonly FormulaCell[]): void {
-  const spills = formulas.filter(({ spill }) => spill && spill.rows * spill.columns > 1);
-  registerPlaceholder(workbook, new Map(spills.map(({ key, spill }) => [key, spill as Size])));
-  for (const one of spills) enterFormula(one, `${PLACEHOLDER}("${one.key}")`);
-  workbook.calculateFormulas();
-}
-
-/**
- * Calculates until no spill changes its size. The library puts formulas in order by the cells the spills filled in the pass
- * before, so that only a pass in which every spill keeps its size has read them all in the right order.
- */
-function settle(
-  workbook: Workbook,
-  formulas: readonly FormulaCell[],
-  filled: ReadonlySet<string>,
-  sizesBefore: string,
-  beforePass: () => void,
-): { readonly results: Map<string, Calculated>; readonly sizes: string } {
-  let before = sizesBefore;
-  for (let pass = 0; pass < MOST_PASSES; pass++) {
-    beforePass();
-    workbook.calculateFormulas();
-    const results = new Map(formulas.map((one) => [one.key, resultOf(one, filled)]));
-    const sizes = sizesOf(formulas, ({ key }) => sizeOf(results.get(key)));
-    if (sizes === before) return { results, sizes };
-    before = sizes;
-  }
-  throw new Error("the workbook does not settle: a formula depends on itself");
-}
-
-/** The sizes of all spills, as one text to compare. */
-function sizesOf(formulas: readonly FormulaCell[], size: (one: FormulaCell) => readonly number[]): string {
-  return JSON.stringify(formulas.filter(({ spill }) => spill).map(size));
-}
-
-function sizeOf(result: Calculated | undefined): [rows: number, columns: number] {
-  return Array.isArray(result) ? [result.length, result[0]?.length ?? 1] : [1, 1];
-}
-
-/** Hands every call of our functions the address it is made from, so that a reason can be kept for the cell. */
-function withCaller(formula: string, key: string): string {
-  return formula.replace(/\bRILL\.([A-Z]+)\(/gi, (_, name: string) => `RILL.${name.toUpperCase()}("${key}",`);
+/** The first row always. */
+function rowsIn(engine: Engine, { sheet, top, left, bottom, right }: Area): CellValue[][] {
+  return Array.from({ length: Math.max(1, bottom - top + 1) }, (_, down) =>
+    Array.from({ length: right - left + 1 }, (__, across) => engine.value(sheet, top + down + 1, left + across + 1)),
+  );
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fromFile, inlineNames, isDynamic, toFile } from "../../src/workbook/formulaText";
+import { fromFile, isDynamic, toFile } from "../../src/workbook/formulaText";
 
 // The file's spellings are those of ECMA-376 extensions: _xlfn., _xlfn._xlws. and _xlpm.; _xldudf_ is what Excel stores for
 // functions of a web add-in.
@@ -23,19 +23,5 @@ describe("the text of a formula", () => {
     expect(isDynamic("SUM(UNIQUE(A1:A3))")).toBe(true);
     expect(isDynamic('IF(A1="UNIQUE(",1,2)')).toBe(false);
     expect(isDynamic("SUM(A1:A3)")).toBe(false);
-  });
-
-  it("takes addresses for names, but not in texts, for functions, sheets or names it binds", () => {
-    const areas = new Map([
-      ["fall", "Site!$B$5"],
-      ["q", "Site!$B$6"],
-      ["sum", "Site!$B$7"],
-    ]);
-    const inlined = (formula: string): string => inlineNames(formula, areas);
-    expect(inlined("SUM(Fall,FALL*2)")).toBe("SUM(Site!$B$5,Site!$B$5*2)");
-    expect(inlined("IF(Fall=\"Fall\",Fall!A1+'Fall'!A1,FallTotal)")).toBe(
-      "IF(Site!$B$5=\"Fall\",Fall!A1+'Fall'!A1,FallTotal)",
-    );
-    expect(inlined("LET(q,Fall,q*2)+RILL.Fall(q)")).toBe("LET(q,Site!$B$5,q*2)+RILL.Fall(q)");
   });
 });

@@ -2,21 +2,16 @@ import { createRequire } from "node:module";
 import type { FWorkbook } from "@univerjs/sheets/facade";
 import type { Injector, Univer } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
+import { answers } from "../../src/bench/calculation/answers";
 import { Calculation } from "../../src/bench/grid/calculation";
-import { differing } from "../../src/bench/grid/differing";
 import { GridModel, UNIT } from "../../src/bench/grid/model";
-import { keepOrder } from "../../src/bench/grid/order/keptOrder";
-import { orderBySpills } from "../../src/bench/grid/order/spills";
 import { Reasons } from "../../src/bench/grid/reasons";
-import { rillFunctions } from "../../src/bench/grid/rillFunctions";
-import { safeSort } from "../../src/bench/grid/safeSort";
-import { storedSpills } from "../../src/bench/reading/cellSets";
 import { openWorkbook } from "../../src/bench/reading/openWorkbook";
 import { toGrid } from "../../src/bench/reading/toGrid";
 import type { Content } from "../../src/bench/grid/content";
 import type { Area } from "../../src/xlsx/address";
 
-/** The bench's engine without its page. */
+/** The bench's grid and calculation without its page. */
 export interface NodeBench {
   readonly grid: GridModel;
   readonly calculation: Calculation;
@@ -27,8 +22,7 @@ export interface NodeBench {
   close(): void;
 }
 
-/** The bench's engine as the library has it, with our functions in it. */
-export function startInNode(): { univer: Univer; api: FUniver } {
+function startInNode(): { univer: Univer; api: FUniver } {
   const load = createRequire(import.meta.url);
   const { LocaleType, LogLevel, Univer } = load("@univerjs/core") as typeof import("@univerjs/core");
   const { FUniver } = load("@univerjs/core/facade") as typeof import("@univerjs/core/facade");
@@ -44,9 +38,9 @@ export function startInNode(): { univer: Univer; api: FUniver } {
     const [Plugin, config] = (Array.isArray(plugin) ? plugin : [plugin, {}]) as [{ pluginName: string }, object];
     const extra =
       Plugin.pluginName === "UNIVER_ENGINE_FORMULA_PLUGIN"
-        ? { function: [...rillFunctions(new Reasons()), ...safeSort()] }
+        ? { notExecuteFormula: true }
         : Plugin.pluginName === "SHEETS_FORMULA_PLUGIN"
-          ? { initialFormulaComputing: 0 }
+          ? { initialFormulaComputing: 2 }
           : {};
     univer.registerPlugin(Plugin as never, { ...config, ...extra } as never);
   }
@@ -54,21 +48,20 @@ export function startInNode(): { univer: Univer; api: FUniver } {
 }
 
 /**
- * Opens a workbook in the bench's engine. It loads in Node as CommonJS only, and our functions must extend the classes of
- * that same copy, so a test that uses this puts that copy in place of the other with `vi.mock`, as `settling.test.ts` does.
+ * Opens a workbook in the bench's grid. It loads in Node as CommonJS only, so a test that uses this puts that copy in place
+ * of the other with `vi.mock`, as `write.test.ts` does.
  */
 export async function openInNode(file: Uint8Array): Promise<NodeBench> {
-  orderBySpills();
-  keepOrder();
   const { univer, api } = startInNode();
   const grid = new GridModel(univer, api);
-  const calculation = new Calculation(univer, api, grid, () => undefined);
+  const heard = { finished: () => undefined, circles: () => undefined, failed: (problem: string) => fail(problem) };
+  const calculation = new Calculation(univer, api, grid, new Reasons(), heard, answers);
   const read = await openWorkbook("try.xlsx", file);
-  calculation.begin(storedSpills(read.workbook));
+  calculation.open(file, []);
   const workbook = api.createWorkbook({ ...toGrid(read), id: UNIT });
+  calculation.showStored(read.workbook);
   calculation.listen();
-  await calculation.opened();
-  await calculation.refresh(differing(grid, read.workbook));
+  await calculation.settled();
   return {
     grid,
     calculation,
@@ -80,4 +73,8 @@ export async function openInNode(file: Uint8Array): Promise<NodeBench> {
     },
     close: () => univer.dispose(),
   };
+}
+
+function fail(problem: string): never {
+  throw new Error(problem);
 }

@@ -60,7 +60,7 @@ describeInBrowser("files on the bench", () => {
     const large = (): Promise<unknown> => bench.page.locator("#file-name", { hasText: "large.xlsx" }).waitFor();
 
     // Stopped before the open workbook is put away, and after: both times it stands as it was.
-    for (const step of ["Laying out the sheets", "Working out the formulas"]) {
+    for (const step of ["Laying out the sheets", "Showing the sheets"]) {
       await stopAt(bench, step);
       await bench.openFile("large.xlsx", bytes);
       await notice("large.xlsx was not opened; own.xlsx is as it was").getByRole("button", { name: "Close" }).click();

@@ -1,3 +1,4 @@
+import type { Area } from "../../host/address";
 import type { BenchGrid } from "../../host/bench/benchGrid";
 import { keepSetting, setting } from "../keeping/settings";
 import { sizeOf } from "../reading/pictures";
@@ -10,8 +11,9 @@ export function benchSide(grid: EmbeddedGrid): BenchGrid {
   return {
     names: () => model.names(),
     hasSheet: (sheet) => model.hasSheet(sheet),
-    values: (area) => model.values(area),
-    shown: (area) => model.shown(area),
+    // Whoever still reads a workbook that was put away meanwhile is told of the new one at once.
+    values: (area) => (model.hasSheet(area.sheet) ? model.values(area) : blank(area)),
+    shown: (area) => (model.hasSheet(area.sheet) ? model.shown(area) : blank(area)),
     locked: (area) => grid.locks.isLocked(area),
     async write(changes) {
       writeCells(univer, model, changes);
@@ -31,7 +33,11 @@ export function benchSide(grid: EmbeddedGrid): BenchGrid {
     setting,
     keepSetting,
     dark: () => matchMedia("(prefers-color-scheme: dark)").matches,
-    onChange: (listener) => grid.changes.add(listener),
+    onChange: (listener) => grid.results.add(listener),
     onSelect: (listener) => selection.moved.add(listener),
   };
+}
+
+function blank({ top, left, bottom, right }: Area): string[][] {
+  return Array.from({ length: bottom - top + 1 }, () => Array<string>(right - left + 1).fill(""));
 }

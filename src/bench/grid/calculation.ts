@@ -1,121 +1,243 @@
-import type { ICommandInfo, IUnitRange, Univer } from "@univerjs/core";
+import { ICommandService, type ICellData, type IRange, type Univer } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import { IActiveDirtyManagerService } from "@univerjs/engine-formula";
-import { UNIT, type GridModel, type Spill } from "./model";
-import { knowSpills } from "./order/spills";
+import {
+  FormulaDataModel,
+  IActiveDirtyManagerService,
+  OtherFormulaMarkDirty,
+  RemoveOtherFormulaMutation,
+  SetArrayFormulaDataMutation,
+  SetFormulaCalculationResultMutation,
+  SetOtherFormulaMutation,
+} from "@univerjs/engine-formula";
+import type { Change } from "../../workbook/engine/engine";
+import type { RuleResult, RuleText } from "../../workbook/engine/rules";
+import type { Answer, Asked, Typed } from "../calculation/messages";
+import type { Workbook } from "hucre";
+import { storedSpills, type Matrix } from "../reading/cellSets";
+import { asResult } from "./content";
+import { UNIT, type GridModel } from "./model";
+import type { Reasons } from "./reasons";
+import { typedCells } from "./typedCells";
 
-/** Each change of a spill's size can change the size of the next; more passes than this would be circular. */
-const MOST_PASSES = 8;
-/** The engine's own command to calculate what hangs on some ranges. */
-const START = "formula.mutation.set-formula-calculation-start";
-const CONTENT_MUTATION = "sheet.mutation.set-range-values";
+interface RuleSet {
+  readonly unitId: string;
+  readonly subUnitId: string;
+  readonly formulaMap: Readonly<Record<string, { readonly f: string; readonly ranges: readonly IRange[] }>>;
+}
+
+/** What is calculated beside the page, as the page hears of it. */
+export interface Calculated {
+  /** Results of what was asked for last are in the cells. */
+  finished(): void;
+  /** The circles of formulas that read each other, whenever they are others than before. */
+  circles(circles: Answer["circles"]): void;
+  /** Results are missing, for a reason nobody foresaw. */
+  failed(problem: string): void;
+}
 
 /**
- * Runs the engine: at once after an edit, where it would wait a while for more of them by itself, and again where
- * a spill came to cover other cells, whose readers were calculated before that was known.
+ * Hands what is typed to the worker that calculates, and its results to the grid, which calculates nothing itself: results
+ * reach it by the commands that its own calculating worker would use.
  */
 export class Calculation {
-  private dirty: IUnitRange[] = [];
-  private spills = new Map<string, Spill>();
-  private running: Promise<void> | undefined;
+  private readonly post: (asked: Asked) => void;
+  private asked = 0;
+  private answered = 0;
+  private openedAt = 0;
+  private waiting: (() => void)[] = [];
+  /** The last question that a cell was part of, so that an older answer does not overwrite what was typed since. */
+  private readonly typedAt = new Map<string, number>();
+  private readonly ruleSheets = new Map<string, string>();
+  private rulesToAsk: { watch: Map<string, RuleText>; unwatch: Set<string>; ask: Set<string> } | undefined;
+  private circlesTold = "[]";
+  unworkableCount = 0;
 
   constructor(
     private readonly univer: Univer,
     private readonly api: FUniver,
     private readonly model: GridModel,
-    private readonly finished: () => void,
-  ) {}
-
-  /** Where formulas spill when a workbook is opened, from its file. */
-  begin(spills: ReadonlyMap<string, Spill>): void {
-    this.know(new Map(spills));
+    private readonly reasons: Reasons,
+    private readonly heard: Calculated,
+    link: (hear: (answer: Answer) => void) => (asked: Asked) => void,
+  ) {
+    this.post = link((answer) => this.hear(answer));
   }
 
-  /** Takes edits over from the engine's own watch; possible only once it has had a workbook. */
+  /** Begins with a workbook: its file, and what was typed into it since. The results that differ come when they are known. */
+  open(file: Uint8Array, typed: readonly Typed[]): void {
+    this.typedAt.clear();
+    this.ruleSheets.clear();
+    this.rulesToAsk = undefined;
+    this.reasons.forget();
+    this.unworkableCount = 0;
+    this.ask({ open: file, typed });
+    this.openedAt = this.asked;
+  }
+
+  /** Shows what formulas fill, as the file has it, until it is calculated. */
+  showStored({ sheets, dateSystem }: Workbook): void {
+    const formulas = this.univer.__getInjector().get(FormulaDataModel);
+    const { ranges, cells } = storedSpills(sheets, dateSystem === "1904");
+    // Put into the objects that are there: the grid still hands them on when a workbook before was put away.
+    Object.assign(formulas.getArrayFormulaRange(), { [UNIT]: ranges });
+    Object.assign(formulas.getArrayFormulaCellData(), { [UNIT]: cells });
+  }
+
+  /** Watches for what is typed; possible only once the grid has had a workbook. */
   listen(): void {
-    const watch = this.univer.__getInjector().get(IActiveDirtyManagerService);
-    const edits = watch.get(CONTENT_MUTATION);
-    watch.remove(CONTENT_MUTATION);
-    this.api.addEvent(this.api.Event.CommandExecuted, ({ id, params, type, options }) => {
-      if (id !== CONTENT_MUTATION || options?.onlyLocal) return;
-      this.dirty.push(...(edits?.getDirtyData({ id, params, type } as ICommandInfo).dirtyRanges ?? []));
-      void this.run();
+    // Otherwise the grid would look through the whole workbook after each edit for what it might calculate.
+    this.univer.__getInjector().get(IActiveDirtyManagerService).get = () => undefined;
+    this.api.addEvent(this.api.Event.CommandExecuted, ({ id, params, options }) => {
+      const typed = typedCells({ id, params }, options);
+      if (typed) return this.typed(this.model.sheetName(typed.subUnitId), typed.list);
+      if (id === SetOtherFormulaMutation.id) this.watch(params as RuleSet);
+      else if (id === RemoveOtherFormulaMutation.id)
+        this.unwatch((params as { formulaIdList: string[] }).formulaIdList);
+      else if (id === OtherFormulaMarkDirty.id) this.askAgain(params as Record<string, Record<string, object>>);
     });
   }
 
   /** Calculates everything afresh. */
   again(): Promise<void> {
-    this.api.getFormula().executeCalculation();
-    return this.opened();
+    this.ask({ all: true });
+    return this.settled();
   }
 
-  /** Resolves when the calculation that the engine began by itself is done, with what follows from it. */
-  async opened(): Promise<void> {
-    await this.api.getFormula().onCalculationResultApplied();
-    await this.run();
+  /** Resolves when the results of everything typed so far are there. */
+  settled(): Promise<void> {
+    return this.answered === this.asked ? Promise.resolve() : new Promise((resolve) => this.waiting.push(resolve));
   }
 
-  /** Calculates some cells again, with what hangs on them. */
-  refresh(cells: readonly IUnitRange[]): Promise<void> {
-    this.dirty.push(...cells);
-    return this.run();
+  private typed(sheet: string, cells: readonly { readonly row: number; readonly column: number }[]): void {
+    const typed = cells.map(({ row, column }) => ({
+      sheet,
+      row,
+      column,
+      content: this.model.content(sheet, row, column),
+    }));
+    this.ask({ typed });
+    for (const { row, column } of cells) this.typedAt.set(`${sheet}!${row},${column}`, this.asked);
   }
 
-  /** Resolves when the results of everything written so far are there. */
-  async settled(): Promise<void> {
-    await this.run();
+  private ask(asked: Asked): void {
+    this.asked++;
+    this.post(asked);
   }
 
-  /** Calculates until nothing is left to do; whoever asks meanwhile waits for the same end. */
-  private run(): Promise<void> {
-    this.running ??= this.passes().finally(() => {
-      this.running = undefined;
-      this.finished();
-    });
-    return this.running;
+  private hear({ changes, rules, circles, unworkable, problem }: Answer): void {
+    this.answered++;
+    // Of a workbook that was put away.
+    if (this.answered < this.openedAt) return;
+    if (problem !== undefined) this.heard.failed(problem);
+    this.unworkableCount = unworkable;
+    const current = changes.filter(
+      ({ sheet, row, column }) => (this.typedAt.get(`${sheet}!${row - 1},${column - 1}`) ?? 0) <= this.answered,
+    );
+    this.show(current, rules);
+    if (JSON.stringify(circles) !== this.circlesTold) {
+      this.circlesTold = JSON.stringify(circles);
+      this.heard.circles(circles);
+    }
+    if (this.answered < this.asked) return;
+    for (const resolve of this.waiting.splice(0)) resolve();
+    this.heard.finished();
   }
 
-  private async passes(): Promise<void> {
-    for (let pass = 0; pass < MOST_PASSES; pass++) {
-      // Edits come in several commands, and the engine drops what is asked while it still reports the last result.
-      await new Promise((resolve) => setTimeout(resolve));
-      const dirtyRanges = [...this.dirty.splice(0), ...this.changedSpills()];
-      if (dirtyRanges.length === 0) return;
-      const applied = this.api.getFormula().onCalculationResultApplied();
-      const rest = {
-        dirtyNameMap: {},
-        dirtyDefinedNameMap: {},
-        dirtySuperTableMap: {},
-        dirtyUnitFeatureMap: {},
-        dirtyUnitOtherFormulaMap: {},
-        clearDependencyTreeCache: {},
-        forceCalculation: false,
-      };
-      await this.api.executeCommand(START, { dirtyRanges, ...rest }, { onlyLocal: true });
-      await applied;
+  private show(changes: readonly Change[], rules: readonly RuleResult[]): void {
+    if (changes.length === 0 && rules.length === 0) return;
+    const formulas = this.univer.__getInjector().get(FormulaDataModel);
+    const ranges = ((formulas.getArrayFormulaRange() as Record<string, Record<string, Matrix<IRange>>>)[UNIT] ??= {});
+    const spilled = ((formulas.getArrayFormulaCellData() as Record<string, Record<string, Matrix<ICellData>>>)[UNIT] ??=
+      {});
+    const results: Record<string, Matrix<ICellData>> = {};
+    for (const change of changes) {
+      if (!this.model.hasSheet(change.sheet)) continue;
+      const id = this.model.sheetId(change.sheet);
+      const [row, column] = [change.row - 1, change.column - 1];
+      if (change.reason === undefined) this.reasons.clear(id, row, column);
+      else this.reasons.set(id, row, column, change.reason);
+      if (this.model.formula(change.sheet, row, column) === "") {
+        // A cell that a formula elsewhere fills, or no longer fills.
+        if (change.fills === undefined && change.value === "") delete spilled[id]?.[row]?.[column];
+        else ((spilled[id] ??= {})[row] ??= {})[column] = asResult(change.value);
+        ((results[id] ??= {})[row] ??= {})[column] = {};
+        continue;
+      }
+      ((results[id] ??= {})[row] ??= {})[column] = asResult(change.value);
+      if (change.fills) {
+        const { top, left, bottom, right } = change.fills;
+        ((ranges[id] ??= {})[row] ??= {})[column] = {
+          startRow: top - 1,
+          startColumn: left - 1,
+          endRow: bottom - 1,
+          endColumn: right - 1,
+        };
+        ((spilled[id] ??= {})[row] ??= {})[column] = asResult(change.value);
+      } else {
+        delete ranges[id]?.[row]?.[column];
+        delete spilled[id]?.[row]?.[column];
+      }
+    }
+    const commands = this.univer.__getInjector().get(ICommandService);
+    const local = { onlyLocal: true, fromFormula: true };
+    const arrayFormulaRange = formulas.getArrayFormulaRange();
+    const arrayFormulaCellData = formulas.getArrayFormulaCellData();
+    commands.syncExecuteCommand(SetArrayFormulaDataMutation.id, { arrayFormulaRange, arrayFormulaCellData }, local);
+    const all = { unitData: { [UNIT]: results }, unitOtherData: this.ruleData(rules) };
+    commands.syncExecuteCommand(SetFormulaCalculationResultMutation.id, all, local);
+  }
+
+  private ruleData(
+    rules: readonly RuleResult[],
+  ): Record<string, Record<string, Record<string, Matrix<ICellData[][]>>>> {
+    const sheets: Record<string, Record<string, Matrix<ICellData[][]>>> = {};
+    for (const { id, cells, rows } of rules) {
+      const sheet = this.ruleSheets.get(id);
+      if (sheet === undefined) continue;
+      const data = rows.map((row) => row.map(asResult));
+      const matrix = ((sheets[sheet] ??= {})[id] ??= {});
+      for (const { down, across } of cells) (matrix[down] ??= {})[across] = data;
+    }
+    return { [UNIT]: sheets };
+  }
+
+  private watch({ subUnitId, formulaMap }: RuleSet): void {
+    const sheet = this.model.sheetName(subUnitId);
+    for (const [id, { f, ranges }] of Object.entries(formulaMap)) {
+      this.ruleSheets.set(id, subUnitId);
+      const blocks = ranges.map(({ startRow, startColumn, endRow, endColumn }) => ({
+        top: startRow + 1,
+        left: startColumn + 1,
+        bottom: endRow + 1,
+        right: endColumn + 1,
+      }));
+      this.rulesAsked().watch.set(id, { id, sheet, text: f.replace(/^=/, ""), blocks });
     }
   }
 
-  /** Where spills cover other cells than at the last look: what they cover now and what they covered before. */
-  private changedSpills(): IUnitRange[] {
-    const now = this.model.spills();
-    const changed: Spill[] = [];
-    for (const [key, spill] of now) {
-      const before = this.spills.get(key);
-      if (before && sameArea(before, spill)) continue;
-      changed.push(spill, ...(before ? [before] : []));
+  private unwatch(ids: readonly string[]): void {
+    for (const id of ids) {
+      this.ruleSheets.delete(id);
+      if (!this.rulesAsked().watch.delete(id)) this.rulesAsked().unwatch.add(id);
     }
-    for (const [key, spill] of this.spills) if (!now.has(key)) changed.push(spill);
-    if (changed.length > 0) this.know(now);
-    return changed.map(({ sheetId, range }) => ({ unitId: UNIT, sheetId, range }));
   }
 
-  private know(spills: Map<string, Spill>): void {
-    this.spills = spills;
-    knowSpills([...spills].map(([key, { range }]) => [key, range]));
+  private askAgain(dirty: Readonly<Record<string, Readonly<Record<string, object>>>>): void {
+    for (const id of Object.values(dirty).flatMap((sheets) => Object.values(sheets).flatMap(Object.keys))) {
+      if (!this.rulesAsked().watch.has(id)) this.rulesAsked().ask.add(id);
+    }
   }
-}
 
-function sameArea({ range: a }: Spill, { range: b }: Spill): boolean {
-  return a.endRow === b.endRow && a.endColumn === b.endColumn;
+  /** Rules come by the hundred when a workbook is opened; they are handed over together. */
+  private rulesAsked(): NonNullable<Calculation["rulesToAsk"]> {
+    if (!this.rulesToAsk) {
+      const asked = (this.rulesToAsk = { watch: new Map(), unwatch: new Set(), ask: new Set() });
+      setTimeout(() => {
+        if (this.rulesToAsk !== asked) return;
+        this.rulesToAsk = undefined;
+        this.ask({ watch: [...asked.watch.values()], unwatch: [...asked.unwatch], ask: [...asked.ask] });
+      });
+    }
+    return this.rulesToAsk;
+  }
 }

@@ -17,6 +17,12 @@ export function shownValue(cell: Nullable<ICellData>): CellValue {
   return cell.v;
 }
 
+/** What a formula came to, as the grid takes it. */
+export function asResult(value: CellValue): ICellData {
+  if (typeof value === "boolean") return { v: value ? 1 : 0, t: BOOLEAN };
+  return { v: value, t: typeof value === "number" ? 2 : 1 };
+}
+
 /** A person's content as the grid takes it; the cell's own format stays. */
 export function asCell(content: Content): ICellData {
   const nothing: ICellData = { v: null, f: null, si: null, p: null, t: null };

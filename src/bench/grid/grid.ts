@@ -1,22 +1,20 @@
-import type { Univer } from "@univerjs/core";
+import { IUniverInstanceService, type Univer } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { ILayoutService } from "@univerjs/preset-sheets-core";
 import { parseArea } from "../../host/address";
 import { resolvePlace } from "../../host/places";
 import type { Template } from "../../host/port";
-import { storedSpills } from "../reading/cellSets";
 import type { OpenedWorkbook } from "../reading/openWorkbook";
 import { picturesOf } from "../reading/pictures";
 import { toGrid } from "../reading/toGrid";
-import { unworkable, type Unworkable } from "../reading/unworkable";
 import type { Picture } from "../saving/pictures";
+import { linkWorker } from "../calculation/link";
+import { takeLook } from "../firstLook/begin";
 import { Calculation } from "./calculation";
-import { differing } from "./differing";
 import { Edits, type Edit } from "./edits";
 import { FreeCells } from "./freeCells";
 import { guard } from "./guard";
 import { keys } from "./keys";
-import { knownFunctions } from "./knownFunctions";
 import { Listeners } from "./listeners";
 import { Locks } from "./locks";
 import { GridModel, UNIT } from "./model";
@@ -25,6 +23,8 @@ import { PictureLayer } from "./pictureLayer";
 import { Reasons } from "./reasons";
 import { Selection } from "./selection";
 import { Signposts } from "./signposts";
+import { takeOver } from "./takeOver";
+import { Typing } from "./typing";
 import { checkFilledCells, forgetSheetsPutAway, keepWhatIsTyped, startUniver, takeDaysAsShown } from "./univer";
 import { withEdits } from "./workingCopy";
 
@@ -33,6 +33,10 @@ export interface GridPage {
   /** Opens a template with the care that unsaved work asks for. */
   open(template: Template): Promise<void>;
   refused(sentence: string): void;
+  /** Says something that stays in sight until it is read. */
+  told(sentence: string): void;
+  /** The circles of formulas that read each other, whenever they are others than before. */
+  circles(circles: readonly (readonly string[])[]): void;
 }
 
 /** What is shown: a file, and what was done to it since. */
@@ -53,7 +57,11 @@ export class EmbeddedGrid {
   readonly calculation: Calculation;
   readonly pictures: PictureLayer;
   readonly selection: Selection;
+  readonly typing: Typing;
+  /** Told when a person changed something. */
   readonly changes = new Listeners();
+  /** Told when what cells show is as it follows from the last change. */
+  readonly results = new Listeners();
   locks = new Locks({ sheets: [] });
   private readonly freeCells = new FreeCells();
   private signposts = new Signposts({ sheets: [] });
@@ -63,8 +71,6 @@ export class EmbeddedGrid {
     () => undefined,
   );
   private current: OpenedWorkbook | undefined;
-  private readonly known = knownFunctions();
-  private unworkable: Unworkable = new Map();
   /** Whether widths or heights were changed, which are not saved. */
   private resized = false;
 
@@ -73,11 +79,27 @@ export class EmbeddedGrid {
     readonly page: GridPage,
   ) {
     const reasons = new Reasons();
-    const { univer, api } = startUniver(container, reasons);
+    // The library empties the element it is given, and something may stand there meanwhile.
+    const inside = document.createElement("div");
+    inside.className = "grid";
+    container.append(inside);
+    const { univer, api } = startUniver(inside);
     this.univer = univer;
     this.api = api;
     this.model = new GridModel(univer, api);
-    this.calculation = new Calculation(univer, api, this.model, () => this.changes.tell());
+    this.calculation = new Calculation(
+      univer,
+      api,
+      this.model,
+      reasons,
+      {
+        finished: () => this.results.tell(),
+        circles: page.circles,
+        failed: (problem) => page.refused(`Results may be missing: ${problem}.`),
+      },
+      linkWorker,
+    );
+    this.typing = new Typing(univer, this.model);
     this.pictures = new PictureLayer(api);
     this.selection = new Selection(api, this.model, reasons);
     guard({
@@ -108,9 +130,9 @@ export class EmbeddedGrid {
   /** Shows a workbook in place of the one that is open, with what was done to it already in it. */
   async show({ opened, edits = [], pictures = [] }: Shown, stage: Stage = () => Promise.resolve()): Promise<void> {
     await stage("Laying out the sheets", 1);
-    this.unworkable = unworkable(opened.workbook, (name) => this.known.has(name));
-    const data = toGrid(opened, this.container.clientWidth, this.unworkable);
-    await stage("Working out the formulas", 2);
+    const data = toGrid(opened, this.container.clientWidth);
+    await stage("Showing the sheets", 2);
+    this.calculation.open(opened.bytes, edits);
     this.edits = withEdits(data, opened, edits, this.model);
     const first = this.current === undefined;
     if (!first) this.api.disposeUnit(UNIT);
@@ -119,24 +141,27 @@ export class EmbeddedGrid {
     this.locks = new Locks(opened.workbook);
     this.signposts = new Signposts(opened.workbook);
     this.freeCells.begin(opened.workbook, data);
-    this.calculation.begin(storedSpills(opened.workbook));
+    this.typing.begin(opened.workbook);
     this.api.createWorkbook(data);
+    this.calculation.showStored(opened.workbook);
+    // Keys and the stack of undos go to the workbook that has the focus.
+    this.univer.__getInjector().get(IUniverInstanceService).focusUnit(UNIT);
     if (first) {
       this.calculation.listen();
+      this.typing.listen();
       this.freeCells.listen(this.univer);
       keepWhatIsTyped(this.univer);
       forgetSheetsPutAway(this.univer);
       checkFilledCells(this.univer);
       takeDaysAsShown(this.univer);
     }
-    await this.calculation.opened();
-    // The first pass may take a cell before one it reads; whatever differs from the file is looked at again.
-    await this.calculation.refresh(differing(this.model, opened.workbook));
     await stage("Placing the pictures", 3);
     this.pictures.clear();
     for (const picture of picturesOf(opened.workbook)) await this.pictures.show(picture, true);
     for (const picture of pictures) await this.pictures.show(picture);
+    if (first) await takeOver(this, await takeLook());
     this.changes.tell();
+    this.results.tell();
     this.selection.moved.tell();
   }
 
@@ -170,7 +195,7 @@ export class EmbeddedGrid {
 
   /** How many formulas of the file are shown by their stored results, because the engine cannot work them out. */
   get unworkableCount(): number {
-    return [...this.unworkable.values()].reduce((sum, { size }) => sum + size, 0);
+    return this.calculation.unworkableCount;
   }
 
   /** What belongs into the selected cell, as the file says it. */

@@ -1,7 +1,7 @@
-import type { ICommandInfo, IExecutionOptions } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { areaName, cellArea, type Area } from "../../host/address";
 import type { Clipboard } from "./paste";
+import { typedCells } from "./typedCells";
 
 /** What may be done to a sheet: change contents, look around, and handle pictures. */
 const ALLOWED = new Set(
@@ -25,7 +25,6 @@ const STEP = "move-selection";
 const STEP_BY_ENTER_OR_TAB = "move-selection-enter-tab";
 /** Up and to the left, as the library numbers them. */
 const BACKWARDS: readonly unknown[] = [0, 3];
-const CONTENT_MUTATION = "sheet.mutation.set-range-values";
 
 interface Parts {
   readonly api: FUniver;
@@ -44,13 +43,6 @@ interface Parts {
 interface Step {
   readonly direction: unknown;
 }
-
-interface Mutation {
-  readonly subUnitId: string;
-  readonly cellValue?: Record<number, Record<number, Record<string, unknown> | null>>;
-}
-
-const CONTENT_KEYS = ["v", "f", "si", "p"];
 
 /** Keeps results and layout safe from typing, pasting, dragging and clearing, and notes what a person changed. */
 export function guard({ api, sheetName, isLocked, isBlank, touched, refused, paste, resized }: Parts): void {
@@ -86,7 +78,7 @@ export function guard({ api, sheetName, isLocked, isBlank, touched, refused, pas
 
   let undoing = false;
   api.addEvent(api.Event.CommandExecuted, (event) => {
-    const cells = userCells(event, event.options);
+    const cells = typedCells(event, event.options);
     if (!cells) return;
     const sheet = sheetName(cells.subUnitId);
     let locked: Area | undefined;
@@ -104,22 +96,4 @@ export function guard({ api, sheetName, isLocked, isBlank, touched, refused, pas
       refused(`That would have changed ${areaName(area)}, which is protected, so it was taken back.`);
     });
   });
-}
-
-/** The cells whose content a person's mutation changed; undefined for anything else. */
-function userCells(
-  command: Pick<ICommandInfo, "id" | "params">,
-  options: IExecutionOptions | undefined,
-): { subUnitId: string; list: { row: number; column: number }[] } | undefined {
-  if (command.id !== CONTENT_MUTATION || options?.fromFormula || options?.applyFormulaCalculationResult)
-    return undefined;
-  const { subUnitId, cellValue } = command.params as Mutation;
-  const list: { row: number; column: number }[] = [];
-  for (const [row, cells] of Object.entries(cellValue ?? {})) {
-    for (const [column, cell] of Object.entries(cells)) {
-      if (cell === null || CONTENT_KEYS.some((key) => key in cell))
-        list.push({ row: Number(row), column: Number(column) });
-    }
-  }
-  return list.length > 0 ? { subUnitId, list } : undefined;
 }

@@ -2,7 +2,6 @@ import {
   IUniverInstanceService,
   UniverInstanceType,
   type ICellData,
-  type IRange,
   type Nullable,
   type Univer,
   type Workbook,
@@ -14,7 +13,6 @@ import type { Area } from "../../host/address";
 import { namedCells } from "../../host/places";
 import type { CellValue, Grid, NamedCells } from "../../host/port";
 import { shownValue, type Content } from "./content";
-import { spillKey } from "./order/spills";
 
 /** What a formula cell came to, for saving: one cell, or the rows of a spill. */
 export interface Result {
@@ -23,12 +21,6 @@ export interface Result {
   readonly column: number;
   readonly formula: string;
   readonly values: Grid;
-}
-
-/** A formula's result that spills over its neighbours. */
-export interface Spill {
-  readonly sheetId: string;
-  readonly range: IRange;
 }
 
 /** The form of numbers that have none. */
@@ -52,7 +44,7 @@ export class GridModel {
   }
 
   hasSheet(sheet: string): boolean {
-    return this.book.getSheetBySheetName(sheet) !== null;
+    return Boolean(this.book.getSheetBySheetName(sheet));
   }
 
   sheetId(name: string): string {
@@ -130,19 +122,6 @@ export class GridModel {
       });
     }
     return results;
-  }
-
-  /** Where formulas spill over their neighbours, by the formula's cell. */
-  spills(): Map<string, Spill> {
-    const spills = new Map<string, Spill>();
-    for (const [sheetId, rows] of Object.entries(this.formulas.getArrayFormulaRange()[UNIT] ?? {})) {
-      for (const [row, anchors] of Object.entries(rows ?? {})) {
-        for (const [column, range] of Object.entries(anchors ?? {}) as [string, IRange][]) {
-          spills.set(spillKey(sheetId, Number(row), Number(column)), { sheetId, range });
-        }
-      }
-    }
-    return spills;
   }
 
   /** The cells, as "row,column", that the formula of a cell spills over, without its own. */

@@ -4,7 +4,7 @@ import type { Write } from "../../host/bench/benchGrid";
 import type { CellValue } from "../../host/port";
 import type { EmbeddedGrid } from "./grid";
 import { copiedFormula, cutFormula } from "./movedFormula";
-import { pastedRows, spread } from "./pasted";
+import { asTyped, pastedTexts, spread } from "./pasted";
 import { writeCells } from "./write";
 
 /** What the browser's clipboard holds. */
@@ -34,7 +34,8 @@ export function paste(grid: EmbeddedGrid, clipboard: Clipboard): void {
   if (!selected) return;
   const place = grid.model.merged(selected) ? cellArea(selected.sheet, selected.top, selected.left) : selected;
   const copied = copiedHere(grid, clipboard.htmlContent ?? "", place.sheet);
-  const rows = copied?.rows ?? pastedRows(clipboard.textContent ?? "").map((row) => row.map((value) => () => value));
+  const refused: string[] = [];
+  const rows = copied?.rows ?? landingTexts(grid, clipboard.textContent ?? "", place.sheet, refused);
   if (rows.length === 0) return;
   const { area, values: cells } = spread(rows, place);
   const values = cells.map((row, down) => row.map((land, across) => land(area.top + down, area.left + across)));
@@ -47,6 +48,10 @@ export function paste(grid: EmbeddedGrid, clipboard: Clipboard): void {
     ...(copied?.cut ? [{ area: copied.cut, values: copied.rows.map((row) => row.map(() => "")) }] : []),
     { area, values },
   ];
+  if (refused[0] !== undefined) {
+    grid.page.refused(`Nothing was pasted. ${refused[0]}`);
+    return;
+  }
   const locked = writes.map((write) => grid.locks.firstLocked(write.area)).find(Boolean);
   if (locked) {
     grid.page.refused(`Nothing was pasted: ${areaName(locked)} is worked out from other cells and is protected.`);
@@ -55,6 +60,17 @@ export function paste(grid: EmbeddedGrid, clipboard: Clipboard): void {
   writeCells(grid.univer, grid.model, writes);
   copied?.pasted();
   grid.selection.select(area);
+}
+
+/** Copied text, each piece read as if it were typed where it comes to; what cannot be taken there is noted. */
+function landingTexts({ typing }: EmbeddedGrid, text: string, sheet: string, refused: string[]): Landing[][] {
+  return pastedTexts(text).map((row) =>
+    row.map((typed): Landing => (toRow, toColumn) => {
+      const entry = typing.read({ sheet, row: toRow, column: toColumn }, typed);
+      if (entry && "refused" in entry) refused.push(`${areaName(cellArea(sheet, toRow, toColumn))}: ${entry.refused}`);
+      return entry && "value" in entry ? entry.value : asTyped(typed);
+    }),
+  );
 }
 
 /**

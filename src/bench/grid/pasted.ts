@@ -1,19 +1,20 @@
 import { getNumfmtParseValueFilter } from "@univerjs/core";
 import { readRecords } from "../../csv/readRecords";
 import type { Area } from "../../host/address";
-import type { CellValue, Grid } from "../../host/port";
+import type { CellValue } from "../../host/port";
 
 /** Digits that a number holds exactly; longer ones are numbers of papers or parts. */
 const EXACT_DIGITS = 15;
 
-/** Copied text as rows of cells: tabs between cells, and each cell what it would be if it were typed. */
-export function pastedRows(text: string): Grid {
-  const rows = readRecords(text, "\t").map(({ cells }) => cells.map(asTyped));
+/** Copied text as rows of cells, with tabs between the cells. */
+export function pastedTexts(text: string): string[][] {
+  const rows = readRecords(text, "\t").map(({ cells }) => cells);
   const width = Math.max(0, ...rows.map(({ length }) => length));
-  return rows.map((row) => [...row, ...Array<CellValue>(width - row.length).fill("")]);
+  return rows.map((row) => [...row, ...Array<string>(width - row.length).fill("")]);
 }
 
-function asTyped(text: string): CellValue {
+/** What a text would be if it were typed into a cell that measures nothing. */
+export function asTyped(text: string): CellValue {
   const content = text.trim();
   if (/^(true|false)$/i.test(content)) return content.toLowerCase() === "true";
   if (content.startsWith("=") || content.replace(/\D/g, "").length > EXACT_DIGITS) return content;

@@ -10,6 +10,11 @@ export class Reasons {
     this.sentences.delete(`${sheetId}!${row},${column}`);
   }
 
+  /** Another workbook is shown. */
+  forget(): void {
+    this.sentences.clear();
+  }
+
   of(sheetId: string, row: number, column: number): string | undefined {
     return this.sentences.get(`${sheetId}!${row},${column}`);
   }

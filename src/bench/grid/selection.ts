@@ -44,6 +44,13 @@ export class Selection {
     if (next) workbook?.setActiveSheet(next);
   }
 
+  /** Brings a sheet to the front. */
+  showSheet(sheet: string): void {
+    const workbook = this.api.getActiveWorkbook();
+    const worksheet = workbook?.getSheetByName(sheet);
+    if (workbook && worksheet && workbook.getActiveSheet().getSheetName() !== sheet) workbook.setActiveSheet(worksheet);
+  }
+
   select(area: Area): void {
     this.api.getActiveWorkbook()?.getSheetByName(area.sheet)?.getRange(rangeOf(area)).activate();
   }
@@ -52,7 +59,7 @@ export class Selection {
     const workbook = this.api.getActiveWorkbook();
     const worksheet = workbook?.getSheetByName(area.sheet);
     if (!workbook || !worksheet) return;
-    if (workbook.getActiveSheet().getSheetName() !== area.sheet) workbook.setActiveSheet(worksheet);
+    this.showSheet(area.sheet);
     this.select(area);
     worksheet.scrollToCell(Math.max(0, area.top - ABOVE), Math.max(0, area.left - BEFORE));
   }

@@ -27,11 +27,7 @@ import "@univerjs/preset-sheets-data-validation/lib/index.css";
 import "@univerjs/preset-sheets-drawing/lib/index.css";
 import { defaultTheme } from "@univerjs/themes";
 import { keepTextsOfMoved } from "./movedFormula";
-import type { Reasons } from "./reasons";
-import { rillDescriptions, rillFunctions } from "./rillFunctions";
-import { safeSort } from "./safeSort";
-import { keepOrder } from "./order/keptOrder";
-import { orderBySpills } from "./order/spills";
+import { rillDescriptions } from "./rillFunctions";
 
 /** The bench's own colour in place of the spreadsheet's, from the palest to the darkest. */
 const ACCENT = {
@@ -47,10 +43,11 @@ const ACCENT = {
   900: "#052f35",
 };
 
+/** As the library numbers what it calculates when a workbook is opened. */
+const NO_CALCULATION = 2;
+
 /** The embedded spreadsheet, bare: our functions in its engine, its own toolbar and menus off. */
-export function startUniver(container: HTMLElement, reasons: Reasons): { univer: Univer; api: FUniver } {
-  orderBySpills();
-  keepOrder();
+export function startUniver(container: HTMLElement): { univer: Univer; api: FUniver } {
   keepTextsOfMoved();
   const univer = new Univer({
     theme: { ...defaultTheme, primary: ACCENT },
@@ -67,12 +64,7 @@ export function startUniver(container: HTMLElement, reasons: Reasons): { univer:
       disableAutoFocus: true,
       footer: { statisticBar: true, menus: false, zoomSlider: false, addSheetButtonConfig: { show: false } },
       sheets: { disableForceStringAlert: true, disableForceStringMark: true },
-      // Our functions must be known before a workbook exists, and every formula is calculated once on opening.
-      formula: {
-        function: [...rillFunctions(reasons), ...safeSort()],
-        description: rillDescriptions(),
-        initialFormulaComputing: 0,
-      },
+      formula: { description: rillDescriptions(), initialFormulaComputing: NO_CALCULATION },
     }),
     UniverSheetsDrawingPreset(),
     // A search field in the list would take the keys of whoever types into the cell.
@@ -81,11 +73,16 @@ export function startUniver(container: HTMLElement, reasons: Reasons): { univer:
   ];
   for (const { plugins } of presets) {
     for (const plugin of plugins) {
-      if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
+      if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], { ...plugin[1], ...settingsOf(plugin[0]) });
       else univer.registerPlugin(plugin);
     }
   }
   return { univer, api: FUniver.newAPI(univer) };
+}
+
+/** The grid's own calculation stays out: only its commands and models are there, which our results go through. */
+function settingsOf({ pluginName }: { readonly pluginName?: string }): object {
+  return pluginName === "UNIVER_ENGINE_FORMULA_PLUGIN" ? { notExecuteFormula: true } : {};
 }
 
 /** Results that arrive while a person types reset the cell's editor, and letters are lost; they can wait for its end. */

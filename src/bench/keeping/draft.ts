@@ -114,3 +114,14 @@ export class DraftKeeper {
     return drafts;
   }
 }
+
+/** The one keeper of this page. */
+export const pageKeeper = new DraftKeeper();
+
+let first: Promise<Draft | undefined> | undefined;
+
+/** The job that this page kept last; its place is taken once. */
+export function firstDraft(): Promise<Draft | undefined> {
+  first ??= pageKeeper.begin().catch(() => undefined);
+  return first;
+}

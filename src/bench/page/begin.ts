@@ -1,4 +1,5 @@
 import { download } from "../../taskpane/download";
+import { demoFile } from "../firstLook/demoFile";
 import type { Draft, DraftKeeper } from "../keeping/draft";
 import { keptElsewhere } from "../keeping/otherPorts";
 import { saveWorkbook } from "../saving/saveWorkbook";
@@ -6,8 +7,6 @@ import { busy } from "./busy";
 import { WORKBOOK, type Files } from "./files";
 import { OPENING_PARTS, type Job } from "./job";
 import { ask, jobNotice, notice, refusal } from "./notices";
-
-const FIRST_TEMPLATE = "rillwright-us-demo.xlsx";
 
 /** Opens what this page kept last, or the demo job; says what came back, and what else is kept. */
 export async function beginJob(job: Job, files: Files): Promise<void> {
@@ -68,9 +67,8 @@ function saveAside({ fileName, bytes, edits, pictures }: Draft): void {
 
 async function openDemo(files: Files): Promise<void> {
   try {
-    const answer = await fetch(`templates/${FIRST_TEMPLATE}`);
-    if (!answer.ok) throw new Error(`the server answered ${answer.status}`);
-    await files.openBytes(FIRST_TEMPLATE, new Uint8Array(await answer.arrayBuffer()));
+    const { fileName, bytes } = await demoFile();
+    await files.openBytes(fileName, bytes);
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
     notice(`The demo job could not be fetched (${why}). Check the connection and load the page again.`);

@@ -1,3 +1,5 @@
+import { nextFrame } from "./frames";
+
 /** Thrown where a person stopped what was going on. */
 export class Stopped extends Error {
   constructor() {
@@ -8,9 +10,6 @@ export class Stopped extends Error {
 
 /** Says how far the work is; throws `Stopped` when a person pressed Cancel. The page can draw and listen meanwhile. */
 export type Say = (words: string, part?: number) => Promise<void>;
-
-/** A hidden page draws no frames; it must not wait for one. */
-const LONGEST_FRAME_MS = 60;
 
 /**
  * Covers the page while something takes long: what is being done, how far it is, and a way to stop it. The cover comes
@@ -45,16 +44,4 @@ export async function busy<T>(parts: number, act: (say: Say) => Promise<T>, stop
     cover.hidden = true;
     delete document.body.dataset.busy;
   }
-}
-
-/** Resolves after the page was drawn and had time for what a person did. */
-function nextFrame(): Promise<void> {
-  return new Promise((resolve) => {
-    const go = (): void => {
-      clearTimeout(timer);
-      setTimeout(resolve);
-    };
-    const timer = setTimeout(go, LONGEST_FRAME_MS);
-    requestAnimationFrame(go);
-  });
 }

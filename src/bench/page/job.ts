@@ -1,6 +1,6 @@
 import { resolvePlace } from "../../host/places";
 import type { EmbeddedGrid, Shown } from "../grid/grid";
-import { DraftKeeper, holdsWork, type Draft, type Work } from "../keeping/draft";
+import { firstDraft, holdsWork, pageKeeper, type Draft, type Work } from "../keeping/draft";
 import { openWorkbook } from "../reading/openWorkbook";
 import { fileNameOf } from "../saving/fileName";
 import type { Picture } from "../saving/pictures";
@@ -27,7 +27,7 @@ export class Job {
   private lost = false;
   /** The pictures when they were last looked at; asking for them takes a turn that a closing page does not have. */
   private pictures: readonly Picture[] = [];
-  readonly keeper = new DraftKeeper();
+  readonly keeper = pageKeeper;
 
   constructor(
     private readonly grid: EmbeddedGrid,
@@ -90,7 +90,7 @@ export class Job {
 
   /** Opens what was kept last; undefined when nothing was, or when it had to be set aside. */
   async restore(say: Say): Promise<Draft | undefined> {
-    const draft = await this.keeper.begin().catch(() => undefined);
+    const draft = await firstDraft();
     if (!draft) return undefined;
     try {
       await say(`Bringing ${draft.fileName} back`, 0);

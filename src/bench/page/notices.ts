@@ -47,6 +47,28 @@ export function closeJobNotices(): void {
   for (const close of ofTheJob.splice(0)) close();
 }
 
+let closeCircles: (() => void) | undefined;
+/** Cells of a circle that are named; its cells say the same of the rest. */
+const MOST_NAMED = 6;
+
+/** Says which formulas read each other in a circle, as long as they do. */
+export function circleNotice(circles: readonly (readonly string[])[]): void {
+  closeCircles?.();
+  closeCircles = undefined;
+  if (circles.length === 0) return;
+  const sentences = circles.map((cells) => {
+    const more = cells.length - MOST_NAMED;
+    const shown = cells.slice(0, MOST_NAMED);
+    const last = more > 0 ? `${more} more` : shown.pop();
+    const named = shown.length > 0 ? `${shown.join(", ")} and ${last}` : last;
+    return cells.length === 1 ? `${named} reads its own cell.` : `${named} read each other.`;
+  });
+  const one = circles.flat().length === 1;
+  closeCircles = notice(
+    `A circle of formulas: ${sentences.join(" ")} ${one ? "It has" : "They have"} no result until one reads another cell.`,
+  );
+}
+
 /** Says why something was refused. */
 export function refusal(text: string): void {
   notice(text, [], REFUSAL_SECONDS);

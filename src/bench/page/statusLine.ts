@@ -10,5 +10,5 @@ export function showSelection(grid: EmbeddedGrid): void {
     element("hint").textContent = reason ? "" : (grid.hint() ?? "");
   };
   grid.selection.moved.add(show);
-  grid.changes.add(show);
+  grid.results.add(show);
 }

@@ -1,7 +1,9 @@
-import type { IRange } from "@univerjs/core";
-import type { Sheet, Workbook } from "hucre";
+import type { ICellData, IRange } from "@univerjs/core";
+import type { Sheet } from "hucre";
 import { parseArea, type Area } from "../../xlsx/address";
-import { spillKey } from "../grid/order/spills";
+import { asResult } from "../grid/content";
+import { rangeOf } from "../grid/rangeOf";
+import { plainValue } from "./contents";
 import { sheetId } from "./sheetId";
 
 /** Some cells of a sheet, by their keys "row,column"; areas are not taken apart, which may cover a whole sheet. */
@@ -43,18 +45,31 @@ export function spilledCells(sheet: Sheet): CellSet {
   return cellsIn(areas, anchors);
 }
 
-/** Where the file's formulas spill, by sheet id and the formula's cell. */
-export function storedSpills({ sheets }: Workbook): Map<string, { sheetId: string; range: IRange }> {
-  const spills = new Map<string, { sheetId: string; range: IRange }>();
+export type Matrix<T> = Record<number, Record<number, T>>;
+
+/** What the file's formulas fill besides their own cells, by sheet id: the ranges by the formula's cell, and the values. */
+export function storedSpills(
+  sheets: readonly Sheet[],
+  dates1904: boolean,
+): { readonly ranges: Record<string, Matrix<IRange>>; readonly cells: Record<string, Matrix<ICellData>> } {
+  const ranges: Record<string, Matrix<IRange>> = {};
+  const cells: Record<string, Matrix<ICellData>> = {};
   sheets.forEach((sheet, index) => {
+    const id = sheetId(index);
     for (const { formulaType, formulaRef } of sheet.cells?.values() ?? []) {
       const area = formulaType === "array" && formulaRef?.includes(":") ? parseArea(formulaRef, sheet.name) : undefined;
       if (!area) continue;
-      const range = { startRow: area.top, startColumn: area.left, endRow: area.bottom, endColumn: area.right };
-      spills.set(spillKey(sheetId(index), area.top, area.left), { sheetId: sheetId(index), range });
+      ((ranges[id] ??= {})[area.top] ??= {})[area.left] = rangeOf(area);
+      for (let row = area.top; row <= area.bottom; row++) {
+        for (let column = area.left; column <= area.right; column++) {
+          const cell = sheet.cells?.get(`${row},${column}`);
+          const value = plainValue(cell?.formulaResult ?? cell?.value ?? sheet.rows[row]?.[column], dates1904);
+          ((cells[id] ??= {})[row] ??= {})[column] = asResult(value);
+        }
+      }
     }
   });
-  return spills;
+  return { ranges, cells };
 }
 
 /** Cells that offer a list; the arrow takes room that wrapped text would miss. */

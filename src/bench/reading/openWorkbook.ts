@@ -15,8 +15,16 @@ export interface OpenedWorkbook {
   readonly usual: ReadonlyMap<string, UsualSize>;
 }
 
-/** Reads a workbook file, or says in a sentence why it cannot be opened here. */
-export async function openWorkbook(fileName: string, bytes: Uint8Array): Promise<OpenedWorkbook> {
+const reading = new WeakMap<Uint8Array, Promise<OpenedWorkbook>>();
+
+/** Reads a workbook file, or says in a sentence why it cannot be opened here. The same bytes are read once. */
+export function openWorkbook(fileName: string, bytes: Uint8Array): Promise<OpenedWorkbook> {
+  const read = reading.get(bytes) ?? readWorkbook(fileName, bytes);
+  reading.set(bytes, read);
+  return read;
+}
+
+async function readWorkbook(fileName: string, bytes: Uint8Array): Promise<OpenedWorkbook> {
   refuseUnreadable(fileName, bytes);
   try {
     const file = new Package(bytes);

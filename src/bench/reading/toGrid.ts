@@ -9,7 +9,6 @@ import { fromFile } from "../../workbook/formulaText";
 import { sheetId } from "./sheetId";
 import { columnPixels, fittingZoom, rowHeights, USUAL, type UsualSize } from "./sizes";
 import { StyleTable } from "./styles";
-import type { Unworkable } from "./unworkable";
 import { validationRules } from "./validations";
 
 const TEXT = 1;
@@ -41,15 +40,8 @@ function lowest(areas: readonly (Area | undefined)[]): number {
   return Math.min(MOST_ROWS, Math.max(0, ...areas.map((area) => (area ? area.bottom + 1 : 0))));
 }
 
-/**
- * What the grid shows of an opened workbook; `room` pixels across, sheets are shown small enough to fit.
- * Formulas that are `unworkable` here are shown by their stored results.
- */
-export function toGrid(
-  { workbook, fileName, usual }: OpenedWorkbook,
-  room = Infinity,
-  unworkable: Unworkable = new Map(),
-): IWorkbookData {
+/** What the grid shows of an opened workbook; `room` pixels across, sheets are shown small enough to fit. */
+export function toGrid({ workbook, fileName, usual }: OpenedWorkbook, room = Infinity): IWorkbookData {
   const styles = new StyleTable(workbook.themeColors);
   const dates1904 = workbook.dateSystem === "1904";
   const sheets = workbook.sheets.map((sheet, index) => ({
@@ -59,7 +51,6 @@ export function toGrid(
       dates1904,
       leastRows: lastNamedRow(sheet, workbook),
       usual: usual.get(sheet.name) ?? USUAL,
-      unworkable: unworkable.get(sheet.name),
     }),
   }));
   const names = (workbook.namedRanges ?? []).filter((entry) => !entry.name.startsWith("_xl"));
@@ -101,13 +92,12 @@ interface Setting {
   readonly dates1904: boolean;
   readonly leastRows: number;
   readonly usual: UsualSize;
-  readonly unworkable: ReadonlySet<string> | undefined;
 }
 
 function sheetData(
   sheet: Sheet,
   id: string,
-  { styles, dates1904, leastRows, usual, unworkable }: Setting,
+  { styles, dates1904, leastRows, usual }: Setting,
 ): Partial<IWorksheetData> & { id: string } {
   const cellData: Record<number, Record<number, ICellData>> = {};
   let rows = 0;
@@ -118,8 +108,7 @@ function sheetData(
   const grows = (sheet.columns ?? []).some(({ style }) => style);
   const put = (row: number, column: number, cell: Cell | undefined, plain: CellValue): void => {
     const key = `${row},${column}`;
-    const content =
-      spilled.has(key) || covered.has(key) ? {} : shownCell(cell, plain, dates1904, !unworkable?.has(key));
+    const content = spilled.has(key) || covered.has(key) ? {} : shownCell(cell, plain, dates1904);
     const style = styles.idOf(cell?.style, listed.has(key) ? LISTED : undefined);
     if (style !== undefined) content.s = style;
     if (Object.keys(content).length === 0) return;
@@ -170,7 +159,7 @@ function sheetData(
 }
 
 /** Value or formula of a cell; the stored result of a formula is shown until the first calculation. */
-function shownCell(cell: Cell | undefined, plain: CellValue, dates1904: boolean, workable: boolean): ICellData {
+function shownCell(cell: Cell | undefined, plain: CellValue, dates1904: boolean): ICellData {
   const value = plainValue(cell?.formulaResult ?? cell?.value ?? plain, dates1904);
   const shown: ICellData =
     value === ""
@@ -181,7 +170,6 @@ function shownCell(cell: Cell | undefined, plain: CellValue, dates1904: boolean,
           ? { v: value ? 1 : 0, t: BOOLEAN }
           : // The grid looks at every cell it knows as text for numbers and days in disguise, at each drawing.
             { v: value, ...(/\d/.test(value) ? { t: TEXT } : {}) };
-  if (!workable) return shown;
   const formula = formulaOf(cell);
   if (formula) shown.f = formula;
   if (cell?.formulaSharedIndex !== undefined) shown.si = `shared${cell.formulaSharedIndex}`;

@@ -108,7 +108,8 @@ function putResult({ row, column, formula, values }: SavedResult, put: Put): voi
 function editedFormula(file: Package, content: string, result: SavedResult | undefined): CellPatch {
   const values = result?.values ?? [[""]];
   const patch: CellPatch = { value: values[0]?.[0] ?? "", formula: toFile(content.slice(1)) };
-  if (!isDynamic(content) || !result) return patch;
+  const fillsMore = values.length > 1 || (values[0]?.length ?? 0) > 1;
+  if (!result || !(isDynamic(content) || fillsMore)) return patch;
   const metadata = dynamicMetadata(file);
   return metadata === undefined
     ? patch

@@ -30,6 +30,11 @@ const UNITS = {
   // Money per length or area depends on the unit system but has no dimension of its own.
 } as const satisfies Record<string, MeasureUnits>;
 
+/** Whether a kind of number is one of the measures. */
+export function isMeasure(kind: string): kind is Measure {
+  return kind in UNITS;
+}
+
 /** How each default unit is printed. */
 const LABELS: Readonly<Record<string, string>> = {
   "ft^2": "ft²",

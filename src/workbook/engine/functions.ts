@@ -1,65 +1,42 @@
-import type { Workbook } from "@cj-tech-master/excelts";
 import { Problem } from "../../calc/problem";
 import type { Declaration } from "../../functions/contract/declaration";
 import type { Cell, Value } from "../../functions/contract/result";
-import type { Size } from "./cells";
+import type { FunctionDescriptor } from "./library";
 import { pick } from "./pick";
+import { KIND } from "./values";
 
-/** The kinds of the calculating library's values; its own enumeration exists for the compiler only. */
-const KIND = { blank: 0, number: 1, text: 2, flag: 3, error: 4, table: 5 } as const;
-
-/** The name of the placeholder; no worksheet function has it. */
-export const PLACEHOLDER = "RILL.PLACEHOLDER";
-
-interface Scalar {
-  readonly kind: number;
-  readonly value?: Cell;
-  readonly code?: string;
-}
+type Scalar = { readonly kind: number; readonly value?: Cell; readonly code?: string };
 type Given = Scalar | { readonly kind: number; readonly rows: readonly (readonly Scalar[])[] };
 
 /**
- * Gives the workbook the functions of the catalogue. Each call carries the address it is made from as its first argument;
- * the reasons for errors are kept by it in the map that is returned.
+ * The functions of the catalogue and those that do better here than the calculating library's, by their names in formulas.
+ * Why a function gave an error is told to `failed`.
  */
-export function registerFunctions(workbook: Workbook, catalogue: readonly Declaration[]): Map<string, string> {
-  const reasons = new Map<string, string>();
+export function worksheetFunctions(
+  catalogue: readonly Declaration[],
+  failed: (reason: string) => void,
+): Map<string, FunctionDescriptor> {
+  const functions = new Map<string, FunctionDescriptor>();
+  const add = (name: string, minArity: number, maxArity: number, invoke: (given: Given[]) => unknown): void =>
+    void functions.set(name, { name, minArity, maxArity, invoke: invoke as unknown as FunctionDescriptor["invoke"] });
   for (const declaration of catalogue) {
     const parameters = Object.values(declaration.args);
-    const call = ([caller, ...given]: unknown[]): unknown => {
-      const key = String((caller as Scalar).value);
+    const least = parameters.filter(({ optional }) => !optional).length;
+    add(`RILL.${declaration.name}`, least, parameters.length, (given) => {
       // Excel hands an error cell on without asking the function.
-      const passedOn = (given as Scalar[]).find(({ kind }) => kind === KIND.error);
+      const passedOn = given.find(({ kind }) => kind === KIND.error);
       try {
-        return fromValue(declaration.evaluate((given as Given[]).map(toRaw)));
+        return fromValue(declaration.evaluate(given.map(toRaw)));
       } catch (error) {
-        reasons.set(key, error instanceof Error ? error.message : String(error));
+        failed(error instanceof Error ? error.message : String(error));
         if (passedOn) return passedOn;
         return { kind: KIND.error, code: error instanceof Problem && error.kind === "missing" ? "#N/A" : "#VALUE!" };
       }
-    };
-    workbook.registerFunction(`RILL.${declaration.name}`, call, {
-      minArity: 1 + parameters.filter(({ optional }) => !optional).length,
-      maxArity: 1 + parameters.length,
     });
   }
-  for (const [name, toWhole] of ROUNDING) {
-    workbook.registerFunction(name, (given) => rounded(given as Scalar[], toWhole), { minArity: 2, maxArity: 2 });
-  }
-  workbook.registerFunction("INDEX", (given) => pick(given as Scalar[]), { minArity: 2, maxArity: 3 });
-  return reasons;
-}
-
-/**
- * A function that fills as many cells as a formula filled before, by the address of the formula: with it the library learns
- * which cells hang on which formula before it puts the formulas in order.
- */
-export function registerPlaceholder(workbook: Workbook, sizes: ReadonlyMap<string, Size>): void {
-  const place = ([caller]: unknown[]): unknown => {
-    const { rows, columns } = sizes.get(String((caller as Scalar).value)) ?? { rows: 1, columns: 1 };
-    return fromValue(Array.from({ length: rows }, () => Array.from({ length: columns }, () => 0)));
-  };
-  workbook.registerFunction(PLACEHOLDER, place, { minArity: 1, maxArity: 1 });
+  for (const [name, toWhole] of ROUNDING) add(name, 2, 2, (given) => rounded(given as Scalar[], toWhole));
+  add("INDEX", 2, 3, (given) => pick(given as Scalar[]));
+  return functions;
 }
 
 /** What the function contract expects for a value of the library: rows for ranges, {error} for error cells. */

@@ -1,5 +1,5 @@
 import type { CellFact, ColumnFact, Fact, TableFact } from "../../job/facts/fact";
-import { positionsIn } from "../engine/cells";
+import { columnNumber } from "../../xlsx/address";
 import { cellAddress } from "../layout/address";
 
 /** Defined names and what the workbook says they stand for: "Site!$B$5". */
@@ -28,9 +28,8 @@ interface Corner {
 
 function cornerOf(names: Names, name: string): Corner {
   const [, sheet = "", letters = "", row = ""] = ADDRESS.exec(names.get(name) ?? "") ?? [];
-  const [first] = positionsIn(`${letters}${row}`).flat();
-  if (sheet === "" || !first) throw new MissingName(name);
-  return { sheet, ...first };
+  if (sheet === "") throw new MissingName(name);
+  return { sheet, row: Number(row), column: columnNumber(letters) + 1 };
 }
 
 function addressOf({ sheet, row, column }: Corner, down: number, across: number): string {

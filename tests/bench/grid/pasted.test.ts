@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { pastedRows, spread } from "../../../src/bench/grid/pasted";
+import { asTyped, pastedTexts, spread } from "../../../src/bench/grid/pasted";
+
+const pastedRows = (text: string) => pastedTexts(text).map((row) => row.map(asTyped));
 
 describe("pasted text", () => {
   it("is what it would be if it were typed", () => {

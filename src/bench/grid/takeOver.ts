@@ -1,0 +1,32 @@
+import type { FirstLook } from "../firstLook/firstLook";
+import type { Write } from "../../host/bench/benchGrid";
+import { areaName, cellArea } from "../../host/address";
+import { nextFrame } from "../page/frames";
+import type { EmbeddedGrid } from "./grid";
+import { asTyped } from "./pasted";
+import { writeCells } from "./write";
+
+/** Frames after which the grid stands as it will be seen. */
+const FRAMES = 3;
+
+/** Puts the grid in place of the first look, with what was typed there, and where the person was looking. */
+export async function takeOver(grid: EmbeddedGrid, look: FirstLook | undefined): Promise<void> {
+  if (!look) return;
+  const { entries, sheet, cell } = await look.done();
+  const writes: Write[] = [];
+  for (const { sheet: name, row, column, text } of look.shows(grid.opened) ? entries : []) {
+    const area = cellArea(name, row, column);
+    const refused = grid.typing.refusal({ sheet: name, row, column }, text);
+    if (refused !== undefined) grid.page.told(`Not put into ${areaName(area)}: ${refused}`);
+    else {
+      const entry = grid.typing.read({ sheet: name, row, column }, text);
+      writes.push({ area, values: [[entry && "value" in entry ? entry.value : asTyped(text)]] });
+    }
+  }
+  if (writes.length > 0) writeCells(grid.univer, grid.model, writes);
+  if (sheet !== undefined && grid.model.hasSheet(sheet)) grid.selection.showSheet(sheet);
+  if (sheet !== undefined && cell) grid.selection.goTo(cellArea(sheet, cell.row, cell.column));
+  // The grid draws itself a frame later.
+  for (let frame = 0; frame < FRAMES; frame++) await nextFrame();
+  look.leave();
+}
