@@ -79,6 +79,6 @@ export function odds(s: SheetLayout): void {
     label: "Price before tax that keeps the margin at that cost",
     kind: "money",
     formula: `=ROUNDUP(ROUND(${spill.cell(5, 2)}/(1-WantedMargin),6),2)`,
-    needs: [spill.cell(5, 2).address],
+    needs: [spill.cell(5, 2).address, "WantedMargin"],
   });
 }
