@@ -25,7 +25,8 @@ export default async (env, { mode }) => {
       sw: "./src/bench/sw.ts",
       help: "./src/help/index.ts",
     },
-    output: { path: path.join(top, "dist"), clean: true, chunkFilename: "[name].[contenthash:8].js" },
+    // Chunks stand beside the pages; an address found out at run time would need a page, which functions.js has not.
+    output: { path: path.join(top, "dist"), publicPath: "", clean: true, chunkFilename: "[name].[contenthash:8].js" },
     devtool: mode === "production" ? false : "source-map",
     resolve: { extensions: [".ts", ".js"] },
     module: {

@@ -1,5 +1,6 @@
 import { COLUMNS, type PriceItem } from "./priceItem";
-import { writeCsv, type CsvStyle } from "./writeCsv";
+import type { CsvStyle } from "./csvStyle";
+import { writeCsv } from "./writeCsv";
 
 /** A price list as a CSV file that `readPriceList` reads back unchanged. */
 export function priceListCsv(items: readonly PriceItem[], style?: CsvStyle): string {

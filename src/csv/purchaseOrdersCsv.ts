@@ -1,5 +1,6 @@
 import { fromCents, lineCents, sumCents } from "../calc/money/cents";
-import { writeCsv, type CsvStyle } from "./writeCsv";
+import type { CsvStyle } from "./csvStyle";
+import { writeCsv } from "./writeCsv";
 
 /** One line of a purchase order. */
 export interface PurchaseLine {

@@ -1,16 +1,7 @@
 import Papa from "papaparse";
 import { guardText } from "./formulaGuard";
 import type { Customs } from "./cells";
-
-/** How a CSV file is written. */
-export interface CsvStyle {
-  /** "," writes decimal commas and separates cells by semicolons, as spreadsheets of that custom expect. */
-  readonly decimal: Customs["decimal"];
-  /** The mark by which a spreadsheet knows UTF-8. */
-  readonly mark: boolean;
-}
-
-export const USUAL_STYLE: CsvStyle = { decimal: ".", mark: true };
+import { USUAL_STYLE, type CsvStyle } from "./csvStyle";
 
 /**
  * Writes a table as CSV. Texts that a spreadsheet might run as a formula get an apostrophe; numbers stay numbers,

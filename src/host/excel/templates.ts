@@ -1,7 +1,6 @@
 import { base64 } from "../base64";
 import { HostRefusal, type Task, type Template, type TemplateReport, type TemplateWay } from "../port";
-import { templateContents, type TemplateContents } from "../templateNames";
-import { withoutCharts } from "../withoutCharts";
+import type { TemplateContents } from "../templateNames";
 import { repairSheets } from "./repairs";
 import { inExcel } from "./run";
 
@@ -36,10 +35,12 @@ export async function takeTemplateInExcel(template: Template, way: TemplateWay, 
  * way; the checking of formulas can.
  */
 async function insertTemplate({ bytes, file: name }: Template, task: Task): Promise<TemplateReport> {
+  // What reads and writes packages is loaded when it is needed, not with the pane.
+  const { templateContents } = await import("../templateNames");
   const contents = templateContents(bytes);
   const report = await inExcel(`insert ${name}`, async (context) => {
     await refuseClash(context, contents);
-    const file = takesCharts() ? bytes : withoutCharts(bytes);
+    const file = takesCharts() ? bytes : (await import("../withoutCharts")).withoutCharts(bytes);
     context.workbook.insertWorksheetsFromBase64(base64(file), { positionType: Excel.WorksheetPositionType.end });
     await context.sync();
     const mended = await rebuildNames(context, contents);

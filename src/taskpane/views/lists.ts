@@ -1,7 +1,5 @@
-import { priceListCsv } from "../../csv/priceListCsv";
 import type { PriceItem } from "../../csv/priceItem";
-import { purchaseOrdersCsv } from "../../csv/purchaseOrdersCsv";
-import { USUAL_STYLE, type CsvStyle } from "../../csv/writeCsv";
+import { USUAL_STYLE, type CsvStyle } from "../../csv/csvStyle";
 import { HostRefusal, type Grid, type Place } from "../../host/port";
 import { RATE_TABLE } from "../../workbook/rateColumns";
 import { download } from "../download";
@@ -40,6 +38,7 @@ export function listsView(desk: Desk): View {
   const orders = async (): Promise<string> => {
     const lines = purchaseLines(await read(...ORDER_PLACES));
     if (lines.length === 0) return "Takeoff has nothing to order yet, so no file was made.";
+    const { purchaseOrdersCsv } = await import("../../csv/purchaseOrdersCsv");
     download("orders.csv", purchaseOrdersCsv(lines, style()), CSV);
     const count = new Set(lines.map(({ order }) => order)).size;
     return `orders.csv with ${counted(lines.length, "line")} on ${counted(count, "order")} is in your downloads.`;
@@ -55,6 +54,7 @@ export function listsView(desk: Desk): View {
   const prices = async (): Promise<string> => {
     const [list = []] = await read(RATE_TABLE);
     const items = readPriceRows(list).filter((item): item is PriceItem => item !== undefined);
+    const { priceListCsv } = await import("../../csv/priceListCsv");
     download("prices.csv", priceListCsv(items, style()), CSV);
     return `prices.csv with ${counted(items.length, "item")} is in your downloads.`;
   };

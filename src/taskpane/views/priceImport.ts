@@ -1,4 +1,4 @@
-import { readPriceList, type PriceListFile } from "../../csv/readPriceList";
+import type { PriceListFile } from "../../csv/readPriceList";
 import { resolvePlace } from "../../host/places";
 import { RATE_TABLE } from "../../workbook/rateColumns";
 import { HostRefusal, type Change } from "../../host/port";
@@ -22,6 +22,7 @@ export function priceImport(desk: Desk): HTMLElement {
       if (!grid) throw new HostRefusal("This workbook has no price list; start a job to get one.");
       task.progress(1, 3);
       await task.pause();
+      const { readPriceList } = await import("../../csv/readPriceList");
       const list = readPriceList(bytes);
       task.progress(2, 3);
       await task.pause();
