@@ -8,10 +8,13 @@ import { calls, type Call } from "./hostile";
 
 const RUNS = Number(process.env.HARDENING_RUNS ?? 2000);
 const ONLY = process.env.HARDENING_ONLY?.split(",");
+/** A plan may take a fifth of a second: as many calls as fit the time of a test. */
+const FEWER = new Map([["CUTPLAN", RUNS / 4]]);
 /** The longest a cell may take; plans and reconciliations weigh many rows and may take longer. */
 const LIMIT_MS = 200;
 const LONGER = new Map([
-  ["CUTPLAN", 3000],
+  // What Excel may be kept waiting for, and then some for a busy machine; the cut plan's own tests hold its time.
+  ["CUTPLAN", 1000],
   ["RECONCILE", 1000],
 ]);
 
@@ -86,8 +89,9 @@ describe.each(catalogue.filter((d) => ONLY === undefined || ONLY.includes(d.name
   "RILL.%s",
   (name, declaration) => {
     const limit = LONGER.get(name) ?? LIMIT_MS;
+    const runs = FEWER.get(name) ?? RUNS;
 
-    it(`stands ${RUNS} calls of every kind`, () => {
+    it(`stands ${runs} calls of every kind`, () => {
       let answered = 0;
       fc.assert(
         fc.property(calls(declaration), (call) => {
@@ -112,10 +116,10 @@ describe.each(catalogue.filter((d) => ONLY === undefined || ONLY.includes(d.name
           if (wrong !== undefined) throw new Error(wrong);
           if (refusal === undefined) answered++;
         }),
-        { numRuns: RUNS },
+        { numRuns: runs },
       );
       // A test whose calls are mostly refused at the first argument would prove little.
-      expect(answered).toBeGreaterThan(RUNS / 4);
+      expect(answered).toBeGreaterThan(runs / 4);
     });
   },
 );

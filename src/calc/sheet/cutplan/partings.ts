@@ -62,6 +62,16 @@ export function partingsOf(
   return [...found, ...cuttable.slice(0, MOST_PARTINGS)];
 }
 
+/** No parting of a piece has fewer parts: the widest roll's strips, each as long as the longest roll. */
+export function fewestParts(piece: Piece, rolls: readonly Roll[], turn: boolean, lap: number): number {
+  const widest = Math.max(...rolls.map(({ width }) => width));
+  const longest = Math.max(...rolls.map((roll) => roll.longest));
+  const shares = (side: number, room: number): number =>
+    side <= room * (1 + 1e-12) ? 1 : lap >= room ? Infinity : Math.ceil((side - lap) / (room - lap) - 1e-9);
+  const laid = (along: number, across: number): number => shares(along, longest) * shares(across, widest);
+  return Math.min(laid(piece.length, piece.width), turn ? laid(piece.width, piece.length) : Infinity);
+}
+
 /** Ways to share a side out among strips no wider than the widest room, laps included; one share where one will do. */
 function sharings(side: number, rooms: readonly number[], lap: number, beside: readonly number[]): number[][] {
   const widest = Math.max(...rooms);

@@ -1,6 +1,6 @@
 import { fromCents, lineCents, toCents } from "../../money/cents";
 import { invalid, plain } from "../../problem";
-import { checkRequest } from "./check";
+import { checkRequest, PLAN_RANGE } from "./check";
 import { lowerBound } from "./bound";
 import { readKept, regroup, writeKept } from "./kept";
 import { layOut, roundDown } from "./layOut";
@@ -8,6 +8,7 @@ import { makeOffers } from "./purchase";
 import type { Piece, Plan, PlanRequest, Roll } from "./request";
 import { leastOrBest } from "./least";
 import { type Effort, USUAL_EFFORT } from "./search";
+import { fewestParts } from "./partings";
 import { fits } from "./seams";
 import { planSeams } from "./seamPlan";
 import { toSteps } from "./steps";
@@ -41,6 +42,13 @@ export function cutPlan(request: PlanRequest, effort: Effort = USUAL_EFFORT): Pl
 
 function planSeamed(request: PlanRequest, lap: number, effort: Effort): Plan {
   const { pieces, rolls, turn, seamPrice = 0, kept = "" } = request;
+  // Looking for partings takes its time with their number, so too many are refused before.
+  const parts = pieces.reduce((sum, piece) => sum + fewestParts(piece, rolls, turn, lap), 0);
+  if (parts > PLAN_RANGE.mostPieces && parts < Infinity) {
+    throw invalid(
+      `cuts need at least ${parts} parts with seams ${plain(lap)} m wide; a plan takes at most ${PLAN_RANGE.mostPieces}`,
+    );
+  }
   const offers = makeOffers(rolls);
   const priced = rolls.some((roll) => roll.price > 0);
   // Where no roll has a price, area stands in for money, and a seam has none either.

@@ -14,6 +14,12 @@ describe("a plan that cannot be", () => {
     ["no pieces", { pieces: [] }, "cuts is needed"],
     ["too many pieces", { pieces: Array.from({ length: 201 }, () => skirt) }, "cuts takes at most 200 pieces; got 201"],
     ["no rolls", { rolls: [] }, "rolls is needed"],
+    [
+      "more parts than a plan is made for",
+      // By hand: 9 m in lengths of 0.1 m that lap 0.05 m: (9 - 0.05) / 0.05 = 179 lengths, in 2 strips of up to 6 m.
+      { pieces: [basin], rolls: [{ ...wide, longest: 0.1 }], turn: false, seamLap: 0.05 },
+      "cuts need at least 358 parts with seams 0.05 m wide; a plan takes at most 200",
+    ],
     ["a length of 0", { pieces: [skirt, { ...skirt, length: 0 }] }, "cuts 2: length must be"],
     ["a negative width", { pieces: [{ ...skirt, width: -2 }] }, "cuts 1: width must be"],
     ["a width of no number", { pieces: [{ ...skirt, width: Number.NaN }] }, "cuts 1: width must be"],
