@@ -86,5 +86,6 @@ describe.skipIf(!hasLibreOffice())("LibreOffice", () => {
         expect(text).toMatch(/Page 1 of \d+/);
       }
     }
-  });
+    // Eight books through another program; how long that takes is not what is tested.
+  }, 240_000);
 });
