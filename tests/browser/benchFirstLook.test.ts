@@ -66,7 +66,15 @@ describeInBrowser("the bench while it opens", () => {
     // Still typing when the grid has come.
     release();
     await page.waitForTimeout(3000);
+    // The grid is made beneath, out of sight.
+    expect(
+      await page.evaluate(() => {
+        const { left, top, width, height } = document.getElementById("sheet")!.getBoundingClientRect();
+        return document.elementFromPoint(left + width / 2, top + height / 2)?.closest(".first-look") !== null;
+      }),
+    ).toBe(true);
     await page.keyboard.type("5");
+    // The cell below is open now, and as it was; it holds nothing up.
     await page.keyboard.press("Enter");
     await bench.ready();
     await picture.waitFor({ state: "detached" });

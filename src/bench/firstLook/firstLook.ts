@@ -78,6 +78,8 @@ export class FirstLook {
 
   /** Gives the place to the grid. */
   leave(): void {
+    // A cell that is still open would be closed by the removal itself, in the middle of it.
+    this.field = undefined;
     this.view.remove();
     delete document.body.dataset.firstLook;
   }

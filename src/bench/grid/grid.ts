@@ -1,6 +1,6 @@
-import { IUniverInstanceService, type Univer } from "@univerjs/core";
+import { DOCS_NORMAL_EDITOR_UNIT_ID_KEY, IUniverInstanceService, type Univer } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import { ILayoutService } from "@univerjs/preset-sheets-core";
+import { ILayoutService, IRenderManagerService } from "@univerjs/preset-sheets-core";
 import { parseArea } from "../../host/address";
 import { resolvePlace } from "../../host/places";
 import type { Template } from "../../host/port";
@@ -23,7 +23,7 @@ import { PictureLayer } from "./pictureLayer";
 import { Reasons } from "./reasons";
 import { Selection } from "./selection";
 import { Signposts } from "./signposts";
-import { takeOver } from "./takeOver";
+import { drawn, takeOver } from "./takeOver";
 import { Typing } from "./typing";
 import { checkFilledCells, forgetSheetsPutAway, keepWhatIsTyped, startUniver, takeDaysAsShown } from "./univer";
 import { withEdits } from "./workingCopy";
@@ -159,7 +159,10 @@ export class EmbeddedGrid {
     this.pictures.clear();
     for (const picture of picturesOf(opened.workbook)) await this.pictures.show(picture, true);
     for (const picture of pictures) await this.pictures.show(picture);
-    if (first) await takeOver(this, await takeLook());
+    if (first) {
+      await drawn(this);
+      await takeOver(this, await takeLook());
+    }
     this.changes.tell();
     this.results.tell();
     this.selection.moved.tell();
@@ -206,7 +209,16 @@ export class EmbeddedGrid {
 
   /** Takes the keyboard, at the selected cell. */
   focus(): void {
-    this.univer.__getInjector().get(ILayoutService).focus();
+    const injector = this.univer.__getInjector();
+    // The library gives the keyboard to the editor it used last, and to none before the first.
+    injector.get(IUniverInstanceService).setCurrentUnitForType(DOCS_NORMAL_EDITOR_UNIT_ID_KEY);
+    injector.get(ILayoutService).focus();
+  }
+
+  /** Whether the editor of cells is there, which comes some frames after the cells. */
+  get takesKeys(): boolean {
+    const render = this.univer.__getInjector().get(IRenderManagerService);
+    return Boolean(render.getRenderById(DOCS_NORMAL_EDITOR_UNIT_ID_KEY));
   }
 
   undo(): void {

@@ -1,4 +1,4 @@
-import type { FirstLook } from "../firstLook/firstLook";
+import type { FirstLook, LastLook } from "../firstLook/firstLook";
 import type { Write } from "../../host/bench/benchGrid";
 import { areaName, cellArea } from "../../host/address";
 import { nextFrame } from "../page/frames";
@@ -6,15 +6,28 @@ import type { EmbeddedGrid } from "./grid";
 import { asTyped } from "./pasted";
 import { writeCells } from "./write";
 
-/** Frames after which the grid stands as it will be seen. */
+/** Frames after which the grid stands as it will be seen, and the most it is waited for. */
 const FRAMES = 3;
+const MOST_FRAMES = 60;
+
+/** Resolves when the grid is drawn and takes keys. */
+export async function drawn(grid: EmbeddedGrid): Promise<void> {
+  for (let frame = 0; frame < MOST_FRAMES && (frame < FRAMES || !grid.takesKeys); frame++) await nextFrame();
+}
 
 /** Puts the grid in place of the first look, with what was typed there, and where the person was looking. */
 export async function takeOver(grid: EmbeddedGrid, look: FirstLook | undefined): Promise<void> {
   if (!look) return;
-  const { entries, sheet, cell } = await look.done();
+  try {
+    putIn(grid, await look.done(), look.shows(grid.opened));
+  } finally {
+    look.leave();
+  }
+}
+
+function putIn(grid: EmbeddedGrid, { entries, sheet, cell }: LastLook, isSame: boolean): void {
   const writes: Write[] = [];
-  for (const { sheet: name, row, column, text } of look.shows(grid.opened) ? entries : []) {
+  for (const { sheet: name, row, column, text } of isSame ? entries : []) {
     const area = cellArea(name, row, column);
     const refused = grid.typing.refusal({ sheet: name, row, column }, text);
     if (refused !== undefined) grid.page.told(`Not put into ${areaName(area)}: ${refused}`);
@@ -26,7 +39,4 @@ export async function takeOver(grid: EmbeddedGrid, look: FirstLook | undefined):
   if (writes.length > 0) writeCells(grid.univer, grid.model, writes);
   if (sheet !== undefined && grid.model.hasSheet(sheet)) grid.selection.showSheet(sheet);
   if (sheet !== undefined && cell) grid.selection.goTo(cellArea(sheet, cell.row, cell.column));
-  // The grid draws itself a frame later.
-  for (let frame = 0; frame < FRAMES; frame++) await nextFrame();
-  look.leave();
 }
