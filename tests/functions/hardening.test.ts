@@ -8,8 +8,6 @@ import { calls, type Call } from "./hostile";
 
 const RUNS = Number(process.env.HARDENING_RUNS ?? 2000);
 const ONLY = process.env.HARDENING_ONLY?.split(",");
-/** A plan may take a fifth of a second: as many calls as fit the time of a test. */
-const FEWER = new Map([["CUTPLAN", RUNS / 4]]);
 /** The longest a cell may take; plans and reconciliations weigh many rows and may take longer. */
 const LIMIT_MS = 200;
 const LONGER = new Map([
@@ -89,9 +87,8 @@ describe.each(catalogue.filter((d) => ONLY === undefined || ONLY.includes(d.name
   "RILL.%s",
   (name, declaration) => {
     const limit = LONGER.get(name) ?? LIMIT_MS;
-    const runs = FEWER.get(name) ?? RUNS;
 
-    it(`stands ${runs} calls of every kind`, () => {
+    it(`stands ${RUNS} calls of every kind`, () => {
       let answered = 0;
       fc.assert(
         fc.property(calls(declaration), (call) => {
@@ -116,10 +113,10 @@ describe.each(catalogue.filter((d) => ONLY === undefined || ONLY.includes(d.name
           if (wrong !== undefined) throw new Error(wrong);
           if (refusal === undefined) answered++;
         }),
-        { numRuns: runs },
+        { numRuns: RUNS },
       );
       // A test whose calls are mostly refused at the first argument would prove little.
-      expect(answered).toBeGreaterThan(runs / 4);
+      expect(answered).toBeGreaterThan(RUNS / 4);
     });
   },
 );

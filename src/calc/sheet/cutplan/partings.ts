@@ -1,3 +1,4 @@
+import { PLAN_RANGE } from "./check";
 import type { Piece, Roll } from "./request";
 import { fits } from "./seams";
 
@@ -12,6 +13,8 @@ export interface Parting {
 const MOST_PARTINGS = 60;
 /** How far beyond the fewest strips a piece is parted. */
 const MORE_STRIPS = 1;
+/** A parting of more parts than a plan takes is none. */
+const MOST_PARTS = PLAN_RANGE.mostPieces;
 /** Shares of a side no narrower than this, m; narrower ones are no strips. */
 const NARROWEST = 0.05;
 
@@ -44,7 +47,8 @@ export function partingsOf(
     const beside = others.flatMap(({ length, width }) => (turn ? [length, width] : [width]));
     for (const strips of sharings(across, widths, lap, beside)) {
       for (const pieces of lengths) {
-        if (strips.length * pieces.length === 1) continue;
+        const count = strips.length * pieces.length;
+        if (count === 1 || count > MOST_PARTS) continue;
         const sizes = strips.flatMap((width) => pieces.map((length) => ({ length, width })));
         ways.push({
           seamLength: (pieces.length - 1) * across + (strips.length - 1) * along,
@@ -85,10 +89,12 @@ function sharings(side: number, rooms: readonly number[], lap: number, beside: r
   for (const room of rooms) {
     if (side <= room * (1 + 1e-12) || lap >= room) continue;
     const count = Math.ceil((side - lap) / (room - lap) - 1e-9);
+    if (count > MOST_PARTS) continue;
     keep(Array.from({ length: count }, () => (side + (count - 1) * lap) / count));
   }
   if (lap >= widest) return [...found.values()];
   const fewest = Math.max(2, Math.ceil((side - lap) / (widest - lap) - 1e-9));
+  if (fewest > MOST_PARTS) return [...found.values()];
   // What a strip may be wide: a roll's width, or what of it is left beside one or two other pieces.
   const steps = new Set(rooms.filter((room) => room < side * (1 - 1e-12)));
   const sums = new Set([...beside, ...beside.flatMap((a, i) => beside.slice(i + 1).map((b) => a + b))]);

@@ -60,15 +60,17 @@ export function planSeams(
   effort: Effort,
   kept = "",
 ): Seamed | undefined {
-  const partings = pieces.map((piece) =>
-    partingsOf(
-      piece,
-      rolls,
-      turn,
-      lap,
-      pieces.filter((other) => other !== piece),
-    ),
-  );
+  const partings = pieces.map((piece) => {
+    // A strip lies beside one or two other pieces, so of equal ones two stand for all.
+    const seen = new Map<string, number>();
+    const others = pieces.filter((other) => {
+      const size = `${other.length} ${other.width}`;
+      const count = other === piece ? 0 : (seen.get(size) ?? 0) + 1;
+      if (count > 0) seen.set(size, count);
+      return count === 1 || count === 2;
+    });
+    return partingsOf(piece, rolls, turn, lap, others);
+  });
   if (partings.some((ways) => ways.length === 0)) return undefined;
   const work = new Work(CHOOSING * effort.work * Math.min(1 + effort.seed, MOST_TIMES));
   const lanes = lanesOf(offers);
