@@ -88,7 +88,8 @@ describeInBrowser("a first job", () => {
     await page.waitForTimeout(2000);
     await page.reload();
     await bench.ready();
-    await page.locator(".notice", { hasText: "Your changes to rillwright-us-blank.xlsx" }).waitFor();
+    // A job from the blank template goes by its own name.
+    await page.locator(".notice", { hasText: "Your changes to Side garden fall (invented).xlsx" }).waitFor();
     await typeJob(bench, blank, DESK);
     const saved = await recalculate(await bench.save());
     for (const name of [
