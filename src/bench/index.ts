@@ -3,6 +3,7 @@ import { followTheme } from "../taskpane/followTheme";
 import { mountPane } from "../taskpane/pane";
 import { benchSide } from "./grid/benchSide";
 import { EmbeddedGrid } from "./grid/grid";
+import { openListByKey } from "./grid/openList";
 import { takeNewer } from "./keeping/takeNewer";
 import { beginJob } from "./page/begin";
 import { resizablePane } from "./page/divider";
@@ -47,13 +48,15 @@ function start(): void {
       enter: () => element("pane").querySelector<HTMLElement>("[role=tab][aria-selected=true]")?.focus(),
     },
   ]);
+  openListByKey(grid);
   entryFirst(element("pane"), grid, files);
   keepOnLeaving(job, grid);
 
   void takeNewer().then(async (newerWaits) => {
     await beginJob(job, files);
     if (newerWaits) notice("A newer version of this page is kept; it opens once all pages of this one are closed.");
-    mountPane(element("pane"), host);
+    const pane = mountPane(element("pane"), host);
+    files.opened.add(() => pane.beginAnew());
     welcome();
     document.body.dataset.ready = "true";
     workOffline();

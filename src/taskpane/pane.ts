@@ -1,4 +1,5 @@
 import type { Host } from "../host/port";
+import { Following } from "./following";
 import { make } from "./ui/elements";
 import { Desk } from "./ui/desk";
 import { Tabs } from "./ui/tabs";
@@ -10,7 +11,7 @@ import { listsView } from "./views/lists";
 import { startView } from "./views/start";
 
 /** Builds the pane over a host. The same pane stands beside Excel and beside the bench. */
-export function mountPane(root: HTMLElement, host: Host): void {
+export function mountPane(root: HTMLElement, host: Host): { beginAnew(): void } {
   const desk = new Desk(host);
   const views = [
     startView(desk),
@@ -20,9 +21,20 @@ export function mountPane(root: HTMLElement, host: Host): void {
     listsView(desk),
     helpView(desk),
   ];
-  const tabs = new Tabs(views);
+  const tabs: Tabs = new Tabs(views, () => following.pin());
+  const following = new Following(host, ({ tab, choice }) => {
+    const index = views.findIndex(({ title }) => title === tab);
+    if (choice !== undefined) views[index]?.choose?.(choice);
+    tabs.show(index);
+  });
+  const byHand = make("p", { class: "quiet small", role: "status" });
+  const lookAtCalculation = async (): Promise<void> => {
+    const byItself = await host.calculatesByItself().catch(() => true);
+    const words = byItself ? "" : "Excel calculates only when told here (manual calculation): press F9 after edits.";
+    if (byHand.textContent !== words) byHand.textContent = words;
+  };
   root.classList.add("pane");
-  root.replaceChildren(make("div", { class: "head" }, tabs.bar), tabs.pages, desk.foot);
+  root.replaceChildren(make("div", { class: "head" }, tabs.bar, following.switch, byHand), tabs.pages, desk.foot);
   let waiting = false;
   host.onChange(() => {
     // Changes come in bursts; one look at the workbook follows each burst.
@@ -31,7 +43,10 @@ export function mountPane(root: HTMLElement, host: Host): void {
     setTimeout(() => {
       waiting = false;
       tabs.refresh();
+      void lookAtCalculation();
     });
   });
   tabs.show(0);
+  void lookAtCalculation();
+  return { beginAnew: () => desk.forget() };
 }

@@ -69,6 +69,8 @@ describeInBrowser("the pane", () => {
     await page.keyboard.press("ArrowRight");
     await page.keyboard.press("ArrowRight");
     await page.keyboard.press("Tab");
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Follow the sheet");
+    await page.keyboard.press("Tab");
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("function-search");
     await page.keyboard.type("FTIN");
     await page.keyboard.press("Tab");

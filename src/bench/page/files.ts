@@ -1,6 +1,7 @@
 import { download } from "../../taskpane/download";
 import { FileRefusal, refuseSize } from "../../workbook/file/refusal";
 import type { EmbeddedGrid } from "../grid/grid";
+import { Listeners } from "../grid/listeners";
 import { commitEntry } from "../grid/openEntry";
 import { listed, unseenParts } from "../reading/unseen";
 import { busy, Stopped } from "./busy";
@@ -12,6 +13,9 @@ const SAVED_SECONDS = 6;
 
 /** Opening and saving as a person asks for them: with care for what would be lost, progress, and a way to stop. */
 export class Files {
+  /** Told when another file was opened. */
+  readonly opened = new Listeners();
+
   constructor(
     private readonly grid: EmbeddedGrid,
     private readonly job: Job,
@@ -54,6 +58,7 @@ export class Files {
       return refusal(error instanceof FileRefusal ? why : `${fileName} cannot be shown here: ${why}`);
     }
     closeJobNotices();
+    this.opened.tell();
     this.sayUnseen();
   }
 

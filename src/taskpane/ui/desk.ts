@@ -21,6 +21,11 @@ export class Desk {
     this.said.textContent = sentence;
   }
 
+  /** Takes away what was said of a workbook that is there no longer. */
+  forget(): void {
+    this.say("");
+  }
+
   /** Says what went wrong and what to do; what was never foreseen has no words of its own for that. */
   complain(error: unknown): void {
     this.said.className = "bad";
@@ -82,6 +87,8 @@ function drawn(): Promise<void> {
 export interface View {
   readonly title: string;
   readonly body: HTMLElement;
+  /** Brings one thing of several to the front, by its title. */
+  choose?(title: string): void;
   /** Called when the view comes into sight and when the workbook changed while it is in sight. */
   refresh?(): void;
 }

@@ -8,9 +8,13 @@ export class Tabs {
   private readonly tabs: HTMLButtonElement[] = [];
   private open = -1;
 
-  constructor(private readonly views: readonly View[]) {
+  constructor(
+    private readonly views: readonly View[],
+    /** Told when a person chose a tab themselves. */
+    private readonly chosen: () => void = () => undefined,
+  ) {
     views.forEach(({ title, body }, index) => {
-      const tab = button(title, () => this.show(index), {
+      const tab = button(title, () => this.choose(index), {
         role: "tab",
         id: `tab-${index}`,
         "aria-controls": `page-${index}`,
@@ -27,6 +31,11 @@ export class Tabs {
       );
       this.pages.append(page);
     });
+  }
+
+  private choose(index: number): void {
+    this.chosen();
+    this.show(index);
   }
 
   show(index: number): void {
@@ -55,7 +64,7 @@ export class Tabs {
     }[event.key];
     if (next === undefined) return;
     event.preventDefault();
-    this.show(next);
+    this.choose(next);
     this.tabs[next]?.focus();
   }
 }

@@ -97,6 +97,12 @@ export function drawingsView(desk: Desk): View {
       actions,
       enlarged,
     ),
+    choose(title) {
+      const index = DRAWINGS.findIndex((drawing) => drawing.title === title);
+      if (index < 0 || choice.value === String(index)) return;
+      choice.value = String(index);
+      again();
+    },
     refresh: again,
   };
 }

@@ -91,8 +91,9 @@ function describe(
       task.progress(1, 2);
       // The last moment to stop: the writing itself is one step, which undo takes back where the host can.
       await task.pause();
-      await desk.host.write(writes.filter((_, index) => allowed[index]));
-      return [writes.filter((_, index) => allowed[index]), writes.filter((_, index) => !allowed[index])] as const;
+      const taken = writes.filter((_, index) => allowed[index]);
+      await desk.host.write(taken, task.progress);
+      return [taken, writes.filter((_, index) => !allowed[index])] as const;
     });
     close();
     return takenWords(cellsOf(free), cellsOf(guarded));
