@@ -11,11 +11,12 @@ const FLOORS = {
   drawing: ["calc"],
   xlsx: [],
   host: ["xlsx"],
-  job: ["calc"],
-  workbook: ["calc", "functions", "csv", "xlsx", "job"],
+  book: ["calc"],
+  job: ["calc", "book"],
+  workbook: ["calc", "functions", "csv", "xlsx", "book", "job"],
   help: ["calc", "functions"],
-  taskpane: ["calc", "functions", "csv", "drawing", "xlsx", "host", "job", "workbook"],
-  bench: ["calc", "functions", "csv", "drawing", "xlsx", "host", "job", "workbook", "taskpane"],
+  taskpane: ["calc", "functions", "csv", "drawing", "xlsx", "host", "book", "job", "workbook"],
+  bench: ["calc", "functions", "csv", "drawing", "xlsx", "host", "book", "job", "workbook", "taskpane"],
 };
 const ALL = [...Object.keys(FLOORS), "cli", "site"];
 
@@ -68,7 +69,7 @@ export default [
   },
   { files: ["src/**"], ignores: ["src/cli/**", "src/site/**"], rules: { "no-console": "error" } },
   {
-    files: ["src/calc/**", "src/job/**"],
+    files: ["src/calc/**", "src/book/**", "src/job/**"],
     rules: {
       "no-restricted-globals": [
         "error",
