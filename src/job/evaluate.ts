@@ -2,7 +2,7 @@ import { reckonBasin, type Basin } from "./basin";
 import { checksOf, type Check } from "./checks";
 import { reckonDrain, type Drain } from "./drain";
 import type { Job } from "./facts";
-import { reckonGround, type Ground } from "./ground";
+import { reckonEarth, type Earth } from "./earth";
 import { reckonLabor, type Labor } from "./labor";
 import { reckonLevels, type Levels } from "./levels";
 import { reckonLiner, type Liner } from "./liner";
@@ -22,7 +22,7 @@ export interface Topics {
   readonly pump: Pump;
   readonly liner: Liner;
   readonly stone: Stone;
-  readonly ground: Ground;
+  readonly earth: Earth;
   readonly levels: Levels;
   readonly labor: Labor;
   readonly takeoff: Takeoff;
@@ -46,12 +46,12 @@ export function evaluate(job: Job): State {
   const pump = reckonPump(job, water, basin);
   const liner = reckonLiner(job, water);
   const stone = reckonStone(job, water, basin);
-  const ground = reckonGround(job, water);
-  const levels = reckonLevels(job, water, basin, ground);
-  const labor = reckonLabor(job, { basin, pump, liner, stone, ground });
-  const takeoff = reckonTakeoff(job, needsOf(job, { water, pump, basin, liner, stone, ground }));
+  const earth = reckonEarth(job, water);
+  const levels = reckonLevels(job, water, basin, earth);
+  const labor = reckonLabor(job, { basin, pump, liner, stone, earth });
+  const takeoff = reckonTakeoff(job, needsOf(job, { water, pump, basin, liner, stone, earth }));
   const price = reckonPrice(job, takeoff, labor);
-  const topics = { water, drain, basin, pump, liner, stone, ground, levels, labor, takeoff, price };
+  const topics = { water, drain, basin, pump, liner, stone, earth, levels, labor, takeoff, price };
   const checks = lazily(() => checksOf(job, topics));
   return {
     ...topics,

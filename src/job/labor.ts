@@ -2,7 +2,7 @@ import { roundCents } from "../calc/money/cents";
 import { fromInside, type Measure } from "../calc/quantity/measures";
 import type { Basin } from "./basin";
 import type { Job, JobRow } from "./facts";
-import type { Ground } from "./ground";
+import type { Earth } from "./earth";
 import type { Liner } from "./liner";
 import type { Pump } from "./pump";
 import { isKnown, reckon, type Reckoned } from "./reckoned";
@@ -44,7 +44,7 @@ interface Design {
   readonly pump: Pump;
   readonly liner: Liner;
   readonly stone: Stone;
-  readonly ground: Ground;
+  readonly earth: Earth;
 }
 
 export function reckonLabor(job: Job, design: Design): Labor {
@@ -102,15 +102,15 @@ function taskOf(
 }
 
 /** How much there is to do of each of the usual tasks, in their order, in the unit of the system. */
-function quantitiesOf(job: Job, { basin, pump, liner, stone, ground }: Design): readonly Reckoned<number>[] {
+function quantitiesOf(job: Job, { basin, pump, liner, stone, earth }: Design): readonly Reckoned<number>[] {
   const shown = (measure: Measure, inside: Reckoned<number>): Reckoned<number> =>
     reckon([inside], (value) => fromInside(measure, value, job.system));
   const once = 1;
   return [
     once,
-    shown("earth", ground.dug),
-    shown("earth", ground.berm),
-    shown("earth", ground.spoilAway),
+    shown("earth", earth.dug),
+    shown("earth", earth.berm),
+    shown("earth", earth.spoilAway),
     shown("area", liner.buyArea),
     basin.moduleCount,
     shown("length", pump.pipeLength),

@@ -3,7 +3,7 @@ import { invalid } from "../calc/problem";
 import { toInside } from "../calc/quantity/measures";
 import type { Basin } from "./basin";
 import type { Job } from "./facts";
-import type { Ground } from "./ground";
+import type { Earth } from "./earth";
 import { attempt, isKnown, known, reckon, type Reckoned } from "./reckoned";
 import { needed } from "./rows";
 import { MOST_DROPS, type Water } from "./water";
@@ -26,8 +26,8 @@ export interface PointWanted {
 /** Nearness that counts as on grade where nobody says, m. Common practice, no source. */
 const usualTolerance = { US: toInside("size", 0.25, "US"), SI: 0.006 } as const;
 
-export function reckonLevels(job: Job, water: Water, basin: Basin, ground: Ground): Levels {
-  const points = pointsOf(job, water, basin, ground);
+export function reckonLevels(job: Job, water: Water, basin: Basin, earth: Earth): Levels {
+  const points = pointsOf(job, water, basin, earth);
   return {
     instrument: reckon([job.benchmarkLevel, job.backsight], (benchmark, backsight) => benchmark + backsight),
     points,
@@ -54,9 +54,9 @@ function targets(job: Job, points: readonly PointWanted[]): Target[] {
   }));
 }
 
-function pointsOf(job: Job, water: Water, basin: Basin, ground: Ground): PointWanted[] {
+function pointsOf(job: Job, water: Water, basin: Basin, earth: Earth): PointWanted[] {
   const fixed: readonly (readonly [string, Reckoned<number>])[] = [
-    ["Pit bottom", reckon([job.gradeLevel, ground.pitDepth], (grade, depth) => grade - depth)],
+    ["Pit bottom", reckon([job.gradeLevel, earth.pitDepth], (grade, depth) => grade - depth)],
     ["Basin floor", basin.floorLevel],
     ["Running level, top-up mark", basin.runningLevel],
     ["Basin rim and overflow", basin.fullLevel],

@@ -14,7 +14,7 @@ const MOST: Readonly<Record<string, number>> = {
   Basin: 3,
   Liner: 3,
   Stone: 2,
-  Ground: 2,
+  Earth: 2,
   Levels: 2,
   Labour: 1,
   Crew: 1,

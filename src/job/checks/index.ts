@@ -5,7 +5,7 @@ import { blankCheck } from "./blanks";
 import type { Check } from "./check";
 import { laborChecks, levelsChecks, ordersChecks, priceChecks, ratesChecks, takeoffChecks } from "./money";
 import { pumpChecks } from "./pump";
-import { groundChecks, linerChecks, stoneChecks } from "./stone";
+import { earthChecks, linerChecks, stoneChecks } from "./stone";
 import { siteChecks, waterChecks } from "./water";
 
 export { VERDICTS, type Check, type Verdict } from "./check";
@@ -25,8 +25,8 @@ export function checksOf(job: Job, state: Topics): Check[] {
     ...linerChecks(job, state),
     blankCheck(job, "Stone"),
     ...stoneChecks(job, state),
-    blankCheck(job, "Ground"),
-    ...groundChecks(job, state),
+    blankCheck(job, "Earth"),
+    ...earthChecks(job, state),
     blankCheck(job, "Levels"),
     ...levelsChecks(job, state),
     blankCheck(job, "Labour"),

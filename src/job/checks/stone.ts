@@ -103,7 +103,7 @@ export function stoneChecks(job: Job, { water, stone }: Topics): Check[] {
       ok: () => atMost(there(stone.heaviest), Math.max(there(handLimit), machineLift ?? 0)),
       cure:
         machineLift === undefined
-          ? "Type on Ground what the machine lifts."
+          ? "Type on Earth what the machine lifts."
           : "Take smaller stones or a bigger machine.",
       place: "MachineLift",
       kind: "weight",
@@ -135,10 +135,10 @@ export function stoneChecks(job: Job, { water, stone }: Topics): Check[] {
   ];
 }
 
-export function groundChecks(job: Job, { ground }: Topics): Check[] {
-  const check = checksOn("Ground");
+export function earthChecks(job: Job, { earth }: Topics): Check[] {
+  const check = checksOn("Earth");
   const { system, accessWidth, machineWidth, groundwaterDepth, bermSlope } = job;
-  const { pitDepth, fillNeed } = ground;
+  const { pitDepth, fillNeed } = earth;
   const clear = toSi("length", { US: 0.5, SI: 0.15 }[system], system);
   const deepest = (): number => Math.max(there(pitDepth), there(job.trenchDepth));
   const isDeep = {

@@ -1,7 +1,7 @@
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { basin } from "./basin";
 import type { HeldBy, RowOf } from "./fact";
-import { ground } from "./ground";
+import { earth } from "./earth";
 import { labor } from "./labor";
 import { levels } from "./levels";
 import { liner } from "./liner";
@@ -21,7 +21,7 @@ export const FACTS = {
   ...basin,
   ...liner,
   ...stone,
-  ...ground,
+  ...earth,
   ...levels,
   ...labor,
   ...rates,

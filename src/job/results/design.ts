@@ -139,22 +139,22 @@ const stone: readonly Result[] = [
   one("StoneTruckloads", "count", ({ stone }) => stone.truckloads),
 ];
 
-const ground: readonly Result[] = [
-  one("PitDepth", "length", ({ ground }) => ground.pitDepth),
-  one("PitLength", "length", ({ ground }) => ground.pitLength),
-  one("PitWidth", "length", ({ ground }) => ground.pitWidth),
-  one("PitVolume", "earth", ({ ground }) => ground.pit),
-  one("BeddingVolume", "earth", ({ ground }) => ground.bedding),
-  one("TrenchVolume", "earth", ({ ground }) => ground.trench),
-  one("ShelfVolume", "earth", ({ ground }) => ground.shelf),
-  one("DugVolume", "earth", ({ ground }) => ground.dug),
-  one("BackfillVolume", "earth", ({ ground }) => ground.backfill),
-  one("BermHeight", "length", ({ ground }) => ground.bermHeight),
-  one("BermNeed", "earth", ({ ground }) => ground.berm),
-  one("SpoilAway", "earth", ({ ground }) => ground.spoilAway),
-  one("SpoilLoads", "count", ({ ground }) => ground.spoilLoads),
-  one("FillNeed", "earth", ({ ground }) => ground.fillNeed),
-  one("FillLoads", "count", ({ ground }) => ground.fillLoads),
+const earth: readonly Result[] = [
+  one("PitDepth", "length", ({ earth }) => earth.pitDepth),
+  one("PitLength", "length", ({ earth }) => earth.pitLength),
+  one("PitWidth", "length", ({ earth }) => earth.pitWidth),
+  one("PitVolume", "earth", ({ earth }) => earth.pit),
+  one("BeddingVolume", "earth", ({ earth }) => earth.bedding),
+  one("TrenchVolume", "earth", ({ earth }) => earth.trench),
+  one("ShelfVolume", "earth", ({ earth }) => earth.shelf),
+  one("DugVolume", "earth", ({ earth }) => earth.dug),
+  one("BackfillVolume", "earth", ({ earth }) => earth.backfill),
+  one("BermHeight", "length", ({ earth }) => earth.bermHeight),
+  one("BermNeed", "earth", ({ earth }) => earth.berm),
+  one("SpoilAway", "earth", ({ earth }) => earth.spoilAway),
+  one("SpoilLoads", "count", ({ earth }) => earth.spoilLoads),
+  one("FillNeed", "earth", ({ earth }) => earth.fillNeed),
+  one("FillLoads", "count", ({ earth }) => earth.fillLoads),
 ];
 
 const levels: readonly Result[] = [
@@ -183,4 +183,4 @@ function rodsByRow(
 }
 
 /** What follows from the design, before any money. */
-export const designResults = { water, pump, basin, liner, stone, ground, levels: [...levels, rods] } as const;
+export const designResults = { water, pump, basin, liner, stone, earth, levels: [...levels, rods] } as const;

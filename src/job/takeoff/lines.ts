@@ -1,7 +1,7 @@
 import { fromInside, type Measure } from "../../calc/quantity/measures";
 import type { Basin } from "../basin";
 import type { Job } from "../facts";
-import type { Ground } from "../ground";
+import type { Earth } from "../earth";
 import type { Liner } from "../liner";
 import type { Pump } from "../pump";
 import { isKnown, known, reckon, type Reckoned } from "../reckoned";
@@ -23,7 +23,7 @@ interface Design {
   readonly basin: Basin;
   readonly liner: Liner;
   readonly stone: Stone;
-  readonly ground: Ground;
+  readonly earth: Earth;
 }
 
 /** Fittings that are bought, with the columns of the route they are counted in; intakes are part of the pump. */
@@ -44,7 +44,7 @@ function fittings(pipes: Job["route"] | Job["riser"], columns: (typeof FITTINGS)
 }
 
 /** Everything the design asks for, in the order of the price list. */
-export function needsOf(job: Job, { water, pump, basin, liner, stone, ground }: Design): Need[] {
+export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: Design): Need[] {
   const shown = (measure: Measure, inside: Reckoned<number>): Reckoned<number> =>
     reckon([inside], (value) => Math.max(0, fromInside(measure, value, job.system)));
   const need = (code: string, quantity: Reckoned<number>): Need => ({ code, quantity });
@@ -75,9 +75,9 @@ export function needsOf(job: Job, { water, pump, basin, liner, stone, ground }: 
     need("BOULDER", shown("load", stone.boulders)),
     need("LIPSTONE", stone.lipStoneCount),
     need("STONEHAUL", stone.truckloads),
-    need("SPOIL", ground.spoilLoads),
-    need("FILL", shown("earth", ground.fillNeed)),
-    need("BEDDING", shown("earth", ground.bedding)),
+    need("SPOIL", earth.spoilLoads),
+    need("FILL", shown("earth", earth.fillNeed)),
+    need("BEDDING", shown("earth", earth.bedding)),
   ];
 }
 

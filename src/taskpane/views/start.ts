@@ -73,7 +73,7 @@ export function startView(desk: Desk): View {
         {},
         ...[
           "Fill in Site: client, measurements, levels.",
-          "Read down Water, Basin, Pump, Liner, Stone, Ground, Levels; change the tinted cells.",
+          "Read down Water, Basin, Pump, Liner, Stone, Earth, Levels; change the tinted cells.",
           "Set your prices on Rates, hours on Labour, markups on Price.",
           "Clear every check, then print Quote and Crew and send Orders.",
           "Enter tickets and invoices on Receipts; Reconcile finds what does not square.",

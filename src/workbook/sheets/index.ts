@@ -1,7 +1,7 @@
 import type { SheetDefinition } from "../layout";
 import { basin } from "./basin";
 import { crew } from "./crew";
-import { ground } from "./ground";
+import { earth } from "./earth";
 import { labour } from "./labour";
 import { levels } from "./levels";
 import { liner } from "./liner";
@@ -27,7 +27,7 @@ export const sheets: readonly SheetDefinition[] = [
   basin,
   liner,
   stone,
-  ground,
+  earth,
   levels,
   labour,
   rates,

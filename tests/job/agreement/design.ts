@@ -221,7 +221,7 @@ export const stone: Facts = some({
   truckPayload: mostly(between(3000, 15_000)),
 });
 
-export const ground: Facts = some({
+export const earth: Facts = some({
   soil: mostly(oneOf(...SOIL_NAMES)),
   groundwaterDepth: mostly(between(0, 4), 3),
   accessWidth: mostly(between(0.6, 4), 3),

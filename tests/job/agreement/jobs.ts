@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import type { SomeFacts } from "../../../src/workbook/reckoning/typeJob";
-import { basin, ground, levels, liner, pump, stone, water } from "./design";
+import { basin, earth, levels, liner, pump, stone, water } from "./design";
 import { labor, price, takeoff } from "./money";
 
 /** A job to type into the demo workbook of a system: what is not in it stays as the demo has it. */
@@ -17,7 +17,7 @@ const topicsOf = (system: "US" | "SI"): Topics => ({
   basin,
   liner,
   stone,
-  ground,
+  earth,
   levels,
   labor,
   takeoff,
@@ -56,7 +56,7 @@ const NO_PIECE = { length: null, width: null, count: null } as const;
 
 /** Facts that mean the same in either system: nothing is left to a usual value of its own, and pipes go by their bore. */
 export const sameJob: fc.Arbitrary<SomeFacts> = fc
-  .record({ water, basin, liner, stone, ground, levels, pump: pump("SI") })
+  .record({ water, basin, liner, stone, earth, levels, pump: pump("SI") })
   .map((topics) => Object.assign({}, ...Object.values(topics)) as SomeFacts)
   .map((facts) => ({
     ...facts,

@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { isError, SiteWork, type Changes } from "./siteWork";
 
-const SHEETS = ["Stone", "Ground", "Levels", "Labour", "Crew"];
+const SHEETS = ["Stone", "Earth", "Levels", "Labour", "Crew"];
 
-describe.each(["US", "SI"] as const)("stone, ground, levels, labour and crew, %s", (system) => {
+describe.each(["US", "SI"] as const)("stone, earth, levels, labour and crew, %s", (system) => {
   it("show no error, filled or blank", async () => {
     for (const filled of ["demo", "blank"] as const) {
       const work = await SiteWork.make(system, filled);
@@ -162,7 +162,7 @@ describe("the Stone sheet", () => {
   });
 });
 
-describe("the Ground sheet", () => {
+describe("the Earth sheet", () => {
   it("digs and builds as by hand, and keeps the three volumes apart", async () => {
     const work = await SiteWork.make("US", "demo");
     // Depth 2.25 + (3 + 2) / 12 = 2.6667 ft; the liner hangs on the cut wall: 9 × 6.5 × 2.6667 / 27 = 5.7778 yd³.
@@ -221,7 +221,7 @@ describe("the Ground sheet", () => {
     expect(await verdict({ TrenchDepth: 4 })).toBe("LOOK");
     const cure = async (depth: number): Promise<string> => {
       const work = await SiteWork.make("US", "demo", { BasinWaterDepth: depth });
-      return String(work.shown("Ground").find((text) => String(text).includes(".651(c)(2)")));
+      return String(work.shown("Earth").find((text) => String(text).includes(".651(c)(2)")));
     };
     // 1926.652(a)(1): less than 5 ft and no indication of a potential cave-in, by a competent person.
     expect(await cure(4)).toMatch(/^Set a ladder; slope or shore unless a competent person sees no danger/);

@@ -4,7 +4,7 @@ import { defineSheet } from "../../../src/workbook/layout";
 import type { CellValue, WorkbookModel } from "../../../src/workbook/model";
 import type { Recalculated } from "../../../src/workbook/recalculate";
 import { crew } from "../../../src/workbook/sheets/crew";
-import { ground } from "../../../src/workbook/sheets/ground";
+import { earth } from "../../../src/workbook/sheets/earth";
 import { labour } from "../../../src/workbook/sheets/labour";
 import { levels } from "../../../src/workbook/sheets/levels";
 import { site } from "../../../src/workbook/sheets/site";
@@ -128,7 +128,7 @@ export class SiteWork {
   ) {}
 
   static async make(system: "US" | "SI", filled: "demo" | "blank", changes: Changes = {}): Promise<SiteWork> {
-    const model = assemble([site, given, stone, ground, levels, labour, crew], system, filled);
+    const model = assemble([site, given, stone, earth, levels, labour, crew], system, filled);
     for (const [name, value] of Object.entries(changes))
       typeInto(model, name, Array.isArray(value) ? value : [[value]]);
     return new SiteWork(model, await calculate(model));

@@ -9,7 +9,7 @@ const SIDE = { min: { US: 0.3, SI: 0.1 }, max: { US: 200, SI: 60 } } as const;
 export function pit(s: SheetLayout): void {
   s.section("Pit");
   s.caution(
-    "A pit wall can cave in and bury a person: Ground says from which depth it is sloped or shored. Keep spoil 2 ft (0.6 m) and machines farther back from the edge, and have " +
+    "A pit wall can cave in and bury a person: Earth says from which depth it is sloped or shored. Keep spoil 2 ft (0.6 m) and machines farther back from the edge, and have " +
       "buried lines marked before digging. Cover or fence an open pit.",
   );
   const side = (name: string, label: string, demo: { US: number; SI: number }, message: string): void => {

@@ -21,7 +21,7 @@ export function checks(s: SheetLayout, job: Job): void {
     ok: "HeaviestStone<=MAX(HandLimit,MachineLift)",
     cure: "Take smaller stones or a bigger machine.",
     cureNow:
-      'IF(COUNT(MachineLift)=0,"Type on Ground what the machine lifts.","Take smaller stones or a bigger machine.")',
+      'IF(COUNT(MachineLift)=0,"Type on Earth what the machine lifts.","Take smaller stones or a bigger machine.")',
     fix: "MachineLift",
     kind: "weight",
     weight: "look",

@@ -7,7 +7,7 @@ import { total } from "./rows";
 import type { Water } from "./water";
 
 /** What is dug, filled in again, taken away and brought. SI: m, m³; bank, loose and compacted as said. */
-export interface Ground {
+export interface Earth {
   /** From the finished grade to the bottom of the pit. */
   readonly pitDepth: Reckoned<number>;
   readonly pitLength: Reckoned<number>;
@@ -37,7 +37,7 @@ export interface Ground {
   readonly fillLoads: Reckoned<number>;
 }
 
-export function reckonGround(job: Job, { treads, topLipLevel }: Water): Ground {
+export function reckonEarth(job: Job, { treads, topLipLevel }: Water): Earth {
   const { basinWaterDepth, rimBelowGrade, beddingDepth, basinSideSlope: slope = 0, pitMargin } = job;
   const pitDepth = reckon([basinWaterDepth, rimBelowGrade, beddingDepth], (water, rim, sand) => water + rim + sand);
   const widened = (side: number | undefined): Reckoned<number> =>

@@ -1,10 +1,10 @@
 import { factsOf } from "./fact";
 
-const { number, choice } = factsOf("Ground");
+const { number, choice } = factsOf("Earth");
 const MARGIN = { US: [0, 10], SI: [0, 3] } as const;
 
 /** What is dug, what the berm takes, and what is hauled. */
-export const ground = {
+export const earth = {
   machineWidth: number(
     "MachineWidth",
     "book",

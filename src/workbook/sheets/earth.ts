@@ -1,16 +1,16 @@
 import { DIGGING_CAUTION } from "../../functions/ground/arguments";
 import { defineSheet } from "../layout";
-import { balance, slopes } from "./groundParts/balance";
-import { berm } from "./groundParts/berm";
-import { checks, contribute } from "./groundParts/checks";
-import { backfill, machine, pit, shelves, trench } from "./groundParts/digging";
+import { balance, slopes } from "./earthParts/balance";
+import { berm } from "./earthParts/berm";
+import { checks, contribute } from "./earthParts/checks";
+import { backfill, machine, pit, shelves, trench } from "./earthParts/digging";
 
 /** What is dug, what the berm takes, and what leaves or comes by truck; bank, loose and compacted kept apart. */
-export const ground = defineSheet({
-  name: "Ground",
+export const earth = defineSheet({
+  name: "Earth",
   order: 8,
   build(s, job) {
-    s.title("Ground", "Add room to work and the pipe trench; spoil, berm and truckloads follow.");
+    s.title("Earth", "Add room to work and the pipe trench; spoil, berm and truckloads follow.");
     s.caution(DIGGING_CAUTION);
     machine(s);
     pit(s);
