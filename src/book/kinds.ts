@@ -4,55 +4,65 @@ export type SizeMeasure = "length" | "volume";
 /** A side of a product that tells it from its neighbors. */
 export type Side = "length" | "width" | "height";
 
-/** What a product is asked for by, and what the design counts of it. */
-interface KindOfProduct {
-  readonly name: string;
-  /** What its one size is, where it has one. */
-  readonly size?: { readonly measure: SizeMeasure; readonly words: string };
-  /** What its type says, where it has types; a product without one fits every type. */
-  readonly type?: string;
-  /** The sides it is asked for by, all of them. */
-  readonly sides?: readonly Side[];
-  /** What the design needs of it: pieces, m, m², m³ or kg. */
-  readonly counted: Counted;
-}
-
 /** What a quantity is: pieces, m, m², m³ or kg. */
 export type Counted = "pieces" | "length" | "area" | "volume" | "weight";
 
+/** What a product is asked for by, and what the design counts of it. */
+export interface KindOfProduct {
+  readonly name: string;
+  /** The word its code begins with. */
+  readonly word: string;
+  /** What its one size is, where it has one. */
+  readonly size?: { readonly measure: SizeMeasure; readonly words: string };
+  /** What its type says, where it has types. */
+  readonly type?: string;
+  /** The sides it is asked for by, all of them. */
+  readonly sides?: readonly Side[];
+  readonly counted: Counted;
+}
+
 const bore = { measure: "length", words: "nominal size" } as const;
-const fitting = (name: string): KindOfProduct => ({ name, size: bore, type: "pipe it fits", counted: "pieces" });
-const haul = (name: string): KindOfProduct => ({ name, counted: "pieces" });
+const rollWidth = { measure: "length", words: "roll width" } as const;
+const fitting = <const N extends string>(name: N, word: string) =>
+  ({ name, word, size: bore, type: "pipe it fits", counted: "pieces" }) as const;
+const plain = <const N extends string>(name: N, word: string, counted: Counted) => ({ name, word, counted }) as const;
 
 /**
- * Every kind of product the takeoff can ask for. Sizes and sides that a kind names are asked for exactly: the price of
- * another size is nobody's price.
+ * Every kind of product the takeoff can ask for. Sizes, sides and types that a kind has are asked for exactly: the price
+ * of another size is nobody's price. A product that leaves one out says that its price holds for all.
  */
 export const PRODUCT_KINDS = [
-  { name: "pipe", size: bore, type: "pipe type", counted: "length" },
-  fitting("90 elbow"),
-  fitting("90 sweep"),
-  fitting("45 elbow"),
-  fitting("tee"),
-  fitting("ball valve"),
-  fitting("check valve"),
-  fitting("union"),
-  { name: "spillway box", size: { measure: "length", words: "lip width" }, counted: "pieces" },
-  { name: "tub", size: { measure: "volume", words: "volume" }, counted: "pieces" },
-  { name: "void module", sides: ["length", "width", "height"], counted: "pieces" },
-  { name: "pump well", sides: ["length", "height"], counted: "pieces" },
-  { name: "liner", size: { measure: "length", words: "roll width" }, type: "sheet", counted: "area" },
-  { name: "fabric", size: { measure: "length", words: "roll width" }, type: "mass by area", counted: "area" },
-  { name: "seam tape", counted: "length" },
-  { name: "gravel", size: { measure: "length", words: "stone size" }, type: "grade", counted: "weight" },
-  { name: "boulder", size: { measure: "length", words: "mean size" }, type: "rock", counted: "weight" },
-  { name: "lip stone", sides: ["length", "width", "height"], type: "rock", counted: "pieces" },
-  { name: "cable", type: "conductor", counted: "length" },
-  haul("stone delivery"),
-  haul("spoil haul"),
-  { name: "fill", counted: "volume" },
-  { name: "pipe bedding", counted: "volume" },
-  { name: "other", type: "type", counted: "pieces" },
+  { name: "pipe", word: "PIPE", size: bore, type: "pipe type", counted: "length" },
+  fitting("90 elbow", "FIT-EL90"),
+  fitting("90 sweep", "FIT-SW90"),
+  fitting("45 elbow", "FIT-EL45"),
+  fitting("tee", "FIT-TEE"),
+  fitting("ball valve", "FIT-BALL"),
+  fitting("check valve", "FIT-CHECK"),
+  fitting("union", "FIT-UNION"),
+  { name: "spillway box", word: "SPILLBOX", size: { measure: "length", words: "lip width" }, counted: "pieces" },
+  { name: "tub", word: "TUB", size: { measure: "volume", words: "volume" }, counted: "pieces" },
+  { name: "void module", word: "MODULE", sides: ["length", "width", "height"], counted: "pieces" },
+  plain("pump well", "PUMPWELL", "pieces"),
+  { name: "liner", word: "LINER", size: rollWidth, type: "sheet", counted: "area" },
+  { name: "fabric", word: "FABRIC", size: rollWidth, counted: "area" },
+  plain("seam tape", "SEAMTAPE", "length"),
+  { name: "gravel", word: "GRAVEL", type: "grade", counted: "weight" },
+  { name: "basin stone", word: "BASINSTONE", type: "grade", counted: "weight" },
+  {
+    name: "boulder",
+    word: "BOULDER",
+    size: { measure: "length", words: "mean size" },
+    type: "rock",
+    counted: "weight",
+  },
+  { name: "lip stone", word: "LIPSTONE", sides: ["length", "width", "height"], type: "rock", counted: "pieces" },
+  { name: "cable", word: "CABLE", type: "conductor", counted: "length" },
+  plain("stone delivery", "STONEHAUL", "pieces"),
+  plain("spoil haul", "SPOIL", "pieces"),
+  plain("fill", "FILL", "volume"),
+  plain("bedding sand", "BEDDING", "volume"),
+  { name: "other", word: "OTHER", counted: "pieces" },
 ] as const satisfies readonly KindOfProduct[];
 
 export type ProductKind = (typeof PRODUCT_KINDS)[number]["name"];
@@ -61,7 +71,7 @@ const byName: ReadonlyMap<string, KindOfProduct> = new Map(PRODUCT_KINDS.map((ki
 
 /** How products of a kind are asked for. */
 export function aboutKind(kind: ProductKind): KindOfProduct {
-  return byName.get(kind) ?? { name: kind, counted: "pieces" };
+  return byName.get(kind) ?? plain(kind, "OTHER", "pieces");
 }
 
 export function isProductKind(text: string): text is ProductKind {

@@ -41,11 +41,11 @@ export interface Product extends Offer {
   readonly code: string;
   readonly description: string;
   readonly kind: ProductKind;
-  /** Nominal size, lip width, roll width or stone size in m, volume of a tub in m³: see PRODUCT_KINDS. */
+  /** Nominal size, lip width, roll width or stone size in m, volume of a tub in m³; undefined fits all: see PRODUCT_KINDS. */
   readonly size?: number;
   /** Pipe type, rock, grade, conductor; undefined fits all. */
   readonly type?: string;
-  /** Sides of a module, a well or a stone, of a roll its length; m. */
+  /** Sides of a module, a tub or a stone, of a roll its length; m. */
   readonly length?: number;
   readonly width?: number;
   readonly height?: number;
