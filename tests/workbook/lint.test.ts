@@ -70,6 +70,15 @@ describe("the lint", () => {
     ["a shared string that is not there", SHEET, /t="s" s="1"><v>0/, 't="s" s="1"><v>999', /not there/],
     ["cells out of order", SHEET, 'r="B4"', 'r="A4"', /out of order/],
     ["overlapping merges", SHEET, "<mergeCell ", '<mergeCell ref="A1:A2"/><mergeCell ', /overlap/],
+    // "Applies To" of the pages of TAKE and HSTACK at support.microsoft.com: Microsoft 365 and Excel 2024.
+    [
+      "a function that Excel 2021 lacks",
+      SHEET,
+      "Fall*2",
+      "_xlfn.TAKE(Fall,1)",
+      /TAKE, which is not known to be in Excel 2021/,
+    ],
+    ["a pattern that is read by region", SHEET, "Fall*2", "TEXT(Fall,1)", /wrongly in other regions/],
     ["a long error text", SHEET, /error="[^"]*"/, `error="${"x".repeat(226)}"`, /longer than 225/],
     ["a long list", SHEET, /"one,two"|&quot;one,two&quot;/, `"${"x,".repeat(150)}"`, /longer than 255/],
   ])("finds %s", (_, part, from, to, fault) => {

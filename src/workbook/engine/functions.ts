@@ -2,6 +2,7 @@ import { Problem } from "../../calc/problem";
 import type { Declaration } from "../../functions/contract/declaration";
 import type { Cell, Value } from "../../functions/contract/result";
 import type { FunctionDescriptor } from "./library";
+import { lift, liftedFunctions, type Given as AnyGiven } from "./lifted";
 import { pick } from "./pick";
 import { KIND } from "./values";
 
@@ -19,6 +20,7 @@ export function worksheetFunctions(
   const functions = new Map<string, FunctionDescriptor>();
   const add = (name: string, minArity: number, maxArity: number, invoke: (given: Given[]) => unknown): void =>
     void functions.set(name, { name, minArity, maxArity, invoke: invoke as unknown as FunctionDescriptor["invoke"] });
+  for (const native of liftedFunctions()) functions.set(native.name, native);
   for (const declaration of catalogue) {
     const parameters = Object.values(declaration.args);
     const least = parameters.filter(({ optional }) => !optional).length;
@@ -34,9 +36,21 @@ export function worksheetFunctions(
       }
     });
   }
-  for (const [name, toWhole] of ROUNDING) add(name, 2, 2, (given) => rounded(given as Scalar[], toWhole));
+  for (const [name, toWhole] of ROUNDING)
+    add(
+      name,
+      2,
+      2,
+      lifted((given) => rounded(given, toWhole)),
+    );
+  add("FIXED", 1, 3, lifted(fixed));
   add("INDEX", 2, 3, (given) => pick(given as Scalar[]));
   return functions;
+}
+
+/** One of ours that takes single values, for ranges as well. */
+function lifted(invoke: (given: readonly Scalar[]) => Scalar): (given: Given[]) => unknown {
+  return lift((given) => invoke(given as readonly Scalar[]) as AnyGiven) as (given: Given[]) => unknown;
 }
 
 /** What the function contract expects for a value of the library: rows for ranges, {error} for error cells. */
@@ -72,4 +86,15 @@ function rounded(args: readonly Scalar[], toWhole: (size: number) => number): Sc
   const scale = 10 ** Math.trunc(digits);
   const shown = Number((Math.abs(value) * scale).toPrecision(15));
   return { kind: KIND.number, value: (Math.sign(value) * toWhole(shown)) / scale };
+}
+
+/** The library rounds the binary value here too. */
+function fixed([value, decimals, plain]: readonly Scalar[]): Scalar {
+  const digits: Scalar = decimals ?? { kind: KIND.number, value: 2 };
+  const number = rounded([value ?? { kind: KIND.blank }, digits], Math.round);
+  if (number.kind !== KIND.number) return number;
+  const places = Math.max(0, Math.trunc(Number(digits.value ?? 0)));
+  const [whole = "", part] = Math.abs(Number(number.value)).toFixed(places).split(".");
+  const grouped = plain?.value ? whole : whole.replace(/\B(?=(\d{3})+$)/g, ",");
+  return { kind: KIND.text, value: `${Number(number.value) < 0 ? "-" : ""}${grouped}${part ? `.${part}` : ""}` };
 }

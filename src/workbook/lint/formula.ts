@@ -1,4 +1,5 @@
 import { fromFile, toFile } from "../formulaText";
+import { versionFaults } from "./excelVersions";
 
 /** A formula without its texts and quoted sheet names. */
 function withoutTexts(formula: string): string {
@@ -21,6 +22,7 @@ export function lintFormula(
   for (const [, name = ""] of bare.matchAll(/_xldudf_RILL_([A-Za-z0-9_]+)\s*\(/g)) {
     if (!functions.has(name)) faults.push(`calls ${name}, which is not one of ours`);
   }
+  faults.push(...versionFaults(withoutTexts(fromFile(formula))));
   for (const name of namesIn(bare)) if (!names.has(name.toLowerCase())) faults.push(`uses the unknown name ${name}`);
   return faults;
 }

@@ -18,7 +18,12 @@ interface SheetReport {
 export function lintSheet(part: string, xml: string, rules: SheetRules): SheetReport {
   const cells = new Map<string, string>();
   const sheet = readXml(xml);
-  const faults = [...lintCells(sheet, rules, cells), ...lintValidations(sheet, rules), ...lintMerges(sheet)];
+  const faults = [
+    ...lintCells(sheet, rules, cells),
+    ...lintValidations(sheet, rules),
+    ...lintConditionals(sheet, rules),
+    ...lintMerges(sheet),
+  ];
   return { faults: faults.map((fault) => `${part} ${fault}`), cells };
 }
 
@@ -70,6 +75,14 @@ function lintValidations(sheet: XmlElement, rules: SheetRules): string[] {
     if (!list.startsWith('"')) faults.push(...lintFormula(list, rules).map((fault) => `${where} ${fault}`));
   }
   return faults;
+}
+
+function lintConditionals(sheet: XmlElement, rules: SheetRules): string[] {
+  return [...within(sheet, "conditionalFormatting")].flatMap((block) =>
+    [...within(block, "formula")].flatMap(({ text }) =>
+      lintFormula(text, rules).map((fault) => `look of ${attributeOf(block, "sqref") ?? ""} ${fault}`),
+    ),
+  );
 }
 
 function lintMerges(sheet: XmlElement): string[] {

@@ -54,21 +54,21 @@ function heading(s: SheetLayout): void {
     across: QUOTE_COLUMNS,
   });
   s.row += 3;
-  const facts: readonly (readonly [string, string, string, string])[] = [
+  const facts: readonly (readonly [string, string, string, string, "date"?])[] = [
     ["For", '=ClientName&""', "Quote no.", '=QuoteNumber&""'],
-    ["Where", '=SiteAddress&""', "Date", '=IF(COUNT(QuoteDate)=0,"",TEXT(QuoteDate,"yyyy-mm-dd"))'],
-    [
-      "Work",
-      '=JobName&""',
-      "Valid until",
-      '=IF(COUNT(QuoteDate,ValidDays)<2,"",TEXT(QuoteDate+ValidDays,"yyyy-mm-dd"))',
-    ],
+    ["Where", '=SiteAddress&""', "Date", '=IF(COUNT(QuoteDate)=0,"",QuoteDate)', "date"],
+    ["Work", '=JobName&""', "Valid until", '=IF(COUNT(QuoteDate,ValidDays)<2,"",QuoteDate+ValidDays)', "date"],
   ];
-  for (const [left, leftFormula, right, rightFormula] of facts) {
+  for (const [left, leftFormula, right, rightFormula, kind] of facts) {
     s.put(s.row, 1, { value: left, style: "unit", look: { indent: 0 } });
     s.put(s.row, 2, { formula: leftFormula, style: "resultText", look: { bold: true }, across: 3 });
     s.put(s.row, 5, { value: right, style: "unit", look: { align: "right" } });
-    s.put(s.row, 6, { formula: rightFormula, style: "resultText", look: { bold: true, align: "right" } });
+    s.put(s.row, 6, {
+      formula: rightFormula,
+      style: "resultText",
+      ...(kind ? { kind } : {}),
+      look: { bold: true, align: "right" },
+    });
     s.roomFor(s.row, 2);
     s.row++;
   }

@@ -33,7 +33,7 @@ function checks(s: SheetLayout): void {
     label: "Codes that stand twice",
     kind: "count",
     // One look through the list; counting each code in it would take a look for each.
-    formula: "=RateCount-ROWS(UNIQUE(TOCOL(RateCodes,1)))",
+    formula: '=IF(RateCount=0,0,RateCount-ROWS(UNIQUE(FILTER(RateCodes,RateCodes<>""))))',
   });
   s.result({ name: "OldestRate", label: "Day of the oldest price", kind: "date", formula: "=MIN(RateDays)" });
   s.check({

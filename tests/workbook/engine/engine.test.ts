@@ -61,6 +61,37 @@ describe("formulas that a person types", () => {
     expect(cells(sheet.type("A1", 21)).sort()).toEqual([1, 2, 3]);
   });
 
+  it("take a range where a function takes one value, cell by cell", () => {
+    const sheet = new OwnSheet();
+    ["pump", "pipe", "", "gravel"].forEach((text, index) => sheet.type(`A${index + 1}`, text));
+    [1, 2, 3, 4.25].forEach((value, index) => sheet.type(`B${index + 1}`, value));
+    // Counted by hand: 4 + 4 + 0 + 6 letters; 3 texts; 1 + 2 + 3 + 4.
+    sheet.type("C1", "=SUMPRODUCT(LEN(A1:A4))");
+    sheet.type("C2", "=SUMPRODUCT(ISTEXT(A1:A4)*1)");
+    sheet.type("C3", "=SUMPRODUCT(ROUND(B1:B4,0))");
+    expect(sheet.shows("C1", "C2", "C3")).toEqual([14, 3, 10]);
+    sheet.type("D1", '=FILTER(XLOOKUP(A1:A4,{"gravel";"pump"},{"G";"P"},"none"),ISNUMBER(B1:B4))');
+    expect(sheet.shows("D1", "D2", "D4")).toEqual(["P", "none", "G"]);
+  });
+
+  it("write numbers in words as Excel rounds them", () => {
+    const sheet = new OwnSheet();
+    // The examples of Microsoft's page of FIXED, then halves that are no binary numbers, and a blank.
+    const cases: [string, string][] = [
+      ["=FIXED(1234.567,1)", "1,234.6"],
+      ["=FIXED(-1234.567,-1,TRUE)", "-1230"],
+      ["=FIXED(44.332)", "44.33"],
+      ["=FIXED(3.005,2)", "3.01"],
+      ["=FIXED(0.15,1)", "0.2"],
+      ["=FIXED(1234567.5,0)", "1,234,568"],
+      ["=FIXED(A9,1)", "0.0"],
+    ];
+    for (const [formula, expected] of cases) {
+      sheet.type("C1", formula);
+      expect(sheet.shows("C1"), formula).toEqual([expected]);
+    }
+  });
+
   it("that are none show #NAME?, and a value that is blank shows 0", () => {
     const sheet = new OwnSheet();
     sheet.type("A1", "=SUM(");

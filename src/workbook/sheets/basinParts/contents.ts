@@ -1,4 +1,5 @@
 import type { Job, SheetLayout } from "../../layout";
+import { said } from "../../layout/said";
 import { PARTS } from "./pit";
 
 /** What the pit and all that stands in it hold, and what is bought for it. */
@@ -84,7 +85,7 @@ function buying(s: SheetLayout): void {
     unit: "each",
     quantity: "=IF(COUNT(ModuleCount)=0,0,ModuleCount)",
     category: "Basin",
-    which: `=IF(COUNT(ModuleLength,ModuleWidth,ModuleHeight)<3,"",TEXT(ModuleLength,"0.00")&" × "&TEXT(ModuleWidth,"0.00")&" × "&TEXT(ModuleHeight,"0.00")&" ${s.job.pick({ US: "ft", SI: "m" })}")`,
+    which: `=IF(COUNT(ModuleLength,ModuleWidth,ModuleHeight)<3,"",${said("ModuleLength", 2)}&" × "&${said("ModuleWidth", 2)}&" × "&${said("ModuleHeight", 2)}&" ${s.job.pick({ US: "ft", SI: "m" })}")`,
   });
   s.takeoff({
     code: "PUMPWELL",

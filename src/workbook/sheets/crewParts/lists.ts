@@ -2,6 +2,7 @@ import { unitLabel } from "../../../calc/quantity/measures";
 import type { Job, SheetLayout } from "../../layout";
 import { hideBlankRows } from "../../layout/conditions";
 import { formatOf, type Kind } from "../../layout/formats";
+import { said } from "../../layout/said";
 import { head } from "../../layout/tableHead";
 import { PIECES } from "../linerParts/pieces";
 import { heading } from "./heading";
@@ -66,7 +67,7 @@ export function stones(s: SheetLayout, place: Place, job: Job): void {
       ? shownIf("COUNT(LipStoneHeavy,LipStoneCount,HandLimit)=3", lip)
       : shownIf(`COUNT(${cell(row - 1, 1)})=1`, boulder(row - 1));
   rows(s, { ...place, top: place.top + 1 }, SIZES + 1, [
-    { title: "Stone", kind: "text", formula: either('"Lip stones"', (row) => `TEXT(${cell(row, 1)},"0")&" ${size}"`) },
+    { title: "Stone", kind: "text", formula: either('"Lip stones"', (row) => `${said(cell(row, 1), 0)}&" ${size}"`) },
     { title: "Each up to", kind: "weight", formula: either("LipStoneHeavy", (row) => cell(row, 6)) },
     { title: "Count", kind: "count", formula: either("LipStoneCount", (row) => cell(row, 7)) },
     {
@@ -99,7 +100,7 @@ export function plumbing(s: SheetLayout, place: Place, job: Job): void {
     const at = (column: number): string => `INDEX(RouteTable,${row},${column})`;
     return shownIf(
       `COUNT(${at(1)})=1`,
-      `${at(1)}&" ${size}"&IF(${at(3)}="",""," "&${at(3)})&", "&TEXT(SUM(${at(2)}),"0.0")&" ${length}"`,
+      `${at(1)}&" ${size}"&IF(${at(3)}="",""," "&${at(3)})&", "&${said(`SUM(${at(2)})`, 1)}&" ${length}"`,
     );
   };
   lines(s, place, "Pump and pipe", [
@@ -108,7 +109,7 @@ export function plumbing(s: SheetLayout, place: Place, job: Job): void {
       "Delivers",
       shownIf(
         "COUNT(DeliveredFlow,DutyHead)=2",
-        `TEXT(DeliveredFlow,"#,##0")&" ${flow} at "&TEXT(DutyHead,"0.0")&" ${head_}"`,
+        `${said("DeliveredFlow", 0)}&" ${flow} at "&${said("DutyHead", 1)}&" ${head_}"`,
       ),
     ],
     ["Pipe 1", pipe(1)],
@@ -123,21 +124,21 @@ export function basin(s: SheetLayout, place: Place, job: Job): void {
   const strips = (name: string): string =>
     shownIf(
       `COUNT(INDEX(${name},1,2))=1`,
-      `INDEX(${name},1,2)&" strips of "&TEXT(INDEX(${name},1,3),"0.00")&" ${length}, "&(FabricUnder+FabricOver)&" layers"`,
+      `INDEX(${name},1,2)&" strips of "&${said(`INDEX(${name},1,3)`, 2)}&" ${length}, "&(FabricUnder+FabricOver)&" layers"`,
     );
   const known = (names: string, count: number, text: string): string => shownIf(`COUNT(${names})=${count}`, text);
-  const mask = job.pick({ US: "0.0", SI: "0" });
+  const decimals = job.pick({ US: 1, SI: 0 });
   lines(s, place, "Basin and fabric", [
     [
       "Basin at the bottom",
       known(
         "BasinLength,BasinWidth,BasinWaterDepth",
         3,
-        `TEXT(BasinLength,"0.00")&" × "&TEXT(BasinWidth,"0.00")&" × "&TEXT(BasinWaterDepth,"0.00")&" ${length}"`,
+        `${said("BasinLength", 2)}&" × "&${said("BasinWidth", 2)}&" × "&${said("BasinWaterDepth", 2)}&" ${length}"`,
       ),
     ],
-    ["Rim below grade", known("RimBelowGrade", 1, `TEXT(RimBelowGrade,"${mask}")&" ${size}"`)],
-    ["Water to fill it", known("BasinHold", 1, `TEXT(BasinHold,"#,##0")&" ${water}"`)],
+    ["Rim below grade", known("RimBelowGrade", 1, `${said("RimBelowGrade", decimals)}&" ${size}"`)],
+    ["Water to fill it", known("BasinHold", 1, `${said("BasinHold", 0)}&" ${water}"`)],
     ["Fabric, stream", strips("StreamFabric")],
     ["Fabric, basin", strips("BasinFabric")],
   ]);

@@ -1,10 +1,11 @@
 import { unitLabel } from "../../../calc/quantity/measures";
 import type { Job, SheetLayout } from "../../layout";
+import { said } from "../../layout/said";
 import { heading } from "./heading";
 
 /** A number in a sentence, or a line to write it on while it is not known yet. */
-function said(name: string, mask: string, unit = ""): string {
-  return `"&IF(COUNT(${name})=1,TEXT(${name},"${mask}")&"${unit ? ` ${unit}` : ""}","____")&"`;
+function told(name: string, decimals: number, unit = ""): string {
+  return `"&IF(COUNT(${name})=1,${said(name, decimals)}&"${unit ? ` ${unit}` : ""}","____")&"`;
 }
 
 /** Words that stand in a sentence only where they hold. */
@@ -21,7 +22,7 @@ export function sequence(s: SheetLayout, job: Job): void {
     () => "00.00",
     (_, text) => text,
   );
-  for (const [index, text] of steps(job, said, when).entries()) {
+  for (const [index, text] of steps(job, told, when).entries()) {
     const across = s.lastColumn - 1;
     s.fitHeight(s.row, `${index + 1}.  ${shown[index] ?? ""}`, s.charactersAcross(1, across));
     s.put(s.row, 1, { formula: `="${index + 1}.  ${text}"`.replace(/&""$/, ""), style: "resultText", across });
@@ -32,11 +33,11 @@ export function sequence(s: SheetLayout, job: Job): void {
 }
 
 /** The steps, with the numbers in them told by `say`, and what holds for some jobs alone told by `only`. */
-function steps(job: Job, say: typeof said, only: typeof when): string[] {
+function steps(job: Job, say: typeof told, only: typeof when): string[] {
   const length = unitLabel("length", job.system);
   const load = unitLabel("load", job.system);
   const size = unitLabel("size", job.system);
-  const sizeMask = job.pick({ US: "0.0", SI: "0" });
+  const sizeDecimals = job.pick({ US: 1, SI: 0 });
   const deep = job.pick({
     US: {
       test: "N(PitDepth)>=4",
@@ -46,15 +47,15 @@ function steps(job: Job, say: typeof said, only: typeof when): string[] {
   });
   return [
     `No marks of buried lines, no digging. Wires overhead: stay ${job.pick({ US: "10 ft away up to 50 kV", SI: "5 m away" })}, else ask the utility.`,
-    `Set the instrument up, read the bench mark (${say("BenchmarkLevel", "0.00", length)}) and stake every point below.`,
-    `Dig the pit ${say("PitDepth", "0.00", length)} below finished grade, ${say("PitLength", "0.00")} × ${say("PitWidth", "0.00", length)} at its bottom${only("N(BasinSideSlope)>0", `, walls ${say("BasinSideSlope", "0.00")} out per 1 up`)}; keep spoil ${job.pick({ US: "2 ft", SI: "0.6 m" })} back from the edge.${only(deep.test, ` ${deep.words}`)}`,
-    `Build the berm ${say("BermHeight", "0.00", length)} high under the box, from the spoil, in thin compacted layers; loads of spoil: ${say("SpoilLoads", "0")}, of fill: ${say("FillLoads", "0")}.`,
-    `Bedding ${say("BeddingDepth", sizeMask, size)}, then fabric, then liner; fold corners, pull nothing tight, trim last.`,
-    `Pump well and ${say("ModuleCount", "0")} void modules, ${say("BasinStoneTons", "0.0", load)} of stone around them${only("N(PitMargin)>0", "; backfill round the basin as they rise")}.`,
-    `Lay ${say("PipeTotalLength", job.pick({ US: "0", SI: "0.0" }), length)} of pipe, glue, and test it under pressure before the trench is closed.`,
-    `Cut the shelves from the lowest up; set ${say("LipStoneCount", "0")} lip stones, each level across its width and on its rod reading.`,
-    `Set ${say("BoulderTons", "0.0", load)} of boulders, biggest first and by machine; seal behind the lips.`,
-    `Spread ${say("GravelTons", "0.0", load)} of rinsed gravel over bed and basin, up to finished grade.`,
+    `Set the instrument up, read the bench mark (${say("BenchmarkLevel", 2, length)}) and stake every point below.`,
+    `Dig the pit ${say("PitDepth", 2, length)} below finished grade, ${say("PitLength", 2)} × ${say("PitWidth", 2, length)} at its bottom${only("N(BasinSideSlope)>0", `, walls ${say("BasinSideSlope", 2)} out per 1 up`)}; keep spoil ${job.pick({ US: "2 ft", SI: "0.6 m" })} back from the edge.${only(deep.test, ` ${deep.words}`)}`,
+    `Build the berm ${say("BermHeight", 2, length)} high under the box, from the spoil, in thin compacted layers; loads of spoil: ${say("SpoilLoads", 0)}, of fill: ${say("FillLoads", 0)}.`,
+    `Bedding ${say("BeddingDepth", sizeDecimals, size)}, then fabric, then liner; fold corners, pull nothing tight, trim last.`,
+    `Pump well and ${say("ModuleCount", 0)} void modules, ${say("BasinStoneTons", 1, load)} of stone around them${only("N(PitMargin)>0", "; backfill round the basin as they rise")}.`,
+    `Lay ${say("PipeTotalLength", job.pick({ US: 0, SI: 1 }), length)} of pipe, glue, and test it under pressure before the trench is closed.`,
+    `Cut the shelves from the lowest up; set ${say("LipStoneCount", 0)} lip stones, each level across its width and on its rod reading.`,
+    `Set ${say("BoulderTons", 1, load)} of boulders, biggest first and by machine; seal behind the lips.`,
+    `Spread ${say("GravelTons", 1, load)} of rinsed gravel over bed and basin, up to finished grade.`,
     "Fill, start the pump, walk every edge for wet ground, then stop it: the basin must take the water back without spilling.",
   ];
 }

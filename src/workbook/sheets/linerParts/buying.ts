@@ -1,5 +1,6 @@
 import { unitLabel } from "../../../calc/quantity/measures";
 import type { Job, SheetLayout } from "../../layout";
+import { said } from "../../layout/said";
 
 /** Lines for Takeoff and Rates; waste is in the areas already. */
 export function buying(s: SheetLayout, job: Job): void {
@@ -15,7 +16,7 @@ export function buying(s: SheetLayout, job: Job): void {
   const thick = job.pick({ US: "mil", SI: "mm" });
   const off = [1, 2, 3, 4].map((row) => {
     const [buy, roll] = [`N(INDEX(RollBuyLengths,${row}))`, `INDEX(RollWidths,${row})`];
-    return `IF(${buy}>0,", "&TEXT(${buy},"0.00")&" × "&TEXT(${roll},"0.00")&" ${length}","")`;
+    return `IF(${buy}>0,", "&${said(buy, 2)}&" × "&${said(roll, 2)}&" ${length}","")`;
   });
   s.takeoff({
     ...liner,
@@ -43,7 +44,7 @@ export function buying(s: SheetLayout, job: Job): void {
     ...fabric,
     quantity: "=FabricBuyArea",
     needs: ["FabricBuyArea"],
-    which: `=FabricMass&" ${mass}, roll "&TEXT(FabricRollWidth,"0.00")&" ${length} wide"`,
+    which: `=FabricMass&" ${mass}, roll "&${said("FabricRollWidth", 2)}&" ${length} wide"`,
   });
   s.rate({ ...fabric, supplier, price: { US: 0.34, SI: 3.1 }, waste: 0 });
   const tape = { code: "SEAMTAPE", description: "Seam tape", unit: length, category: "Liner" } as const;

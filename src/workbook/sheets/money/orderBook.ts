@@ -81,17 +81,17 @@ export function orderBook(s: SheetLayout): void {
     demo: ORDER_BOOK,
   });
   // As far down as the book is filled, so that its blank rows hold nothing and do not print; a single cell is no column.
-  const used = (column: string): string => `TAKE(${column},MAX(2,OrderBookRows))`;
+  const used = (column: string): string => `FILTER(${column},SEQUENCE(ROWS(${column}))<=MAX(2,OrderBookRows))`;
   fillDown(
     s,
     table.column("what"),
     // The embedded grid shows a 0 for each blank of a column that is blank throughout.
-    `=IF(COUNTA(OrderItems)=0,"",MAP(${used("OrderItems")},LAMBDA(item,IF(item="","",XLOOKUP(item,TakeoffCodes,TakeoffDescriptions,"${UNKNOWN_ITEM}")))))`,
+    `=IF(COUNTA(OrderItems)=0,"",LET(item,${used("OrderItems")},IF(item="","",XLOOKUP(item,TakeoffCodes,TakeoffDescriptions,"${UNKNOWN_ITEM}"))))`,
   );
   fillDown(
     s,
     table.column("amount"),
-    `=IF(COUNT(OrderQuantities)=0,"",MAP(${used("OrderQuantities")},${used("OrderPrices")},LAMBDA(quantity,price,IF(COUNT(quantity,price)=2,ROUND(quantity*price,2),""))))`,
+    `=IF(COUNT(OrderQuantities)=0,"",LET(quantity,${used("OrderQuantities")},price,${used("OrderPrices")},IF(ISNUMBER(quantity)*ISNUMBER(price),ROUND(quantity*price,2),"")))`,
   );
   const first = table.column("order");
   s.define("OrderLines", first.top, first.left, first.bottom, table.column("density").left);

@@ -1,5 +1,6 @@
-import { whenFilled } from "../../layout/conditions";
+import { hideBlankRows, whenFilled } from "../../layout/conditions";
 import { Ref, type Job, type SheetLayout, type TableRef } from "../../layout";
+import { besideNumbers, head } from "../../layout/tableHead";
 import { fillDown } from "./cells";
 import { UNIT_COST_FORMAT } from "./takeoffColumns";
 
@@ -80,7 +81,7 @@ export function purchaseOrder(s: SheetLayout, suppliers: TableRef, job: Job): vo
   });
   s.result({
     name: "PrintedNumber",
-    label: "His place in the list above",
+    label: "Its row in the list above",
     kind: "count",
     formula: `=IF(PrintedSupplier="",1,IFERROR(MATCH(PrintedSupplier,OrderSuppliers,0),1))`,
   });
@@ -119,49 +120,65 @@ function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
   });
   s.sheet.heights.set(s.row, 28);
   s.row += 2;
-  const facts: readonly (readonly [string, string])[] = [
+  const facts: readonly (readonly [label: string, formula: string, kind?: "date" | "count"])[] = [
     ["From", `CompanyName&IF(CompanyPhone="","",", "&CompanyPhone)`],
     ["Deliver to", `SiteAddress&IF(JobName="",""," ("&JobName&")")`],
-    [
-      "Wanted on",
-      `IF(${at("wanted")}="","to be agreed",TEXT(${at("wanted")},"yyyy-mm-dd"))&IF(N(${at("loads")})=0,"",IF(${at("loads")}=1,", in one delivery",", in "&${at("loads")}&" deliveries"))`,
-    ],
+    // A cell of its own: a day in the midst of a text would need a pattern, which each region reads in its own way.
+    ["Wanted on", `IF(N(${at("wanted")})=0,"to be agreed",${at("wanted")})`, "date"],
+    ["Deliveries", `IF(N(${at("loads")})=0,"to be agreed",${at("loads")})`, "count"],
     ["Remark", `${at("remark")}&""`],
   ];
-  for (const [label, formula] of facts) {
+  for (const [label, formula, kind] of facts) {
     s.put(s.row, 1, { value: label, style: "label" });
-    s.put(s.row, 2, { formula: shown(formula), style: "resultText", look: { wrap: false }, across: s.lastColumn - 1 });
+    s.put(s.row, 2, {
+      formula: shown(formula),
+      style: "resultText",
+      ...(kind ? { kind } : {}),
+      look: { wrap: false, align: "left" },
+      across: s.lastColumn - 1,
+    });
     s.row++;
   }
   s.row++;
   const first = s.row + 1;
-  // What, code, unit, quantity, price and amount.
-  const booked = `CHOOSECOLS(FILTER(OrderBook,OrderNumbers=PrintedOrderNumber),1,3,5,4,6,10)`;
-  const open =
-    'FILTER(HSTACK(CHOOSECOLS(TakeoffLines,1,2,3),TakeoffOpen,TakeoffPrices,MAP(TakeoffOpen,TakeoffPrices,LAMBDA(open,price,IF(COUNT(open,price)=2,ROUND(open*price,2),"")))),' +
-    '(TakeoffSupplierNumbers=PrintedNumber)*(TakeoffOpen>0),"")';
-  s.spill({
-    name: "PrintedOrder",
-    header: "ours",
-    rows: ORDER_LINES,
-    formula: shown(`IF(PrintedFromBook>0,${booked},${open})`),
-    columns: [
-      { title: "What", kind: "text" },
-      { title: "Code", kind: "text" },
-      { title: "Unit", kind: "text" },
-      { title: "Quantity", kind: "number" },
-      { title: "Price", kind: "money", format: UNIT_COST_FORMAT },
-      { title: "Amount", kind: "money" },
-    ],
+  const printed = (booked: string, open: string): string =>
+    `IF(PrintedFromBook>0,FILTER(${booked},OrderNumbers=PrintedOrderNumber),FILTER(${open},(TakeoffSupplierNumbers=PrintedNumber)*(TakeoffOpen>0),""))`;
+  const columns: readonly (readonly [title: string, formula: string, kind: "text" | "number" | "money"])[] = [
+    ["What", printed("OrderDescriptions", "TakeoffDescriptions"), "text"],
+    ["Code", printed("OrderItems", "TakeoffCodes"), "text"],
+    ["Unit", printed("OrderUnits", "INDEX(TakeoffLines,0,3)"), "text"],
+    ["Quantity", printed("OrderQuantities", "TakeoffOpen"), "number"],
+    ["Price", printed("OrderPrices", "TakeoffPrices"), "money"],
+  ];
+  const last = first + ORDER_LINES - 1;
+  const amount = (row: number): string => `=IF(COUNT(D${row}:E${row})=2,ROUND(D${row}*E${row},2),"")`;
+  [...columns, ["Amount", undefined, "money"] as const].forEach(([title, formula, kind], index) => {
+    const column = index + 1;
+    head(s, first - 1, column, { title, kind });
+    for (let row = first; row <= last; row++) {
+      s.put(row, column, {
+        style: kind === "text" ? "resultText" : "result",
+        kind,
+        look: {
+          ...besideNumbers(kind === "text" && index > 0),
+          ...(title === "Price" ? { format: UNIT_COST_FORMAT } : {}),
+        },
+        ...(formula ? {} : { formula: amount(row) }),
+      });
+    }
+    if (formula) fillDown(s, new Ref(s.name, first, column, last, column), shown(formula));
   });
+  hideBlankRows(s, { top: first, left: 1, bottom: last, right: columns.length + 1 });
+  s.row = last + 1;
+  s.define("PrintedOrder", first, 1, last, columns.length + 1);
   s.put(first - 1, WHICH_COLUMN, {
     value: "Which",
     style: "headText",
     look: WHICH_LOOK,
     across: s.lastColumn - WHICH_COLUMN + 1,
   });
-  const last = s.row - 1;
-  const which = `=MAP($B$${first}:$B$${last},LAMBDA(code,IF(code="","",IFERROR(INDEX(ParticularTexts,MATCH(code,ParticularCodes,0)),""))))`;
+  const codes = `$B$${first}:$B$${last}`;
+  const which = `=IF(${codes}="","",IFERROR(INDEX(ParticularTexts,MATCH(${codes},ParticularCodes,0)),""))`;
   for (let row = first; row <= last; row++) s.put(row, WHICH_COLUMN, { style: "plain", look: WHICH_LOOK });
   fillDown(s, new Ref(s.name, first, WHICH_COLUMN, last, WHICH_COLUMN), which);
   s.put(s.row, 1, { value: "Total without tax", style: "strong", look: { align: "left" }, across: 5 });

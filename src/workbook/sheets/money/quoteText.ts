@@ -1,4 +1,5 @@
 import type { Job, SheetLayout } from "../../layout";
+import { said } from "../../layout/said";
 import { SCOPE_ROWS } from "./quoteTerms";
 
 /** Columns of the quote's page. */
@@ -34,13 +35,13 @@ export function scope(s: SheetLayout, job: Job): void {
   const load = job.pick({ US: "tons", SI: "tonnes" });
   const shown = (needs: string, count: number, text: string): string =>
     `=IF(COUNT(${needs})<${count},"","•  "&${text})`;
-  const about = (name: string, step: number): string => `TEXT(ROUND(${name}/${step},0)*${step},"#,##0")`;
+  const about = (name: string, step: number): string => said(`ROUND(${name}/${step},0)*${step}`, 0);
   const sentences: readonly (readonly [formula: string, longest?: string])[] = [
     [
       shown(
         "Run,Fall,DropCount,BedWidth",
         4,
-        `FeatureName&": a stream "&TEXT(Run,"0.0")&" ${length} long that falls "&TEXT(Fall,"0.00")&" ${length} over "&DropCount&IF(DropCount=1," drop"," drops")&", with a bed about "&TEXT(BedWidth,"0.0")&" ${length} wide between stone banks."`,
+        `FeatureName&": a stream "&${said("Run", 1)}&" ${length} long that falls "&${said("Fall", 2)}&" ${length} over "&DropCount&IF(DropCount=1," drop"," drops")&", with a bed about "&${said("BedWidth", 1)}&" ${length} wide between stone banks."`,
       ),
       "•  Hollow Bank stream in the rear garden: a stream 100.0 ft long that falls 22.75 ft over 12 drops, with a bed about 13.3 ft wide between stone banks.",
     ],
@@ -49,7 +50,7 @@ export function scope(s: SheetLayout, job: Job): void {
         "BasinLength,BasinWidth,BasinWaterDepth,BasinHold",
         4,
         // As wide as it is at the top: sloped walls lean out.
-        `"A basin under gravel at its foot, "&TEXT(BasinLength+2*N(BasinSideSlope)*BasinWaterDepth,"0.0")&" by "&TEXT(BasinWidth+2*N(BasinSideSlope)*BasinWaterDepth,"0.0")&" ${length}, that holds about "&${about("BasinHold", 10)}&" ${water}: no open pond."`,
+        `"A basin under gravel at its foot, "&${said("BasinLength+2*N(BasinSideSlope)*BasinWaterDepth", 1)}&" by "&${said("BasinWidth+2*N(BasinSideSlope)*BasinWaterDepth", 1)}&" ${length}, that holds about "&${about("BasinHold", 10)}&" ${water}: no open pond."`,
       ),
     ],
     [
@@ -63,7 +64,7 @@ export function scope(s: SheetLayout, job: Job): void {
       shown(
         "BoulderTons,LipStoneCount,GravelTons",
         3,
-        `"About "&TEXT(BoulderTons,"0.0")&" ${load} of boulders, "&LipStoneCount&IF(LipStoneCount=1," lip stone"," lip stones")&" set level, and gravel for bed and basin."`,
+        `"About "&${said("BoulderTons", 1)}&" ${load} of boulders, "&LipStoneCount&IF(LipStoneCount=1," lip stone"," lip stones")&" set level, and gravel for bed and basin."`,
       ),
     ],
     [

@@ -1,4 +1,5 @@
 import type { Job, RateLine, SheetLayout } from "../../layout";
+import { saidPercent } from "../../layout/said";
 
 /** Weights as they can be ordered: volume, bags, pallets, truckloads. */
 export function order(s: SheetLayout, job: Job): void {
@@ -129,7 +130,7 @@ export function contribute(s: SheetLayout, job: Job): void {
   const mix = [1, 2, 3, 4, 5]
     .map((row) => {
       const share = `N(INDEX(StoneMix,${row},2))`;
-      return `IF(${share}>0,", "&TEXT(${share},"0%")&" "&INDEX(StoneMix,${row},1)&" ${size}","")`;
+      return `IF(${share}>0,", "&${saidPercent(share)}&" "&INDEX(StoneMix,${row},1)&" ${size}","")`;
     })
     .join("&");
   add(

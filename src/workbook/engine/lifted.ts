@@ -1,0 +1,86 @@
+import { ensureRegistryInitialized, lookupFunction, type FunctionDescriptor } from "./library";
+import { KIND } from "./values";
+
+interface Scalar {
+  readonly kind: number;
+  readonly value?: unknown;
+  readonly code?: string;
+}
+interface Table {
+  readonly kind: number;
+  readonly rows: readonly (readonly Scalar[])[];
+}
+export type Given = Scalar | Table;
+export type Invoke = (given: Given[]) => Given;
+
+const NOT_THERE: Scalar = { kind: KIND.error, code: "#N/A" };
+
+/** Functions of single values: each of their arguments may be a range, and the result then has a value for each cell. */
+const OF_VALUES =
+  "ISNUMBER ISTEXT ISBLANK ISLOGICAL ISERROR ISERR ISNA ISNONTEXT NOT LEFT RIGHT MID LEN TRIM LOWER UPPER PROPER SUBSTITUTE " +
+  "REPLACE FIND SEARCH REPT TEXT VALUE EXACT CODE CHAR CLEAN YEAR MONTH DAY DATE HOUR MINUTE SECOND WEEKDAY EOMONTH EDATE DAYS " +
+  "ABS CEILING FLOOR INT MOD POWER SQRT LN LOG LOG10 EXP SIGN TRUNC MROUND QUOTIENT DEGREES RADIANS SIN COS TAN ASIN ACOS ATAN ATAN2";
+
+/** Functions that look one value up, or count by it, and the argument with that value, counted from 0. */
+const BY_VALUE: readonly (readonly [name: string, ...at: number[]])[] = [
+  ["MATCH", 0],
+  ["XMATCH", 0],
+  ["XLOOKUP", 0],
+  ["VLOOKUP", 0],
+  ["HLOOKUP", 0],
+  ["COUNTIF", 1],
+  ["SUMIF", 1],
+  ["AVERAGEIF", 1],
+  ["COUNTIFS", 1, 3, 5, 7],
+  ["SUMIFS", 2, 4, 6, 8],
+  ["MAXIFS", 2, 4, 6, 8],
+  ["MINIFS", 2, 4, 6, 8],
+];
+
+/**
+ * The library's functions that take one value, for ranges too: of a range it reads the first cell alone and gives one
+ * result without a word, where Excel gives one for each cell.
+ */
+export function* liftedFunctions(): Generator<FunctionDescriptor> {
+  ensureRegistryInitialized();
+  const lifted: readonly (readonly [name: string, at?: readonly number[]])[] = [
+    ...OF_VALUES.split(" ").map((name) => [name] as const),
+    ...BY_VALUE.map(([name, ...at]) => [name, at] as const),
+  ];
+  for (const [name, at] of lifted) {
+    const native = lookupFunction(name);
+    if (native)
+      yield { ...native, invoke: lift(native.invoke as unknown as Invoke, at) as unknown as typeof native.invoke };
+  }
+}
+
+/** A function of single values made one of ranges: its arguments at these places, or all of them, are gone through cell by cell. */
+export function lift(invoke: Invoke, at?: readonly number[]): Invoke {
+  return (given) => {
+    let height = 0;
+    let width = 0;
+    given.forEach((one, index) => {
+      if (!("rows" in one) || (at && !at.includes(index))) return;
+      height = Math.max(height, one.rows.length);
+      width = Math.max(width, one.rows[0]?.length ?? 0);
+    });
+    if (height * width === 0) return invoke(given);
+    const rows = Array.from({ length: height }, (_, row) =>
+      Array.from({ length: width }, (__, column): Scalar => {
+        const one = invoke(
+          given.map((from, index) =>
+            "rows" in from && (!at || at.includes(index)) ? cellOf(from, row, column) : from,
+          ),
+        );
+        return "rows" in one ? (one.rows[0]?.[0] ?? NOT_THERE) : one;
+      }),
+    );
+    return { kind: KIND.table, rows, height, width } as Table;
+  };
+}
+
+/** A single row or column serves every row or column, as in every spreadsheet. */
+function cellOf({ rows }: Table, row: number, column: number): Scalar {
+  const line = rows.length === 1 ? rows[0] : rows[row];
+  return (line?.length === 1 ? line[0] : line?.[column]) ?? NOT_THERE;
+}
