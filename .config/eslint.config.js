@@ -20,12 +20,40 @@ const FLOORS = {
 };
 const ALL = [...Object.keys(FLOORS), "cli", "site"];
 
-const floorRules = Object.entries(FLOORS).map(([floor, allowed]) => {
-  const above = ALL.filter((other) => other !== floor && !allowed.includes(other));
-  const message = `src/${floor} may import only ${allowed.length > 0 ? allowed.join(", ") : "itself"}`;
-  const patterns = [{ regex: `^(\\.\\./)+(${above.join("|")})(/|$)(?!.*\\.css$)`, message }];
-  return { files: [`src/${floor}/**`], rules: { "no-restricted-imports": ["error", { patterns }] } };
+/** The floors inside src/bench: its folders, and those beside them that each may import. */
+const BENCH_FLOORS = {
+  work: [],
+  typing: [],
+  reading: ["work"],
+  saving: ["work"],
+  keeping: ["work"],
+  calculation: ["work"],
+  firstLook: ["work", "reading", "keeping"],
+  grid: ["work", "typing", "reading", "keeping", "calculation", "firstLook"],
+  page: ["work", "typing", "reading", "saving", "keeping", "calculation", "firstLook", "grid"],
+};
+
+/** What a folder may not import: the floors above it, and inside the bench the folders above it. */
+function refused(folder, floors, allowed, climb, ending = "") {
+  const above = floors.filter((other) => other !== folder.split("/").at(-1) && !allowed.includes(other));
+  const message = `src/${folder} may import only ${allowed.length > 0 ? allowed.join(", ") : "itself"}`;
+  return { regex: `^${climb}(${above.join("|")})(/|$)${ending}`, message };
+}
+
+const ofFloor = (floor) => refused(floor, ALL, FLOORS[floor], "(\\.\\./)+", "(?!.*\\.css$)");
+const keep = (folder, patterns) => ({
+  files: [`src/${folder}/**`],
+  rules: { "no-restricted-imports": ["error", { patterns }] },
 });
+const floorRules = [
+  ...Object.keys(FLOORS).map((floor) => keep(floor, [ofFloor(floor)])),
+  ...Object.entries(BENCH_FLOORS).map(([folder, allowed]) =>
+    keep(`bench/${folder}`, [
+      ofFloor("bench"),
+      refused(`bench/${folder}`, Object.keys(BENCH_FLOORS), allowed, "\\.\\./"),
+    ]),
+  ),
+];
 
 const throughThePort = "only src/host/excel talks to Excel; everything else goes through the port of src/host";
 const hostGlobals = ["Excel", "OfficeExtension"].map((name) => ({ name, message: throughThePort }));

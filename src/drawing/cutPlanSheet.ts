@@ -1,4 +1,4 @@
-import type { CutPlanFacts } from "./cutPlan";
+import type { CutPlanFacts } from "./cutPlanFacts";
 import { dimension, element, FAINT, figure, INK, label, line, PAPER } from "./svg";
 
 /** Where every sheet begins. */

@@ -1,4 +1,4 @@
-import type { CutPlanFacts } from "./cutPlan";
+import type { CutPlanFacts } from "./cutPlanFacts";
 
 /**
  * Reads the rows of RILL.CUTPLAN, header or not, as they stand in a sheet.

@@ -1,33 +1,19 @@
-import { reckonBasin, type Basin } from "./basin";
+import { reckonBasin } from "./basin";
 import { checksOf, type Check } from "./checks";
-import { reckonDrain, type Drain } from "./drain";
+import { reckonDrain } from "./drain";
 import type { Job } from "./facts";
-import { reckonEarth, type Earth } from "./earth";
-import { reckonLabor, type Labor } from "./labor";
-import { reckonLevels, type Levels } from "./levels";
-import { reckonLiner, type Liner } from "./liner";
-import { reckonPrice, type Price } from "./price";
+import { reckonEarth } from "./earth";
+import { reckonLabor } from "./labor";
+import { reckonLevels } from "./levels";
+import { reckonLiner } from "./liner";
+import { reckonPrice } from "./price";
 import { lazily } from "./reckoned";
-import { reckonPump, type Pump } from "./pump";
-import { reckonStone, type Stone } from "./stone";
-import { reckonTakeoff, type Takeoff } from "./takeoff";
+import { reckonPump } from "./pump";
+import { reckonStone } from "./stone";
+import { reckonTakeoff } from "./takeoff";
 import { needsOf } from "./takeoff/lines";
-import { reckonWater, type Water } from "./water";
-
-/** What the topics of a job come to. */
-export interface Topics {
-  readonly water: Water;
-  readonly drain: Drain;
-  readonly basin: Basin;
-  readonly pump: Pump;
-  readonly liner: Liner;
-  readonly stone: Stone;
-  readonly earth: Earth;
-  readonly levels: Levels;
-  readonly labor: Labor;
-  readonly takeoff: Takeoff;
-  readonly price: Price;
-}
+import type { Topics } from "./topics";
+import { reckonWater } from "./water";
 
 /** Everything that follows from a job's facts. */
 export interface State extends Topics {

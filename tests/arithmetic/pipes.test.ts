@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { equivalentLength, findFitting, fullyRoughFactor, minorResistance } from "../../src/calc/pipe/fittings";
 import { boreArea } from "../../src/calc/pipe/friction";
-import { PIPE_TYPES, type PipeSizeRow } from "../../src/calc/tables/pipes";
+import { PIPE_TYPES } from "../../src/calc/tables/pipes";
+import type { PipeSizeRow } from "../../src/calc/tables/pipeSizes";
 import { expectNear, expectCase, given, arithmeticCase, arithmeticCases } from "./cases";
 import { FOOT, INCH } from "../published/si";
 

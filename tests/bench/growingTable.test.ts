@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { strFromU8, unzipSync } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
-import { Locks } from "../../src/bench/grid/locks";
+import { Locks } from "../../src/bench/reading/locks";
 import { parseArea } from "../../src/xlsx/address";
 import { openWorkbook, type OpenedWorkbook } from "../../src/bench/reading/openWorkbook";
 import { toGrid } from "../../src/bench/reading/toGrid";

@@ -8,7 +8,7 @@ import { GridModel, UNIT } from "../../src/bench/grid/model";
 import { Reasons } from "../../src/bench/grid/reasons";
 import { openWorkbook } from "../../src/bench/reading/openWorkbook";
 import { toGrid } from "../../src/bench/reading/toGrid";
-import type { Content } from "../../src/bench/grid/content";
+import type { Content } from "../../src/bench/work/content";
 import type { Area } from "../../src/xlsx/address";
 
 /** The bench's grid and calculation without its page. */

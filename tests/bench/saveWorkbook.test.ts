@@ -2,20 +2,21 @@ import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { readXlsx } from "hucre/xlsx";
 import { describe, expect, it } from "vitest";
 import { explicitShared } from "../../src/bench/saving/sharedFormulas";
-import { saveWorkbook, type SavedWork } from "../../src/bench/saving/saveWorkbook";
+import { saveWorkbook } from "../../src/bench/saving/saveWorkbook";
+import type { Work } from "../../src/bench/work/work";
 import { wideFormulas } from "../../src/bench/saving/sheetXml";
 import { smallTemplate } from "../host/smallTemplate";
 import { oddlyPlaced } from "../xlsx/oddlyPlaced";
 import { validate } from "./validate";
 
-const nothing: SavedWork = { edits: [], results: [], pictures: [] };
+const nothing: Work = { edits: [], results: [], pictures: [] };
 const png = Uint8Array.from(
   atob("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg=="),
   (letter) => letter.charCodeAt(0),
 );
 
 /** What a person would see after Fall was changed from 2.75 to 1.6: the spill has two rows instead of three. */
-const work: SavedWork = {
+const work: Work = {
   ...nothing,
   edits: [
     { sheet: "Site", row: 3, column: 1, content: 1.6 },
@@ -41,7 +42,7 @@ const work: SavedWork = {
 };
 
 describe("saving", () => {
-  const stored: SavedWork["results"] = [
+  const stored: Work["results"] = [
     { sheet: "Pump", row: 1, column: 1, formula: "=Fall+2", values: [[4.75]] },
     { sheet: "Pump", row: 2, column: 1, formula: "=RILL.FTIN(StaticLift,16,Units)", values: [["4'-9\""]] },
     {

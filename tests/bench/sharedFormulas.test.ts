@@ -1,11 +1,12 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
-import { saveWorkbook, type SavedWork } from "../../src/bench/saving/saveWorkbook";
+import { saveWorkbook } from "../../src/bench/saving/saveWorkbook";
+import type { Work } from "../../src/bench/work/work";
 import { smallTemplate } from "../host/smallTemplate";
 
 const PUMP = "xl/worksheets/sheet2.xml";
 const NOTES = "xl/worksheets/sheet3.xml";
-const nothing: SavedWork = { edits: [], results: [], pictures: [] };
+const nothing: Work = { edits: [], results: [], pictures: [] };
 const cell = (file: Uint8Array, part: string, name: string): string =>
   new RegExp(`<c r="${name}"[^>]*?(?:/>|>.*?</c>)`).exec(strFromU8(unzipSync(file)[part] ?? new Uint8Array()))?.[0] ??
   "";

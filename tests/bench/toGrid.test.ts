@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import type { IWorkbookData } from "@univerjs/core";
-import { Locks } from "../../src/bench/grid/locks";
+import { Locks } from "../../src/bench/reading/locks";
 import { openWorkbook, type OpenedWorkbook } from "../../src/bench/reading/openWorkbook";
 import { StyleTable } from "../../src/bench/reading/styles";
-import { contentOf } from "../../src/bench/reading/contents";
+import { contentOf } from "../../src/bench/work/fileContent";
 import { toGrid } from "../../src/bench/reading/toGrid";
 import { smallTemplate } from "../host/smallTemplate";
 

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { readXlsx, type Workbook } from "hucre/xlsx";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { parseArea, type Area } from "../../src/host/address";
+import { parseArea, type Area } from "../../src/xlsx/address";
 import { recalculate, type Recalculated } from "../../src/workbook/recalculate";
 import { BenchPage } from "./benchPage";
 import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";

@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { saveWorkbook, type SavedEdit } from "../../src/bench/saving/saveWorkbook";
+import { saveWorkbook } from "../../src/bench/saving/saveWorkbook";
+import type { Edit } from "../../src/bench/work/work";
 import { parseArea, areaName } from "../../src/xlsx/address";
 import { recalculate, type Recalculated } from "../../src/workbook/recalculate";
 import { BenchPage } from "./benchPage";
@@ -146,7 +147,7 @@ async function typeJob(bench: BenchPage, workbook: Recalculated, typed: Typed): 
 }
 
 /** The edits that put rows into the cells of a name, from its first cell on. */
-function cellsOf(workbook: Recalculated, name: string, rows: readonly (readonly (string | number)[])[]): SavedEdit[] {
+function cellsOf(workbook: Recalculated, name: string, rows: readonly (readonly (string | number)[])[]): Edit[] {
   const area = parseArea(workbook.names.get(name) ?? "");
   if (!area) throw new Error(`the blank workbook has no ${name}`);
   return rows.flatMap((cells, down) =>

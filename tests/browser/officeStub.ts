@@ -1,7 +1,7 @@
 import { readXlsx } from "hucre/xlsx";
 import { dateToSerial } from "hucre";
 import { cellName } from "../../src/xlsx/address";
-import { formulaOf } from "../../src/bench/reading/contents";
+import { formulaOf } from "../../src/bench/work/fileContent";
 import { installFakeExcel } from "../host/fakeExcel";
 import { FakeWorkbook, type FakeCell } from "../host/fakeWorkbook";
 

@@ -38,6 +38,19 @@ describe("the linter keeps the floors of the house apart", () => {
     expect(await broken("src/job/reckoned.ts", calc)).toEqual([]);
   });
 
+  it("keeps reading, saving and keeping in the bench apart, and off the grid", async () => {
+    const imports = (place: string): string => `import * as x from "${place}";\nexport const one = x;\n`;
+    for (const file of ["reading/toGrid", "saving/saveWorkbook", "keeping/draft"]) {
+      for (const place of ["reading/locks", "saving/pictures", "keeping/store", "grid/model"])
+        if (place.split("/")[0] !== file.split("/")[0])
+          expect(await broken(`src/bench/${file}.ts`, imports(`../${place}`)), place).toEqual([
+            "no-restricted-imports",
+          ]);
+      expect(await broken(`src/bench/${file}.ts`, imports("../work/work")), file).toEqual([]);
+      expect(await broken(`src/bench/${file}.ts`, imports("../../cli/icons")), file).toEqual(["no-restricted-imports"]);
+    }
+  });
+
   it("refuses Excel outside src/host/excel, as a value and as a type", async () => {
     expect(await broken("src/calc/solve.ts", "export const x = Excel.run;\n")).toContain("no-restricted-globals");
     expect(await broken("src/functions/catalogue.ts", "export type Cell = Excel.Range;\n")).toContain(

@@ -1,6 +1,7 @@
 import { describe, it } from "vitest";
 import { equivalentLength, fittingK, findFitting } from "../../src/calc/pipe/fittings";
-import { PIPE_TYPES, type PipeSizeRow } from "../../src/calc/tables/pipes";
+import { PIPE_TYPES } from "../../src/calc/tables/pipes";
+import type { PipeSizeRow } from "../../src/calc/tables/pipeSizes";
 import { metricWall } from "../../src/calc/tables/pipesMetric";
 import { expectNear, expectPublished, given, publishedCase, publishedCases } from "./cases";
 import { INCH } from "./si";

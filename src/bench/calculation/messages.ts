@@ -1,6 +1,6 @@
 import type { Change } from "../../workbook/engine/engine";
 import type { RuleResult, RuleText } from "../../workbook/engine/rules";
-import type { Content } from "../grid/content";
+import type { Content } from "../work/content";
 
 /** What a person put into a cell; rows and columns counted from 0. */
 export interface Typed {

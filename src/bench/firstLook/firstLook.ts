@@ -1,7 +1,7 @@
 import type { Sheet } from "hucre";
-import { Locks } from "../grid/locks";
-import type { Edit } from "../grid/edits";
-import { contentOf } from "../reading/contents";
+import { Locks } from "../reading/locks";
+import type { Edit } from "../work/work";
+import { contentOf } from "../work/fileContent";
 import type { OpenedWorkbook } from "../reading/openWorkbook";
 import { cellArea } from "../../xlsx/address";
 import { sheetPicture } from "./sheetPicture";

@@ -2,7 +2,7 @@ import type { Sheet, Workbook } from "hucre";
 import { format } from "numfmt";
 import { columnLetters } from "../../xlsx/address";
 import { coveredCells } from "../reading/cellSets";
-import { plainValue } from "../reading/contents";
+import { plainValue } from "../work/fileContent";
 import type { OpenedWorkbook } from "../reading/openWorkbook";
 import { columnPixels, fittingZoom, rowHeights, USUAL } from "../reading/sizes";
 import { StyleTable } from "../reading/styles";

@@ -1,4 +1,4 @@
-import type { Area } from "../../host/address";
+import type { Area } from "../../xlsx/address";
 import type { BenchGrid } from "../../host/bench/benchGrid";
 import { keepSetting, setting } from "../keeping/settings";
 import { sizeOf } from "../reading/pictures";

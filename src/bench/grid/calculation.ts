@@ -14,7 +14,7 @@ import type { RuleResult, RuleText } from "../../workbook/engine/rules";
 import type { Answer, Asked, Typed } from "../calculation/messages";
 import type { Workbook } from "hucre";
 import { storedSpills, type Matrix } from "../reading/cellSets";
-import { asResult } from "./content";
+import { asResult } from "../work/content";
 import { UNIT, type GridModel } from "./model";
 import type { Reasons } from "./reasons";
 import { typedCells } from "./typedCells";

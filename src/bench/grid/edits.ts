@@ -1,14 +1,5 @@
-import type { Content } from "./content";
-
-/** A cell a person changed, counted from 0, and what it holds now. */
-export interface Edit {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-  readonly content: Content;
-  /** The form of numbers or days that the content brought into a cell which has none in the file: a typed day, say. */
-  readonly form?: string;
-}
+import type { Edit } from "../work/work";
+import type { Content } from "../work/content";
 
 /**
  * Remembers which cells were touched since the file was opened. What they hold is asked for when it is needed,

@@ -1,43 +1,33 @@
 import { DOCS_NORMAL_EDITOR_UNIT_ID_KEY, IUniverInstanceService, type Univer } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { ILayoutService, IRenderManagerService } from "@univerjs/preset-sheets-core";
-import { parseArea } from "../../host/address";
+import { parseArea } from "../../xlsx/address";
 import { resolvePlace } from "../../host/places";
-import type { Template } from "../../host/port";
 import type { OpenedWorkbook } from "../reading/openWorkbook";
 import { picturesOf } from "../reading/pictures";
 import { toGrid } from "../reading/toGrid";
-import type { Picture } from "../saving/pictures";
+import type { Picture } from "../work/picture";
 import { linkWorker } from "../calculation/link";
 import { takeLook } from "../firstLook/begin";
 import { Calculation } from "./calculation";
-import { Edits, type Edit } from "./edits";
+import type { Edit } from "../work/work";
+import { Edits } from "./edits";
 import { FreeCells } from "./freeCells";
 import { guard } from "./guard";
 import { keys } from "./keys";
 import { Listeners } from "./listeners";
-import { Locks } from "./locks";
+import { Locks } from "../reading/locks";
 import { GridModel, UNIT } from "./model";
 import { paste } from "./paste";
 import { PictureLayer } from "./pictureLayer";
 import { Reasons } from "./reasons";
 import { Selection } from "./selection";
 import { Signposts } from "./signposts";
+import type { GridPage, Spreadsheet } from "./spreadsheet";
 import { drawn, takeOver } from "./takeOver";
 import { Typing } from "./typing";
 import { checkFilledCells, forgetSheetsPutAway, keepWhatIsTyped, startUniver, takeDaysAsShown } from "./univer";
 import { withEdits } from "./workingCopy";
-
-/** What the page does for the grid. */
-export interface GridPage {
-  /** Opens a template with the care that unsaved work asks for. */
-  open(template: Template): Promise<void>;
-  refused(sentence: string): void;
-  /** Says something that stays in sight until it is read. */
-  told(sentence: string): void;
-  /** The circles of formulas that read each other, whenever they are others than before. */
-  circles(circles: readonly (readonly string[])[]): void;
-}
 
 /** What is shown: a file, and what was done to it since. */
 export interface Shown {
@@ -50,7 +40,7 @@ export interface Shown {
 export type Stage = (words: string, part: number) => Promise<void>;
 
 /** The embedded spreadsheet with a workbook in it. */
-export class EmbeddedGrid {
+export class EmbeddedGrid implements Spreadsheet {
   readonly univer: Univer;
   readonly api: FUniver;
   readonly model: GridModel;

@@ -1,5 +1,5 @@
 import type { FUniver } from "@univerjs/core/facade";
-import { areaName, cellArea, type Area } from "../../host/address";
+import { areaName, cellArea, type Area } from "../../xlsx/address";
 import type { Clipboard } from "./paste";
 import { typedCells } from "./typedCells";
 

@@ -1,7 +1,7 @@
 import { DOCS_NORMAL_EDITOR_UNIT_ID_KEY, type Univer } from "@univerjs/core";
 import { IEditorBridgeService } from "@univerjs/preset-sheets-core";
-import { cellArea } from "../../host/address";
-import type { EmbeddedGrid } from "./grid";
+import { cellArea } from "../../xlsx/address";
+import type { Spreadsheet } from "./spreadsheet";
 
 interface Place {
   readonly row: number;
@@ -12,7 +12,7 @@ interface Place {
 const KEPT = 2;
 
 /** Keys of spreadsheet programs that the library does not know: to the row's begin, to the sheet's, to its end, by pages. */
-export function keys(grid: EmbeddedGrid): void {
+export function keys(grid: Spreadsheet): void {
   document.addEventListener(
     "keydown",
     (event) => {
@@ -37,7 +37,7 @@ function inCells(univer: Univer): boolean {
 function leadsTo(
   { key, ctrlKey }: KeyboardEvent,
   { row, column }: Place,
-  { api, model }: EmbeddedGrid,
+  { api, model }: Spreadsheet,
 ): Place | undefined {
   const sheet = api.getActiveWorkbook()?.getActiveSheet();
   if (!sheet) return undefined;

@@ -9,19 +9,11 @@ import {
 } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import { FormulaDataModel } from "@univerjs/engine-formula";
-import type { Area } from "../../host/address";
+import type { Area } from "../../xlsx/address";
 import { namedCells } from "../../host/places";
 import type { CellValue, Grid, NamedCells } from "../../host/port";
-import { shownValue, type Content } from "./content";
-
-/** What a formula cell came to, for saving: one cell, or the rows of a spill. */
-export interface Result {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-  readonly formula: string;
-  readonly values: Grid;
-}
+import { shownValue, type Content } from "../work/content";
+import type { Result } from "../work/work";
 
 /** The form of numbers that have none. */
 export const GENERAL = "General";

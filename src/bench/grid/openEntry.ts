@@ -1,7 +1,7 @@
 import { ICommandService } from "@univerjs/core";
 import { IEditorBridgeService, SetCellEditVisibleOperation } from "@univerjs/preset-sheets-core";
 import { SheetsDataValidationValidatorService } from "@univerjs/preset-sheets-data-validation";
-import { areaName, cellArea } from "../../host/address";
+import { areaName, cellArea } from "../../xlsx/address";
 import type { EmbeddedGrid } from "./grid";
 import { UNIT } from "./model";
 

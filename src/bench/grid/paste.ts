@@ -1,8 +1,8 @@
 import { ISheetClipboardService } from "@univerjs/preset-sheets-core";
-import { areaName, cellArea, type Area } from "../../host/address";
+import { areaName, cellArea, type Area } from "../../xlsx/address";
 import type { Write } from "../../host/bench/benchGrid";
 import type { CellValue } from "../../host/port";
-import type { EmbeddedGrid } from "./grid";
+import type { Spreadsheet } from "./spreadsheet";
 import { copiedFormula, cutFormula } from "./movedFormula";
 import { asTyped, pastedTexts, spread } from "./pasted";
 import { writeCells } from "./write";
@@ -29,7 +29,7 @@ interface Copied {
  * and all without their looks. The library's own pasting would bring looks along, which are not saved, and leave a
  * formula standing under the pasted value.
  */
-export function paste(grid: EmbeddedGrid, clipboard: Clipboard): void {
+export function paste(grid: Spreadsheet, clipboard: Clipboard): void {
   const selected = grid.selection.area();
   if (!selected) return;
   const place = grid.model.merged(selected) ? cellArea(selected.sheet, selected.top, selected.left) : selected;
@@ -63,7 +63,7 @@ export function paste(grid: EmbeddedGrid, clipboard: Clipboard): void {
 }
 
 /** Copied text, each piece read as if it were typed where it comes to; what cannot be taken there is noted. */
-function landingTexts({ typing }: EmbeddedGrid, text: string, sheet: string, refused: string[]): Landing[][] {
+function landingTexts({ typing }: Spreadsheet, text: string, sheet: string, refused: string[]): Landing[][] {
   return pastedTexts(text).map((row) =>
     row.map((typed): Landing => (toRow, toColumn) => {
       const entry = typing.read({ sheet, row: toRow, column: toColumn }, typed);
@@ -77,7 +77,7 @@ function landingTexts({ typing }: EmbeddedGrid, text: string, sheet: string, ref
  * Cells that were copied in the bench, as they stand now, for a place on the sheet `onto`: exact, where the copied text
  * is rounded as shown.
  */
-function copiedHere(grid: EmbeddedGrid, html: string, onto: string): Copied | undefined {
+function copiedHere(grid: Spreadsheet, html: string, onto: string): Copied | undefined {
   const clipboard = grid.univer.__getInjector().get(ISheetClipboardService);
   const id = /data-copy-id="([^\s"]+)"/.exec(html)?.[1];
   const copied = id === undefined ? undefined : clipboard.copyContentCache().get(id);
@@ -95,7 +95,7 @@ function copiedHere(grid: EmbeddedGrid, html: string, onto: string): Copied | un
   };
 }
 
-function landings({ model, locks }: EmbeddedGrid, area: Area, cut: boolean, onto: string): Landing[][] {
+function landings({ model, locks }: Spreadsheet, area: Area, cut: boolean, onto: string): Landing[][] {
   const { sheet, top, left } = area;
   const spilled = new Set<string>();
   const rows = model.values(area).map((values, down) =>

@@ -1,6 +1,6 @@
 import { getNumfmtParseValueFilter } from "@univerjs/core";
 import { readRecords } from "../../csv/readRecords";
-import type { Area } from "../../host/address";
+import type { Area } from "../../xlsx/address";
 import type { CellValue } from "../../host/port";
 
 /** Digits that a number holds exactly; longer ones are numbers of papers or parts. */

@@ -1,6 +1,6 @@
 import type { FUniver } from "@univerjs/core/facade";
 import { base64 } from "../../host/base64";
-import type { Picture } from "../saving/pictures";
+import type { Picture } from "../work/picture";
 
 /** Where a picture of the file lay when it was opened. */
 interface Lying {

@@ -1,9 +1,9 @@
 import type { FUniver } from "@univerjs/core/facade";
-import { areaName, type Area } from "../../host/address";
+import { areaName, type Area } from "../../xlsx/address";
 import type { Selected } from "../../host/port";
 import { Listeners } from "./listeners";
 import type { GridModel } from "./model";
-import { rangeOf } from "./rangeOf";
+import { rangeOf } from "../work/rangeOf";
 import type { Reasons } from "./reasons";
 
 /** The name box and the sheet tabs select too, and fire no event of their own for it. */

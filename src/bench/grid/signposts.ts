@@ -1,5 +1,5 @@
 import type { Workbook } from "hucre";
-import { parseArea, type Area } from "../../host/address";
+import { parseArea, type Area } from "../../xlsx/address";
 
 /** What a file says beside its cells: what belongs into an input, and where a link leads. */
 export class Signposts {

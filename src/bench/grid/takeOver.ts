@@ -1,8 +1,8 @@
 import type { FirstLook, LastLook } from "../firstLook/firstLook";
 import type { Write } from "../../host/bench/benchGrid";
-import { areaName, cellArea } from "../../host/address";
-import { nextFrame } from "../page/frames";
-import type { EmbeddedGrid } from "./grid";
+import { areaName, cellArea } from "../../xlsx/address";
+import { nextFrame } from "../firstLook/frames";
+import type { Spreadsheet } from "./spreadsheet";
 import { asTyped } from "./pasted";
 import { writeCells } from "./write";
 
@@ -11,12 +11,12 @@ const FRAMES = 3;
 const MOST_FRAMES = 60;
 
 /** Resolves when the grid is drawn and takes keys. */
-export async function drawn(grid: EmbeddedGrid): Promise<void> {
+export async function drawn(grid: Spreadsheet): Promise<void> {
   for (let frame = 0; frame < MOST_FRAMES && (frame < FRAMES || !grid.takesKeys); frame++) await nextFrame();
 }
 
 /** Puts the grid in place of the first look, with what was typed there, and where the person was looking. */
-export async function takeOver(grid: EmbeddedGrid, look: FirstLook | undefined): Promise<void> {
+export async function takeOver(grid: Spreadsheet, look: FirstLook | undefined): Promise<void> {
   if (!look) return;
   try {
     putIn(grid, await look.done(), look.shows(grid.opened));
@@ -25,7 +25,7 @@ export async function takeOver(grid: EmbeddedGrid, look: FirstLook | undefined):
   }
 }
 
-function putIn(grid: EmbeddedGrid, { entries, sheet, cell }: LastLook, isSame: boolean): void {
+function putIn(grid: Spreadsheet, { entries, sheet, cell }: LastLook, isSame: boolean): void {
   const writes: Write[] = [];
   for (const { sheet: name, row, column, text } of isSame ? entries : []) {
     const area = cellArea(name, row, column);

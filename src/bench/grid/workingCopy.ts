@@ -1,9 +1,10 @@
 import type { IWorkbookData } from "@univerjs/core";
-import { contentOf } from "../reading/contents";
+import { contentOf } from "../work/fileContent";
 import type { OpenedWorkbook } from "../reading/openWorkbook";
 import { sheetId } from "../reading/sheetId";
-import { asCell } from "./content";
-import { Edits, type Edit } from "./edits";
+import { asCell } from "../work/content";
+import type { Edit } from "../work/work";
+import { Edits } from "./edits";
 import { GENERAL, type GridModel } from "./model";
 
 /** Puts kept edits into the data of a workbook before it is shown, and remembers them as a person's. */

@@ -5,7 +5,7 @@ import {
   type ISetRangeValuesMutationParams,
 } from "@univerjs/preset-sheets-core";
 import type { Write } from "../../host/bench/benchGrid";
-import { asCell } from "./content";
+import { asCell } from "../work/content";
 import { UNIT, type GridModel } from "./model";
 
 /**

@@ -1,5 +1,5 @@
-import type { Edit } from "../grid/edits";
-import type { Picture } from "../saving/pictures";
+import type { Edit } from "../work/work";
+import type { Picture } from "../work/picture";
 import { noteKept } from "./otherPorts";
 import { heldSlots, isSlot, takeSlot } from "./slots";
 import { Store } from "./store";

@@ -1,4 +1,4 @@
-import { nextFrame } from "./frames";
+import { nextFrame } from "../firstLook/frames";
 
 /** Thrown where a person stopped what was going on. */
 export class Stopped extends Error {

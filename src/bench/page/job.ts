@@ -3,7 +3,7 @@ import type { EmbeddedGrid, Shown } from "../grid/grid";
 import { firstDraft, holdsWork, pageKeeper, type Draft, type Work } from "../keeping/draft";
 import { openWorkbook } from "../reading/openWorkbook";
 import { fileNameOf } from "../saving/fileName";
-import type { Picture } from "../saving/pictures";
+import type { Picture } from "../work/picture";
 import { missingIn } from "../saving/readBack";
 import { saveWorkbook } from "../saving/saveWorkbook";
 import type { Say } from "./busy";

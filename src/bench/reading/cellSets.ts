@@ -1,9 +1,9 @@
 import type { ICellData, IRange } from "@univerjs/core";
 import type { Sheet } from "hucre";
 import { parseArea, type Area } from "../../xlsx/address";
-import { asResult } from "../grid/content";
-import { rangeOf } from "../grid/rangeOf";
-import { plainValue } from "./contents";
+import { asResult } from "../work/content";
+import { rangeOf } from "../work/rangeOf";
+import { plainValue } from "../work/fileContent";
 import { sheetId } from "./sheetId";
 
 /** Some cells of a sheet, by their keys "row,column"; areas are not taken apart, which may cover a whole sheet. */

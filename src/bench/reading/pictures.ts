@@ -1,5 +1,5 @@
 import type { Workbook } from "hucre";
-import type { Picture } from "../saving/pictures";
+import type { Picture } from "../work/picture";
 
 /** Pictures in the files are this many times as large as they are shown, so that they are sharp on paper. */
 const SHARPNESS = 3;

@@ -4,7 +4,7 @@ import { parseArea, type Area } from "../../xlsx/address";
 import type { OpenedWorkbook } from "./openWorkbook";
 import { coveredCells, listCells, mergedRanges, spilledCells } from "./cellSets";
 import { conditionalRules } from "./conditional";
-import { formulaOf, plainValue } from "./contents";
+import { formulaOf, plainValue } from "../work/fileContent";
 import { fromFile } from "../../workbook/formulaText";
 import { sheetId } from "./sheetId";
 import { columnPixels, fittingZoom, rowHeights, USUAL, type UsualSize } from "./sizes";

@@ -1,16 +1,6 @@
 import { XML, type Package } from "../../xlsx/package";
 import { escapeAttribute, within } from "../../xlsx/xml";
-
-/** A picture placed on a sheet at a cell, with its size in pixels. */
-export interface Picture {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-  readonly width: number;
-  readonly height: number;
-  readonly title: string;
-  readonly png: Uint8Array;
-}
+import type { Picture } from "../work/picture";
 
 const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const DRAWING = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";

@@ -2,8 +2,8 @@ import type { Workbook } from "hucre";
 import { readXlsx } from "hucre/xlsx";
 import { areaName, cellArea } from "../../xlsx/address";
 import { fromFile, toFile } from "../../workbook/formulaText";
-import { contentOf } from "../reading/contents";
-import type { SavedEdit, SavedWork } from "./saveWorkbook";
+import { contentOf } from "../work/fileContent";
+import type { Edit, Work } from "../work/work";
 
 /** A time of day is read back to the millisecond. */
 const MILLISECOND = 1 / 86_400_000;
@@ -12,7 +12,7 @@ const MILLISECOND = 1 / 86_400_000;
  * Reads a saved file with a reader that shares nothing with what wrote it, and gives the places of what it lacks: edits
  * that are not in it as they were typed, and pictures that are missing.
  */
-export async function missingIn(bytes: Uint8Array, { edits, pictures }: SavedWork): Promise<string[]> {
+export async function missingIn(bytes: Uint8Array, { edits, pictures }: Work): Promise<string[]> {
   const workbook = await readXlsx(bytes, { readStyles: true });
   return [
     ...edits.filter((edit) => !holdsEdit(workbook, edit)).map(placeOf),
@@ -33,7 +33,7 @@ function placeOf({ sheet, row, column }: { sheet: string; row: number; column: n
   return areaName(cellArea(sheet, row, column));
 }
 
-function holdsEdit({ sheets, dateSystem }: Workbook, { sheet, row, column, content }: SavedEdit): boolean {
+function holdsEdit({ sheets, dateSystem }: Workbook, { sheet, row, column, content }: Edit): boolean {
   const owner = sheets.find(({ name }) => name === sheet);
   const read = owner && contentOf(owner, row, column, dateSystem === "1904");
   if (typeof read === "number" && typeof content === "number") return Math.abs(read - content) <= MILLISECOND;

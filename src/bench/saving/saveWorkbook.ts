@@ -1,43 +1,19 @@
-import type { CellValue, Grid } from "../../host/port";
+import type { Grid } from "../../host/port";
 import { cellName, parseArea } from "../../xlsx/address";
 import { Package } from "../../xlsx/package";
 import { isDynamic, toFile } from "../../workbook/formulaText";
 import { withForm } from "./forms";
 import { dynamicMetadata } from "./metadata";
-import { addPictures, type Picture } from "./pictures";
+import type { Result, Work } from "../work/work";
+import { addPictures } from "./pictures";
 import { patchSheetXml, wideFormulas, type CellPatch, type WideFormula } from "./sheetXml";
 import { explicitShared } from "./sharedFormulas";
-
-/** A cell a person changed. */
-export interface SavedEdit {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-  readonly content: CellValue;
-  /** The form of numbers or days that the content brought into a plain cell. */
-  readonly form?: string;
-}
-
-/** A formula's result: one cell, or the rows it spills over. */
-export interface SavedResult {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-  readonly formula: string;
-  readonly values: Grid;
-}
-
-export interface SavedWork {
-  readonly edits: readonly SavedEdit[];
-  readonly results: readonly SavedResult[];
-  readonly pictures: readonly Picture[];
-}
 
 /**
  * The opened file with the edits and the results written into it. Only cells that changed are rewritten;
  * styles, charts, validation, print set-up and everything else keep their bytes.
  */
-export function saveWorkbook(original: Uint8Array, work: SavedWork): Uint8Array {
+export function saveWorkbook(original: Uint8Array, work: Work): Uint8Array {
   const file = new Package(original);
   const parts = file.sheets();
   const formulas = new Map(work.results.map((result) => [`${result.sheet}!${result.row},${result.column}`, result]));
@@ -95,7 +71,7 @@ function clearOldSpills(wide: readonly WideFormula[], known: (row: number, colum
   }
 }
 
-function putResult({ row, column, formula, values }: SavedResult, put: Put): void {
+function putResult({ row, column, formula, values }: Result, put: Put): void {
   values.forEach((cells, down) =>
     cells.forEach((value, across) => {
       if (down > 0 || across > 0) put(row + down, column + across, { value });
@@ -105,7 +81,7 @@ function putResult({ row, column, formula, values }: SavedResult, put: Put): voi
   put(row, column, { value: values[0]?.[0] ?? "", ...spill });
 }
 
-function editedFormula(file: Package, content: string, result: SavedResult | undefined): CellPatch {
+function editedFormula(file: Package, content: string, result: Result | undefined): CellPatch {
   const values = result?.values ?? [[""]];
   const patch: CellPatch = { value: values[0]?.[0] ?? "", formula: toFile(content.slice(1)) };
   const fillsMore = values.length > 1 || (values[0]?.length ?? 0) > 1;

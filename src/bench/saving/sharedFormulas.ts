@@ -1,4 +1,4 @@
-import type { SavedEdit, SavedResult } from "./saveWorkbook";
+import type { Edit, Result } from "../work/work";
 import type { WideFormula } from "./sheetXml";
 
 interface ExplicitFormula {
@@ -13,8 +13,8 @@ interface ExplicitFormula {
  */
 export function explicitShared(
   wide: readonly WideFormula[],
-  edits: readonly SavedEdit[],
-  formulas: ReadonlyMap<string, SavedResult>,
+  edits: readonly Edit[],
+  formulas: ReadonlyMap<string, Result>,
   sheet: string,
 ): ExplicitFormula[] {
   const members = wide.filter(({ type }) => type === "shared");

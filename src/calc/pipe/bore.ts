@@ -1,6 +1,7 @@
 import { invalid, missing, plain } from "../problem";
 import { PVC, type PipeMaterial } from "../tables/pipeMaterials";
-import { PIPE_TYPES, type PipeType } from "../tables/pipes";
+import { PIPE_TYPES } from "../tables/pipes";
+import type { PipeType } from "../tables/pipeSizes";
 
 /** The pipe type of a size that is itself the bore. */
 export const BORE_TYPE = "Bore";

@@ -1,5 +1,5 @@
 import { FLEXIBLE_PVC, POLYETHYLENE, PVC } from "./pipeMaterials";
-import type { PipeSizeRow, PipeType } from "./pipes";
+import type { PipeSizeRow, PipeType } from "./pipeSizes";
 
 const INCH = 0.0254;
 /** No pipe of D2241 or D2239 has a thinner wall, in. */

@@ -1,5 +1,5 @@
 import { POLYETHYLENE, PVC, type PipeMaterial } from "./pipeMaterials";
-import type { PipeType } from "./pipes";
+import type { PipeType } from "./pipeSizes";
 
 const MILLIMETRE = 0.001;
 

@@ -1,5 +1,5 @@
 import { COST_KINDS } from "../../calc/money/costKinds";
-import type { Topics } from "../evaluate";
+import type { Topics } from "../topics";
 import type { Job } from "../facts";
 import { toSi } from "../facts/units";
 import { pointsToMend } from "../levels";

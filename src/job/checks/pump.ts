@@ -1,5 +1,5 @@
 import { invalid } from "../../calc/problem";
-import type { Topics } from "../evaluate";
+import type { Topics } from "../topics";
 import type { Job } from "../facts";
 import { toSi } from "../facts/units";
 import { isKnown, known } from "../reckoned";

@@ -1,4 +1,4 @@
-import type { Topics } from "../evaluate";
+import type { Topics } from "../topics";
 import type { Job } from "../facts";
 import { toSi } from "../facts/units";
 import { seamedPieces } from "../liner";

@@ -1,5 +1,5 @@
 import { toSi } from "../facts/units";
-import type { Topics } from "../evaluate";
+import type { Topics } from "../topics";
 import type { Job } from "../facts";
 import { isKnown, known, type Reckoned } from "../reckoned";
 import { total } from "../rows";

@@ -70,5 +70,5 @@ export {
 export { VERDICT, markVerdicts } from "./checks";
 export type { Kind } from "./formats";
 export { SheetLayout } from "./sheetLayout";
-export type { TableRef } from "./tables";
+export type { TableRef } from "./tableRef";
 export type { SpillRef } from "./spills";

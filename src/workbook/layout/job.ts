@@ -1,7 +1,7 @@
 import type { CostKind } from "../../calc/money/costKinds";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Kind } from "./formats";
-import type { TableRef } from "./tables";
+import type { TableRef } from "./tableRef";
 
 /** A value for the US workbook and one for the SI workbook, or one for both. */
 export type Both<T> = T | { readonly US: T; readonly SI: T };

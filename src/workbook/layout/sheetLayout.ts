@@ -7,7 +7,8 @@ import type { CheckSpec, Job, RateLine, TakeoffLine } from "./job";
 import { Page } from "./page";
 import { pageBreaks } from "./paging";
 import { addSpill, type SpillRef, type SpillSpec } from "./spills";
-import { addTable, type TableRef, type TableSpec } from "./tables";
+import type { TableRef } from "./tableRef";
+import { addTable, type TableSpec } from "./tables";
 
 export interface PrintSpec {
   readonly landscape?: boolean;

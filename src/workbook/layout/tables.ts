@@ -7,6 +7,7 @@ import type { Both } from "./job";
 import type { Page } from "./page";
 import { fillIn, placeOf, placesOf, type ColumnSpec } from "./tableColumns";
 import { besideNumbers, head } from "./tableHead";
+import type { TableRef } from "./tableRef";
 
 export interface TableSpec {
   /** Defined name of the body (header not included). */
@@ -36,14 +37,6 @@ export interface TableSpec {
   };
   /** The first row must be filled before the job can be estimated. */
   readonly required?: boolean;
-}
-
-/** A table as laid out: its body, and a column of it by key. */
-export interface TableRef {
-  readonly body: Ref;
-  column(key: string): Ref;
-  cell(key: string, row: number): Ref;
-  total(key: string): Ref;
 }
 
 export function addTable(page: Page, spec: TableSpec): TableRef {

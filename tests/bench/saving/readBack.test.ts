@@ -1,11 +1,12 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { missingIn } from "../../../src/bench/saving/readBack";
-import { saveWorkbook, type SavedWork } from "../../../src/bench/saving/saveWorkbook";
+import { saveWorkbook } from "../../../src/bench/saving/saveWorkbook";
+import type { Work } from "../../../src/bench/work/work";
 import { smallTemplate } from "../../host/smallTemplate";
 import { oddlyPlaced } from "../../xlsx/oddlyPlaced";
 
-const work: SavedWork = {
+const work: Work = {
   edits: [
     { sheet: "Site", row: 3, column: 1, content: 2.71 },
     { sheet: "Site", row: 4, column: 1, content: 46_126.4321 },

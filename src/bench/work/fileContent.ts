@@ -1,5 +1,5 @@
 import { dateToSerial, type Cell, type CellValue, type Sheet } from "hucre";
-import type { Content } from "../grid/content";
+import type { Content } from "./content";
 import { fromFile } from "../../workbook/formulaText";
 
 /** A value of the file as the grid and the port hold it: dates as serial numbers, nothing as "". */

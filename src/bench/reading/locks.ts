@@ -1,5 +1,5 @@
 import type { Sheet, Workbook } from "hucre";
-import { cellArea, type Area } from "../../host/address";
+import { cellArea, type Area } from "../../xlsx/address";
 
 /** Cells of a protected sheet that may be changed, and columns that give this to cells the file does not hold yet. */
 interface Unlocked {

@@ -1,4 +1,4 @@
-import type { Area } from "../../host/address";
+import type { Area } from "../../xlsx/address";
 
 /** An area as the embedded spreadsheet takes it. */
 export function rangeOf({ top, left, bottom, right }: Area): {

@@ -1,2 +1,0 @@
-// The cells of the grid are addressed as those of the files are.
-export * from "../xlsx/address";
