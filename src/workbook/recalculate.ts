@@ -21,6 +21,8 @@ export interface Recalculated {
   readonly names: ReadonlyMap<string, string>;
   /** What the cells of a defined name hold or show; undefined where there is no such name. */
   named(name: string): CellValue[][] | undefined;
+  /** The last row of a sheet that holds anything, from 1. */
+  lastRow(sheet: string): number;
 }
 
 /** Opens an .xlsx and calculates every formula afresh, by the engine that the bench runs too. */
@@ -77,6 +79,7 @@ export async function openWorkbook(bytes: Uint8Array): Promise<OpenedWorkbook> {
         formulas,
         reasons: engine.reasons,
         names,
+        lastRow: (sheet) => engine.lastRow(sheet),
         named(name) {
           const area = parseArea(names.get(name) ?? "");
           // Of tables that grow, no more than the sheet holds.

@@ -8,3 +8,9 @@ export function dateOf(serial: number): string | undefined {
   if (!Number.isInteger(serial) || serial < FIRST || serial > LAST) return undefined;
   return new Date((serial - DAYS_TO_1970) * 86_400_000).toISOString().slice(0, 10);
 }
+
+/** The number a spreadsheet keeps for a day written 2026-03-02; undefined where that is no day. */
+export function serialOf(day: string): number | undefined {
+  const time = /^\d{4}-\d{2}-\d{2}$/.test(day) ? Date.parse(`${day}T00:00:00Z`) : NaN;
+  return Number.isNaN(time) ? undefined : time / 86_400_000 + DAYS_TO_1970;
+}
