@@ -1,19 +1,15 @@
-import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { Package } from "../xlsx/package";
 
 /** The file without its charts, for Excel on the web, which refuses to insert sheets that carry them. */
 export function withoutCharts(bytes: Uint8Array): Uint8Array {
-  const parts = unzipSync(bytes);
-  for (const [name, part] of Object.entries(parts)) {
-    if (/^xl\/(drawings|charts)\//.test(name)) delete parts[name];
-    else if (/^xl\/worksheets\/sheet\d+\.xml$/.test(name)) edit(name, part, /<drawing [^>]*\/>/g);
-    else if (/^xl\/worksheets\/_rels\//.test(name))
-      edit(name, part, /<Relationship [^>]*\/relationships\/drawing"[^>]*\/>/g);
-    else if (name === "[Content_Types].xml")
-      edit(name, part, /<Override PartName="\/xl\/(?:drawings|charts)\/[^>]*\/>/g);
+  const file = new Package(bytes);
+  for (const sheet of file.sheets().values()) {
+    for (const { type, target: drawing } of file.relations(sheet).values()) {
+      if (!type.endsWith("/drawing")) continue;
+      for (const { target } of file.relations(drawing).values()) file.removeWithMentions(target, drawing);
+      file.removeWithMentions(drawing, sheet);
+      file.removeElements(sheet, ({ name }) => name === "drawing");
+    }
   }
-  return zipSync(parts, { mtime: new Date(1980, 0, 1) });
-
-  function edit(name: string, part: Uint8Array, remove: RegExp): void {
-    parts[name] = strToU8(strFromU8(part).replace(remove, ""));
-  }
+  return file.bytes();
 }

@@ -144,6 +144,7 @@ export class Package {
   removeWithMentions(part: string, owner: string): void {
     if (!this.has(part)) return;
     this.remove(part);
+    this.remove(relationsPart(part));
     this.removeElements(
       TYPES,
       (element) =>
@@ -180,7 +181,8 @@ export class Package {
     this.setText(part, before.slice(0, from) + text + before.slice(to));
   }
 
-  private removeElements(part: string, unwanted: (element: XmlElement) => boolean): void {
+  /** Takes elements out of the root of a part. */
+  removeElements(part: string, unwanted: (element: XmlElement) => boolean): void {
     const doomed = this.xml(part)?.children.filter(unwanted) ?? [];
     for (const { start, end } of doomed.reverse()) this.replace(part, start, end, "");
   }

@@ -1,6 +1,6 @@
 import { cellAddress } from "../../src/workbook/layout/address";
 import { namesIn } from "../../src/workbook/lint/formula";
-import { corners } from "../../src/workbook/lint/xml";
+import { parseArea } from "../../src/xlsx/address";
 import type { Area, CellModel, WorkbookModel } from "../../src/workbook/model";
 
 interface Node {
@@ -81,7 +81,9 @@ export class FormulaGraph {
     for (const [, where, ref = ""] of bare.matchAll(
       /(?:([A-Za-z]+)!)?(\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?)(?![\w(])/g,
     )) {
-      add(where ?? sheet, corners(ref));
+      const { top = 0, left = 0, bottom = 0, right = 0 } = parseArea(ref, where ?? sheet) ?? {};
+      // The model counts from 1.
+      add(where ?? sheet, { top: top + 1, left: left + 1, bottom: bottom + 1, right: right + 1 });
     }
     for (const name of namesIn(formula.slice(1))) {
       const named = this.names.get(name.toLowerCase());

@@ -1,5 +1,5 @@
 import type { CellFact, ColumnFact, Fact, TableFact } from "../../job/facts/fact";
-import { columnNumber } from "../../xlsx/address";
+import { parseArea } from "../../xlsx/address";
 import { cellAddress } from "../layout/address";
 
 /** Defined names and what the workbook says they stand for: "Site!$B$5". */
@@ -18,8 +18,6 @@ export class MissingName extends Error {
   }
 }
 
-const ADDRESS = /^'?([^']+?)'?!\$?([A-Z]+)\$?(\d+)(?::\$?[A-Z]+\$?(\d+))?$/;
-
 interface Corner {
   readonly sheet: string;
   readonly row: number;
@@ -27,9 +25,9 @@ interface Corner {
 }
 
 function cornerOf(names: Names, name: string): Corner {
-  const [, sheet = "", letters = "", row = ""] = ADDRESS.exec(names.get(name) ?? "") ?? [];
-  if (sheet === "") throw new MissingName(name);
-  return { sheet, row: Number(row), column: columnNumber(letters) + 1 };
+  const area = parseArea(names.get(name) ?? "");
+  if (!area) throw new MissingName(name);
+  return { sheet: area.sheet, row: area.top + 1, column: area.left + 1 };
 }
 
 function addressOf({ sheet, row, column }: Corner, down: number, across: number): string {

@@ -5,7 +5,7 @@ import { assemble } from "../../../src/workbook/assemble";
 import { calculate } from "../../../src/workbook/build";
 import { Engine } from "../../../src/workbook/engine/engine";
 import { sourceOf } from "../../../src/workbook/engine/source";
-import { position } from "../../../src/workbook/lint/xml";
+import { parseArea } from "../../../src/xlsx/address";
 import type { CellModel, WorkbookModel } from "../../../src/workbook/model";
 import { sheets } from "../../../src/workbook/sheets";
 import { writeWorkbook } from "../../../src/workbook/write";
@@ -55,7 +55,8 @@ describe.each(["US", "SI"] as const)("edits of the %s demo", (system) => {
     const { results } = await calculate(model);
     const different = [...results].flatMap(([key, result]) => {
       const [sheet = "", address = ""] = key.split("!");
-      const { row, column } = position(address);
+      const { top = 0, left = 0 } = parseArea(address, sheet) ?? {};
+      const { row, column } = { row: top + 1, column: left + 1 };
       const rows = Array.isArray(result) ? result : [[result]];
       return rows.flatMap((line, down) =>
         line.flatMap((expected, across) => {
