@@ -126,7 +126,7 @@ function quantitiesOf(job: Job, { basin, pump, liner, stone, earth }: Design): r
 }
 
 /** Wage and burden of the crew, weighed by how many of each are on it. */
-function crewRate(job: Job): Reckoned<number> {
+export function crewRate(job: Job): Reckoned<number> {
   const burden = sumKnown(job.burden.map(({ share }) => share));
   const rates = job.wages.map(({ wage, people = 0 }) => ({
     people,
@@ -139,7 +139,7 @@ function crewRate(job: Job): Reckoned<number> {
 }
 
 /** Cost of a machine hour, weighed by the share each machine has of them. */
-function machinesRate({ machines }: Job): Reckoned<number> {
+export function machinesRate({ machines }: Job): Reckoned<number> {
   const rates = machines.map(({ own, fuel, upkeep, share = 0 }) => {
     const parts = [own, fuel, upkeep].filter(isKnown);
     return [parts.length === 0 ? undefined : roundCents(total(parts)), share] as const;

@@ -106,7 +106,7 @@ function systemOf(job: Job, designFlow: Reckoned<number>, lift: Reckoned<number>
   );
 }
 
-function pipesOf(job: Job, table: "route" | "riser"): RoutePipe[] {
+export function pipesOf(job: Job, table: "route" | "riser"): RoutePipe[] {
   const rows = job[table].map((row) => ({ size: row.size, length: row.length, type: row.type, k: sumOfK(row) }));
   return filledRows(rows).map(({ size, length, type, k = 0, row }) => ({
     pipe: findPipe({ size: needed(size, table, row, "size"), isBore: false }, type ?? USUAL_PIPE[job.system]),
@@ -134,7 +134,7 @@ const USUAL_BORE = 0.0525;
 const KS = new Map(COUNTED.map(([key, name]) => [key, Number(fittingK(findFitting(name), USUAL_BORE).toFixed(2))]));
 
 /** K of the fittings on a pipe: what was typed, or the count of each times its own; none without a size. */
-function sumOfK(pipe: JobRow<"route">): number | undefined {
+export function sumOfK(pipe: JobRow<"route">): number | undefined {
   if (pipe.sumOfK !== undefined) return pipe.sumOfK ?? undefined;
   if (pipe.size === undefined) return undefined;
   return total(COUNTED.map(([key]) => (pipe[key] ?? 0) * (KS.get(key) ?? 0))) + (pipe.otherK ?? 0);
@@ -164,7 +164,7 @@ function curveOf(pump: JobRow<"pumps">): PumpCurve {
   return makeCurve(curvePoints(pump));
 }
 
-function curvePoints(pump: JobRow<"pumps">): CurvePoint[] {
+export function curvePoints(pump: JobRow<"pumps">): CurvePoint[] {
   const points = filledRows(pointsOf(pump)).map(({ flow, head, row }) => ({
     flow: needed(flow, "curve", row, "flow"),
     head: needed(head, "curve", row, "head"),

@@ -1,0 +1,205 @@
+import { total } from "../rows";
+import type { JobRow } from "../facts";
+import type { OfferedBox, OfferedTub, Offers } from "./offers";
+
+/** What the basin must do; m, m³. */
+export interface BasinWish {
+  /** Water that must be there over the pump's low water: drain-back, days of loss, rain. */
+  readonly room: number;
+  readonly lowWater: number;
+  /** Deepest and least water from the floor to the overflow. */
+  readonly deepest: number;
+  /** Depth somebody has typed. */
+  readonly depth?: number;
+  readonly voids: number;
+  /** Rim and bedding, dug besides the water. */
+  readonly dugAbove: number;
+  readonly coverDepth: number;
+  readonly overlap: number;
+  readonly fabricLayers: number;
+  /** kg/m³ */
+  readonly stoneDensity: number;
+  readonly gravelDensity: number;
+  readonly waste: number;
+  /** Width of the way in; a tub must pass it. */
+  readonly way: number | undefined;
+  /** Sides somebody has typed. */
+  readonly length: number | undefined;
+  readonly width: number | undefined;
+}
+
+export type BasinKind = "gravel" | "modules" | "tub";
+
+export interface BasinPlan {
+  readonly kind: BasinKind;
+  readonly length: number;
+  readonly width: number;
+  readonly depth: number;
+  readonly parts: readonly JobRow<"basinParts">[];
+  readonly module: OfferedBox | undefined;
+  readonly tub: OfferedTub | undefined;
+  /** Water between the low water and the overflow, m³. */
+  readonly usable: number;
+  /** Water from the floor to the overflow, m³. */
+  readonly hold: number;
+  /** Money, by the unit prices; to compare plans by. */
+  readonly cost: number;
+}
+
+/** Inside of the pump well, m: 24 in or 600 mm pipe. */
+const WELL = 0.6;
+const WELL_AREA = (Math.PI / 4) * WELL * WELL;
+/** Stone between modules, well and the wall of the pit, m. */
+const GAP = 0.1;
+const MODULE_VOIDS = 0.95;
+/** Steps in which depths are tried, and sides are rounded up to, m. */
+const DEPTH_STEP = 0.0762;
+const SIDE_STEP = 0.0254;
+const ASPECTS = [1, 1.4, 2] as const;
+/** No basin is made shallower over its low water than this. */
+const LEAST_OVER_LOW = 0.15;
+
+/** The cheapest basin of each kind that does what is asked; none of a kind that cannot. */
+export function basinPlans(wish: BasinWish, offers: Offers): BasinPlan[] {
+  const kinds = [gravelPlans(wish), modulePlans(wish, offers.modules), tubPlans(wish, offers.tubs)];
+  return kinds.flatMap((plans) => {
+    const priced = plans.map((plan) => ({ ...plan, cost: costOf(plan, wish, offers) }));
+    const best = priced.sort((a, b) => a.cost - b.cost)[0];
+    return best ? [best] : [];
+  });
+}
+
+type Bare = Omit<BasinPlan, "cost">;
+
+function depths({ lowWater, deepest, depth }: BasinWish): number[] {
+  if (depth !== undefined) return [depth];
+  const least = lowWater + LEAST_OVER_LOW;
+  if (deepest <= least) return [least];
+  const count = Math.min(16, Math.floor((deepest - least) / DEPTH_STEP));
+  return [...Array.from({ length: count + 1 }, (_, step) => least + step * DEPTH_STEP), deepest];
+}
+
+function sidesUp(value: number): number {
+  return Math.ceil(value / SIDE_STEP - 1e-6) * SIDE_STEP;
+}
+
+/** Length and width of a bottom of some area, with what is typed kept. */
+function bottom(area: number, aspect: number, { length, width }: BasinWish): readonly [number, number] {
+  if (length !== undefined) return [length, width ?? Math.max(WELL + 2 * GAP, area / length)];
+  if (width !== undefined) return [Math.max(WELL + 2 * GAP, area / width), width];
+  const across = Math.max(WELL + 2 * GAP, sidesUp(Math.sqrt(area / aspect)));
+  return [Math.max(WELL + 2 * GAP, sidesUp(area / across)), across];
+}
+
+function gravelPlans(wish: BasinWish): Bare[] {
+  const { voids, lowWater, room } = wish;
+  return depths(wish).flatMap((depth) =>
+    ASPECTS.map((aspect): Bare => {
+      const useful = depth - lowWater;
+      const area = Math.max(0, room / useful - (1 - voids) * WELL_AREA) / voids;
+      const [length, width] = bottom(area, aspect, wish);
+      const held = voids * length * width + (1 - voids) * WELL_AREA;
+      return {
+        kind: "gravel",
+        length,
+        width,
+        depth,
+        parts: [{ kind: "round well", length: WELL, depth }],
+        module: undefined,
+        tub: undefined,
+        usable: held * useful,
+        hold: held * depth,
+      };
+    }),
+  );
+}
+
+function modulePlans(wish: BasinWish, modules: readonly OfferedBox[]): Bare[] {
+  const { voids, lowWater, room, deepest, length: ownLength, width: ownWidth } = wish;
+  if (ownLength !== undefined || ownWidth !== undefined) return [];
+  return modules.flatMap((module) => {
+    const plans: Bare[] = [];
+    for (let layers = 1; layers * module.height <= deepest + 1e-9 && layers <= 12; layers++) {
+      const depth = wish.depth ?? layers * module.height;
+      const useful = depth - lowWater;
+      if (useful < LEAST_OVER_LOW) continue;
+      for (let across = 1; across <= 8; across++) {
+        const block = across * module.width;
+        const width = Math.max(block, WELL) + 2 * GAP;
+        const gravelArea = (along: number): number =>
+          (along * module.length + WELL + 3 * GAP) * width - along * module.length * block - WELL_AREA;
+        const heldPerDepth = (along: number): number =>
+          MODULE_VOIDS * along * module.length * block + voids * gravelArea(along) + WELL_AREA;
+        const each = heldPerDepth(1) - heldPerDepth(0);
+        const along = Math.max(1, Math.ceil((room / useful - heldPerDepth(0)) / each - 1e-9));
+        const blockLength = along * module.length;
+        if (blockLength > 3 * block + module.length || block > 3 * blockLength + module.width) continue;
+        plans.push({
+          kind: "modules",
+          length: blockLength + WELL + 3 * GAP,
+          width,
+          depth,
+          parts: [
+            { kind: "modules", length: blockLength, width: block, depth },
+            { kind: "round well", length: WELL, depth },
+          ],
+          module,
+          tub: undefined,
+          usable: heldPerDepth(along) * useful,
+          hold: heldPerDepth(along) * depth,
+        });
+      }
+    }
+    return plans;
+  });
+}
+
+function tubPlans(wish: BasinWish, tubs: readonly OfferedTub[]): Bare[] {
+  const { lowWater, room, deepest, way, length: ownLength, width: ownWidth } = wish;
+  if (ownLength !== undefined || ownWidth !== undefined) return [];
+  return tubs.flatMap((tub): Bare[] => {
+    const depth = Math.min(tub.height, deepest);
+    const passes = way === undefined || Math.min(tub.length, tub.width) < way;
+    const usable = tub.length * tub.width * (depth - lowWater);
+    if (!passes || usable < room) return [];
+    const [length, width] = [tub.length + 2 * GAP, tub.width + 2 * GAP];
+    const around = length * width - tub.length * tub.width;
+    return [
+      {
+        kind: "tub",
+        length,
+        width,
+        depth,
+        parts: [{ kind: "pump well", length: tub.length, width: tub.width, depth }],
+        module: undefined,
+        tub,
+        usable: usable + wish.voids * around * (depth - lowWater),
+        hold: (tub.length * tub.width + wish.voids * around) * depth,
+      },
+    ];
+  });
+}
+
+function costOf(plan: Bare, wish: BasinWish, { prices }: Offers): number {
+  const { length, width, depth, parts, module, tub } = plan;
+  const floor = length * width;
+  const sheet = (length + 2 * (depth + wish.overlap)) * (width + 2 * (depth + wish.overlap));
+  const volumes = parts.map(({ kind, length: long = 0, width: wide = 0, depth: high = 0 }) =>
+    kind === "round well" ? WELL_AREA * high : long * wide * high,
+  );
+  const stone = Math.max(0, floor * depth - total(volumes)) * wish.stoneDensity * (1 + wish.waste);
+  const cover = floor * wish.coverDepth * wish.gravelDensity * (1 + wish.waste);
+  const modules = module
+    ? Math.round((volumes[0] ?? 0) / (module.length * module.width * module.height)) *
+      (module.price + prices.setModule)
+    : 0;
+  return (
+    prices.dig * floor * (depth + wish.dugAbove) +
+    prices.beddingVolume * floor * 0.05 +
+    sheet * (prices.linerArea + wish.fabricLayers * prices.fabricArea) +
+    stone * prices.stone +
+    cover * prices.gravel +
+    modules +
+    (tub ? tub.price : prices.well)
+  );
+}

@@ -1,0 +1,74 @@
+import { evaluate, type State } from "../evaluate";
+import type { FactKey, Job } from "../facts";
+import { lazily } from "../reckoned";
+import { accessRule } from "./access";
+import { readAnswers } from "./answers";
+import { bedRule } from "./bed";
+import { groundRule } from "./ground";
+import { isDoubtful } from "./guess";
+import { linerRule } from "./liner";
+import { lipsRule, type Character } from "./lips";
+import type { Offers } from "./offers";
+import { siteRule } from "./site";
+import { Sketch, type Drafted, type Places } from "./sketch";
+import { stepsRule } from "./steps";
+import { stoneRule } from "./stone";
+import { shortfallsOf, type Shortfall } from "./shortfalls";
+import { worksRule } from "./works";
+
+/** What a draft is made from. */
+export interface DraftWish {
+  /** What is typed for this job. */
+  readonly typed: Job;
+  /** How the water should look and sound, where it was said. */
+  readonly character?: Character | undefined;
+  readonly offers: Offers;
+  /** What the company's book says, and what stands for a blank where no rule says better. */
+  readonly usual: Partial<Job>;
+  /** Where on the normal curve facts in doubt are taken; as likely where left out. */
+  readonly places?: Places;
+}
+
+export interface Draft {
+  /** The job with everything in it that the rules can say. */
+  readonly job: Job;
+  /** What the rules said, by fact: none of it is typed. */
+  readonly facts: ReadonlyMap<FactKey, Drafted>;
+  /** Facts of the draft that may turn out other than likely. */
+  readonly doubtful: readonly FactKey[];
+  /** Sentences on answers that could not be used. */
+  readonly unclear: readonly string[];
+  readonly state: State;
+  /** Checks that fail, and what would help. */
+  readonly shortfalls: readonly Shortfall[];
+}
+
+/** A whole design from whatever is known: what is typed always wins, everything else is assumed by a rule with a reason. */
+export function draftOf({ typed, character, offers, usual, places }: DraftWish): Draft {
+  const { job: usable, unclear } = readAnswers(typed);
+  const sketch = new Sketch(usable, usual, offers, places);
+  siteRule(sketch);
+  stepsRule(sketch);
+  lipsRule(sketch, character);
+  bedRule(sketch);
+  const { lift } = accessRule(sketch);
+  groundRule(sketch);
+  stoneRule(sketch, lift);
+  worksRule(sketch);
+  linerRule(sketch);
+  const job: Job = sketch.job;
+  const state = lazily(() => evaluate(job));
+  const shortfalls = lazily(() => shortfallsOf(job, state()));
+  return {
+    job,
+    facts: sketch.facts,
+    doubtful: [...sketch.facts].flatMap(([key, guess]) => (isDoubtful(guess) ? [key] : [])),
+    unclear,
+    get state() {
+      return state();
+    },
+    get shortfalls() {
+      return shortfalls();
+    },
+  };
+}

@@ -1,0 +1,72 @@
+import type { CurvePoint } from "../../calc/pump/curve";
+
+/** What can be bought and used, as the rules ask for it; SI, money without tax. */
+export interface Offers {
+  readonly pumps: readonly OfferedPump[];
+  readonly pipes: readonly OfferedPipe[];
+  readonly modules: readonly OfferedBox[];
+  readonly tubs: readonly OfferedTub[];
+  readonly rolls: readonly OfferedRoll[];
+  readonly machines: readonly OfferedMachine[];
+  readonly prices: UnitPrices;
+}
+
+export interface OfferedPump {
+  readonly name: string;
+  readonly price: number;
+  readonly watts: number;
+  /** With the shut-off head. */
+  readonly points: readonly CurvePoint[];
+}
+
+export interface OfferedPipe {
+  /** Nominal, m. */
+  readonly size: number;
+  readonly type: string;
+  /** Money for a meter. */
+  readonly price: number;
+}
+
+export interface OfferedBox {
+  readonly length: number;
+  readonly width: number;
+  readonly height: number;
+  readonly price: number;
+}
+
+export interface OfferedTub extends OfferedBox {
+  readonly name: string;
+}
+
+export interface OfferedRoll {
+  readonly width: number;
+  readonly price: number;
+  readonly per: "length" | "area" | "roll";
+  /** m */
+  readonly longest: number;
+}
+
+export interface OfferedMachine {
+  readonly name: string;
+  /** Narrowest way it passes, m. */
+  readonly width: number;
+  /** What it lifts at its reach, kg. */
+  readonly lift: number;
+}
+
+/** What a basin costs, part by part: money for m³, m², kg or a piece, hours and haulage included. */
+export interface UnitPrices {
+  /** Bank m³ of pit, dug and hauled away. */
+  readonly dig: number;
+  readonly beddingVolume: number;
+  readonly linerArea: number;
+  /** One layer. */
+  readonly fabricArea: number;
+  /** Filling stone in place, kg. */
+  readonly stone: number;
+  /** Gravel over the top, kg. */
+  readonly gravel: number;
+  /** Setting one module. */
+  readonly setModule: number;
+  readonly well: number;
+}
