@@ -11,7 +11,7 @@ import { RANKED_PUMPS, rankPumps, type RankedPump } from "../calc/pump/rank";
 import { USUAL_PIPE } from "../calc/tables/pipes";
 import type { Basin } from "./basin";
 import type { Job, JobRow } from "./facts";
-import { attempt, isKnown, reckon, type Reckoned } from "./reckoned";
+import { attempt, isKnown, lazily, reckon, type Reckoned } from "./reckoned";
 import { filledRows, mostOf, needed, total } from "./rows";
 import type { Water } from "./water";
 
@@ -64,6 +64,7 @@ export function reckonPump(job: Job, water: Water, basin: Basin): Pump {
     fromCents(runCostCents(drawn, { hoursPerDay, daysPerYear, tariff })),
   );
   const price = reckon([chosen], (offer) => offer.price);
+  const ranking = lazily(() => rankingOf(job, system, designFlow));
   return {
     lift,
     pipeLength: pipeLength(job),
@@ -83,7 +84,10 @@ export function reckonPump(job: Job, water: Water, basin: Basin): Pump {
     ownCost: reckon([price, job.ownYears, energy, job.pumpCount], (each, years, yearly, count) =>
       fromCents(toCents(each * count + years * yearly)),
     ),
-    ranking: rankingOf(job, system, designFlow),
+    // It takes longer than all the rest of a job, and most who ask for a price do not ask for it.
+    get ranking() {
+      return ranking();
+    },
   };
 }
 

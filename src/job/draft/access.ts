@@ -6,8 +6,8 @@ import { about, tape } from "./words";
 
 /** Machines as they are commonly hired, where the book names none with width and lift. Common practice, no source. */
 const COMMON_MACHINES: readonly OfferedMachine[] = [
-  { name: "a mini excavator of about 4 tons", width: 1.7, lift: 400 },
-  { name: "a micro excavator of about 1 ton", width: 1, lift: 120 },
+  { name: "a mini excavator of about 4 tons", width: 1.7, lift: 400, usual: true, digs: true },
+  { name: "a micro excavator of about 1 ton", width: 1, lift: 120, usual: false, digs: true },
 ];
 /** Way in that is taken while nobody has measured it, m. */
 const UNKNOWN_WAY = 1.8;
@@ -33,15 +33,24 @@ export function accessRule(sketch: Sketch): { readonly byHand: boolean; readonly
   const way = typed.accessWidth;
   const machines = offers.machines.length > 0 ? offers.machines : COMMON_MACHINES;
   const passing = machines.filter(({ width, lift }) => lift > 0 && width < (way ?? UNKNOWN_WAY));
-  const best = [...passing].sort((a, b) => b.lift - a.lift)[0];
+  // The usual machine where it passes; else one that digs before a hoist, and of those the strongest.
+  const rank = ({ usual, digs, lift }: OfferedMachine): number => (usual ? 2e9 : 0) + (digs ? 1e9 : 0) + lift;
+  const best = [...passing].sort((a, b) => rank(b) - rank(a))[0];
   const mine = typed.machineWidth !== undefined || typed.machineLift !== undefined;
-  const byHand = !mine && best === undefined;
+  const byHand = !mine && !best?.digs;
   if (best) {
     const why =
       way === undefined ? "The way in is not measured yet" : `Through a way in of ${tape(way, system)} there passes`;
     const reason = `${why}${way === undefined ? ":" : ""} ${best.name}, which lifts ${about("weight", best.lift, system)} at reach.`;
     sketch.assume("machineWidth", () => ({ value: best.width, reason }));
     sketch.assume("machineLift", () => ({ value: best.lift, reason }));
+    const mix = sketch.usual.machines ?? [];
+    if (!best.usual && best.digs && mix.some(({ name }) => name === best.name)) {
+      sketch.assume("machines", () => ({
+        value: mix.map((row) => ({ ...row, share: row.name === best.name ? 1 : 0 })),
+        reason: `All machine hours are ${best.name}'s: the usual ones do not pass.`,
+      }));
+    }
   }
   const narrow = way !== undefined && way < 1.5;
   sketch.assume("difficulty", () => {
@@ -56,7 +65,8 @@ export function accessRule(sketch: Sketch): { readonly byHand: boolean; readonly
       value: plain,
       low: Math.max(1, plain - 0.1),
       high: plain + (way === undefined ? 0.35 : 0.2),
-      reason: way === undefined ? "A usual site; the way in is still to be measured." : "A usual site with room to work.",
+      reason:
+        way === undefined ? "A usual site; the way in is still to be measured." : "A usual site with room to work.",
     };
   });
   const soil = sketch.assume("soil", () => ({

@@ -53,7 +53,7 @@ const WELL_AREA = (Math.PI / 4) * WELL * WELL;
 const GAP = 0.1;
 const MODULE_VOIDS = 0.95;
 /** Steps in which depths are tried, and sides are rounded up to, m. */
-const DEPTH_STEP = 0.0762;
+const DEPTH_STEP = 0.1;
 const SIDE_STEP = 0.0254;
 const ASPECTS = [1, 1.4, 2] as const;
 /** No basin is made shallower over its low water than this. */
@@ -75,7 +75,7 @@ function depths({ lowWater, deepest, depth }: BasinWish): number[] {
   if (depth !== undefined) return [depth];
   const least = lowWater + LEAST_OVER_LOW;
   if (deepest <= least) return [least];
-  const count = Math.min(16, Math.floor((deepest - least) / DEPTH_STEP));
+  const count = Math.min(9, Math.floor((deepest - least) / DEPTH_STEP));
   return [...Array.from({ length: count + 1 }, (_, step) => least + step * DEPTH_STEP), deepest];
 }
 
@@ -190,8 +190,7 @@ function costOf(plan: Bare, wish: BasinWish, { prices }: Offers): number {
   const stone = Math.max(0, floor * depth - total(volumes)) * wish.stoneDensity * (1 + wish.waste);
   const cover = floor * wish.coverDepth * wish.gravelDensity * (1 + wish.waste);
   const modules = module
-    ? Math.round((volumes[0] ?? 0) / (module.length * module.width * module.height)) *
-      (module.price + prices.setModule)
+    ? Math.round((volumes[0] ?? 0) / (module.length * module.width * module.height)) * (module.price + prices.setModule)
     : 0;
   return (
     prices.dig * floor * (depth + wish.dugAbove) +

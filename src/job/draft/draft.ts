@@ -9,6 +9,7 @@ import { isDoubtful } from "./guess";
 import { linerRule } from "./liner";
 import { lipsRule, type Character } from "./lips";
 import type { Offers } from "./offers";
+import { pricesRule } from "./prices";
 import { siteRule } from "./site";
 import { Sketch, type Drafted, type Places } from "./sketch";
 import { stepsRule } from "./steps";
@@ -56,6 +57,7 @@ export function draftOf({ typed, character, offers, usual, places }: DraftWish):
   stoneRule(sketch, lift);
   worksRule(sketch);
   linerRule(sketch);
+  pricesRule(sketch);
   const job: Job = sketch.job;
   const state = lazily(() => evaluate(job));
   const shortfalls = lazily(() => shortfallsOf(job, state()));

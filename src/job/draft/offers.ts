@@ -1,3 +1,4 @@
+import type { Product } from "../../book/types";
 import type { CurvePoint } from "../../calc/pump/curve";
 
 /** What can be bought and used, as the rules ask for it; SI, money without tax. */
@@ -6,8 +7,13 @@ export interface Offers {
   readonly pipes: readonly OfferedPipe[];
   readonly modules: readonly OfferedBox[];
   readonly tubs: readonly OfferedTub[];
+  readonly lipStones: readonly OfferedBox[];
+  /** Mean sizes of boulders, m. */
+  readonly boulders: readonly number[];
   readonly rolls: readonly OfferedRoll[];
   readonly machines: readonly OfferedMachine[];
+  /** What prices are taken from, where there is a book. */
+  readonly products?: readonly Product[];
   readonly prices: UnitPrices;
 }
 
@@ -52,6 +58,10 @@ export interface OfferedMachine {
   readonly width: number;
   /** What it lifts at its reach, kg. */
   readonly lift: number;
+  /** It works some of the usual machine hours. */
+  readonly usual: boolean;
+  /** It has an engine, and more than a hoist. */
+  readonly digs: boolean;
 }
 
 /** What a basin costs, part by part: money for m³, m², kg or a piece, hours and haulage included. */

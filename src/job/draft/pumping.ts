@@ -1,13 +1,13 @@
 import { findPipe } from "../../calc/pipe/bore";
 import { boreArea, pipeSpeed } from "../../calc/pipe/friction";
-import { makeSystem, type RoutePipe } from "../../calc/pipe/route";
-import { makeCurve, lastFlow, pumpHead } from "../../calc/pump/curve";
+import { makeSystem, type RoutePipe, type System } from "../../calc/pipe/route";
+import { makeCurve, lastFlow, pumpHead, type PumpCurve } from "../../calc/pump/curve";
 import { dutyPoint, type DutyPoint } from "../../calc/pump/duty";
 import { fromCents } from "../../calc/money/cents";
 import { runCostCents, RUNNING_RANGE } from "../../calc/pump/power";
-import { Problem } from "../../calc/problem";
 import type { Job, JobRow } from "../facts";
 import { sumOfK } from "../pump";
+import { attempt, isKnown } from "../reckoned";
 import type { OfferedPipe, OfferedPump } from "./offers";
 
 /** What pump and pipe must do; SI. */
@@ -53,17 +53,94 @@ export interface PumpPlan {
 const SPARE_HEAD = 1.1;
 const FAR_OVER = 1.5;
 const NEARLY = 1 - 1e-6;
+/** How many side by side are tried. */
+const COUNTS = [1, 2, 3] as const;
 const FAULTS = { cannotLift: 1000, short: 300, offCurve: 100, spareHead: 3, farOver: 2, fast: 2, notFirst: 1 } as const;
 
-/** Every pump on every pipe, as many side by side as could make sense: the one without faults that costs least to own. */
-export function pumpPlans(wish: PumpWish, pumps: readonly OfferedPump[], pipes: readonly OfferedPipe[]): PumpPlan[] {
-  const plans = wish.typed
-    ? plansOn(wish, pumps, { size: 0, type: "", price: 0 })
-    : pipes.flatMap((pipe) => plansOn(wish, pumps, pipe));
-  return plans.sort((a, b) => a.faults - b.faults || a.cost - b.cost);
+/**
+ * Of every pump on every pipe, as many side by side as could make sense, the one without faults that costs least to own;
+ * where none is without, the one with the fewest.
+ */
+export function bestPumping(
+  wish: PumpWish,
+  pumps: readonly OfferedPump[],
+  pipes: readonly OfferedPipe[],
+): PumpPlan | undefined {
+  const tries = (wish.typed ? [{ size: 0, type: "", price: 0 }] : pipes).flatMap((pipe) => triesOn(wish, pumps, pipe));
+  const hopeful = tries.filter(({ faults }) => faults === 0).sort((a, b) => a.floor - b.floor);
+  let best: PumpPlan | undefined;
+  // Whatever its duty point, a plan never costs less than its floor: most are never solved.
+  for (const each of hopeful) {
+    if (best && each.floor >= best.cost) break;
+    const plan = solved(wish, each);
+    if (plan.faults === 0 && (!best || plan.cost < best.cost)) best = plan;
+  }
+  if (best) return best;
+  return tries.map((each) => solved(wish, each)).sort((a, b) => a.faults - b.faults || a.cost - b.cost)[0];
 }
 
-function plansOn(wish: PumpWish, pumps: readonly OfferedPump[], pipe: OfferedPipe): PumpPlan[] {
+/** Pumps that serve on a pipe, by as few of them as will, for less than a cost; the spare head does not count. */
+export function cheaperThan(wish: PumpWish, plan: PumpPlan, pumps: readonly OfferedPump[]): Set<OfferedPump> {
+  const serving = triesOn(wish, pumps, plan.pipe).filter(({ delivers, notFirst }) => delivers && !notFirst);
+  return new Set(serving.filter(({ ownCost }) => ownCost < plan.ownCost).map(({ pump }) => pump));
+}
+
+/** A plan whose duty point is not worked out yet. */
+interface Try extends Pick<PumpPlan, "pump" | "count" | "pipe" | "ownCost" | "standing"> {
+  readonly curve: PumpCurve;
+  readonly works: System;
+  readonly delivers: boolean;
+  /** Fewer of the same pump deliver too. */
+  readonly notFirst: boolean;
+  /** Faults that show without a duty point. */
+  readonly faults: number;
+  /** Cost without what a stronger pump keeps in the stream. */
+  readonly floor: number;
+}
+
+function triesOn(wish: PumpWish, pumps: readonly OfferedPump[], pipe: OfferedPipe): Try[] {
+  const systems = systemsOn(wish, pipe);
+  return pumps.flatMap((pump) => {
+    const curve = curveOf(pump);
+    if (!curve) return [];
+    let served = false;
+    return systems.flatMap(({ count, works, wantedHead }): Try[] => {
+      if (count * pump.watts > RUNNING_RANGE.watts.max) return [];
+      const each = wish.flow / count;
+      const head = each > lastFlow(curve, 1) ? 0 : pumpHead(curve, each, 1);
+      const delivers = head >= wantedHead;
+      const notFirst = served;
+      served ||= delivers;
+      const ownCost = count * pump.price + wish.years * fromCents(runCostCents(count * pump.watts, wish.running));
+      const length = wish.routeLength + (count > 1 ? count * wish.riserLength : wish.riserLength);
+      const standing = wish.checkValve || wish.typed ? 0 : length * boreArea(works.pipes[0]?.pipe.bore ?? 0);
+      return [
+        {
+          pump,
+          count,
+          pipe,
+          curve,
+          works,
+          ownCost,
+          standing,
+          delivers,
+          notFirst,
+          faults: (head < SPARE_HEAD * wantedHead ? FAULTS.spareHead : 0) + (notFirst ? FAULTS.notFirst : 0),
+          floor: ownCost + length * pipe.price + wish.basinVolume * standing,
+        },
+      ];
+    });
+  });
+}
+
+interface SystemFor {
+  readonly count: number;
+  readonly works: System;
+  /** Total dynamic head at the wanted flow, m. */
+  readonly wantedHead: number;
+}
+
+function systemsOn(wish: PumpWish, pipe: OfferedPipe): SystemFor[] {
   const { typed } = wish;
   const lift = Math.max(0, wish.lift);
   const rows = (count: number): { route: readonly RoutePipe[]; riser: readonly RoutePipe[] } => {
@@ -75,60 +152,51 @@ function plansOn(wish: PumpWish, pumps: readonly OfferedPump[], pipe: OfferedPip
       riser: count > 1 ? [along(riserRow(wish, pipe))] : [],
     };
   };
-  const counts = wish.count === undefined ? [1, 2, 3] : [wish.count];
-  const systems = counts.map((count) => {
+  const counts = wish.count === undefined ? COUNTS : [wish.count];
+  return counts.map((count) => {
     const { route, riser } = rows(count);
-    return { count, works: makeSystem(lift, route, { method: wish.method, riser }), route, riser };
+    const works = makeSystem(lift, route, { method: wish.method, riser });
+    return { count, works, wantedHead: works.headFor(count)(wish.flow) };
   });
-  return pumps.flatMap((pump) => {
-    const plans: PumpPlan[] = [];
-    let curve;
-    try {
-      curve = makeCurve(pump.points);
-    } catch (error) {
-      if (error instanceof Problem) return [];
-      throw error;
-    }
-    let served = false;
-    for (const { count, works, route, riser } of systems) {
-      if (count * pump.watts > RUNNING_RANGE.watts.max) break;
-      const duty = dutyPoint(curve, works, count);
-      const delivers = duty.state === "delivers" && duty.flow >= wish.flow * NEARLY;
-      const each = wish.flow / count;
-      const head = each > lastFlow(curve, 1) ? 0 : pumpHead(curve, each, 1);
-      const speedAt = (flow: number): number =>
-        Math.max(
-          ...route.map(({ pipe: { bore } }) => pipeSpeed(flow, bore)),
-          ...riser.map(({ pipe: { bore } }) => pipeSpeed(flow / count, bore)),
-        );
-      const speed = speedAt(Math.max(duty.flow, wish.flow));
-      const faults =
-        (duty.state === "cannot lift" ? FAULTS.cannotLift : 0) +
-        (duty.flow < wish.flow * NEARLY ? FAULTS.short * (2 - duty.flow / wish.flow) : 0) +
-        (duty.state === "off its curve" ? FAULTS.offCurve : 0) +
-        (head < SPARE_HEAD * works.headFor(count)(wish.flow) ? FAULTS.spareHead : 0) +
-        (duty.flow > FAR_OVER * wish.flow ? FAULTS.farOver : 0) +
-        (speed > wish.fastest * (1 + 1e-9) ? FAULTS.fast * (speed / wish.fastest) : 0) +
-        (served ? FAULTS.notFirst : 0);
-      const yearly = fromCents(runCostCents(count * pump.watts, wish.running));
-      const ownCost = count * pump.price + wish.years * yearly;
-      const length = wish.routeLength + (count > 1 ? count * wish.riserLength : wish.riserLength);
-      const standing = wish.checkValve || typed ? 0 : length * boreArea(route[0]?.pipe.bore ?? 0);
-      const keptMore = wish.drainBack * (Math.max(1, duty.flow / wish.flow) ** (2 / 3) - 1);
-      plans.push({
-        pump,
-        count,
-        pipe,
-        duty,
-        faults,
-        ownCost,
-        standing,
-        cost: ownCost + length * pipe.price + wish.basinVolume * (standing + keptMore),
-      });
-      served ||= delivers;
-    }
-    return plans;
-  });
+}
+
+function solved(wish: PumpWish, { curve, works, faults, floor, ...plan }: Try): PumpPlan {
+  const { count } = plan;
+  const duty = dutyPoint(curve, works, count);
+  const flow = Math.max(duty.flow, wish.flow);
+  const speed = Math.max(
+    ...works.pipes.map(({ pipe: { bore } }) => pipeSpeed(flow, bore)),
+    ...works.riser.map(({ pipe: { bore } }) => pipeSpeed(flow / count, bore)),
+  );
+  const keptMore = wish.drainBack * (Math.max(1, duty.flow / wish.flow) ** (2 / 3) - 1);
+  return {
+    pump: plan.pump,
+    count,
+    pipe: plan.pipe,
+    duty,
+    ownCost: plan.ownCost,
+    standing: plan.standing,
+    faults:
+      faults +
+      (duty.state === "cannot lift" ? FAULTS.cannotLift : 0) +
+      (duty.flow < wish.flow * NEARLY ? FAULTS.short * (2 - duty.flow / wish.flow) : 0) +
+      (duty.state === "off its curve" ? FAULTS.offCurve : 0) +
+      (duty.flow > FAR_OVER * wish.flow ? FAULTS.farOver : 0) +
+      (speed > wish.fastest * (1 + 1e-9) ? FAULTS.fast * (speed / wish.fastest) : 0),
+    cost: floor + wish.basinVolume * keptMore,
+  };
+}
+
+const curves = new WeakMap<OfferedPump, PumpCurve | null>();
+
+/** The curve of a pump, made once; undefined where its points are no curve. */
+function curveOf(pump: OfferedPump): PumpCurve | undefined {
+  const known = curves.get(pump);
+  if (known !== undefined) return known ?? undefined;
+  const made = known ?? attempt(() => makeCurve(pump.points));
+  const curve = isKnown(made) ? made : null;
+  curves.set(pump, curve);
+  return curve ?? undefined;
 }
 
 /** The route as one pipe, with the fittings that it commonly takes. Common practice, no source. */

@@ -6,7 +6,7 @@ import { isKnown, known } from "../reckoned";
 import { total } from "../rows";
 import { reckonWater } from "../water";
 import type { Sketch } from "./sketch";
-import { tape } from "./words";
+import { about, tape } from "./words";
 
 const GRAVITY = 9.80665;
 const INCH = 0.0254;
@@ -66,20 +66,41 @@ function sizes(sketch: Sketch, lift: number): void {
     const big = Math.min(placed, room, Math.max(BIGGEST, 1.3 * stable));
     const small = Math.min(big, Math.max(stable, 0.45 * big));
     const step = (big - small) / (SHARES.length - 1);
+    const sold = sketch.offers.boulders.filter((size) => size >= small - 1e-6 && size <= big + 1e-6);
+    const even = step < 0.01 ? [big] : SHARES.map((_, index) => small + index * step);
+    const biggestSold = Math.max(0, ...sketch.offers.boulders.filter((size) => size <= big + 1e-6));
+    const taken = sold.length > 0 ? sold.slice(-SHARES.length) : biggestSold > 0 ? [biggestSold] : even;
     const who = placed < room && placed <= big ? "what can be lifted" : "what drops and banks have room for";
     const reason =
       stable > big
         ? `Water below a drop may move stone under ${tape(stable, system)}, and nothing bigger than ${tape(big, system)} can be placed: set the stones in mortar or foam.`
         : `From ${tape(small, system)}, which the water cannot move (${tape(stable, system)} below a drop), to ${tape(big, system)}, by ${who}.`;
     return {
-      value:
-        step < 0.01
-          ? [{ size: big, share: 1 }]
-          : SHARES.map((share, index) => ({ size: small + index * step, share })),
+      value: withShares(taken),
       reason,
       source: "Isbash (1936) below drops, FHWA HEC-15 on the bed; shares of the sizes: common practice, no source",
     };
   });
+}
+
+/** The usual shares, over as many sizes as there are. */
+function withShares(taken: readonly number[]): { size: number; share: number }[] {
+  const shares = SHARES.slice(0, taken.length);
+  const sum = total(shares);
+  return taken.map((size, index) => ({ size, share: (shares[index] ?? 0) / sum }));
+}
+
+/** Stones of the book that cover the lip: of those that can be placed the cheapest, where none can the lightest. */
+function soldStones({ job, system, offers }: Sketch, lip: number, lift: number) {
+  const density = readDensityRange("rock", job.rockFigure ?? job.rock ?? "fieldstone", system, "rock").high;
+  const plans = offers.lipStones.map((stone) => ({
+    stone,
+    count: Math.max(1, Math.ceil(lip / stone.length - 1e-9)),
+    heavy: stone.length * stone.width * stone.height * density,
+  }));
+  const placed = plans.filter(({ heavy }) => heavy <= lift);
+  const best = placed.sort((a, b) => a.count * a.stone.price - b.count * b.stone.price)[0];
+  return best ?? plans.sort((a, b) => a.heavy - b.heavy)[0];
 }
 
 function lipStones(sketch: Sketch, lift: number): void {
@@ -99,6 +120,23 @@ function lipStones(sketch: Sketch, lift: number): void {
         }
       }
     }
+  }
+  const sold = soldStones(sketch, lip, lift);
+  const isOwn = (["lipStonesPerDrop", "lipStoneLength", "lipStoneWidth", "lipStoneHeight"] as const).some((key) =>
+    sketch.isTyped(key),
+  );
+  if (sold && !isOwn && sold.count <= 20) {
+    const { stone, count, heavy } = sold;
+    const slabs = `${count === 1 ? "One slab" : `${count} slabs`} of the book over ${tape(lip, system)}`;
+    const why =
+      heavy <= lift
+        ? `${slabs}, of those that can be placed the cheapest.`
+        : `${slabs}, the lightest in it: at up to ${about("weight", heavy, system)} each they take several people, straps and a plan.`;
+    sketch.assume("lipStonesPerDrop", () => ({ value: count, reason: why }));
+    sketch.assume("lipStoneLength", () => ({ value: stone.length, reason: why }));
+    sketch.assume("lipStoneWidth", () => ({ value: stone.width, reason: why }));
+    sketch.assume("lipStoneHeight", () => ({ value: stone.height, reason: why }));
+    return;
   }
   const reason = `${best.count === 1 ? "One slab" : `${best.count} slabs`} over ${tape(lip, system)}, as heavy as can be placed, level along the edge.`;
   sketch.assume("lipStonesPerDrop", () => ({ value: best.count, reason }));

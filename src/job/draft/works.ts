@@ -6,11 +6,11 @@ import { reckonBasin } from "../basin";
 import { reckonDrain } from "../drain";
 import type { JobRow } from "../facts";
 import { pipesOf } from "../pump";
-import { attempt, isKnown, known } from "../reckoned";
+import { attempt, known } from "../reckoned";
 import { reckonWater } from "../water";
 import { basinPlans, type BasinPlan, type BasinWish } from "./basin";
 import type { OfferedPipe, OfferedPump } from "./offers";
-import { pumpPlans, riserRow, routeRow, type PumpPlan, type PumpWish } from "./pumping";
+import { bestPumping, cheaperThan, riserRow, routeRow, type PumpPlan, type PumpWish } from "./pumping";
 import type { Sketch } from "./sketch";
 import { about, money, nominal, tape } from "./words";
 
@@ -75,7 +75,7 @@ export function worksRule(sketch: Sketch): void {
   for (let round = 0; round < 4; round++) {
     const drop = (basin.depth * Math.min(basin.hold, back + (pumping?.standing ?? 0))) / basin.hold;
     asked = { ...pumpWish(sketch, { flow, back, basinVolume, running, basin }), lift: top + sheet - (full - drop) };
-    const best = known(attempt(() => bestPumping(sketch, asked)));
+    const best = known(attempt(() => pumpingFor(sketch, asked)));
     if (!best) break;
     const ratio = Math.max(1, best.duty.flow / flow);
     const kept = (back + best.standing) * ratio ** (2 / 3);
@@ -152,18 +152,17 @@ function pipesFor(sketch: Sketch, flow: number): OfferedPipe[] {
   const own = sorted.filter((pipe) => pipe.type === type);
   const offered = own.length > 0 ? own : sorted;
   const slow = offered.filter(
-    (pipe) =>
-      pipeSpeed(flow, findPipe({ size: pipe.size, isBore: false }, pipe.type).bore) <= FASTEST[sketch.system],
+    (pipe) => pipeSpeed(flow, findPipe({ size: pipe.size, isBore: false }, pipe.type).bore) <= FASTEST[sketch.system],
   );
   return slow.length > 0 ? slow.slice(0, 4) : offered.slice(-1);
 }
 
-function bestPumping(sketch: Sketch, wish: PumpWish): PumpPlan | undefined {
+function pumpingFor(sketch: Sketch, wish: PumpWish): PumpPlan | undefined {
   const { chosenPump } = sketch.typed;
   const pumps = pumpsOnOffer(sketch).filter(
     ({ name }) => chosenPump === undefined || name.toLowerCase() === chosenPump.toLowerCase(),
   );
-  return pumpPlans(wish, pumps, pipesFor(sketch, wish.flow))[0];
+  return bestPumping(wish, pumps, pipesFor(sketch, wish.flow));
 }
 
 function pumpsOnOffer(sketch: Sketch): readonly OfferedPump[] {
@@ -187,7 +186,10 @@ export function asRow({ name, price, watts, points }: OfferedPump): JobRow<"pump
   const kept =
     rest.length <= CURVE_POINTS
       ? rest
-      : Array.from({ length: CURVE_POINTS }, (_, index) => rest[Math.round(((index + 1) * rest.length) / CURVE_POINTS) - 1]);
+      : Array.from(
+          { length: CURVE_POINTS },
+          (_, index) => rest[Math.round(((index + 1) * rest.length) / CURVE_POINTS) - 1],
+        );
   const pairs = kept.flatMap((point, index) => [
     [`flow${index + 1}`, point?.flow],
     [`head${index + 1}`, point?.head],
@@ -198,18 +200,10 @@ export function asRow({ name, price, watts, points }: OfferedPump): JobRow<"pump
 function assumePumping(sketch: Sketch, plan: PumpPlan, wish: PumpWish): void {
   const { system } = sketch;
   const { pump, count, pipe, duty, faults } = plan;
-  const all = attempt(() => pumpPlans(wish, pumpsOnOffer(sketch), [pipe]));
   sketch.assume("pumps", () => {
     // A cheaper pump that serves without the head to spare is left out, so that the list does not argue for it.
-    const cheaper = (other: OfferedPump): boolean =>
-      (isKnown(all) ? all : []).some(
-        (one) =>
-          one.pump === other &&
-          one.duty.state === "delivers" &&
-          one.duty.flow >= wish.flow * (1 - 1e-6) &&
-          one.ownCost < plan.ownCost,
-      );
-    const others = sketch.offers.pumps.filter((other) => other !== pump && !cheaper(other));
+    const cheaper = cheaperThan(wish, plan, sketch.offers.pumps);
+    const others = sketch.offers.pumps.filter((other) => other !== pump && !cheaper.has(other));
     return {
       value: [pump, ...others].slice(0, MOST_PUMPS).map(asRow),
       reason: "From the book: the one chosen, and others to compare it with.",
@@ -222,7 +216,10 @@ function assumePumping(sketch: Sketch, plan: PumpPlan, wish: PumpWish): void {
       ? `Cheapest to own in the book of those that deliver ${wanted}: it gives ${does}, ${money(plan.ownCost, sketch.job.currency)} with electricity over ${wish.years} years.`
       : `None in the book does all that is asked for ${wanted}; this one comes nearest, with ${does}.`;
   sketch.assume("chosenPump", () => ({ value: pump.name, reason }));
-  sketch.assume("pumpCount", () => ({ value: count, reason: count === 1 ? "One is enough." : `It takes ${count} of them.` }));
+  sketch.assume("pumpCount", () => ({
+    value: count,
+    reason: count === 1 ? "One is enough." : `It takes ${count} of them.`,
+  }));
   sketch.assume("pumpSpeed", () => ({ value: 1, reason: "At the speed of its curve." }));
   if (wish.typed) return;
   sketch.assume("route", () => {

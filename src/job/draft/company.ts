@@ -1,0 +1,49 @@
+import type { Book } from "../../book/types";
+import type { Job } from "../facts";
+import type { SomeOf } from "../facts/standing";
+
+/** How a currency is written in a job, by its ISO 4217 code. */
+const SYMBOLS: Readonly<Record<string, NonNullable<Job["currency"]>>> = {
+  USD: "$",
+  CAD: "C$",
+  EUR: "€",
+  GBP: "£",
+  AUD: "A$",
+  SEK: "kr",
+  NOK: "kr",
+  DKK: "kr",
+  CHF: "CHF",
+};
+
+/** What a company's book says of every job: who works, with what, how it prices. What depends on the design is not in it. */
+export function companyOf(book: Book): SomeOf {
+  const { company, labor, machines, pricing, products } = book;
+  const words = (text: string): string | undefined => text || undefined;
+  const fabric = products.find(({ kind, size }) => kind === "fabric" && size !== undefined);
+  return {
+    currency: SYMBOLS[company.currency],
+    companyName: words(company.name),
+    companyPhone: words(company.phone),
+    estimator: words(company.estimator),
+    burden: labor.burden.map(({ line, share }) => ({ line, share })),
+    wages: labor.wages.map(({ role, wage, people }) => ({ role, wage, people })),
+    machines: machines.map(({ name, own, fuel, upkeep, share }) => ({ name, own, fuel, upkeep, share })),
+    tasks: labor.rates.map(({ task, unit, hours, machineHours }) => ({ name: task, unit, hours, machineHours })),
+    dayHours: labor.dayHours,
+    handLimit: labor.handLimit,
+    fabricRollWidth: fabric?.size,
+    wantedMargin: pricing.wantedMargin,
+    overheadBy: pricing.overheadBy,
+    overheadShare: pricing.overheadShare,
+    overheadPerHour: pricing.overheadPerHour,
+    contingencyShare: pricing.contingencyShare,
+    taxBase: pricing.taxBase,
+    taxRate: pricing.taxRate,
+    roundTo: pricing.roundTo,
+    validDays: pricing.validDays,
+    tariff: pricing.tariff,
+    ownYears: pricing.ownYears,
+    markups: pricing.markups.map((markup) => ({ markup })),
+    stages: pricing.stages.map(({ name, share }) => ({ name, share })),
+  };
+}

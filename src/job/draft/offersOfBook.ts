@@ -1,0 +1,61 @@
+import type { Book, Product } from "../../book/types";
+import { offers as offered } from "../../book/choose";
+import { aboutUnit } from "../../book/units";
+import type { Job } from "../facts";
+import type { OfferedBox, Offers } from "./offers";
+import { unitPrices } from "./unitPrices";
+
+/** Machines that the book does not give a share of the usual hours work only where those do not pass. */
+export function offersOfBook(book: Book, usual: Partial<Job>): Offers {
+  const { products, pumps, machines, system } = book;
+  const boxes = (kind: "void module" | "tub" | "lip stone"): (OfferedBox & { name: string })[] =>
+    offered(products, kind).flatMap(({ length, width, height, price = 0, freight, description }) =>
+      length === undefined || width === undefined || height === undefined
+        ? []
+        : [{ length, width, height, price: price + freight, name: description }],
+    );
+  return {
+    pumps: pumps.flatMap(({ name, price, watts, curve }) =>
+      price === undefined || watts === undefined || curve.length < 2 ? [] : [{ name, price, watts, points: curve }],
+    ),
+    pipes: offered(products, "pipe").flatMap(({ size, type, unit, price = 0 }) =>
+      size === undefined || type === undefined || aboutUnit(unit).counts !== "length"
+        ? []
+        : [{ size, type, price: price / aboutUnit(unit).inside }],
+    ),
+    modules: boxes("void module"),
+    tubs: boxes("tub"),
+    lipStones: boxes("lip stone"),
+    boulders: offered(products, "boulder").flatMap(({ size }) => (size === undefined ? [] : [size])),
+    rolls: offered(products, "liner").flatMap(asRoll),
+    machines: machines.flatMap(({ name, width, lift, share, fuel }) =>
+      width === undefined || !lift ? [] : [{ name, width, lift, usual: share > 0, digs: (fuel ?? 0) > 0 }],
+    ),
+    products,
+    prices: unitPrices({ ...usual, system }, (kind) => priceOf(products, kind), cheapestSheet(products)),
+  };
+}
+
+function asRoll({ size, length = Infinity, unit, price = 0 }: Product): Offers["rolls"][number][] {
+  if (size === undefined) return [];
+  const { counts, inside } = aboutUnit(unit);
+  if (counts === "area") return [{ width: size, price: price / inside, per: "area", longest: length }];
+  if (counts === "length") return [{ width: size, price: price / inside, per: "length", longest: length }];
+  return unit === "roll" ? [{ width: size, price, per: "roll", longest: length }] : [];
+}
+
+/** Money for one m², m³, kg or piece of the first product of a kind. */
+function priceOf(products: readonly Product[], kind: Product["kind"]): number {
+  const found = products.find((product) => product.kind === kind && product.price !== undefined);
+  return found?.price === undefined ? 0 : found.price / aboutUnit(found.unit).inside;
+}
+
+function cheapestSheet(products: readonly Product[]): number {
+  const each = products
+    .filter(({ kind, price }) => kind === "liner" && price !== undefined)
+    .flatMap(asRoll)
+    .map(({ width, price, per, longest }) =>
+      per === "area" ? price : per === "length" ? price / width : price / (width * longest),
+    );
+  return each.length > 0 ? Math.min(...each) : 0;
+}
