@@ -84,12 +84,19 @@ export function readKind(text: string): CostKind | undefined {
 }
 
 const fields = new Map(
-  COLUMNS.flatMap(({ field, heading, also }) => [heading, ...also].map((name) => [headingKey(name), field] as const)),
+  COLUMNS.flatMap(({ field, heading, also }) =>
+    [heading, ...also].map((name, rank) => [headingKey(name), { field, rank }] as const),
+  ),
 );
 
 /** The field that a heading names, or undefined. */
 export function fieldOf(heading: string): Field | undefined {
-  return fields.get(headingKey(heading));
+  return fields.get(headingKey(heading))?.field;
+}
+
+/** How near a heading comes to its field's own: 0 for that itself. */
+export function exactnessOf(heading: string): number {
+  return fields.get(headingKey(heading))?.rank ?? Infinity;
 }
 
 function headingKey(heading: string): string {

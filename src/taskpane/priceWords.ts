@@ -1,16 +1,25 @@
 import type { FieldChange } from "../csv/comparePrices";
 import { fieldName, type PriceItem } from "../csv/priceItem";
+import type { PriceListFile } from "../csv/readPriceList";
 import { counted } from "./counted";
 import type { PriceChanges } from "./prices";
 
 /** What a file would change, in sentences. */
-export function previewWords({ preview, crowded }: PriceChanges, ignored: readonly string[]): string[] {
+export function previewWords(
+  { preview, crowded }: PriceChanges,
+  { ignored, unread }: Pick<PriceListFile, "ignored" | "unread">,
+): string[] {
   const { changed, added, same, kept } = preview;
   return [
     `${counted(changed.length, "item changes", "items change")}, ${added.length} new, ${same.length} the same.`,
     kept.length > 0 ? `Not in the file, and left as they are: ${counted(kept.length, "item")}.` : "",
     crowded.length > 0 ? `New, but without a free row on Rates, and left out: ${counted(crowded.length, "item")}.` : "",
     ignored.length > 0 ? `Columns left out: ${ignored.join(", ")}.` : "",
+    ...unread.map(
+      ({ field, cells, row, example }) =>
+        `Not read, and left as it is or as it usually is: ${fieldName(field)} of ${counted(cells, "item")}, ` +
+        `such as "${example.slice(0, 40)}" in row ${row}.`,
+    ),
   ].filter(Boolean);
 }
 

@@ -116,22 +116,52 @@ describe("readPriceList", () => {
         "G,-1,,,,,", // 11
       ].join("\n"),
     );
-    expect(list.items.map(({ code }) => code)).toEqual(["A", "F"]);
+    expect(list.items.map(({ code }) => code)).toEqual(["A", "D", "F"]);
     expect(list.refused).toEqual([
       { row: 3, problem: '(B): cost must be a price of 0 or more; got "call us"' },
       { row: 4, problem: "has no code" },
       { row: 5, problem: "(C) has no cost" },
       { row: 6, problem: "has the code a a second time; it stands in row 2 already" },
-      {
-        row: 8,
-        problem:
-          '(D): cost kind must be material, labour, machine, subcontract, haulage or other; got "stuff"; ' +
-          'pack must be more than 0; got "0"; waste must be a share of 0 to 2, such as 0.1 or 10%; got "250%"; ' +
-          'taxable must be yes or no; got "perhaps"; date must be a date such as 2031-05-28; got "2031-02-31"',
-      },
       { row: 9, problem: "has a quotation mark that does not fit" },
       { row: 11, problem: '(G): cost must be a price of 0 or more; got "-1"' },
     ]);
+    // Row 8: what is no price and no code is told, and stays as it usually is.
+    expect(list.items[1]).toEqual(item("D", 3));
+    expect(list.unread).toEqual([
+      { field: "kind", cells: 1, row: 8, example: "stuff" },
+      { field: "pack", cells: 1, row: 8, example: "0" },
+      { field: "waste", cells: 1, row: 8, example: "250%" },
+      { field: "taxable", cells: 1, row: 8, example: "perhaps" },
+      { field: "day", cells: 1, row: 8, example: "2031-02-31" },
+    ]);
+  });
+
+  it("takes a supplier's list whose own columns mean something else", () => {
+    const list = readPriceList(
+      "Price,Code,Cost,Type,Tax,Pack\n9.50,A,7.10,Valves,8.25%,Box of 10\n3,B,2,Pipe,8.25%,20",
+    );
+    expect(list.refused).toEqual([]);
+    expect(list.items).toEqual([item("A", 7.1), item("B", 2, { pack: 20 })]);
+    expect(list.ignored).toEqual(["Price"]);
+    expect(list.unread).toEqual([
+      { field: "kind", cells: 2, row: 2, example: "Valves" },
+      { field: "pack", cells: 1, row: 2, example: "Box of 10" },
+      { field: "taxable", cells: 2, row: 2, example: "8.25%" },
+    ]);
+    // Of a known item, what could not be read stays as it is.
+    const present = [item("A", 7, { kind: "machine", pack: 6, taxable: false })];
+    const [change] = previewPrices(present, list.items, list.said).changed;
+    expect(change?.changes).toEqual([{ field: "cost", from: 7, to: 7.1 }]);
+  });
+
+  it("reads other columns and the other decimal mark where the user says so", () => {
+    const text = "Code,Cost,List price\nA,1.250,9";
+    expect(readPriceList(text).items).toEqual([item("A", 1.25)]);
+    expect(readPriceList(text, { decimal: "," }).items).toEqual([item("A", 1250)]);
+    const columns = new Map([...readPriceList(text).columns, ["cost", 2] as const]);
+    const other = readPriceList(text, { columns });
+    expect(other.items).toEqual([item("A", 9)]);
+    expect(other.ignored).toEqual(["Cost"]);
   });
 
   it("refuses what a cell cannot hold, by row", () => {

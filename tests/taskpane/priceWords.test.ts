@@ -20,16 +20,22 @@ describe("what is said of a price list", () => {
       [item("A", 1), item("B", 2), item("C", 3), undefined],
       [item("A", 9), item("C", 3), item("D", 4), item("E", 5)],
     );
-    expect(previewWords(changes, ["Colour"])).toEqual([
+    expect(
+      previewWords(changes, {
+        ignored: ["Colour"],
+        unread: [{ field: "pack", cells: 3, row: 7, example: "Box of 10" }],
+      }),
+    ).toEqual([
       "1 item changes, 2 new, 1 the same.",
       "Not in the file, and left as they are: 1 item.",
       "New, but without a free row on Rates, and left out: 1 item.",
       "Columns left out: Colour.",
+      'Not read, and left as it is or as it usually is: pack of 3 items, such as "Box of 10" in row 7.',
     ]);
   });
 
   it("says nothing of what there is none of", () => {
-    expect(previewWords(comparePriceRows([item("A", 1)], [item("A", 1)]), [])).toEqual([
+    expect(previewWords(comparePriceRows([item("A", 1)], [item("A", 1)]), { ignored: [], unread: [] })).toEqual([
       "0 items change, 0 new, 1 the same.",
     ]);
   });

@@ -1,4 +1,4 @@
-import type { PriceListFile } from "../../csv/readPriceList";
+import type { PriceListFile, ReadAs } from "../../csv/readPriceList";
 import { resolvePlace } from "../../host/places";
 import { RATE_TABLE } from "../../workbook/rateColumns";
 import { HostRefusal, type Change } from "../../host/port";
@@ -6,6 +6,7 @@ import { changeWords, newWords, previewWords, takenWords } from "../priceWords";
 import { comparePriceRows, priceWrites, readPriceRows, type PriceChanges, type PriceRow } from "../prices";
 import { button, make } from "../ui/elements";
 import type { Desk } from "../ui/desk";
+import { priceReading } from "./priceReading";
 
 /** Rows of each kind that the preview lists; the rest is counted. */
 const SHOWN = 100;
@@ -15,15 +16,14 @@ export function priceImport(desk: Desk): HTMLElement {
   const preview = make("div", { class: "preview-place" });
   const input = make("input", { type: "file", id: "price-file", accept: ".csv,.txt,text/csv" });
 
-  async function show(file: File): Promise<string> {
-    const bytes = new Uint8Array(await file.arrayBuffer());
-    const [read, rows, changes] = await desk.long(`Reading ${file.name}`, async (task) => {
+  async function show(name: string, bytes: Uint8Array, as: ReadAs = {}): Promise<string> {
+    const [read, rows, changes] = await desk.long(`Reading ${name}`, async (task) => {
       const [grid] = await desk.host.read([RATE_TABLE]);
       if (!grid) throw new HostRefusal("This workbook has no price list; start a job to get one.");
       task.progress(1, 3);
       await task.pause();
       const { readPriceList } = await import("../../csv/readPriceList");
-      const list = readPriceList(bytes);
+      const list = readPriceList(bytes, as);
       task.progress(2, 3);
       await task.pause();
       const held = readPriceRows(grid);
@@ -35,14 +35,16 @@ export function priceImport(desk: Desk): HTMLElement {
       preview.replaceChildren();
       input.focus();
     };
-    preview.replaceChildren(...describe(desk, read, rows, changes, close));
-    return `${file.name} was read; nothing is changed yet.`;
+    const again = (changed: ReadAs): void => desk.attempt(() => show(name, bytes, changed));
+    const reading = priceReading(read, as, again);
+    preview.replaceChildren(reading, ...describe(desk, read, rows, changes, close));
+    return `${name} was read; nothing is changed yet.`;
   }
 
   input.addEventListener("change", () => {
     const file = input.files?.[0];
     input.value = "";
-    if (file) desk.attempt(() => show(file));
+    if (file) desk.attempt(async () => show(file.name, new Uint8Array(await file.arrayBuffer())));
   });
   return make("div", {}, make("label", { for: "price-file" }, "Read a price list (CSV)"), input, preview);
 }
@@ -100,7 +102,7 @@ function describe(
   };
   return [
     make("h3", {}, "What the file would change"),
-    ...previewWords(changes, read.ignored).map((sentence) => make("p", {}, sentence)),
+    ...previewWords(changes, read).map((sentence) => make("p", {}, sentence)),
     ...list(
       "Changed",
       changed.slice(0, SHOWN).map((entry) => line(entry.code, changeWords(entry.changes))),
