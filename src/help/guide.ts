@@ -1,13 +1,15 @@
 import { findDeclaration } from "../functions/catalogue";
 import { exampleCall } from "../functions/contract/exampleCall";
 import { functionPath } from "./functionPage";
-import { html, type Html } from "./html";
+import { Html, html } from "./html";
 import type { Page } from "./layout";
 import { sectionPicture } from "./sectionPicture";
 
 /** The demo job whose numbers the guide quotes, by the workbook's defined names. */
 export interface DemoJob {
   value(name: string): number | string | boolean;
+  /** The client's drawing, as SVG. */
+  readonly drawing: string;
 }
 
 /** One job from the site visit to the squared invoice, in the order of the workbook's sheets. */
@@ -55,7 +57,8 @@ export function guidePage(job: DemoJob): Page {
       ${picture("price", "The Price sheet of the demo job: wanted margin, overhead, contingency, tax and the options side by side.")}
 
       <h2>10. Quote: what the client signs</h2>
-      <p>The sheets' results become sentences a client can read: what he gets, what is not part of it, until when the price holds, and payment stages whose cents add up exactly. No cost and no markup stands on it. Print it for the signature.</p>
+      <p>The sheets' results become sentences a client can read: what he gets, what is not part of it, until when the price holds, and payment stages whose cents add up exactly. No cost and no markup stands on it. Print it for the signature. The pane draws the feature for the client, to scale, of the boulders that Stone counts:</p>
+      <figure class="drawn">${new Html(job.drawing.replace(/ style="[^"]*"/, ""))}</figure>
 
       <h2>11. Crew: what the crew takes along</h2>
       <p>Cut list, rod readings, stone counts, order of work and the cautions, to print and tick off.</p>

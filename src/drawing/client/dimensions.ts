@@ -1,0 +1,72 @@
+import { FAINT, line } from "../svg";
+import type { Feature } from "./feature";
+import { FALL_ROOM, type Frame } from "./frame";
+import { allAlike, type Labels, lengthText } from "./labels";
+
+/** Writes the measures of the feature around section and plan. */
+export function dimensions({ facts, fall, lips, run }: Feature, frame: Frame, labels: Labels): void {
+  const { x, y, across, treadsAt, lengthsAt, left, right } = frame;
+  const text = (length: number): string => lengthText(length, facts.system);
+  const ends = [...lips, run];
+  labels.dimension([x(0), lengthsAt], [x(run), lengthsAt], text(run));
+  labels.dimension([x(run), lengthsAt], [x(run + facts.basinLength), lengthsAt], text(facts.basinLength));
+  const { treads } = facts;
+  const alike = treads.length > 1 && allAlike(treads);
+  treads.forEach((tread, index) => {
+    const [from = 0, to = 0] = [ends[index], ends[index + 1]];
+    labels.dimension([x(from), treadsAt], [x(to), treadsAt], alike || treads.length === 1 ? "" : text(tread));
+  });
+  if (alike) {
+    // Across the ends of the treads, so it stands on a plate.
+    const row = { x: x(0), y: treadsAt - 14, width: x(run) - x(0), height: 14 };
+    labels.plate(`${treads.length} × ${text(treads[0] ?? 0)}`, [(x(0) + x(run)) / 2, treadsAt - 4], row);
+  }
+  const fallAt = x(left) - FALL_ROOM + 2;
+  labels.dimension([fallAt, y(0)], [fallAt, y(-fall)], text(fall));
+  const rim = -fall - facts.rimBelowGrade;
+  const deepAt = x(right) + 6;
+  labels.dimension([deepAt, y(rim)], [deepAt, y(rim - facts.basinDepth)], text(facts.basinDepth));
+  labels.dimension([fallAt, across(-facts.bedWidth / 2)], [fallAt, across(facts.bedWidth / 2)], text(facts.bedWidth));
+  labels.dimension(
+    [deepAt, across(-facts.basinWidth / 2)],
+    [deepAt, across(facts.basinWidth / 2)],
+    text(facts.basinWidth),
+  );
+}
+
+/** Thin lines from what is measured to where its length is written. */
+export function extensions(
+  { facts, fall, run, lips, box }: Feature,
+  { x, y, across, left, right, treadsAt, lengthsAt, bottom }: Frame,
+): string {
+  const look = { stroke: FAINT, "stroke-width": 0.45, "stroke-dasharray": "2 2" };
+  const fallAt = x(left) - FALL_ROOM + 2;
+  const [deepAt, rim] = [x(right) + 6, -fall - facts.rimBelowGrade];
+  const half = facts.bedWidth / 2;
+  return [
+    line(fallAt, y(0), x(-box), y(0), look),
+    line(fallAt, y(-fall), x(left), y(-fall), look),
+    line(x(run + facts.basinLength), y(rim), deepAt, y(rim), look),
+    line(
+      x(run + facts.basinLength - facts.basinLean),
+      y(rim - facts.basinDepth),
+      deepAt,
+      y(rim - facts.basinDepth),
+      look,
+    ),
+    ...[-half, half].map((side) => line(fallAt, across(side), x(-box), across(side), look)),
+    ...[-1, 1].map((side) =>
+      line(
+        x(run + facts.basinLength),
+        across((side * facts.basinWidth) / 2),
+        deepAt,
+        across((side * facts.basinWidth) / 2),
+        look,
+      ),
+    ),
+    ...[...lips, run].map((station) => line(x(station), y(bottom) + 2, x(station), treadsAt + 3, look)),
+    ...[0, run, run + facts.basinLength].map((station) =>
+      line(x(station), y(bottom) + 2, x(station), lengthsAt + 3, look),
+    ),
+  ].join("");
+}

@@ -1,0 +1,24 @@
+import { element, INK, label, niceStep, PAPER } from "../svg";
+import type { Feature } from "./feature";
+import type { Frame } from "./frame";
+
+/** A bar to measure by, whatever size the drawing is printed at. */
+export function scaleBar({ facts }: Feature, { scale, notesAt, width }: Frame): string {
+  const unit = facts.system === "US" ? "ft" : "m";
+  const step = niceStep((0.26 * width) / scale, 2);
+  const [left, top] = [12, notesAt - 6];
+  const parts = [0, 1].map((index) =>
+    element("rect", {
+      x: left + index * step * scale,
+      y: top,
+      width: step * scale,
+      height: 4,
+      fill: index === 0 ? INK : PAPER,
+      stroke: INK,
+      "stroke-width": 0.7,
+      class: "scale",
+    }),
+  );
+  const text = `${2 * step} ${unit}`;
+  return parts.join("") + label(left + 2 * step * scale + 5, top + 5.5, text, { "font-size": 9 });
+}
