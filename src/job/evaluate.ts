@@ -9,6 +9,7 @@ import { reckonLiner } from "./liner";
 import { reckonPrice } from "./price";
 import { lazily } from "./reckoned";
 import { reckonPump } from "./pump";
+import { standingOf } from "./standing";
 import { reckonStone } from "./stone";
 import { reckonTakeoff } from "./takeoff";
 import { needsOf } from "./takeoff/lines";
@@ -34,9 +35,10 @@ export function evaluate(job: Job): State {
   const stone = reckonStone(job, water, basin);
   const earth = reckonEarth(job, water);
   const levels = reckonLevels(job, water, basin, earth);
-  const labor = reckonLabor(job, { basin, pump, liner, stone, earth });
+  const labor = reckonLabor(job, { water, basin, pump, liner, stone, earth });
   const takeoff = reckonTakeoff(job, needsOf(job, { water, pump, basin, liner, stone, earth }));
-  const price = reckonPrice(job, takeoff, labor);
+  const standing = standingOf(job, { takeoff, labor, design: [water, drain, basin, pump, liner, stone, earth] });
+  const price = reckonPrice(job, takeoff, labor, standing);
   const topics = { water, drain, basin, pump, liner, stone, earth, levels, labor, takeoff, price };
   const checks = lazily(() => checksOf(job, topics));
   return {

@@ -6,20 +6,23 @@ import type { Earth } from "./earth";
 import type { Liner } from "./liner";
 import type { Pump } from "./pump";
 import { isKnown, reckon, type Reckoned } from "./reckoned";
-import { total } from "./rows";
+import { sumOf, total } from "./rows";
 import type { Stone } from "./stone";
+import type { Water } from "./water";
 
 /** Rows of tasks that the workbook has room for; the last three are the user's own. */
 const TASK_ROWS = 15;
 
 /** A task with its hours; quantities in the unit the trade counts them in. */
 export interface Task {
-  readonly quantity: number | undefined;
-  readonly hours: number | undefined;
-  readonly machineHours: number | undefined;
+  readonly quantity: Reckoned<number>;
+  readonly hours: Reckoned<number>;
+  readonly machineHours: Reckoned<number>;
   /** Money. */
-  readonly labor: number | undefined;
-  readonly machines: number | undefined;
+  readonly labor: Reckoned<number>;
+  readonly machines: Reckoned<number>;
+  /** Named or counted, it has a quantity and both rates; 0 says that it takes none. */
+  readonly complete: boolean;
 }
 
 /** The crew, its hours and what they cost. */
@@ -31,8 +34,8 @@ export interface Labor {
   readonly laborRate: Reckoned<number>;
   readonly machineRate: Reckoned<number>;
   readonly tasks: readonly Task[];
-  readonly hours: number;
-  readonly machineHours: number;
+  readonly hours: Reckoned<number>;
+  readonly machineHours: Reckoned<number>;
   readonly workingDays: Reckoned<number>;
   readonly laborCost: Reckoned<number>;
   readonly machineCost: Reckoned<number>;
@@ -41,6 +44,7 @@ export interface Labor {
 /** What the design hands to the crew. */
 interface Design {
   readonly basin: Basin;
+  readonly water: Water;
   readonly pump: Pump;
   readonly liner: Liner;
   readonly stone: Stone;
@@ -58,7 +62,7 @@ export function reckonLabor(job: Job, design: Design): Labor {
   );
   const people = job.wages.flatMap(({ people: count }) => (count === undefined ? [] : [count]));
   const crewSize = people.length === 0 ? undefined : total(people);
-  const hours = sumKnown(tasks.map((task) => task.hours));
+  const hours = sumOf(tasks.map((task) => task.hours));
   return {
     crewSize,
     crewHourRate,
@@ -67,10 +71,10 @@ export function reckonLabor(job: Job, design: Design): Labor {
     machineRate,
     tasks,
     hours,
-    machineHours: sumKnown(tasks.map((task) => task.machineHours)),
-    workingDays: reckon([crewSize, job.dayHours], (crew, day) => hours / (crew * day)),
-    laborCost: reckon([laborRate], () => sumKnown(tasks.map(({ labor }) => labor))),
-    machineCost: reckon([machineRate], () => sumKnown(tasks.map(({ machines }) => machines))),
+    machineHours: sumOf(tasks.map((task) => task.machineHours)),
+    workingDays: reckon([hours, crewSize, job.dayHours], (taken, crew, day) => taken / (crew * day)),
+    laborCost: reckon([laborRate], () => sumOf(tasks.map(({ labor }) => labor))),
+    machineCost: reckon([machineRate], () => sumOf(tasks.map(({ machines }) => machines))),
   };
 }
 
@@ -91,21 +95,23 @@ function taskOf(
   const cost = (hours: Reckoned<number>, rate: Reckoned<number>): Reckoned<number> =>
     reckon([hours, rate], (taken, each) => roundCents(taken * each));
   const [hours, machineHours] = [taking(typed.hours), taking(typed.machineHours)];
-  const plain = (value: Reckoned<number>): number | undefined => (isKnown(value) ? value : undefined);
   return {
-    quantity: plain(quantity),
-    hours: plain(hours),
-    machineHours: plain(machineHours),
-    labor: plain(cost(hours, laborRate)),
-    machines: plain(cost(machineHours, machineRate)),
+    quantity,
+    hours,
+    machineHours,
+    labor: cost(hours, laborRate),
+    machines: cost(machineHours, machineRate),
+    complete:
+      (typed.name === undefined && [quantity, typed.hours, typed.machineHours].every((each) => each === undefined)) ||
+      (quantity !== undefined && typed.hours !== undefined && typed.machineHours !== undefined),
   };
 }
 
 /** How much there is to do of each of the usual tasks, in their order, in the unit of the system. */
-function quantitiesOf(job: Job, { basin, pump, liner, stone, earth }: Design): readonly Reckoned<number>[] {
+function quantitiesOf(job: Job, { water, basin, pump, liner, stone, earth }: Design): readonly Reckoned<number>[] {
   const shown = (measure: Measure, inside: Reckoned<number>): Reckoned<number> =>
     reckon([inside], (value) => fromInside(measure, value, job.system));
-  const once = 1;
+  const once = reckon([water.designFlow], () => 1);
   return [
     once,
     shown("earth", earth.dug),

@@ -4,8 +4,9 @@ import { fromCents, roundCents, toCents } from "../calc/money/cents";
 import { splitIntoStages } from "../calc/money/stages";
 import type { Job } from "./facts";
 import type { Labor } from "./labor";
-import { attempt, known, lazily, reckon, type Reckoned } from "./reckoned";
+import { attempt, isKnown, known, lazily, reckon, type Reckoned } from "./reckoned";
 import { total } from "./rows";
+import type { Standing } from "./standing";
 import { costOf, costOfKind, type Takeoff } from "./takeoff";
 
 /** The ways to build that stand side by side. */
@@ -35,7 +36,9 @@ export interface OptionPrice {
 export interface Price {
   /** Undefined for an option that has no name. */
   readonly options: Readonly<Record<Option, OptionPrice | undefined>>;
-  /** The option that is quoted. */
+  /** Whether there is a price to show. */
+  readonly standing: Standing;
+  /** The option that is quoted, once there is a price to show. */
   readonly quoted: OptionPrice | undefined;
   /** Markup on cost that equals the wanted margin. */
   readonly markupWanted: Reckoned<number>;
@@ -45,13 +48,14 @@ export interface Price {
   readonly stages: Reckoned<readonly number[]>;
 }
 
-export function reckonPrice(job: Job, takeoff: Takeoff, labor: Labor): Price {
+export function reckonPrice(job: Job, takeoff: Takeoff, labor: Labor, standing: Standing): Price {
   const options = {
     A: optionPrice(job, takeoff, labor, "A"),
     B: optionPrice(job, takeoff, labor, "B"),
     C: optionPrice(job, takeoff, labor, "C"),
   };
-  const quoted = job.chosenOption === undefined ? undefined : options[job.chosenOption];
+  const chosen = job.chosenOption === undefined ? undefined : options[job.chosenOption];
+  const quoted = standing.words === "" ? chosen : undefined;
   const odds = lazily(() =>
     reckon([quoted, job.confidence, job.costCorrelation], ({ costs }, confidence, correlation) =>
       costOdds(uncertain(job, costs), confidence, correlation),
@@ -60,6 +64,7 @@ export function reckonPrice(job: Job, takeoff: Takeoff, labor: Labor): Price {
   const anyShare = job.stages.some(({ share }) => share !== undefined);
   return {
     options,
+    standing,
     quoted,
     markupWanted: reckon([job.wantedMargin], (margin) => margin / (1 - margin)),
     // They take longer than all the rest of a job, and most who ask for a price do not ask for them.
@@ -111,6 +116,8 @@ function optionPrice(job: Job, takeoff: Takeoff, labor: Labor, option: Option): 
     labour: known(labor.laborCost),
     machine: known(labor.machineCost),
   };
+  // Nothing is known of the cost while no line of it is.
+  if (![hours.labour, hours.machine, ...takeoff.lines.map(({ cost }) => known(cost))].some(isKnown)) return undefined;
   const direct = COST_KINDS.map((kind) =>
     roundCents((known(costOfKind(takeoff, kind)) ?? 0) + (hours[kind] ?? 0) + changeOf(job, option, kind)),
   );
@@ -118,7 +125,7 @@ function optionPrice(job: Job, takeoff: Takeoff, labor: Labor, option: Option): 
   const directCost = total(direct);
   const overhead =
     job.overheadBy === "crew hours"
-      ? roundCents((job.overheadPerHour ?? 0) * labor.hours * share)
+      ? roundCents((job.overheadPerHour ?? 0) * (known(labor.hours) ?? 0) * share)
       : roundCents((job.overheadShare ?? 0) * directCost);
   const contingency = roundCents((job.contingencyShare ?? 0) * directCost);
   const costs = [...direct, overhead, contingency];

@@ -13,13 +13,15 @@ export function known<T>(value: Reckoned<T>): T | undefined {
 }
 
 /**
- * Works a value out once everything it needs is known. While something is unknown, or has a problem of its own, there is
- * nothing: the problem stays where it arose. A problem in the work itself is the value's own.
+ * Works a value out once everything it needs is known. A problem of something it needs is handed on, so that nothing that
+ * follows from it passes for known; while something is unknown there is nothing.
  */
 export function reckon<const N extends readonly unknown[], T>(
   needs: readonly [...N],
   work: (...needs: Known<N>) => T,
 ): Reckoned<T> {
+  const problem = needs.find((need) => need instanceof Problem);
+  if (problem instanceof Problem) return problem;
   if (!needs.every(isKnown)) return undefined;
   return attempt(() => work(...(needs as unknown as Known<N>)));
 }

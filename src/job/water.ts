@@ -3,7 +3,7 @@ import { findLipShape, lipFlow } from "../calc/water/lip";
 import { splitFlow, type LipShare } from "../calc/water/split";
 import type { Job } from "./facts";
 import { attempt, isKnown, known, reckon, type Reckoned } from "./reckoned";
-import { filledRows, needed, sumOf, total } from "./rows";
+import { filledRows, needed, sumOf } from "./rows";
 
 /** Drops that a fall can have. */
 export const MOST_DROPS = 12;
@@ -26,8 +26,8 @@ export interface Water {
   /** Height of each drop and length of the tread below it, m; undefined where there is none. */
   readonly drops: readonly (number | undefined)[];
   readonly treads: readonly (number | undefined)[];
-  readonly dropTotal: number;
-  readonly treadTotal: number;
+  readonly dropTotal: Reckoned<number>;
+  readonly treadTotal: Reckoned<number>;
 }
 
 export function reckonWater(job: Job): Water {
@@ -54,8 +54,8 @@ export function reckonWater(job: Job): Water {
     topLipLevel: reckon([job.gradeLevel, fall], (grade, height) => grade + height),
     drops,
     treads,
-    dropTotal: total(drops.filter(isKnown)),
-    treadTotal: total(treads.filter(isKnown)),
+    dropTotal: sumOf(drops),
+    treadTotal: sumOf(treads),
   };
 }
 

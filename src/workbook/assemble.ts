@@ -1,7 +1,38 @@
 import type { UnitSystem } from "../calc/quantity/unitSystem";
+import { parseArea } from "../xlsx/address";
 import { Job, SheetLayout, type SheetDefinition } from "./layout";
+import { cellAddress } from "./layout/address";
+import { settleBlanks } from "./layout/conditions";
 import { choiceLists } from "./layout/choiceLists";
 import type { WorkbookModel } from "./model";
+
+/** Puts the questions for blanks into the formulas, now that every name has its area. */
+function settle(layouts: readonly SheetLayout[], { spilled }: Job): void {
+  const ranges = new Set(
+    layouts.flatMap(({ names }) =>
+      names.flatMap(({ name, area }) => (area.bottom > area.top || area.right > area.left ? [name] : [])),
+    ),
+  );
+  const headOf = (need: string): string | undefined => {
+    const place = parseArea(need);
+    const table = spilled.find(({ name, sheet, area }) =>
+      place
+        ? place.sheet === sheet &&
+          place.top + 1 > area.top &&
+          place.bottom < area.bottom &&
+          place.left + 1 >= area.left &&
+          place.right < area.right
+        : name !== undefined && new RegExp(`(?<![\\w.])${name}(?![\\w.])`).test(need),
+    );
+    return table && `${table.sheet}!${cellAddress(table.area.top, table.area.left)}`;
+  };
+  const places = { isRange: (name: string) => ranges.has(name), headOf };
+  for (const cells of layouts.flatMap(({ sheet }) => [...sheet.rows.values()])) {
+    for (const cell of cells.values()) {
+      if (cell.formula?.includes("«")) cell.formula = settleBlanks(cell.formula, places);
+    }
+  }
+}
 
 /** Lays out every sheet and puts them in the order of their tabs. */
 export function assemble(
@@ -17,11 +48,19 @@ export function assemble(
       definition.build(layout, job);
       layout.finish();
       layouts.set(definition, layout);
-      job.pages.push({ name: definition.name, order: definition.order, purpose: layout.purpose });
+      const { rows } = layout.sheet;
+      job.pages.push({
+        name: definition.name,
+        order: definition.order,
+        purpose: layout.purpose,
+        rows: Math.max(...rows.keys()),
+        columns: Math.max(...[...rows.values()].flatMap((cells) => [...cells.keys()])),
+      });
     }
   }
   const inOrder = [...layouts].sort(([a], [b]) => a.order - b.order).map(([, layout]) => layout);
   const sheets = inOrder.map(({ sheet }) => sheet);
+  settle(inOrder, job);
   const lists = choiceLists(job, sheets);
   return {
     title: `Rillwright estimate, ${system === "US" ? "US units" : "metric units"}`,

@@ -1,3 +1,4 @@
+import { Problem } from "../../calc/problem";
 import type { Kind } from "../facts/units";
 import { attempt, isKnown, type Reckoned } from "../reckoned";
 
@@ -39,7 +40,8 @@ export interface CheckSpec extends Pick<Check, "label" | "cure" | "place"> {
 /** How the checks of a sheet are made. */
 export function checksOn(sheet: string): (spec: CheckSpec) => Check {
   return ({ label, cure, place, kind = "number", needs = [], value, limit, ok, weight, stopIf }) => {
-    const ready = needs.every(isKnown);
+    const problem = needs.find((need) => need instanceof Problem);
+    const ready = problem === undefined && needs.every(isKnown);
     const passed = ready ? attempt(ok) : undefined;
     const bad = weight === "look" && !stopIf?.() ? VERDICTS.look : VERDICTS.fix;
     return {
@@ -48,7 +50,16 @@ export function checksOn(sheet: string): (spec: CheckSpec) => Check {
       value: ready ? attempt(value) : undefined,
       kind,
       limit: typeof limit === "string" ? limit : ready ? attempt(limit) : undefined,
-      verdict: !ready ? VERDICTS.blank : !isKnown(passed) ? VERDICTS.error : passed ? VERDICTS.ok : bad,
+      verdict:
+        problem !== undefined
+          ? VERDICTS.error
+          : !ready
+            ? VERDICTS.blank
+            : !isKnown(passed)
+              ? VERDICTS.error
+              : passed
+                ? VERDICTS.ok
+                : bad,
       weight: weight ?? "stop",
       cure,
       place,

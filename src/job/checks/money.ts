@@ -4,6 +4,7 @@ import type { Job } from "../facts";
 import { toSi } from "../facts/units";
 import { pointsToMend } from "../levels";
 import { isKnown, known } from "../reckoned";
+import { optionInUse } from "../standing";
 import { total } from "../rows";
 import { atLeast, atMost, checksOn, there, type Check } from "./check";
 
@@ -12,7 +13,7 @@ export function levelsChecks(job: Job, { water, levels }: Topics): Check[] {
   const { system, gradeLevel } = job;
   const toMend = known(pointsToMend(levels)) ?? { hidden: 0, cut: 0, fill: 0 };
   const off = toMend.cut + toMend.fill;
-  const landing = (): number => there(water.topLipLevel) - water.dropTotal - there(gradeLevel);
+  const landing = (): number => there(water.topLipLevel) - there(water.dropTotal) - there(gradeLevel);
   return [
     check({
       label: "Points above the line of sight",
@@ -132,7 +133,17 @@ export function takeoffChecks({ takeoff }: Topics): Check[] {
       ...rest,
     });
   };
+  const without = takeoff.lines.filter(({ look }) => look === "no quantity" || look === "no terms").length;
   return [
+    check({
+      label: "Lines without a quantity",
+      value: () => without,
+      limit: () => 0,
+      ok: () => without === 0,
+      cure: "Fill in what the line follows from; waste, minimum and pack (0 where none) and whether it is taxed stand on Rates.",
+      place: "TakeoffOrders",
+      kind: "count",
+    }),
     counted(
       "Lines to order without a cost",
       "no cost",
@@ -163,11 +174,30 @@ const MARGIN_NOISE = 1e-6;
 
 export function priceChecks(job: Job, { price }: Topics): Check[] {
   const check = checksOn("Price");
-  const { quoted, odds } = price;
+  const { quoted, odds, standing } = price;
   const margin = quoted?.grossMargin;
   const reserve = (): number => Math.max(0, there(odds).atConfidence - there(odds).likely);
   const paid = total([...(known(price.stages) ?? [])]);
+  const { missing, wrong } = standing;
   return [
+    check({
+      label: "Cells in error that the price needs",
+      value: () => Number(wrong),
+      limit: () => 0,
+      ok: () => !wrong,
+      cure: "Mend the cell: its own sentence says what was wrong and what would be right.",
+      place: "FirstWrong",
+      kind: "count",
+    }),
+    check({
+      label: "Parts of the price that are not known",
+      value: () => missing.length,
+      limit: () => 0,
+      ok: () => missing.length === 0,
+      cure: "Give each part its quantity and its price; the list on Price says where.",
+      place: "NeedsMissing",
+      kind: "count",
+    }),
     check({
       label: "Gross margin of the quoted option",
       needs: [margin],
@@ -191,9 +221,9 @@ export function priceChecks(job: Job, { price }: Topics): Check[] {
     }),
     check({
       label: "The quoted option is in use",
-      value: () => Number(quoted !== undefined),
+      value: () => Number(optionInUse(job)),
       limit: () => 1,
-      ok: () => quoted !== undefined,
+      ok: () => optionInUse(job),
       cure: "Pick an option that has a name, or name it.",
       place: "ChosenOption",
       kind: "count",

@@ -44,13 +44,13 @@ export function waterChecks(job: Job, { water, drain }: Topics): Check[] {
   const check = checksOn("Water");
   const { system, sheetWanted, bankHeight, run } = job;
   const tape = { US: { most: 0.011, words: "within ⅛ in" }, SI: { most: 0.003, words: "within 3 mm" } }[system];
-  const addsUp = (label: string, sum: number, whole: Reckoned<number>, place: string, cure: string): Check =>
+  const addsUp = (label: string, sum: Reckoned<number>, whole: Reckoned<number>, place: string, cure: string): Check =>
     check({
       label,
-      needs: [whole],
-      value: () => sum - there(whole),
+      needs: [whole, sum],
+      value: () => there(sum) - there(whole),
       limit: tape.words,
-      ok: () => atMost(Math.abs(sum - there(whole)), toSi("length", tape.most, system)),
+      ok: () => atMost(Math.abs(there(sum) - there(whole)), toSi("length", tape.most, system)),
       cure,
       place,
       kind: "length",

@@ -1,6 +1,7 @@
 import { COST_KINDS, type CostKind } from "../../calc/money/costKinds";
 import { roundCents } from "../../calc/money/cents";
 import { orderQuantity } from "../../calc/money/orderQuantity";
+import { Problem } from "../../calc/problem";
 import type { Job, JobRow } from "../facts";
 import { attempt, isKnown, known, reckon, type Reckoned } from "../reckoned";
 import { total } from "../rows";
@@ -22,7 +23,7 @@ export interface TakeoffLine {
   /** What was ordered of it already. */
   readonly ordered: number;
   /** What is to be looked at; "" where nothing is. */
-  readonly look: "" | "no cost" | "no cost kind" | "ordered short";
+  readonly look: "" | "no quantity" | "no terms" | "no cost" | "no cost kind" | "ordered short";
 }
 
 export interface Takeoff {
@@ -30,14 +31,14 @@ export interface Takeoff {
   readonly ownLines: readonly TakeoffLine[];
   /** Both. */
   readonly lines: readonly TakeoffLine[];
-  readonly total: number;
+  readonly total: Reckoned<number>;
 }
 
 /** How a line is bought. */
 type Terms = Pick<TakeoffLine, "price" | "kind" | "supplier" | "taxable" | "unit"> & {
-  readonly waste: number;
-  readonly minimum: number;
-  readonly pack: number;
+  readonly waste: number | undefined;
+  readonly minimum: number | undefined;
+  readonly pack: number | undefined;
 };
 
 /** How many digits below the unit of money the price of one unit keeps. */
@@ -48,7 +49,8 @@ export function reckonTakeoff(job: Job, needs: readonly Need[]): Takeoff {
   const designLines = needs.map((need) => designLine(job, need, prices));
   const ownLines = job.ownLines.map((line) => ownLine(job, line, prices, needs));
   const lines = [...designLines, ...ownLines];
-  return { designLines, ownLines, lines, total: costOf(lines) };
+  const anyCost = lines.some(({ cost }) => isKnown(cost));
+  return { designLines, ownLines, lines, total: anyCost ? costOf(lines) : undefined };
 }
 
 /** What some lines cost. */
@@ -71,11 +73,11 @@ function pricesByCode({ prices }: Job): Prices {
 function designLine(job: Job, { code, quantity, price }: Need, prices: Prices): TakeoffLine {
   const listed = prices.get(code.toLowerCase()) ?? {};
   const cost = listed.cost === undefined ? price : (listed.cost ?? undefined);
-  return lineOf(job, code, quantity, {
+  return lineOf(job, code, quantity, true, {
     unit: listed.unit,
-    waste: listed.waste ?? 0,
-    minimum: listed.minimum ?? 0,
-    pack: listed.pack ?? 0,
+    waste: listed.waste,
+    minimum: listed.minimum,
+    pack: listed.pack,
     price: cost === undefined ? undefined : Math.round(Number((cost * PRICE_DIGITS).toPrecision(15))) / PRICE_DIGITS,
     kind: listed.kind,
     supplier: listed.supplier,
@@ -88,6 +90,7 @@ function ownLine(job: Job, line: JobRow<"ownLines">, prices: Prices, needs: read
   const { code, need } = line;
   const listed = code === undefined ? {} : (prices.get(code.toLowerCase()) ?? {});
   const known = code !== undefined || need !== undefined;
+  const said = [line.description, code, need, line.price].some((value) => value !== undefined && value !== null);
   /** What was typed, else what the list says; where it says nothing, or zero, what stands for it. */
   const found = <T>(typed: T | null | undefined, inList: T | undefined, otherwise: T | undefined): T | undefined => {
     if (typed !== undefined) return typed ?? undefined;
@@ -95,11 +98,11 @@ function ownLine(job: Job, line: JobRow<"ownLines">, prices: Prices, needs: read
   };
   const designPrice = needs.find((one) => one.code.toLowerCase() === code?.toLowerCase())?.price;
   const cost = listed.cost === undefined ? designPrice : (listed.cost ?? undefined);
-  return lineOf(job, code, need, {
+  return lineOf(job, code, need, said, {
     unit: found(line.unit, listed.unit, undefined),
-    waste: found(line.waste, listed.waste, 0) ?? 0,
-    minimum: found(line.minimum, listed.minimum, 0) ?? 0,
-    pack: found(line.pack, listed.pack, 1) ?? 0,
+    waste: found(line.waste, listed.waste, 0),
+    minimum: found(line.minimum, listed.minimum, 0),
+    pack: found(line.pack, listed.pack, 1),
     price: found(line.price, cost, undefined),
     kind: found<string>(line.kind, listed.kind, "material"),
     supplier: found(line.supplier, listed.supplier, undefined),
@@ -107,9 +110,22 @@ function ownLine(job: Job, line: JobRow<"ownLines">, prices: Prices, needs: read
   });
 }
 
-function lineOf(job: Job, code: string | undefined, quantity: Reckoned<number>, terms: Terms): TakeoffLine {
+/** @param said whether the line says anything at all */
+function lineOf(
+  job: Job,
+  code: string | undefined,
+  quantity: Reckoned<number>,
+  said: boolean,
+  terms: Terms,
+): TakeoffLine {
   const { waste, minimum, pack, price, kind, supplier, taxable, unit } = terms;
-  const order = reckon([quantity], (need) => orderQuantity(need, waste, pack > 0 ? pack : 1, minimum));
+  const order = reckon([quantity], (need) =>
+    need <= 0
+      ? 0
+      : waste === undefined || minimum === undefined || pack === undefined
+        ? undefined
+        : orderQuantity(need, waste, pack > 0 ? pack : 1, minimum),
+  );
   const cost = reckon([order, price], (amount, each) => roundCents(amount * each));
   const ordered = orderedOf(job, code, unit);
   return {
@@ -123,7 +139,7 @@ function lineOf(job: Job, code: string | undefined, quantity: Reckoned<number>, 
     supplier,
     taxable,
     ordered,
-    look: lookAt(order, cost, kind, ordered),
+    look: said ? lookAt({ need: quantity, order, cost, kind, taxable, ordered }) : "",
   };
 }
 
@@ -136,14 +152,20 @@ function orderedOf({ orders }: Job, code: string | undefined, unit: string | und
   );
 }
 
-function lookAt(
-  order: Reckoned<number>,
-  cost: Reckoned<number>,
-  kind: string | undefined,
-  ordered: number,
-): TakeoffLine["look"] {
-  if (!isKnown(order) || order <= 0) return "";
-  if (!isKnown(cost) || cost === 0) return "no cost";
+function lookAt({
+  need,
+  order,
+  cost,
+  kind,
+  taxable,
+  ordered,
+}: Pick<TakeoffLine, "need" | "order" | "cost" | "kind" | "taxable" | "ordered">): TakeoffLine["look"] {
+  // What is in error is named by its cell.
+  if (need instanceof Problem || order instanceof Problem || cost instanceof Problem) return "";
+  if (need === undefined) return "no quantity";
+  if (need <= 0) return "";
+  if (order === undefined || !["yes", "no"].includes(taxable?.toLowerCase() ?? "")) return "no terms";
+  if (cost === undefined || cost === 0) return "no cost";
   if (!isCostKind(kind)) return "no cost kind";
   return ordered > 0 && ordered < order ? "ordered short" : "";
 }

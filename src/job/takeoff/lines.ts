@@ -1,10 +1,10 @@
 import { fromInside, type Measure } from "../../calc/quantity/measures";
 import type { Basin } from "../basin";
-import type { Job } from "../facts";
+import type { Job, JobRow } from "../facts";
 import type { Earth } from "../earth";
 import type { Liner } from "../liner";
 import type { Pump } from "../pump";
-import { isKnown, known, reckon, type Reckoned } from "../reckoned";
+import { from, isKnown, known, reckon, type Reckoned } from "../reckoned";
 import { total } from "../rows";
 import type { Stone } from "../stone";
 import type { Water } from "../water";
@@ -14,7 +14,7 @@ export interface Need {
   readonly code: string;
   readonly quantity: Reckoned<number>;
   /** What one unit costs, where the design knows it better than the price list. */
-  readonly price?: number;
+  readonly price?: number | undefined;
 }
 
 interface Design {
@@ -48,8 +48,13 @@ export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: D
   const shown = (measure: Measure, inside: Reckoned<number>): Reckoned<number> =>
     reckon([inside], (value) => Math.max(0, fromInside(measure, value, job.system)));
   const need = (code: string, quantity: Reckoned<number>): Need => ({ code, quantity });
-  // Every pump has a riser, and what is on it.
-  const pumps = job.pumpCount ?? 0;
+  const hasRoute = job.route.some(({ length }) => length !== undefined);
+  // Every pump has a riser, and what is on it. A pipe has both a size and a length.
+  const pipe = ({ size, length }: JobRow<"route">, times: number | undefined): Reckoned<number> =>
+    (size === undefined) === (length === undefined)
+      ? reckon([times], (each) => each * fromInside("length", length ?? 0, job.system))
+      : undefined;
+  const hasModules = job.basinParts.some(({ kind }) => kind === "modules");
   return [
     need(
       "SPILLBOX",
@@ -57,16 +62,27 @@ export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: D
     ),
     {
       code: "PUMP",
-      quantity: job.chosenPump === undefined ? 0 : (job.pumpCount ?? 0),
-      price: known(pump.price) ?? 0,
+      quantity: reckon([pump.chosen, job.pumpCount], (_, count) => count),
+      price: known(pump.price),
     },
-    ...ROUTE_ROWS.map((row) => need(`PIPE-${row + 1}`, fromInside("length", job.route[row]?.length ?? 0, job.system))),
-    need("RISER", pumps * fromInside("length", job.riser[0]?.length ?? 0, job.system)),
+    ...ROUTE_ROWS.map((row) => need(`PIPE-${row + 1}`, hasRoute ? pipe(job.route[row] ?? {}, 1) : undefined)),
+    need("RISER", hasRoute ? pipe(job.riser[0] ?? {}, job.pumpCount) : undefined),
     ...FITTINGS.map(([code, columns]) =>
-      need(code, fittings(job.route, columns) + pumps * fittings(job.riser, columns)),
+      need(
+        code,
+        hasRoute
+          ? reckon([job.pumpCount], (pumps) => fittings(job.route, columns) + pumps * fittings(job.riser, columns))
+          : undefined,
+      ),
     ),
-    need("MODULE", known(basin.moduleCount) ?? 0),
-    need("PUMPWELL", basin.wells),
+    need(
+      "MODULE",
+      from(basin.hold, () => (hasModules ? basin.moduleCount : (known(basin.moduleCount) ?? 0))),
+    ),
+    need(
+      "PUMPWELL",
+      reckon([basin.hold], () => basin.wells),
+    ),
     { code: "LINER", quantity: shown("area", liner.buyArea), price: linerPrice(job, liner) },
     need("FABRIC", shown("area", liner.fabricArea)),
     need("SEAMTAPE", shown("length", liner.seamTape)),
@@ -82,6 +98,6 @@ export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: D
 }
 
 /** What the plan's rolls cost, spread over the area bought. */
-function linerPrice({ system }: Job, { cost, buyArea }: Liner): number {
-  return isKnown(cost) && isKnown(buyArea) ? cost / fromInside("area", buyArea, system) : 0;
+function linerPrice({ system }: Job, { cost, buyArea }: Liner): number | undefined {
+  return isKnown(cost) && isKnown(buyArea) ? cost / fromInside("area", buyArea, system) : undefined;
 }

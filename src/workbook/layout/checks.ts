@@ -33,8 +33,10 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
   const { row, job } = page;
   const kind = check.kind ?? "number";
   const unit = check.unit ?? unitOf(kind, job.system);
-  const blank = (otherwise: string, instead: string): string =>
-    check.needs && check.needs.length > 0 ? `=IF(${anyBlank(check.needs)},${instead},${otherwise})` : `=${otherwise}`;
+  const blank = (otherwise: string, instead: string, failed: string): string =>
+    check.needs && check.needs.length > 0
+      ? `=IFERROR(IF(${anyBlank(check.needs)},${instead},${otherwise}),"${failed}")`
+      : `=IFERROR(${otherwise},"${failed}")`;
   const stop = `"${VERDICT.fix}"`;
   const look = `"${VERDICT.look}"`;
   const bad = check.weight !== "look" ? stop : check.stopIf ? `IF(${bare(check.stopIf)},${stop},${look})` : look;
@@ -42,7 +44,7 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
   page.fitHeight(row, check.label, page.charactersAcross(1, 1));
   page.put(row, 1, { value: check.label, style: "label" });
   page.put(row, 2, {
-    formula: blank(`IFERROR(${bare(check.value)},"error")`, '""'),
+    formula: blank(bare(check.value), '""', "error"),
     style: "result",
     look: { format },
   });
@@ -51,7 +53,7 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
     ...(typeof check.limit === "number"
       ? { value: check.limit }
       : check.limit.startsWith("=")
-        ? { formula: blank(`IFERROR(${bare(check.limit)},"error")`, '""') }
+        ? { formula: blank(bare(check.limit), '""', "error") }
         : { value: check.limit }),
     style: "resultText",
     look: { format, align: "right" },
@@ -59,7 +61,7 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
   if (typeof check.limit === "string" && !check.limit.startsWith("="))
     page.fitHeight(row, check.limit, page.charactersAcross(4, 1));
   page.put(row, 5, {
-    formula: blank(`IFERROR(IF(${bare(check.ok)},"${VERDICT.ok}",${bad}),"${VERDICT.error}")`, `"${VERDICT.blank}"`),
+    formula: blank(`IF(${bare(check.ok)},"${VERDICT.ok}",${bad})`, `"${VERDICT.blank}"`, VERDICT.error),
     style: "resultText",
     look: { bold: true, indent: 1 },
   });
@@ -67,7 +69,7 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
   page.put(row, 6, {
     ...(check.cureNow === undefined
       ? { value: check.cure }
-      : { formula: `=IF(IFERROR(${bare(check.ok)},FALSE),"${check.cure}",${bare(check.cureNow)})` }),
+      : { formula: `=IFERROR(IF(${bare(check.ok)},"${check.cure}",${bare(check.cureNow)}),"${check.cure}")` }),
     style: "remark",
     across,
   });

@@ -8,10 +8,37 @@ export function bare(formula: string): string {
   return formula.startsWith("=") ? formula.slice(1) : formula;
 }
 
-/** TRUE while one of the needed cells or ranges holds no number. */
+/** TRUE while an area holds nothing; an error in it travels. */
+export function allBlank(area: string): string {
+  return `SUMPRODUCT((${area}<>"")*1)=0`;
+}
+
+/**
+ * TRUE while one of the needed cells or ranges holds nothing. An error in one travels: it is no blank. Whether a name stands
+ * for a cell or a range is known once all sheets are laid out: `settleBlanks` writes the question out then.
+ */
 export function anyBlank(needs: readonly string[]): string {
-  const counts = needs.map((need) => `COUNT(${need})`).join(",");
-  return needs.length === 1 ? `${counts}=0` : `MIN(${counts})=0`;
+  const each = needs.map((need) => `«${need}»`);
+  return each.length === 1 ? (each[0] ?? "") : `OR(${each.join(",")})`;
+}
+
+/** What is known of places once all sheets are laid out. */
+export interface Places {
+  /** Whether a name stands for more than a cell. */
+  isRange(name: string): boolean;
+  /** The cell at the head of the table that holds a name or an address, where a function fills it. */
+  headOf(need: string): string | undefined;
+}
+
+/** Writes out what `anyBlank` left open. */
+export function settleBlanks(formula: string, { isRange, headOf }: Places): string {
+  return formula.replace(/«([^»]*)»/g, (_, need: string) => {
+    const range = /:/.test(need) || /^INDEX\([^,]+,0,/.test(need) || isRange(need);
+    const head = headOf(need);
+    // A table in error has its error in its head, and nothing below.
+    if (range) return head === undefined ? allBlank(need) : `SUMPRODUCT((${need}<>"")*1)+N(${head})=0`;
+    return head === undefined ? `${need}=""` : `OR(${need}="",N(${head})>0)`;
+  });
 }
 
 /** The formula, or nothing while what it needs is still blank. */

@@ -1,6 +1,7 @@
 import type { CostKind } from "../../calc/money/costKinds";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Kind } from "./formats";
+import type { Area } from "../model";
 import type { TableRef } from "./tableRef";
 
 /** A value for the US workbook and one for the SI workbook, or one for both. */
@@ -44,6 +45,8 @@ export interface TakeoffLine {
   readonly quantity: string;
   readonly category: Category;
   readonly needs?: readonly string[];
+  /** Formula that is TRUE while the quantity cannot be known, where that is not just a blank among `needs`. */
+  readonly unknownIf?: string;
   /** Formula of the words that tell a supplier which one: its size, kind or name. */
   readonly which?: string;
 }
@@ -101,10 +104,19 @@ export class Job {
   readonly rateLines: RateLine[] = [];
   /** Tables laid out so far, by name. */
   readonly tables = new Map<string, TableRef>();
+  /** Tables that a function fills, head included. */
+  readonly spilled: { readonly name?: string; readonly sheet: string; readonly area: Area }[] = [];
   /** Defined names laid out so far. */
   readonly names = new Set<string>();
   /** Sheets laid out so far, for the list of links. */
-  readonly pages: { readonly name: string; readonly order: number; readonly purpose: string }[] = [];
+  readonly pages: {
+    readonly name: string;
+    readonly order: number;
+    readonly purpose: string;
+    /** Rows and columns laid out. */
+    readonly rows: number;
+    readonly columns: number;
+  }[] = [];
 
   constructor(
     readonly system: UnitSystem,

@@ -79,6 +79,10 @@ export function addSpill(page: Page, spec: SpillSpec): SpillRef {
   anchorCell.spill = { rows: fromFunction ? spec.rows + 1 : spec.rows, columns: spec.columns.length };
   if (!spec.open) hideBlankRows(page, { top: headRow + 1, left, bottom, right });
   if (spec.open) page.openFrom(headRow + 1);
+  if (fromFunction) {
+    const area = { top: headRow, left, bottom, right };
+    page.job.spilled.push({ ...(spec.name ? { name: spec.name } : {}), sheet: page.name, area });
+  }
   page.row = bottom + 1;
 
   const body = spec.name

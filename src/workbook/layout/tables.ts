@@ -1,6 +1,6 @@
 import type { CellValue } from "../model";
 import { Ref, areaAddress } from "./address";
-import { hideBlankRows } from "./conditions";
+import { allBlank, hideBlankRows } from "./conditions";
 import { formatOf } from "./formats";
 import { validationFor } from "./forms";
 import type { Both } from "./job";
@@ -145,7 +145,8 @@ function totals(page: Page, spec: TableSpec, places: ReadonlyMap<string, number>
     else if (spec.totals?.keys.includes(column.key)) {
       const name = spec.totals.names?.[column.key];
       page.put(row, at, {
-        formula: `=SUM(${areaAddress({ top, left: at, bottom, right: at })})`,
+        // A column that holds nothing comes to nothing, not to 0.
+        formula: `=IF(${allBlank(areaAddress({ top, left: at, bottom, right: at }))},"",SUM(${areaAddress({ top, left: at, bottom, right: at })}))`,
         style: "strong",
         look: { format: column.format ?? formatOf(column.kind, page.job.system) },
         across,

@@ -1,5 +1,5 @@
 import { Problem } from "../../calc/problem";
-import type { Check } from "../../job/checks";
+import { VERDICTS, type Check } from "../../job/checks";
 import type { State } from "../../job/evaluate";
 import type { Job } from "../../job/facts";
 import { fromSi, type Kind } from "../../job/facts/units";
@@ -22,11 +22,17 @@ export interface Difference {
 
 /** Lays what the workbook's cells came to beside what the job's own functions came to. */
 export function compareReckonings(workbook: Recalculated, state: State, job: Job): Difference[] {
+  const { wrong } = state.price.standing;
   const results = (Object.keys(RESULTS) as Topic[]).flatMap((topic) =>
     RESULTS[topic].flatMap((result) => differencesIn(topic, result, workbook, state, job)),
   );
-  return [...results, ...differingVerdicts(workbook, state.checks)];
+  const differing = [...results, ...differingVerdicts(workbook, state.checks)];
+  // Where something is wrong, what follows from it is in error in cells of which the job keeps no account.
+  return wrong ? differing.filter(({ workbook: cell }) => !FAILED.test(String(cell))) : differing;
 }
+
+/** What cells show that are in error, and checks of them. */
+const FAILED = /^(#[A-Z]|ERROR$|FIX$)/;
 
 /** Checks of the workbook that only papers decide, which are no facts of the job. */
 const OF_PAPERS = new Set(["Receipts", "Reconcile"]);
@@ -41,7 +47,11 @@ function differingVerdicts(workbook: Recalculated, checks: readonly Check[]): Di
     const key = `${sheet}: ${label}`;
     const reckoned = left.get(key) ?? "(no such check)";
     left.delete(key);
-    return reckoned === verdict ? [] : [{ topic: "checks", name: String(label), workbook: verdict, job: reckoned }];
+    // A table in error shows its sentence in its head and nothing below it, which its checks wait for.
+    const waits = reckoned === VERDICTS.error && verdict === VERDICTS.blank;
+    return reckoned === verdict || waits
+      ? []
+      : [{ topic: "checks", name: String(label), workbook: verdict, job: reckoned }];
   });
   const missing = [...left].map(([name, verdict]): Difference => ({
     topic: "checks",
@@ -79,6 +89,8 @@ function agrees(cell: CellValue, value: ResultValue, kind: Kind): boolean {
     const apart = Math.abs(cell - value);
     return kind === "money" ? apart < HALF_A_CENT : apart <= TOLERANCE * Math.max(1, Math.abs(value));
   }
+  // Only the cells know which of them is in error.
+  if (value === "wrong") return String(cell).startsWith("wrong: ");
   if (typeof value === "string") return cell === value;
   // A table in error shows its sentence in its head and nothing below it.
   return value instanceof Problem ? cell === "" || /^#[A-Z]/.test(String(cell)) : cell === "";

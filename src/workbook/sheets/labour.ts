@@ -1,4 +1,5 @@
 import { defineSheet, type Job, type SheetLayout } from "../layout";
+import { cellOf } from "./money/cells";
 import { TASKS } from "./labourParts/tasks";
 
 const FREE_TASKS = 3;
@@ -8,7 +9,7 @@ export const labour = defineSheet({
   name: "Labour",
   order: 12,
   build(s, job) {
-    s.widths([33, 12, 8, 11, 12, 10, 10, 13, 13]);
+    s.widths([33, 12, 8, 11, 12, 10, 10, 13, 13, 9]);
     s.print({ pagesHigh: 1 });
     s.title("Labour", "Put in your own production rates; hours, days and cost follow.");
     rates(s);
@@ -88,14 +89,12 @@ function tasks(s: SheetLayout, job: Job): void {
   s.note(
     "Rates are invented for the demo: type your own over them, from jobs you have timed. The last rows are for tasks of your own.",
   );
-  const known = (names: readonly string[]): string =>
-    `IF(COUNT(${names.join(",")})=${names.length},${names.join("+")},"")`;
-  const quantities = [
-    ...TASKS.map(({ quantity }) => (typeof quantity === "number" ? String(quantity) : known(quantity))),
-    ...Array.from({ length: FREE_TASKS }, () => '""'),
-  ];
+  const blank = (...cells: readonly string[]): string => {
+    const each = cells.map((cell) => `${cell}=""`);
+    return each.length === 1 ? (each[0] ?? "") : `OR(${each.join(",")})`;
+  };
   const money = (hours: string, rate: string): string =>
-    `=IF(COUNT([${hours}],${rate})=2,ROUND([${hours}]*${rate},2),"")`;
+    `=IF(${blank(`[${hours}]`, rate)},"",ROUND([${hours}]*${rate},2))`;
   const table = s.table({
     name: "LabourTable",
     rows: TASKS.length + FREE_TASKS,
@@ -106,7 +105,6 @@ function tasks(s: SheetLayout, job: Job): void {
         title: "Quantity",
         kind: "number",
         format: "#,##0.0",
-        formula: `=CHOOSE([#],${quantities.join(",")})`,
         input: { min: 0, max: 1000000, message: "Comes from the other sheets; type over it where you know better." },
       },
       { key: "unit", title: "Unit", kind: "text", input: { message: "Unit of the quantity." } },
@@ -127,17 +125,25 @@ function tasks(s: SheetLayout, job: Job): void {
         title: "Hours",
         kind: "hours",
         unit: "",
-        formula: `=IF(COUNT([quantity],[rate],Difficulty)=3,[quantity]*[rate]*Difficulty,"")`,
+        formula: `=IF(${blank("[quantity]", "[rate]", "Difficulty")},"",[quantity]*[rate]*Difficulty)`,
       },
       {
         key: "machineHours",
         title: "Machine hours",
         kind: "hours",
         unit: "",
-        formula: `=IF(COUNT([quantity],[machine],Difficulty)=3,[quantity]*[machine]*Difficulty,"")`,
+        formula: `=IF(${blank("[quantity]", "[machine]", "Difficulty")},"",[quantity]*[machine]*Difficulty)`,
       },
       { key: "labour", title: "Labour", kind: "money", formula: money("hours", "LabourRate") },
       { key: "machines", title: "Machines", kind: "money", formula: money("machineHours", "MachineRate") },
+      {
+        key: "look",
+        title: "Look at",
+        kind: "text",
+        name: "TaskLooks",
+        // A task that is named or counted has a quantity and both rates; 0 says that it takes none.
+        formula: `=IF([task]&[quantity]&[rate]&[machine]="","",IF(${blank("[quantity]", "[rate]", "[machine]")},"to fill",""))`,
+      },
     ],
     usual: TASKS.map(({ name, unit, hours, machine }) => [
       name,
@@ -152,6 +158,13 @@ function tasks(s: SheetLayout, job: Job): void {
       names: { hours: "LabourHours", machineHours: "MachineHours" },
     },
   });
+  TASKS.forEach(({ quantity }, index) => {
+    const names = quantity === "once" ? ["DesignFlow"] : quantity;
+    const amount = quantity === "once" ? "1" : names.join("+");
+    const cell = cellOf(s, table.cell("quantity", index + 1));
+    cell.formula = `=IF(${blank(...names)},"",${amount})`;
+    cell.style = { ...cell.style, italic: true };
+  });
   s.section("Together");
   s.result({
     name: "WorkingDays",
@@ -160,7 +173,7 @@ function tasks(s: SheetLayout, job: Job): void {
     kind: "number",
     format: "0.0",
     unit: "days",
-    needs: ["CrewSize", "DayHours"],
+    needs: ["LabourHours", "CrewSize", "DayHours"],
     note: "With the whole crew; weather and waiting come on top.",
   });
   const cost = (name: string, label: string, key: string, rate: string): void => {

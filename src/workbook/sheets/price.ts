@@ -1,7 +1,9 @@
 import { defineSheet, type Job, type SheetLayout } from "../layout";
+import type { Area } from "../model";
 import { odds } from "./money/priceOdds";
 import { chosen, results } from "./money/priceResults";
 import { options, settings } from "./money/priceSettings";
+import { OPTION_IN_USE, priceNeeds } from "./money/priceNeeds";
 import { priceTable } from "./money/priceTable";
 import { quoteTerms } from "./money/quoteTerms";
 
@@ -17,12 +19,18 @@ export const price = defineSheet({
       "Set markups, overhead and tax; price, margin and profit a day follow at once, for three options.",
     );
     s.print({ titleRows: [1, 2] });
+    const areaFrom = (top: number): Area => ({ top, left: 1, bottom: s.row - 1, right: s.lastColumn });
+    let top = s.row;
     settings(s, job);
+    const asked = areaFrom(top);
     chosen(s);
+    top = s.row;
     options(s, job);
     s.section("From cost to price");
     const table = priceTable(s, labourCosts(job));
     results(s, table);
+    const builtUp = areaFrom(top);
+    priceNeeds(s, job, [asked, builtUp]);
     odds(s);
     s.pageBreak();
     quoteTerms(s, job);
@@ -34,10 +42,30 @@ export const price = defineSheet({
 function labourCosts(job: Job): { labour?: string; machine?: string } {
   const counted = job.takeoffLines.some(({ category }) => category === "Labour" || category === "Equipment");
   if (counted || !job.names.has("LabourCost")) return {};
-  return { labour: "N(LabourCost)", machine: "N(MachineCost)" };
+  return { labour: "LabourCost", machine: "MachineCost" };
 }
 
 function checks(s: SheetLayout): void {
+  s.check({
+    label: "Cells in error that the price needs",
+    value: "=SUM(CellsWrong)",
+    limit: 0,
+    ok: "SUM(CellsWrong)=0",
+    cure: "Mend the cell: its own sentence says what was wrong and what would be right.",
+    cureNow: '"Mend "&TEXTJOIN(", ",TRUE,FirstWrong)&": each is in error, or follows from one that is."',
+    fix: "FirstWrong",
+    kind: "count",
+  });
+  s.check({
+    label: "Parts of the price that are not known",
+    value: "=PartsMissing",
+    limit: 0,
+    ok: "PartsMissing=0",
+    cure: "Give each part its quantity and its price; the list on Price says where.",
+    cureNow: '"Without quantity or price: "&TEXTJOIN(", ",TRUE,NamesMissing)&". The list on Price says where."',
+    fix: "NeedsMissing",
+    kind: "count",
+  });
   s.check({
     label: "Gross margin of the quoted option",
     value: "=GrossMargin",
@@ -61,13 +89,12 @@ function checks(s: SheetLayout): void {
   });
   s.check({
     label: "The quoted option is in use",
-    value: "=COUNT(PriceBeforeTax)",
+    value: `=${OPTION_IN_USE}`,
     limit: 1,
-    ok: "COUNT(PriceBeforeTax)=1",
+    ok: `${OPTION_IN_USE}=1`,
     cure: "Pick an option that has a name, or name it.",
     fix: "ChosenOption",
     kind: "count",
-    needs: ["CostsA"],
   });
   s.check({
     label: "Payment stages add up to the price",
@@ -77,6 +104,6 @@ function checks(s: SheetLayout): void {
     cure: "Make the shares of the payment stages add up to 100 %.",
     fix: "StageShares",
     kind: "money",
-    needs: ["PriceTotal", "StageShares"],
+    needs: ["PriceBeforeTax", "StageShares"],
   });
 }

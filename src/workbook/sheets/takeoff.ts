@@ -12,7 +12,7 @@ export const takeoff = defineSheet({
   order: 11,
   turn: 1,
   build(s, job) {
-    s.widths([34, 14, 6, 9, 8, 9, 6, 9, 10, 11, 14, 29, 9, 23, 9, 9, 13, 9]);
+    s.widths([34, 14, 6, 9, 8, 9, 6, 9, 10, 11, 14, 29, 9, 23, 9, 9, 13, 9, 14, 10]);
     s.title("Takeoff", "Read what the job needs and what to buy; add your own lines below.");
     s.note(
       "To order = need with waste, at least the minimum, rounded up to whole packs. Prices and packs come from Rates.",
@@ -35,7 +35,7 @@ export const takeoff = defineSheet({
     s.result({
       name: "TakeoffTotal",
       label: "All lines",
-      formula: "=SUM(TakeoffCosts)",
+      formula: `=IF(COUNT(TakeoffCosts)=0,"",SUM(TakeoffCosts))`,
       kind: "money",
       strong: true,
       note: "Without the crew's and machines' hours of Labour.",
@@ -69,6 +69,16 @@ function checks(s: SheetLayout): void {
   const add = (label: string, word: string, cure: string, fix: string, weight: "stop" | "look" = "stop"): void => {
     s.check({ label, value: `=${count(word)}`, limit: 0, ok: `${count(word)}=0`, cure, fix, kind: "count", weight });
   };
+  const unknown = `${count("no quantity")}+${count("no terms")}`;
+  s.check({
+    label: "Lines without a quantity",
+    value: `=${unknown}`,
+    limit: 0,
+    ok: `${unknown}=0`,
+    cure: "Fill in what the line follows from; waste, minimum and pack (0 where none) and whether it is taxed stand on Rates.",
+    fix: "TakeoffOrders",
+    kind: "count",
+  });
   add(
     "Lines to order without a cost",
     "no cost",

@@ -3,7 +3,7 @@ import { assemble } from "../../../src/workbook/assemble";
 import { calculate } from "../../../src/workbook/build";
 import { defineSheet, type SheetLayout } from "../../../src/workbook/layout";
 import { columnLetters, Ref } from "../../../src/workbook/layout/address";
-import { whenFilled } from "../../../src/workbook/layout/conditions";
+import { settleBlanks, whenFilled } from "../../../src/workbook/layout/conditions";
 import { formatOf, unitOf } from "../../../src/workbook/layout/formats";
 import type { CellModel, WorkbookModel } from "../../../src/workbook/model";
 import { cellAt } from "../../../src/workbook/model";
@@ -110,9 +110,16 @@ describe("an input", () => {
 
 describe("a result", () => {
   it("stays blank while what it needs is blank", () => {
-    expect(whenFilled("=A*B", ["A", "B"])).toBe('=IF(MIN(COUNT(A),COUNT(B))=0,"",A*B)');
-    expect(whenFilled("A", ["A"])).toBe('=IF(COUNT(A)=0,"",A)');
+    expect(whenFilled("=A*B", ["A", "B"])).toBe('=IF(OR(«A»,«B»),"",A*B)');
+    expect(whenFilled("A", ["A"])).toBe('=IF(«A»,"",A)');
     expect(whenFilled("A", undefined)).toBe("=A");
+    const places = {
+      isRange: (name: string) => name === "B",
+      headOf: (need: string) => (need === "C" ? "Try!A1" : undefined),
+    };
+    expect(settleBlanks('=IF(OR(«A»,«B»),"",A*B)', places)).toBe('=IF(OR(A="",SUMPRODUCT((B<>"")*1)=0),"",A*B)');
+    // The head of a table holds words, or the error that keeps the rest of it blank.
+    expect(settleBlanks('=IF(«C»,"",C)', places)).toBe('=IF(OR(C="",N(Try!A1)>0),"",C)');
   });
 
   it("passes its blank on to whatever needs it", async () => {
@@ -154,7 +161,7 @@ describe("a table", () => {
     expect([cell(1, 1)?.value, cell(1, 2)?.value]).toEqual(["Size (mm)", "Count"]);
     expect([cell(2, 1)?.value, cell(3, 1)?.value, cell(4, 1)?.value]).toEqual([50, 40, undefined]);
     expect(cell(3, 3)?.formula).toBe("=A3*B3+SUM($B$2:$B$4)+2");
-    expect(cell(5, 2)?.formula).toBe("=SUM(B2:B4)");
+    expect(cell(5, 2)?.formula).toBe('=IF(SUMPRODUCT((B2:B4<>"")*1)=0,"",SUM(B2:B4))');
     expect(model.names.map(({ name }) => name)).toEqual(["Counts", "AllCounts", "Parts"]);
     expect(model.sheets[0]?.validations.map(({ area }) => area.bottom)).toEqual([4, 4]);
   });

@@ -89,7 +89,8 @@ describe("Price", () => {
 
   it("leaves options without a name out, and says when one of them is quoted", async () => {
     const one = await demo({ ChosenOption: "C", OptionNames: [["As designed"], [""], [""]] });
-    expect(one.value("PriceTotal")).toBe("");
+    expect(one.value("PriceTotal")).toBe("not complete: the option quoted");
+    expect(one.value("PriceBeforeTax")).toBe("");
     expect(one.verdict("Price", "The quoted option")).toBe("FIX");
     expect(one.value("OptionTotals", 1, 3)).toBe("");
     expect(one.errors("Quote")).toEqual([]);

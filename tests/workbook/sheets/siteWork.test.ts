@@ -288,7 +288,7 @@ describe("the Labour sheet", () => {
     const work = await SiteWork.make("US", "demo");
     const dig = work.rows("LabourTable").find(([task]) => task === "Dig pit, trench and bed");
     // 7.4097 yd³ × 0.35 h × 1.15 = 2.9824 h × $40 = $119.30; 7.4097 × 0.28 × 1.15 = 2.3859 machine h × $50 = $119.30.
-    expect(dig?.slice(5)).toEqual([expect.closeTo(2.9824, 4), expect.closeTo(2.3859, 4), 119.3, 119.3]);
+    expect(dig?.slice(5, 9)).toEqual([expect.closeTo(2.9824, 4), expect.closeTo(2.3859, 4), 119.3, 119.3]);
     const column = (index: number): number =>
       work.rows("LabourTable").reduce((all, row) => all + Math.round(Number(row[index] || 0) * 100), 0) / 100;
     expect(work.number("LabourCost")).toBeCloseTo(column(7), 9);

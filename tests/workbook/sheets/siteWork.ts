@@ -22,6 +22,7 @@ const given = defineSheet({
       s.input({ name, label: name, kind: "number", demo, min: -1e6, max: 1e6, message: "A number." });
     };
     number("Fall", { US: 2.75, SI: 0.95 });
+    number("DesignFlow", { US: 3100, SI: 11700 });
     number("TopLipLevel", { US: 102.15, SI: 50.77 });
     number("BasinLength", { US: 9, SI: 2.9 });
     number("BasinWidth", { US: 6.5, SI: 2.1 });

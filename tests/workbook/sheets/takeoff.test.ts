@@ -64,7 +64,7 @@ describe("Takeoff", () => {
 
   it("keeps a pack of an eighth: 0.3 are 2.4 packs, so 3 of 0.125 = 0.375", async () => {
     // What, code, unit, need, waste, minimum, pack, (to order), price.
-    const line = ["Eighths", "", "each", 0.3, 0, "", 0.125, undefined, 8];
+    const line = ["Eighths", "", "each", 0.3, 0, 0, 0.125, undefined, 8];
     const one = await demo({ OwnLines: [line] });
     expect(one.value("OwnLines", 1, takeoffColumn("order"))).toBe(0.375);
     expect(one.value("OwnLines", 1, takeoffColumn("cost"))).toBe(3);

@@ -83,7 +83,9 @@ function buying(s: SheetLayout): void {
     code: "MODULE",
     description: "Void modules",
     unit: "each",
-    quantity: "=IF(COUNT(ModuleCount)=0,0,ModuleCount)",
+    quantity: '=IF(ModuleCount="",0,ModuleCount)',
+    needs: ["BasinHold"],
+    unknownIf: '=AND(COUNTIF(PartKinds,"modules")>0,ModuleCount="")',
     category: "Basin",
     which: `=IF(COUNT(ModuleLength,ModuleWidth,ModuleHeight)<3,"",${said("ModuleLength", 2)}&" × "&${said("ModuleWidth", 2)}&" × "&${said("ModuleHeight", 2)}&" ${s.job.pick({ US: "ft", SI: "m" })}")`,
   });
@@ -92,6 +94,7 @@ function buying(s: SheetLayout): void {
     description: "Pump well with lid",
     unit: "each",
     quantity: '=COUNTIF(PartKinds,"*well")',
+    needs: ["BasinHold"],
     category: "Basin",
   });
   const supplier = "Pond yard (demo)";

@@ -1,8 +1,8 @@
 /** A task of the job, with production rates of our own invention. */
 export interface Task {
   readonly name: string;
-  /** The quantity, or the names of those that add up to it. */
-  readonly quantity: number | readonly string[];
+  /** The names that add up to the quantity, or "once": one job, as soon as there is one to build. */
+  readonly quantity: "once" | readonly string[];
   readonly unit: { readonly US: string; readonly SI: string };
   /** Hours of one person for one unit; ours, to be replaced by the user's own. */
   readonly hours: { readonly US: number; readonly SI: number };
@@ -19,7 +19,7 @@ const AREA = { US: "ft²", SI: "m²" };
 
 /** The usual tasks, in the order they are done. */
 export const TASKS: readonly Task[] = [
-  { name: "Set out and protect the site", quantity: 1, unit: same("job"), hours: both(3.5), machine: both(0) },
+  { name: "Set out and protect the site", quantity: "once", unit: same("job"), hours: both(3.5), machine: both(0) },
   {
     name: "Dig pit, trench and bed",
     quantity: ["DugVolume"],
@@ -77,6 +77,6 @@ export const TASKS: readonly Task[] = [
     hours: { US: 0.8, SI: 0.9 },
     machine: { US: 0.2, SI: 0.2 },
   },
-  { name: "Pump, plumbing and start-up", quantity: 1, unit: same("job"), hours: both(5), machine: both(0) },
-  { name: "Clean up and hand over", quantity: 1, unit: same("job"), hours: both(4.5), machine: both(0.5) },
+  { name: "Pump, plumbing and start-up", quantity: "once", unit: same("job"), hours: both(5), machine: both(0) },
+  { name: "Clean up and hand over", quantity: "once", unit: same("job"), hours: both(4.5), machine: both(0.5) },
 ];

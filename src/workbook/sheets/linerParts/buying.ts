@@ -28,7 +28,7 @@ export function buying(s: SheetLayout, job: Job): void {
     ...liner,
     supplier,
     price: { US: 0.98, SI: 9.9 },
-    priceFormula: "=IF(COUNT(LinerCost,LinerBuyArea)=2,LinerCost/LinerBuyArea,0)",
+    priceFormula: '=IF(OR(LinerCost="",LinerBuyArea=""),"",LinerCost/LinerBuyArea)',
     waste: 0,
     // Cut off the roll as the plan says: rounding up to whole areas would price more than the plan costs.
     pack: 0.01,

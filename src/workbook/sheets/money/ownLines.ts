@@ -1,4 +1,5 @@
 import { COST_KINDS } from "../../../calc/money/costKinds";
+import { OWN_PART } from "../../../job/takeoff/parts";
 import { Ref, type SheetLayout, type TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
 import type { ColumnSpec } from "../../layout/tableColumns";
@@ -10,7 +11,7 @@ export const OWN_ROWS = 40;
 
 /** The columns of the user's own lines; what is blank in one is looked up by its code. */
 export function ownColumns(head: number): ColumnSpec[] {
-  const { order, cost, ordered, open, look, number } = workedOut(head);
+  const { order, cost, ordered, open, look, number, part, mark } = workedOut(head);
   const text = (key: string, title: string, max: number, message: string): ColumnSpec => ({
     key,
     title,
@@ -66,6 +67,8 @@ export function ownColumns(head: number): ColumnSpec[] {
     open,
     look,
     number,
+    { ...part, fixed: Array.from({ length: OWN_ROWS }, () => OWN_PART) },
+    mark,
   ];
 }
 

@@ -93,7 +93,7 @@ export function chosen(s: SheetLayout): void {
       name,
       label,
       kind: "money",
-      formula: `=IF(OR(SUM(OptionPrices)=0,ChosenOption=""),"",${formula})`,
+      formula: `=IF(PriceStanding="",${formula},${name === "PriceTotal" ? "PriceStanding" : '""'})`,
       ...rest,
     });
   };
@@ -112,6 +112,7 @@ export function chosen(s: SheetLayout): void {
   );
   add("PriceBeforeTax", "Price before tax", priced("OptionPrices"), { strong: true });
   add("TaxAmount", "Tax", priced("OptionTaxes"));
+  // The one price that all others show: words, while there is no number to stand behind.
   add("PriceTotal", "Price with tax", priced("OptionTotals"), { strong: true });
   add("GrossMargin", "Gross margin", priced("OptionMargins"), { kind: "share", strong: true });
   add("CrewDayProfit", "Profit for a crew day", priced("OptionDayProfits"), { strong: true });

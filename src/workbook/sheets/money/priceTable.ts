@@ -27,7 +27,7 @@ export function priceTable(s: SheetLayout, extra: Readonly<Partial<Record<CostKi
       key: `price${letter}`,
       title: `${letter}: price`,
       kind: "money" as const,
-      formula: `=IF(ISNUMBER([cost${letter}]),ROUND([cost${letter}]*(1+[markup]),2),"")`,
+      formula: `=IF([cost${letter}]="","",ROUND([cost${letter}]*(1+[markup]),2))`,
     },
   ];
   const table = s.table({
@@ -67,16 +67,20 @@ function costs(
   extra: Readonly<Partial<Record<CostKind, string>>>,
 ): void {
   const key = `cost${letter}`;
+  // Nothing is known of the cost while no line of it is.
+  const nothing = `COUNT(${["TakeoffCosts", ...Object.values(extra)].join(",")})=0`;
   const used = (formula: string): string =>
-    index === 0 ? `=${formula}` : `=IF(INDEX(OptionNames,${index + 1})="","",${formula})`;
+    `=IF(${index === 0 ? nothing : `OR(${nothing},INDEX(OptionNames,${index + 1})="")`},"",${formula})`;
   COST_KINDS.forEach((kind, row) => {
-    const parts = [`SUMIFS(TakeoffCosts,TakeoffKinds,"${kind}")`, extra[kind] ?? ""].filter(Boolean);
+    const parts = [`SUMIFS(TakeoffCosts,TakeoffKinds,"${kind}")`, extra[kind] ? `N(${extra[kind]})` : ""].filter(
+      Boolean,
+    );
     if (index > 0) parts.push(`SUMIFS(OptionChanges${letter},OptionKinds,"${kind}")`);
     fill(s, table.cell(key, row + 1), used(`ROUND(${parts.join("+")},2)`));
   });
   const first = table.cell(key, 1);
   const direct = `SUM(${cellAddress(first.top, first.left)}:${cellAddress(first.top + KINDS - 1, first.left)})`;
-  const hours = `IF(COUNT(CrewHours)=1,ROUND(OverheadPerHour*CrewHours*${crewShare(s.job, index)},2),0)`;
+  const hours = `IF(CrewHours="",0,ROUND(OverheadPerHour*CrewHours*${crewShare(s.job, index)},2))`;
   const overhead = `IF(OverheadBy="crew hours",${hours},ROUND(OverheadShare*${direct},2))`;
   fill(s, table.cell(key, KINDS + 1), used(overhead));
   fill(s, table.cell(key, KINDS + 2), used(`ROUND(ContingencyShare*${direct},2)`));

@@ -93,7 +93,7 @@ export function quoteTerms(s: SheetLayout, job: Job): void {
     header: "function",
     rows: STAGE_ROWS,
     formula: "=RILL.STAGES(PriceTotal,StageShares)",
-    needs: ["PriceTotal", "StageShares"],
+    needs: ["PriceBeforeTax", "StageShares"],
     columns: [{ kind: "number" }, { kind: "share" }, { kind: "money" }, { kind: "money" }],
   });
   const amounts = stages.body.column(3);

@@ -22,6 +22,8 @@ export const TAKEOFF_KEYS = [
   "open",
   "look",
   "number",
+  "part",
+  "mark",
 ] as const;
 type Key = (typeof TAKEOFF_KEYS)[number];
 
@@ -55,6 +57,8 @@ export const TAKEOFF_NAMES: Readonly<Partial<Record<Key, string>>> = {
   open: "TakeoffOpen",
   look: "TakeoffLooks",
   number: "TakeoffSupplierNumbers",
+  part: "TakeoffParts",
+  mark: "TakeoffMarks",
 };
 
 /** What a line looks up in the price list: the name of the column it stands in there, and what holds without one. */
@@ -76,24 +80,26 @@ const TO_ORDER = "IF(ISNUMBER([order]),[order]>0,FALSE)";
 /** The columns that work alike in both tables; both count suppliers on from the heading of the first. */
 export function workedOut(
   head: number,
-): Readonly<Record<"order" | "cost" | "ordered" | "open" | "look" | "number", ColumnSpec>> {
+): Readonly<Record<"order" | "cost" | "ordered" | "open" | "look" | "number" | "part" | "mark", ColumnSpec>> {
   const above = (key: Key): string => `$${columnLetters(TAKEOFF_KEYS.indexOf(key) + 1)}$${head}:[${key}:above]`;
   const [numbers, suppliers] = [above("number"), above("supplier")];
-  const known = `OR(${COST_KINDS.map((kind) => `[kind]="${kind}"`).join(",")})`;
+  const known = `ISNUMBER(MATCH([kind],{${COST_KINDS.map((kind) => `"${kind}"`).join(",")}},0))`;
+  const terms = "COUNT([waste]:[pack])<3";
+  const untaxed = 'AND([taxable]<>"yes",[taxable]<>"no")';
   return {
     order: {
       key: "order",
       title: "To order",
       kind: "number",
       formula:
-        "=IF(ISNUMBER([need]),IF([need]>0,ROUND(MAX(1,ROUNDUP(ROUND(MAX([need]*(1+[waste]),[minimum])" +
-        '/IF([pack]>0,[pack],1)-0.000001,9),0))*IF([pack]>0,[pack],1),6),0),"")',
+        `=IF([need]="","",IF([need]<=0,0,IF(${terms},"",ROUND(MAX(1,ROUNDUP(ROUND(MAX([need]*(1+[waste]),[minimum])` +
+        "/IF([pack]>0,[pack],1)-0.000001,9),0))*IF([pack]>0,[pack],1),6))))",
     },
     cost: {
       key: "cost",
       title: "Cost",
       kind: "money",
-      formula: '=IF(COUNT([order],[price])=2,ROUND([order]*[price],2),"")',
+      formula: '=IF(OR([order]="",[price]=""),"",ROUND([order]*[price],2))',
     },
     ordered: {
       key: "ordered",
@@ -112,8 +118,8 @@ export function workedOut(
       title: "Look at",
       kind: "text",
       formula:
-        `=IF(${TO_ORDER},IF(IF(ISNUMBER([cost]),[cost]=0,TRUE),"no cost",IF(${known},` +
-        'IF(ISNUMBER([ordered]),IF(AND([ordered]>0,[ordered]<[order]),"ordered short",""),""),"no cost kind")),"")',
+        `=IF([description]&[code]&[need]&[price]="","",IF([need]="","no quantity",IF([need]<=0,"",IF(OR(${terms},${untaxed}),"no terms",` +
+        `IF(N([cost])=0,"no cost",IF(${known},IF(AND(N([ordered])>0,[ordered]<[order]),"ordered short",""),"no cost kind"))))))`,
     },
     number: {
       key: "number",
@@ -121,5 +127,7 @@ export function workedOut(
       kind: "number",
       formula: `=IF(AND([supplier]<>"",${TO_ORDER}),IF(COUNTIFS(${suppliers},[supplier],${numbers},">0")>0,MAXIFS(${numbers},${suppliers},[supplier]),MAX(${numbers})+1),"")`,
     },
+    part: { key: "part", title: "Part", kind: "text" },
+    mark: { key: "mark", title: "Mark", kind: "text" },
   };
 }

@@ -1,13 +1,14 @@
 import type { Job, PlacedTakeoffLine, SheetLayout, TableRef } from "../../layout";
 import { bare, whenFilled } from "../../layout/conditions";
 import type { ColumnSpec } from "../../layout/tableColumns";
+import { partOf } from "../../../job/takeoff/parts";
 import { RATE_COLUMNS, RATE_TABLE } from "../../rateColumns";
 import { cellOf, fill } from "./cells";
 import { LOOKED_UP, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
 
 /** The columns of what the sheets ask for: texts, then numbers that `fillLines` puts in. */
 export function sheetColumns(lines: readonly PlacedTakeoffLine[], head: number): ColumnSpec[] {
-  const { order, cost, ordered, open, look, number } = workedOut(head);
+  const { order, cost, ordered, open, look, number, part, mark } = workedOut(head);
   return [
     { key: "description", title: "What", kind: "text", fixed: lines.map(({ description }) => description) },
     { key: "code", title: "Code", kind: "text", fixed: lines.map(({ code }) => code) },
@@ -27,8 +28,20 @@ export function sheetColumns(lines: readonly PlacedTakeoffLine[], head: number):
     open,
     look,
     number,
+    { ...part, fixed: lines.map(({ code }) => partOf(code)) },
+    mark,
   ];
 }
+
+const asTyped = (at: string): string => `IF(${at}="","",${at})`;
+
+/** How a line reads a number of its row of the price list: blank where that is blank. The rest are words. */
+const SHOWN: Readonly<Partial<Record<string, (at: string) => string>>> = {
+  waste: asTyped,
+  minimum: asTyped,
+  pack: asTyped,
+  price: (at) => `IF(${at}="","",ROUND(${at},4))`,
+};
 
 /** Each line reads its own row of the price list, where its code is fixed. */
 export function fillLines(s: SheetLayout, job: Job, table: TableRef): void {
@@ -42,9 +55,11 @@ export function fillLines(s: SheetLayout, job: Job, table: TableRef): void {
     for (const { key, name } of LOOKED_UP) {
       if (key === "description" || key === "unit") continue;
       const at = rates.cell(fieldOf.get(name) ?? "", rateRow).address;
-      fill(s, table.cell(key, index + 1), key === "price" ? `IF(ISNUMBER(${at}),ROUND(${at},4),"")` : at);
+      fill(s, table.cell(key, index + 1), SHOWN[key]?.(at) ?? `${at}&""`);
     }
-    fill(s, table.cell("need", index + 1), whenFilled(`MAX(0,${bare(line.quantity)})`, line.needs));
+    const need = `MAX(0,${bare(line.quantity)})`;
+    const known = line.unknownIf === undefined ? need : `IF(${bare(line.unknownIf)},"",${need})`;
+    fill(s, table.cell("need", index + 1), whenFilled(known, line.needs));
     const name = bare(line.quantity);
     const origin = table.cell("origin", index + 1);
     const cell = cellOf(s, origin);

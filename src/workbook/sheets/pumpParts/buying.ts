@@ -22,13 +22,20 @@ const FITTING_PRICES: readonly (readonly [title: string, code: string, descripti
   ["Union", "FIT-UNION", "Union or coupling", { US: 7.6, SI: 6.9 }],
 ];
 
+/** A pipe has both a size and a length; the route has a pipe; every pump has its riser. */
+function unknownPipe(row: number, part: number, table: string): string {
+  const half = `(INDEX(PipeSizes,${row})="")<>(INDEX(${table}Lengths,${part})="")`;
+  return `=OR(COUNT(RouteLengths)=0,${half}${row > ROUTE_ROWS ? ',PumpCount=""' : ""})`;
+}
+
 /** Lines of takeoff and price list for pump, pipe and fittings. */
 export function buying(s: SheetLayout, job: Job): void {
   s.takeoff({
     code: "PUMP",
     description: "Pump, as chosen on Pump",
     unit: "each",
-    quantity: '=IF(ChosenPump="",0,PumpCount)',
+    quantity: "=PumpCount",
+    unknownIf: '=OR(PumpRow="",PumpCount="")',
     category: "Pump",
     which: '=PumpName&""',
   });
@@ -39,7 +46,7 @@ export function buying(s: SheetLayout, job: Job): void {
     category: "Pump",
     supplier: "Pump counter (demo)",
     price: { US: 418, SI: 389 },
-    priceFormula: '=IF(PumpPrice="",0,PumpPrice)',
+    priceFormula: "=PumpPrice",
   });
 
   const lengthUnit = job.pick({ US: "ft", SI: "m" });
@@ -57,6 +64,7 @@ export function buying(s: SheetLayout, job: Job): void {
     s.takeoff({
       ...line,
       quantity: `=N(INDEX(PipeLengths,${row}))`,
+      unknownIf: unknownPipe(row, part, table),
       which: `=IF(COUNT(INDEX(PipeSizes,${row}))=0,"",INDEX(PipeSizes,${row})&" ${sizeUnit} "&IF(${type}="","${usualType}",${type}))`,
     });
     s.rate({
@@ -84,7 +92,8 @@ export function buying(s: SheetLayout, job: Job): void {
     });
     s.takeoff({
       ...line,
-      quantity: `=${columns.map((name) => `SUM(${name})`).join("+")}+N(PumpCount)*(${risers})`,
+      quantity: `=${columns.map((name) => `SUM(${name})`).join("+")}+PumpCount*(${risers})`,
+      unknownIf: '=OR(COUNT(RouteLengths)=0,PumpCount="")',
       which: `=MID(${sizes.join("&")},3,200)`,
     });
     s.rate({ ...line, supplier: "Pipe yard (demo)", price });
