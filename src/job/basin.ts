@@ -139,6 +139,7 @@ function tallestModule({ basinParts }: Job): number {
 
 function moduleCount(job: Job, contents: Basin["contents"]): Reckoned<number> {
   const { moduleLength, moduleWidth, moduleHeight } = job;
+  if (!job.basinParts.some(({ kind }) => kind === "modules")) return reckon([contents], () => 0);
   return reckon([contents, moduleLength, moduleWidth, moduleHeight], (shares, length, width, height) => {
     const blocks = shares.filter(({ name }) => name.startsWith("Modules")).map(({ volume }) => volume);
     // A thousandth of a module is noise of the measures.

@@ -67,7 +67,16 @@ function linesOf({ job, system }: Sketch, products: readonly Product[]): JobRow<
   const tub = part?.kind === "pump well" ? products.find(isTub) : undefined;
   return [
     lineOf("SPILLBOX", box, system),
-    { code: "PUMP", description: "Pump", unit: "each", pack: 1, kind: "material", taxable: "yes" },
+    {
+      code: "PUMP",
+      description: "Pump",
+      unit: "each",
+      pack: 1,
+      minimum: 0,
+      waste: 0,
+      kind: "material",
+      taxable: "yes",
+    },
     ...[0, 1, 2, 3].flatMap((row) => (job.route[row] ? [line(`PIPE-${row + 1}`, sized(job.route[row], "pipe"))] : [])),
     ...(riser ? [line("RISER", sized(riser, "pipe"))] : []),
     ...FITTINGS.map(([code, kind]) => line(code, sized(fitted, kind))),

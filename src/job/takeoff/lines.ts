@@ -4,7 +4,7 @@ import type { Job, JobRow } from "../facts";
 import type { Earth } from "../earth";
 import type { Liner } from "../liner";
 import type { Pump } from "../pump";
-import { from, isKnown, known, reckon, type Reckoned } from "../reckoned";
+import { isKnown, known, reckon, type Reckoned } from "../reckoned";
 import { total } from "../rows";
 import type { Stone } from "../stone";
 import type { Water } from "../water";
@@ -54,7 +54,6 @@ export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: D
     (size === undefined) === (length === undefined)
       ? reckon([times], (each) => each * fromInside("length", length ?? 0, job.system))
       : undefined;
-  const hasModules = job.basinParts.some(({ kind }) => kind === "modules");
   return [
     need(
       "SPILLBOX",
@@ -75,10 +74,7 @@ export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: D
           : undefined,
       ),
     ),
-    need(
-      "MODULE",
-      from(basin.hold, () => (hasModules ? basin.moduleCount : (known(basin.moduleCount) ?? 0))),
-    ),
+    need("MODULE", basin.moduleCount),
     need(
       "PUMPWELL",
       reckon([basin.hold], () => basin.wells),

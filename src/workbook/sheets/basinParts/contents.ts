@@ -70,9 +70,9 @@ export function contents(s: SheetLayout, job: Job): void {
     label: "Modules",
     kind: "count",
     formula:
-      `=ROUNDUP(ROUND(SUMIF(INDEX(BasinContents,0,1),"Modules*",INDEX(BasinContents,0,2))*${job.pick({ US: 27, SI: 1 })}` +
-      "/(ModuleLength*ModuleWidth*ModuleHeight),3),0)",
-    needs: ["BasinContents", "ModuleLength", "ModuleWidth", "ModuleHeight"],
+      `=IF(COUNTIF(PartKinds,"modules")=0,0,IF(OR(ModuleLength="",ModuleWidth="",ModuleHeight=""),"",ROUNDUP(ROUND(SUMIF(INDEX(BasinContents,0,1),"Modules*",INDEX(BasinContents,0,2))*${job.pick({ US: 27, SI: 1 })}` +
+      "/(ModuleLength*ModuleWidth*ModuleHeight),3),0)))",
+    needs: ["BasinContents"],
     note: "By volume: make the block a whole number of modules each way.",
   });
   buying(s);
@@ -83,9 +83,8 @@ function buying(s: SheetLayout): void {
     code: "MODULE",
     description: "Void modules",
     unit: "each",
-    quantity: '=IF(ModuleCount="",0,ModuleCount)',
-    needs: ["BasinHold"],
-    unknownIf: '=AND(COUNTIF(PartKinds,"modules")>0,ModuleCount="")',
+    quantity: "=ModuleCount",
+    needs: ["ModuleCount"],
     category: "Basin",
     which: `=IF(COUNT(ModuleLength,ModuleWidth,ModuleHeight)<3,"",${said("ModuleLength", 2)}&" × "&${said("ModuleWidth", 2)}&" × "&${said("ModuleHeight", 2)}&" ${s.job.pick({ US: "ft", SI: "m" })}")`,
   });
