@@ -23,6 +23,7 @@ import { welcome } from "./page/welcome";
 function start(): void {
   const grid: EmbeddedGrid = new EmbeddedGrid(element("sheet"), {
     open: ({ file, bytes }) => files.openCarefully(file, bytes),
+    file: () => files.current(),
     refused: refusal,
     told: (sentence) => void notice(sentence),
     circles: circleNotice,

@@ -1,6 +1,7 @@
 import { readFile, stat } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 import { evaluate } from "../job/evaluate";
+import { copyMadeAt } from "../workbook/copy/valuesCopy";
 import { damaged, FileRefusal, refuseSize, refuseUnreadable } from "../workbook/file/refusal";
 import { recalculate, UnreadableWorkbook, type Recalculated } from "../workbook/recalculate";
 import { compareReckonings, type Difference } from "../workbook/reckoning/compare";
@@ -64,9 +65,10 @@ function shown(value: Difference["job"]): string {
   return value === "" ? "nothing" : String(value);
 }
 
-async function open(file: string): Promise<Recalculated> {
+export async function open(file: string): Promise<Recalculated> {
   const bytes = await read(file);
   refuseUnreadable(file, bytes);
+  refuseCopy(file, bytes);
   try {
     return await recalculate(bytes);
   } catch (error) {
@@ -75,7 +77,14 @@ async function open(file: string): Promise<Recalculated> {
   }
 }
 
-async function read(file: string): Promise<Uint8Array> {
+/** A copy of values holds numbers that nothing follows. */
+function refuseCopy(file: string, bytes: Uint8Array): void {
+  const made = copyMadeAt(bytes);
+  if (made !== undefined)
+    throw new FileRefusal(`${file} is a copy of values made ${made}; open the workbook that it was made from.`);
+}
+
+export async function read(file: string): Promise<Uint8Array> {
   try {
     const facts = await stat(file);
     if (facts.isDirectory()) throw new FileRefusal(`${file} is a folder, not a workbook.`);

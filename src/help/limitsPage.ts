@@ -91,12 +91,13 @@ export function limitsPage(catalogue: readonly Declaration[]): Page {
       <ul>
         <li>
           Custom functions run in Excel for Windows and Mac (Microsoft 365, and Excel 2021 or later at the least) and
-          Excel on the web. Excel for iPad and LibreOffice show stored results but cannot recalculate them; use the
-          bench.
+          Excel on the web. Elsewhere, use the bench. The workbook's own formulas keep to what Excel 2021 has.
         </li>
         <li>
-          Results are kept in the file, so a reader without the add-in sees them. Editing an input without the add-in
-          leaves them as they were.
+          Excel without the add-in, Excel for iPad among it, shows the stored results until something is calculated.
+          LibreOffice at its defaults works the tables out again and shows <code>#NAME?</code> in over a thousand cells.
+          For others, save a copy of the values (in the pane under Job, or <code>npm run copy -- FILE.xlsx</code>): every
+          program shows it alike, it carries the time it was made, and nothing in it follows a change.
         </li>
         <li>
           Excel's own script library comes from Microsoft's server. Without a network a new Excel window may not load

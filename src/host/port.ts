@@ -39,6 +39,13 @@ export interface Template {
   readonly bytes: Uint8Array;
 }
 
+/** The workbook as it stands. */
+export interface WorkbookFile {
+  /** Its name, "Job.xlsx" where it has none yet. */
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
 /** How a host can take a template, best first. */
 export type TemplateWay = "open" | "insert" | "download";
 
@@ -115,6 +122,8 @@ export interface Host {
   /** Enters formulas again that lost their binding to the functions. */
   repairFormulas(task: Task): Promise<Repairs>;
   recalculate(): Promise<void>;
+  /** The workbook as a file, with what its formulas come to now. */
+  file(progress?: Progress): Promise<WorkbookFile>;
   /** Whether results follow each edit; a person may have set Excel to calculate only when told. */
   calculatesByItself(): Promise<boolean>;
   /** Small settings kept with the workbook (Excel) or with the browser (bench). */

@@ -16,8 +16,9 @@ export class Package {
   private readonly parts: Record<string, Uint8Array>;
   private readonly read = new Map<string, XmlElement>();
 
-  constructor(bytes: Uint8Array) {
-    this.parts = unzipSync(bytes);
+  /** Of a file, or of parts that are unpacked already, which are changed in place. */
+  constructor(from: Uint8Array | Record<string, Uint8Array>) {
+    this.parts = from instanceof Uint8Array ? unzipSync(from) : from;
   }
 
   has(name: string): boolean {

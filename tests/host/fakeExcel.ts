@@ -230,6 +230,35 @@ class CustomFunctionsError extends Error {
   }
 }
 
+type Answer = (result: unknown) => void;
+const answered = (done: Answer, value: unknown): void => void setTimeout(() => done({ status: "succeeded", value }));
+
+/** The workbook as a file, handed over in pieces; Excel keeps two such files open at most. */
+function documentOf(book: FakeWorkbook): unknown {
+  return {
+    url: book.url,
+    getFileAsync: (_type: string, { sliceSize }: { sliceSize: number }, done: Answer) => {
+      if (book.refuses !== undefined || book.openFiles >= 2) {
+        setTimeout(() => done({ status: "failed", error: { message: "An internal error has occurred." } }));
+        return;
+      }
+      book.openFiles += 1;
+      const { file } = book;
+      const size = Math.min(sliceSize, book.pieceSize);
+      answered(done, {
+        size: file.length,
+        sliceCount: Math.ceil(file.length / size),
+        getSliceAsync: (index: number, given: Answer) =>
+          answered(given, { data: [...file.slice(index * size, (index + 1) * size)], index }),
+        closeAsync: (closed: Answer) => {
+          book.openFiles -= 1;
+          answered(closed, undefined);
+        },
+      });
+    },
+  };
+}
+
 /** Puts the fake in place of the host's globals, as office.js would; `ready` may fill the workbook first. */
 export function installFakeExcel(book: FakeWorkbook, ready: () => Promise<void> = () => Promise.resolve()): void {
   const associated = new Map<string, unknown>();
@@ -259,7 +288,14 @@ export function installFakeExcel(book: FakeWorkbook, ready: () => Promise<void> 
       HostType: { Excel: "Excel" },
       PlatformType: { PC: "PC", Mac: "Mac", OfficeOnline: "OfficeOnline" },
       onReady: () => ready().then(() => ({ host: "Excel", platform: "PC" })),
-      context: { platform: "PC", requirements: { isSetSupported: () => true }, officeTheme: undefined },
+      FileType: { Compressed: "compressed" },
+      AsyncResultStatus: { Succeeded: "succeeded", Failed: "failed" },
+      context: {
+        platform: "PC",
+        requirements: { isSetSupported: () => true },
+        officeTheme: undefined,
+        document: documentOf(book),
+      },
     },
     CustomFunctions: {
       associate: (id: string, worksheetFunction: unknown) => associated.set(id, worksheetFunction),

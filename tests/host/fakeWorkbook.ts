@@ -46,6 +46,11 @@ export class FakeWorkbook {
   bringsUnbound = false;
   /** The code with which every request fails, until it is taken away. */
   refuses: string | undefined;
+  /** The workbook as a file, where it is kept, and how much of it is handed over at once. */
+  file = new Uint8Array();
+  url = "";
+  pieceSize = 4_194_304;
+  openFiles = 0;
   readonly changeListeners = new Set<() => Promise<void>>();
   readonly selectionListeners = new Set<() => Promise<void>>();
 

@@ -10,6 +10,7 @@ import { buildWorkbook } from "../../src/workbook/build";
 import { lintWorkbook } from "../../src/workbook/lint";
 import { writeWorkbook } from "../../src/workbook/write";
 import { builtTemplates, type BuiltTemplate } from "./templates";
+import { validatorErrors } from "./tools";
 
 const top = path.join(import.meta.dirname, "../..");
 const functions = new Set(catalogue.map(({ name }) => name));
@@ -17,25 +18,6 @@ let built: BuiltTemplate[];
 beforeAll(async () => {
   built = await builtTemplates();
 });
-
-/** Errors the Open XML validator reports for a file. */
-function validatorErrors(bytes: Uint8Array, office: string): unknown[] {
-  const folder = mkdtempSync(path.join(tmpdir(), "rillwright-"));
-  const file = path.join(folder, "book.xlsx");
-  try {
-    writeFileSync(file, bytes);
-    const command = path.join(top, "node_modules/.bin/ooxml-validator");
-    let report: string;
-    try {
-      report = execFileSync(command, [file, "--officeVersion", office], { encoding: "utf8" });
-    } catch (error) {
-      report = (error as { stdout: string }).stdout;
-    }
-    return (JSON.parse(report) as { errors: unknown[] }).errors;
-  } finally {
-    rmSync(folder, { recursive: true });
-  }
-}
 
 describe("the files", () => {
   it.each(["Office2019", "Microsoft365"])(

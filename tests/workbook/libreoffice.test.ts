@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { readXlsx } from "hucre/xlsx";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { valuesCopy } from "../../src/workbook/copy/valuesCopy";
 import { isDynamic } from "../../src/workbook/formulaText";
 import { cellAddress } from "../../src/workbook/layout/address";
 import { writeWorkbook } from "../../src/workbook/write";
@@ -13,23 +14,32 @@ import { hasLibreOffice, SOFFICE } from "./tools";
 const folder = mkdtempSync(path.join(tmpdir(), "rillwright-office-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-function convert(file: string, to: string): string {
+function convert(file: string, to: string, profile = "profile"): string {
   const out = path.join(folder, to);
   mkdirSync(out, { recursive: true });
-  execFileSync(
-    SOFFICE,
-    [
-      "--headless",
-      `-env:UserInstallation=file://${path.join(folder, "profile")}`,
-      "--convert-to",
-      to,
-      "--outdir",
-      out,
-      file,
-    ],
-    { stdio: "ignore" },
-  );
+  const home = `-env:UserInstallation=file://${path.join(folder, profile)}`;
+  execFileSync(SOFFICE, ["--headless", home, "--convert-to", to, "--outdir", out, file], { stdio: "ignore" });
   return path.join(out, path.basename(file).replace(/\.xlsx$/, `.${to}`));
+}
+
+/** A profile of this region in which every formula is calculated anew when a file is opened. */
+function profileOf(region: string): string {
+  const user = path.join(folder, region, "user");
+  mkdirSync(user, { recursive: true });
+  const item = (place: string, name: string, value: string): string =>
+    `<item oor:path="/org.openoffice.${place}"><prop oor:name="${name}" oor:op="fuse"><value>${value}</value></prop></item>`;
+  writeFileSync(
+    path.join(user, "registrymodifications.xcu"),
+    '<?xml version="1.0" encoding="UTF-8"?><oor:items xmlns:oor="http://openoffice.org/2001/registry">' +
+      item("Setup/L10N", "ooSetupSystemLocale", region) +
+      item("Office.Calc/Formula/Load", "OOXMLRecalcMode", "0") +
+      "</oor:items>",
+  );
+  return region;
+}
+
+function textOf(pdf: string): string {
+  return execFileSync("pdftotext", ["-layout", pdf, "-"], { encoding: "utf8", maxBuffer: 1e8 });
 }
 
 describe.skipIf(!hasLibreOffice())("LibreOffice", () => {
@@ -80,7 +90,7 @@ describe.skipIf(!hasLibreOffice())("LibreOffice", () => {
         const source = path.join(folder, `${paper}-${file}`);
         writeFileSync(source, await writeWorkbook(model, { form: "values", paper }));
         const pdf = convert(source, "pdf");
-        const text = execFileSync("pdftotext", ["-layout", pdf, "-"], { encoding: "utf8", maxBuffer: 1e8 });
+        const text = textOf(pdf);
         expect(text, `${file} ${paper}`).not.toMatch(/###/);
         expect(text).not.toMatch(/Err:\d|#NAME\?|#VALUE!|#REF!|#N\/A|#DIV\/0!/);
         expect(text).toMatch(/Page 1 of \d+/);
@@ -88,4 +98,29 @@ describe.skipIf(!hasLibreOffice())("LibreOffice", () => {
     }
     // Eight books through another program; how long that takes is not what is tested.
   }, 240_000);
+
+  it.each(["de-DE", "es-ES"])("writes the papers as a person of %s reads them, calculated there", async (region) => {
+    const si = built.find(({ file }) => file === "rillwright-si-demo.xlsx");
+    if (!si) throw new Error("there is no metric demo");
+    const source = path.join(folder, `${region}.xlsx`);
+    writeFileSync(source, await writeWorkbook(si.model, { form: "values" }));
+    const text = textOf(convert(source, "pdf", profileOf(region)));
+    // Until November 2026 "a stream 03 m long" and "basin 03 by 02 m"; days stay as the cell's format says.
+    expect(text).toMatch(/a stream \d+,\d m long that falls \d,\d\d m over/);
+    expect(text).toMatch(/A basin under gravel at its foot, \d,\d by \d,\d m, that holds about [\d.]+ litres/);
+    expect(text).toMatch(/About \d,\d tonnes of boulders/);
+    expect(text).toMatch(/Date +2026-\d\d-\d\d/);
+    expect(text).toMatch(/Dig the pit \d,\d\d m below finished grade/);
+    // Where a formula of the papers took a number for the wrong pattern, it began with 0 or kept the pattern's letters.
+    expect(text).not.toMatch(/(?<![\d.,-])0\d+ (?:m|mm|t|tonnes|litres)\b|yyyy|JJJJ|aaaa/);
+  });
+
+  it("shows a copy of values whole, where the workbook itself would show #NAME?", () => {
+    const [{ file, bytes } = { file: "", bytes: new Uint8Array() }] = built.slice(1);
+    const source = path.join(folder, `copy-${file}`);
+    writeFileSync(source, valuesCopy(bytes, { made: new Date(2026, 10, 28, 9, 5) }));
+    const text = textOf(convert(source, "pdf"));
+    expect(text).not.toMatch(/Err:\d|#NAME\?|#VALUE!|#REF!|#N\/A/);
+    expect(text).toMatch(/Copy of values, 2026-11-28 09:05/);
+  });
 });

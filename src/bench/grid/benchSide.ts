@@ -30,6 +30,7 @@ export function benchSide(grid: EmbeddedGrid): BenchGrid {
       return sheet;
     },
     recalculate: () => grid.calculation.again(),
+    file: () => grid.page.file(),
     setting,
     keepSetting,
     dark: () => matchMedia("(prefers-color-scheme: dark)").matches,

@@ -1,6 +1,6 @@
 import type { Univer } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import type { Template } from "../../host/port";
+import type { Template, WorkbookFile } from "../../host/port";
 import type { Locks } from "../reading/locks";
 import type { OpenedWorkbook } from "../reading/openWorkbook";
 import type { GridModel } from "./model";
@@ -11,6 +11,8 @@ import type { Typing } from "./typing";
 export interface GridPage {
   /** Opens a template with the care that unsaved work asks for. */
   open(template: Template): Promise<void>;
+  /** The workbook as it stands, with what is being typed. */
+  file(): Promise<WorkbookFile>;
   refused(sentence: string): void;
   /** Says something that stays in sight until it is read. */
   told(sentence: string): void;

@@ -1,4 +1,6 @@
+import { HostRefusal, type WorkbookFile } from "../../host/port";
 import { download } from "../../taskpane/download";
+import { copyMadeAt } from "../../workbook/copy/valuesCopy";
 import { FileRefusal, refuseSize } from "../../workbook/file/refusal";
 import type { EmbeddedGrid } from "../grid/grid";
 import { Listeners } from "../grid/listeners";
@@ -84,6 +86,13 @@ export class Files {
     closeJobNotices();
   }
 
+  /** The workbook as it stands, with what is being typed. */
+  async current(): Promise<WorkbookFile> {
+    if (!(await this.takeEntry())) throw new HostRefusal("Correct the entry first, then try again.");
+    const bytes = await busy(SAVING_PARTS, (say) => this.job.file(say));
+    return { name: this.job.fileName, bytes };
+  }
+
   /** Saves to the downloads; false when it was not. */
   async save(): Promise<boolean> {
     const { job } = this;
@@ -109,6 +118,11 @@ export class Files {
   /** What a file of a person's own holds that the bench keeps and does not show. */
   private sayUnseen(): void {
     const { opened } = this.grid;
+    const made = opened && copyMadeAt(opened.bytes);
+    if (made !== undefined) {
+      jobNotice(`This is a copy of values made ${made}: it holds no formulas, so nothing in it follows a change.`);
+      return;
+    }
     if (!opened || this.grid.model.names().some(({ name }) => name === "Checks")) return;
     const unseen = unseenParts(opened.bytes);
     const unknown = this.grid.unworkableCount;

@@ -1,5 +1,6 @@
 import type { Grid } from "../../host/port";
 import { cellName, parseArea } from "../../xlsx/address";
+import { storeChartValues } from "../../xlsx/chartCaches";
 import { Package } from "../../xlsx/package";
 import { isDynamic, toFile } from "../../workbook/formulaText";
 import { withForm } from "./forms";
@@ -53,6 +54,7 @@ export function saveWorkbook(original: Uint8Array, work: Work): Uint8Array {
   // The calculation order is optional and wrong once a formula came or went; the next program builds it again.
   if (formulasChanged) file.removeWithMentions(file.partOf("calcChain") ?? "", file.workbook);
   addPictures(file, parts, work.pictures);
+  storeChartValues(file);
   return file.bytes();
 }
 

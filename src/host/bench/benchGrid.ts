@@ -1,5 +1,5 @@
 import type { Area } from "../../xlsx/address";
-import type { Grid, NamedCells, Selected, Template } from "../port";
+import type { Grid, NamedCells, Selected, Template, WorkbookFile } from "../port";
 
 /** Values for an area. */
 export interface Write {
@@ -25,6 +25,8 @@ export interface BenchGrid {
   /** Puts a picture at the selected cell; gives the sheet it is on. */
   placePicture(png: Uint8Array, title: string): Promise<string>;
   recalculate(): Promise<void>;
+  /** The workbook as it stands, as a file. */
+  file(): Promise<WorkbookFile>;
   setting(key: string): string | undefined;
   keepSetting(key: string, value: string): void;
   dark(): boolean;

@@ -68,6 +68,7 @@ export function createBenchHost(grid: BenchGrid): Host {
     // The bench binds every formula when it opens a file, so there is nothing to enter again.
     repairFormulas: () => Promise.resolve({ found: 0, repaired: 0, left: [], stopped: false }),
     recalculate: () => grid.recalculate(),
+    file: () => grid.file(),
     calculatesByItself: () => Promise.resolve(true),
     setting: (key) => Promise.resolve(grid.setting(SETTING + key)),
     keepSetting: (key, value) => Promise.resolve(grid.keepSetting(SETTING + key, value)),

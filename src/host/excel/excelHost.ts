@@ -1,5 +1,6 @@
 import type { Host } from "../port";
 import { readNames, readPlaces, showPlaces, writablePlaces, writeChanges } from "./cells";
+import { workbookFile } from "./file";
 import { placePictureInExcel } from "./picture";
 import { repairWorkbook } from "./repairs";
 import { inExcel } from "./run";
@@ -28,6 +29,7 @@ export function createExcelHost(): Host {
         context.workbook.application.calculate(Excel.CalculationType.full);
         await context.sync();
       }),
+    file: workbookFile,
     calculatesByItself: () =>
       inExcel("see how Excel calculates", async (context) => {
         const { application } = context.workbook;

@@ -1,6 +1,7 @@
 import { CHECK_LIST, readChecks, type Check } from "../checks";
 import { GLANCE_PLACES, readGlance } from "../glance";
-import { make } from "../ui/elements";
+import { handOverValues } from "../handOver";
+import { button, make } from "../ui/elements";
 import { rebuild } from "../ui/rebuild";
 import type { Desk, View } from "../ui/desk";
 
@@ -35,9 +36,31 @@ export function jobView(desk: Desk): View {
     rebuild(list, checks ? describe(desk, checks) : []);
   }
 
+  const handOver = (): Promise<string> =>
+    desk.long("Copying the values", ({ progress }) => handOverValues(desk.host, progress));
+
   return {
     title: "Job",
-    body: make("div", {}, make("h2", {}, "The job at a glance"), numbers, make("h2", {}, "Checks"), summary, list),
+    body: make(
+      "div",
+      {},
+      make("h2", {}, "The job at a glance"),
+      numbers,
+      make("h2", {}, "Checks"),
+      summary,
+      list,
+      make("h2", {}, "For those without the add-in"),
+      make(
+        "p",
+        {},
+        "Other programs cannot calculate this workbook. A copy of its values shows the same in all of them.",
+      ),
+      make(
+        "div",
+        { class: "actions" },
+        button("Save a copy of values", () => desk.attempt(handOver)),
+      ),
+    ),
     refresh: () => desk.attempt(() => refresh().then(() => undefined)),
   };
 }

@@ -1,6 +1,8 @@
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
 
 import type { SheetModel } from "../model";
+import { storeChartValues } from "../../xlsx/chartCaches";
+import { Package } from "../../xlsx/package";
 import { openColumns } from "./openRows";
 
 /** Every entry of the package carries this time, so that the same workbook gives the same bytes anywhere. */
@@ -50,6 +52,7 @@ export function finishPackage(bytes: Uint8Array, { valuesOnly, sheets }: Finish)
     );
   }
   sheets.forEach((sheet, index) => change(`xl/worksheets/sheet${index + 1}.xml`, (xml) => openColumns(xml, sheet)));
+  storeChartValues(new Package(parts));
   return zip(parts);
 }
 

@@ -1,0 +1,54 @@
+import { writeFile } from "node:fs/promises";
+import { basename, dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { saveWorkbook } from "../bench/saving/saveWorkbook";
+import type { Result } from "../bench/work/work";
+import { copyFileName, valuesCopy } from "../workbook/copy/valuesCopy";
+import type { Recalculated } from "../workbook/recalculate";
+import { parseArea } from "../xlsx/address";
+import { open, read } from "./estimate";
+
+const USAGE = "Usage: npm run copy -- FILE.xlsx";
+
+/**
+ * Calculates a workbook afresh and writes its values beside it, without formulas, for those who have no add-in; gives the
+ * sentence to print. A file of that name is never written over.
+ */
+export async function copyValues(args: readonly string[], made = new Date()): Promise<string> {
+  const [file, ...more] = args;
+  if (file === undefined || more.length > 0 || file.startsWith("-")) throw new Error(USAGE);
+  const calculated = await open(file);
+  const current = saveWorkbook(await read(file), { edits: [], results: resultsOf(calculated), pictures: [] });
+  const copy = valuesCopy(current, { made, from: basename(file) });
+  const target = join(dirname(file), copyFileName(basename(file), made));
+  try {
+    await writeFile(target, copy, { flag: "wx" });
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    throw new Error(
+      code === "EEXIST" ? `${target} is there already.` : `${target} cannot be written (${code ?? String(error)}).`,
+    );
+  }
+  return `${target} holds the values of ${basename(file)}, without formulas.`;
+}
+
+function resultsOf({ results, formulas }: Recalculated): Result[] {
+  return [...results].flatMap(([key, result]) => {
+    const at = key.lastIndexOf("!");
+    const area = parseArea(key.slice(at + 1), key.slice(0, at));
+    if (!area) return [];
+    const { sheet, top: row, left: column } = area;
+    const values = Array.isArray(result) ? result : [[result]];
+    return [{ sheet, row, column, formula: `=${formulas.get(key) ?? ""}`, values }];
+  });
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  copyValues(process.argv.slice(2)).then(
+    (said) => console.log(said),
+    (error: unknown) => {
+      console.error(error instanceof Error ? error.message : String(error));
+      process.exitCode = 1;
+    },
+  );
+}
