@@ -21,15 +21,20 @@ export const TEMPLATES: readonly {
 /** Calculates a model and stores the results in its cells, so that the file can be read without our functions. */
 export async function calculate(model: WorkbookModel): Promise<Recalculated> {
   const calculated = await recalculate(await writeWorkbook(model, { charts: false }));
+  storeResults(model, calculated);
+  return calculated;
+}
+
+/** Puts results into the cells of the model they were calculated from. */
+export function storeResults(model: WorkbookModel, { results }: Pick<Recalculated, "results">): void {
   for (const sheet of model.sheets) {
     for (const [row, cells] of sheet.rows) {
       for (const [column, cell] of cells) {
         if (cell.formula === undefined) continue;
-        cell.result = calculated.results.get(`${sheet.name}!${cellAddress(row, column)}`);
+        cell.result = results.get(`${sheet.name}!${cellAddress(row, column)}`);
       }
     }
   }
-  return calculated;
 }
 
 /** Lays out, calculates and writes one workbook. */

@@ -3,6 +3,7 @@ import { readFile } from "node:fs/promises";
 import { unzipSync, zipSync } from "fflate";
 import { readXlsx } from "hucre/xlsx";
 import { smallTemplate } from "../host/smallTemplate";
+import { ALL } from "../effort";
 import { BenchPage } from "./benchPage";
 import { describeInBrowser, startSite, type Site } from "./browser";
 
@@ -51,89 +52,99 @@ describeInBrowser("what the bench keeps in the browser", () => {
     await context.close();
   }, 120_000);
 
-  it("keeps the jobs of two open pages apart, and offers the one that was closed", async () => {
-    const { context, page } = await site.open();
-    const one = new BenchPage(page, site.address);
-    await one.open();
-    await openOwn(one, "one.xlsx");
-    await one.goTo("Site!B4");
-    await one.type("1.1");
-    await kept(one).waitFor();
-    const two = new BenchPage(await context.newPage(), site.address);
-    await two.open();
-    expect(await two.page.locator("#file-name").innerText()).toBe("rillwright-us-demo.xlsx");
-    await openOwn(two, "two.xlsx");
-    await two.goTo("Site!B4");
-    await two.type("2.2");
-    await kept(two).waitFor();
-    for (const [bench, name, fall] of [
-      [one, "one.xlsx", 1.1],
-      [two, "two.xlsx", 2.2],
-    ] as const) {
-      await bench.page.reload();
-      await bench.ready();
-      expect(await bench.page.locator("#file-name").innerText()).toBe(name);
-      const { sheets } = await readXlsx(await bench.save(), { readStyles: true });
-      expect(sheets.find((sheet) => sheet.name === "Site")?.cells?.get("3,1")?.value).toBe(fall);
-      await bench.goTo("Site!B4");
-      await bench.type(String(fall + 1));
-      await kept(bench).waitFor();
-    }
-    await two.page.close();
-    await one.page.reload();
-    await one.ready();
-    await one.page.locator(".notice", { hasText: "Another job with unsaved changes is kept here: two.xlsx" }).waitFor();
-    await context.close();
-  }, 180_000);
+  it.runIf(ALL)(
+    "keeps the jobs of two open pages apart, and offers the one that was closed",
+    async () => {
+      const { context, page } = await site.open();
+      const one = new BenchPage(page, site.address);
+      await one.open();
+      await openOwn(one, "one.xlsx");
+      await one.goTo("Site!B4");
+      await one.type("1.1");
+      await kept(one).waitFor();
+      const two = new BenchPage(await context.newPage(), site.address);
+      await two.open();
+      expect(await two.page.locator("#file-name").innerText()).toBe("rillwright-us-demo.xlsx");
+      await openOwn(two, "two.xlsx");
+      await two.goTo("Site!B4");
+      await two.type("2.2");
+      await kept(two).waitFor();
+      for (const [bench, name, fall] of [
+        [one, "one.xlsx", 1.1],
+        [two, "two.xlsx", 2.2],
+      ] as const) {
+        await bench.page.reload();
+        await bench.ready();
+        expect(await bench.page.locator("#file-name").innerText()).toBe(name);
+        const { sheets } = await readXlsx(await bench.save(), { readStyles: true });
+        expect(sheets.find((sheet) => sheet.name === "Site")?.cells?.get("3,1")?.value).toBe(fall);
+        await bench.goTo("Site!B4");
+        await bench.type(String(fall + 1));
+        await kept(bench).waitFor();
+      }
+      await two.page.close();
+      await one.page.reload();
+      await one.ready();
+      await one.page
+        .locator(".notice", { hasText: "Another job with unsaved changes is kept here: two.xlsx" })
+        .waitFor();
+      await context.close();
+    },
+    180_000,
+  );
 
-  it("hands over as a file what it cannot bring back", async () => {
-    const { context, page } = await site.open();
-    const bench = new BenchPage(page, site.address);
-    await bench.open();
-    await openOwn(bench, "mine.xlsx");
-    await bench.goTo("Site!B4");
-    await bench.type("1.3");
-    await kept(bench).waitFor();
-    // What is kept becomes a file the bench refuses, and the page that goes does not keep its own any more.
-    const refused = zipSync({ ...unzipSync(await smallTemplate()), "xl/vbaProject.bin": new Uint8Array(1) });
-    await page.evaluate(
-      (bytes) =>
-        new Promise((resolve) => {
-          indexedDB.open("rillwright").onsuccess = ({ target }) => {
-            const change = (target as IDBOpenDBRequest).result.transaction("drafts", "readwrite");
-            const drafts = change.objectStore("drafts");
-            const kept = drafts.get("current");
-            kept.onsuccess = () => drafts.put({ ...kept.result, bytes: new Uint8Array(bytes) }, "current");
-            change.oncomplete = () => {
-              IDBObjectStore.prototype.put = () => {
-                throw new Error("this page is going");
+  it.runIf(ALL)(
+    "hands over as a file what it cannot bring back",
+    async () => {
+      const { context, page } = await site.open();
+      const bench = new BenchPage(page, site.address);
+      await bench.open();
+      await openOwn(bench, "mine.xlsx");
+      await bench.goTo("Site!B4");
+      await bench.type("1.3");
+      await kept(bench).waitFor();
+      // What is kept becomes a file the bench refuses, and the page that goes does not keep its own any more.
+      const refused = zipSync({ ...unzipSync(await smallTemplate()), "xl/vbaProject.bin": new Uint8Array(1) });
+      await page.evaluate(
+        (bytes) =>
+          new Promise((resolve) => {
+            indexedDB.open("rillwright").onsuccess = ({ target }) => {
+              const change = (target as IDBOpenDBRequest).result.transaction("drafts", "readwrite");
+              const drafts = change.objectStore("drafts");
+              const kept = drafts.get("current");
+              kept.onsuccess = () => drafts.put({ ...kept.result, bytes: new Uint8Array(bytes) }, "current");
+              change.oncomplete = () => {
+                IDBObjectStore.prototype.put = () => {
+                  throw new Error("this page is going");
+                };
+                resolve(undefined);
               };
-              resolve(undefined);
             };
-          };
-        }),
-      [...refused],
-    );
-    await page.reload();
-    await bench.ready();
-    expect(await page.locator("#file-name").innerText()).toBe("rillwright-us-demo.xlsx");
-    const told = page.locator(".notice", { hasText: "Your changes to mine.xlsx" });
-    const [file] = await Promise.all([
-      page.waitForEvent("download"),
-      told.getByRole("button", { name: "Save them as a file" }).click(),
-    ]);
-    const { sheets } = await readXlsx(new Uint8Array(await readFile(await file.path())), { readStyles: true });
-    expect(sheets.find(({ name }) => name === "Site")?.cells?.get("3,1")?.value).toBe(1.3);
-    // It is told of again until it is deleted.
-    await page.reload();
-    await bench.ready();
-    await told.getByRole("button", { name: "Delete them" }).click();
-    await page.waitForTimeout(300);
-    await page.reload();
-    await bench.ready();
-    expect(await told.count()).toBe(0);
-    await context.close();
-  }, 120_000);
+          }),
+        [...refused],
+      );
+      await page.reload();
+      await bench.ready();
+      expect(await page.locator("#file-name").innerText()).toBe("rillwright-us-demo.xlsx");
+      const told = page.locator(".notice", { hasText: "Your changes to mine.xlsx" });
+      const [file] = await Promise.all([
+        page.waitForEvent("download"),
+        told.getByRole("button", { name: "Save them as a file" }).click(),
+      ]);
+      const { sheets } = await readXlsx(new Uint8Array(await readFile(await file.path())), { readStyles: true });
+      expect(sheets.find(({ name }) => name === "Site")?.cells?.get("3,1")?.value).toBe(1.3);
+      // It is told of again until it is deleted.
+      await page.reload();
+      await bench.ready();
+      await told.getByRole("button", { name: "Delete them" }).click();
+      await page.waitForTimeout(300);
+      await page.reload();
+      await bench.ready();
+      expect(await told.count()).toBe(0);
+      await context.close();
+    },
+    120_000,
+  );
 
   it.each([
     [

@@ -3,6 +3,7 @@ import type { BrowserContext } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
 import { serve } from "../../src/site/serve";
 import { smallTemplate } from "../host/smallTemplate";
+import { ALL } from "../effort";
 import { BenchPage } from "./benchPage";
 import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";
 
@@ -77,20 +78,24 @@ describeInBrowser("work that must not be lost", () => {
     expect(sheets.find(({ name }) => name === "Notes")?.rows[3]?.[3]).toBe(7);
   }, 120_000);
 
-  it("is kept apart in seven tabs", async () => {
-    const benches: BenchPage[] = [];
-    for (let tab = 1; tab <= 7; tab++) {
-      const bench = await withFall(`tab${tab}.xlsx`, `1.0${tab}`);
-      await kept(bench);
-      benches.push(bench);
-    }
-    for (const [index, bench] of benches.entries()) {
-      await bench.page.reload();
-      await bench.ready();
-      expect(await bench.page.locator("#file-name").innerText()).toBe(`tab${index + 1}.xlsx`);
-      expect(await fallIn(await bench.save())).toBe(Number(`1.0${index + 1}`));
-    }
-  }, 300_000);
+  it.runIf(ALL)(
+    "is kept apart in seven tabs",
+    async () => {
+      const benches: BenchPage[] = [];
+      for (let tab = 1; tab <= 7; tab++) {
+        const bench = await withFall(`tab${tab}.xlsx`, `1.0${tab}`);
+        await kept(bench);
+        benches.push(bench);
+      }
+      for (const [index, bench] of benches.entries()) {
+        await bench.page.reload();
+        await bench.ready();
+        expect(await bench.page.locator("#file-name").innerText()).toBe(`tab${index + 1}.xlsx`);
+        expect(await fallIn(await bench.save())).toBe(Number(`1.0${index + 1}`));
+      }
+    },
+    300_000,
+  );
 
   it.each([
     ["asks before it goes where the storage keeps nothing", true],
@@ -118,28 +123,32 @@ describeInBrowser("work that must not be lost", () => {
     120_000,
   );
 
-  it("is told of by a second server on another port, until it is saved", async () => {
-    const first = await withFall("own.xlsx", "1.3");
-    await kept(first);
-    const { server, address } = await serve(SITE_FOLDER, 0);
-    try {
-      const second = await newBench(address);
-      const told = second.page.locator(".notice", {
-        hasText: `another address of this machine: ${site.address}/bench.html`,
-      });
-      const [opened] = await Promise.all([
-        context.waitForEvent("page"),
-        told.getByRole("button", { name: "Open that one" }).click(),
-      ]);
-      expect(opened.url()).toBe(`${site.address}/bench.html`);
-      await opened.close();
-      await first.save();
-      await first.page.locator("#kept", { hasNotText: "kept" }).waitFor({ state: "attached" });
-      await second.page.reload();
-      await second.ready();
-      expect(await told.count()).toBe(0);
-    } finally {
-      server.close();
-    }
-  }, 120_000);
+  it.runIf(ALL)(
+    "is told of by a second server on another port, until it is saved",
+    async () => {
+      const first = await withFall("own.xlsx", "1.3");
+      await kept(first);
+      const { server, address } = await serve(SITE_FOLDER, 0);
+      try {
+        const second = await newBench(address);
+        const told = second.page.locator(".notice", {
+          hasText: `another address of this machine: ${site.address}/bench.html`,
+        });
+        const [opened] = await Promise.all([
+          context.waitForEvent("page"),
+          told.getByRole("button", { name: "Open that one" }).click(),
+        ]);
+        expect(opened.url()).toBe(`${site.address}/bench.html`);
+        await opened.close();
+        await first.save();
+        await first.page.locator("#kept", { hasNotText: "kept" }).waitFor({ state: "attached" });
+        await second.page.reload();
+        await second.ready();
+        expect(await told.count()).toBe(0);
+      } finally {
+        server.close();
+      }
+    },
+    120_000,
+  );
 });

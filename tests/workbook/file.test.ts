@@ -6,29 +6,26 @@ import path from "node:path";
 import { strFromU8, unzipSync } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
 import { catalogue } from "../../src/functions/catalogue";
-import { buildWorkbook } from "../../src/workbook/build";
 import { lintWorkbook } from "../../src/workbook/lint";
 import { writeWorkbook } from "../../src/workbook/write";
+import { OFFICES, validate } from "../bench/validate";
+import { ALL } from "../effort";
 import { builtTemplates, type BuiltTemplate } from "./templates";
-import { validatorErrors } from "./tools";
 
 const top = path.join(import.meta.dirname, "../..");
 const functions = new Set(catalogue.map(({ name }) => name));
-let built: BuiltTemplate[];
+let built: readonly BuiltTemplate[];
 beforeAll(async () => {
   built = await builtTemplates();
 });
 
 describe("the files", () => {
-  it.each(["Office2019", "Microsoft365"])(
-    "open clean in the Open XML validator for %s, with and without charts",
-    async (office) => {
-      for (const { file, bytes, model } of built) {
-        expect(validatorErrors(bytes, office), file).toEqual([]);
-        expect(validatorErrors(await writeWorkbook(model, { charts: false }), office), file).toEqual([]);
-      }
-    },
-  );
+  it.each(OFFICES)("open clean in the Open XML validator for %s", async (office) => {
+    for (const { file, bytes, model } of built) {
+      expect(validate(bytes, office), file).toEqual([]);
+      if (ALL) expect(validate(await writeWorkbook(model, { charts: false }), office), file).toEqual([]);
+    }
+  });
 
   it("pass the lint, with and without charts", async () => {
     for (const { file, bytes, model } of built) {
@@ -70,10 +67,12 @@ describe("the files", () => {
   });
 
   it("come out byte for byte the same in another time zone", { timeout: 180_000 }, () => {
+    const tried = ALL ? built : built.slice(1, 2);
     const script = `
       import { createHash } from "node:crypto";
       import { buildWorkbook, TEMPLATES } from "${path.join(top, "src/workbook/build.ts")}";
-      for (const { file, system, filled } of TEMPLATES) {
+      const tried = ${JSON.stringify(tried.map(({ file }) => file))};
+      for (const { file, system, filled } of TEMPLATES.filter((one) => tried.includes(one.file))) {
         const hash = createHash("sha256").update(await buildWorkbook(system, filled)).digest("hex");
         console.log(file, hash, new Date(0).getTimezoneOffset());
       }`;
@@ -85,7 +84,7 @@ describe("the files", () => {
       const east = new Date(0).getTimezoneOffset() > -300;
       const env = { ...process.env, TZ: east ? "Pacific/Auckland" : "America/Los_Angeles" };
       const there = execFileSync(path.join(top, "node_modules/.bin/tsx"), [file], { encoding: "utf8", cwd: top, env });
-      const here = built.map(({ file: name, bytes }) => `${name} ${createHash("sha256").update(bytes).digest("hex")}`);
+      const here = tried.map(({ file: name, bytes }) => `${name} ${createHash("sha256").update(bytes).digest("hex")}`);
       expect(
         there
           .trim()
@@ -99,9 +98,11 @@ describe("the files", () => {
   });
 
   it("can leave out what readers without our functions would recalculate", async () => {
-    const bytes = await buildWorkbook("US", "demo", { form: "values" });
+    const [, demo] = built;
+    if (!demo) throw new Error("no demo");
+    const bytes = await writeWorkbook(demo.model, { form: "values" });
     const xml = Object.entries(unzipSync(bytes)).filter(([name]) => name.startsWith("xl/worksheets/sheet"));
     expect(xml.some(([, part]) => strFromU8(part).includes("_xldudf_"))).toBe(false);
-    expect(validatorErrors(bytes, "Microsoft365")).toEqual([]);
+    expect(validate(bytes, "Microsoft365")).toEqual([]);
   });
 });

@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { assemble } from "../../src/workbook/assemble";
-import { calculate } from "../../src/workbook/build";
 import type { CellValue, WorkbookModel } from "../../src/workbook/model";
 import { sheets } from "../../src/workbook/sheets";
+import { calculate } from "./calculated";
 import { typeInto } from "./jobs";
 
 type System = "US" | "SI";

@@ -8,7 +8,7 @@ import { cellAddress } from "../../src/workbook/layout/address";
 import { agree, builtTemplates, type BuiltTemplate } from "./templates";
 import { hasOpenpyxl, PYTHON } from "./tools";
 
-let built: BuiltTemplate[];
+let built: readonly BuiltTemplate[];
 beforeAll(async () => {
   built = await builtTemplates();
 });

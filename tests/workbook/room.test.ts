@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { assemble } from "../../src/workbook/assemble";
-import { calculate, TEMPLATES } from "../../src/workbook/build";
+import { TEMPLATES } from "../../src/workbook/build";
 import { cellAddress } from "../../src/workbook/layout/address";
 import { DEFAULT_HEIGHT, FONT_SIZE } from "../../src/workbook/layout/style";
 import { columnRoom, heightOfLines, linesOf, textWidth } from "../../src/workbook/layout/textRoom";
 import { cellAt, type SheetModel, type WorkbookModel } from "../../src/workbook/model";
 import { sheets } from "../../src/workbook/sheets";
+import { calculate } from "./calculated";
 import { biggestJob } from "./jobs";
 
 /** Points a level of indent takes. */

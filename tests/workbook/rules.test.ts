@@ -9,7 +9,7 @@ import { sheets } from "../../src/workbook/sheets";
 import { FormulaGraph } from "./formulaGraph";
 import { builtTemplates, type BuiltTemplate } from "./templates";
 
-let built: BuiltTemplate[];
+let built: readonly BuiltTemplate[];
 beforeAll(async () => {
   built = await builtTemplates();
 });

@@ -13,8 +13,14 @@ export interface BuiltTemplate {
   readonly bytes: Uint8Array;
 }
 
-/** Every template, built once for the tests of a file. */
-export async function builtTemplates(): Promise<BuiltTemplate[]> {
+let made: Promise<readonly BuiltTemplate[]> | undefined;
+
+/** Every template, built once for all tests that share what they load; none of them changes it. */
+export function builtTemplates(): Promise<readonly BuiltTemplate[]> {
+  return (made ??= makeTemplates());
+}
+
+async function makeTemplates(): Promise<BuiltTemplate[]> {
   const built: BuiltTemplate[] = [];
   for (const { file, system, filled } of TEMPLATES) {
     const model = assemble(sheets, system, filled);

@@ -1,7 +1,4 @@
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import path from "node:path";
 
 /**
  * Whether a program of the machine answers. Where it is missing its tests are skipped, loudly; in CI they run and fail.
@@ -25,22 +22,3 @@ export const SOFFICE =
 
 export const hasOpenpyxl = (): boolean => available("openpyxl (Python)", PYTHON, ["-c", "import openpyxl"]);
 export const hasLibreOffice = (): boolean => available("LibreOffice", SOFFICE, ["--version"]);
-
-/** Errors the Open XML validator reports for a file. */
-export function validatorErrors(bytes: Uint8Array, office: string): unknown[] {
-  const folder = mkdtempSync(path.join(tmpdir(), "rillwright-"));
-  const file = path.join(folder, "book.xlsx");
-  try {
-    writeFileSync(file, bytes);
-    const command = path.join(import.meta.dirname, "../../node_modules/.bin/ooxml-validator");
-    let report: string;
-    try {
-      report = execFileSync(command, [file, "--officeVersion", office], { encoding: "utf8" });
-    } catch (error) {
-      report = (error as { stdout: string }).stdout;
-    }
-    return (JSON.parse(report) as { errors: unknown[] }).errors;
-  } finally {
-    rmSync(folder, { recursive: true });
-  }
-}

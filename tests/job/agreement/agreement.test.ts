@@ -5,11 +5,12 @@ import { RESULTS, type Topic } from "../../../src/job/results";
 import { compareReckonings } from "../../../src/workbook/reckoning/compare";
 import { readJob } from "../../../src/workbook/reckoning/readJob";
 import type { OpenedWorkbook } from "../../../src/workbook/recalculate";
+import { tries } from "../../effort";
 import { jobIn, sameJob, type TrialJob } from "./jobs";
 import { demoOf, reckonBoth, typedCells } from "./workbooks";
 
 /** Jobs of each run, half of them in either system; `npm run agree` tries 300. */
-const RUNS = Number(process.env.AGREE_RUNS ?? 60);
+const RUNS = Number(process.env.AGREE_RUNS ?? tries(20, 60));
 const SEED = Number(process.env.AGREE_SEED ?? 20_261_128);
 
 /** What a job differs in, and what was typed, for whoever has to find out why. */

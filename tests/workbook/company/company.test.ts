@@ -1,7 +1,3 @@
-import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { shippedBook } from "../../../src/book/shipped";
 import { blankBook } from "../../../src/book/types";
@@ -10,29 +6,13 @@ import { COMPANY_BOOKS, shippedCompanyBook } from "../../../src/workbook/company
 import { readBook } from "../../../src/workbook/company/readBook";
 import { lintWorkbook } from "../../../src/workbook/lint";
 import { recalculate } from "../../../src/workbook/recalculate";
+import { OFFICES, validate } from "../../bench/validate";
 
 const functions = new Set(catalogue.map(({ name }) => name));
 const built: { file: string; system: "US" | "SI"; filled: "demo" | "blank"; bytes: Uint8Array }[] = [];
 beforeAll(async () => {
   for (const book of COMPANY_BOOKS) built.push({ ...book, bytes: await shippedCompanyBook(book) });
 });
-
-function validatorErrors(bytes: Uint8Array, office: string): unknown[] {
-  const folder = mkdtempSync(path.join(tmpdir(), "rillwright-"));
-  const file = path.join(folder, "book.xlsx");
-  try {
-    writeFileSync(file, bytes);
-    const command = path.join(import.meta.dirname, "../../../node_modules/.bin/ooxml-validator");
-    try {
-      const report = execFileSync(command, [file, "--officeVersion", office], { encoding: "utf8" });
-      return (JSON.parse(report) as { errors: unknown[] }).errors;
-    } catch (error) {
-      return (JSON.parse((error as { stdout: string }).stdout) as { errors: unknown[] }).errors;
-    }
-  } finally {
-    rmSync(folder, { recursive: true });
-  }
-}
 
 /** Numbers to 8 digits: what typing in units of the trade keeps; blank fields and rows of the sheet aside. */
 function plain(value: unknown): unknown {
@@ -44,8 +24,8 @@ function plain(value: unknown): unknown {
 }
 
 describe("the company books", () => {
-  it.each(["Office2019", "Microsoft365"])("open clean in the Open XML validator for %s", (office) => {
-    for (const { file, bytes } of built) expect(validatorErrors(bytes, office), file).toEqual([]);
+  it.each(OFFICES)("open clean in the Open XML validator for %s", (office) => {
+    for (const { file, bytes } of built) expect(validate(bytes, office), file).toEqual([]);
   });
 
   it("pass the lint, and show no error", async () => {

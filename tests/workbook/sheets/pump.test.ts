@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { assemble } from "../../../src/workbook/assemble";
-import { calculate } from "../../../src/workbook/build";
 import { defineSheet } from "../../../src/workbook/layout";
 import { cellAt, type CellValue, type WorkbookModel } from "../../../src/workbook/model";
 import { pump } from "../../../src/workbook/sheets/pump";
 import { site } from "../../../src/workbook/sheets/site";
+import { calculate } from "../calculated";
 import { typeInto } from "../jobs";
 import { verdictIn } from "./tried";
 import { Epanet } from "../../published/epanet";

@@ -1,5 +1,4 @@
 import { assemble } from "../../../src/workbook/assemble";
-import { calculate } from "../../../src/workbook/build";
 import { defineSheet } from "../../../src/workbook/layout";
 import type { CellValue, WorkbookModel } from "../../../src/workbook/model";
 import type { Recalculated } from "../../../src/workbook/recalculate";
@@ -9,6 +8,7 @@ import { labour } from "../../../src/workbook/sheets/labour";
 import { levels } from "../../../src/workbook/sheets/levels";
 import { site } from "../../../src/workbook/sheets/site";
 import { stone } from "../../../src/workbook/sheets/stone";
+import { calculate } from "../calculated";
 import { typeInto } from "../jobs";
 import { verdictIn } from "./tried";
 

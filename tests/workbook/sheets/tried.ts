@@ -1,5 +1,4 @@
 import { assemble } from "../../../src/workbook/assemble";
-import { calculate } from "../../../src/workbook/build";
 import type { SheetDefinition } from "../../../src/workbook/layout";
 import {
   cellAt,
@@ -9,6 +8,7 @@ import {
   type SheetModel,
   type WorkbookModel,
 } from "../../../src/workbook/model";
+import { calculate } from "../calculated";
 import { cellToType } from "../typing";
 
 /** What a test types: a value, or rows of values from the first cell of a name on; "" empties a cell, undefined leaves it. */
