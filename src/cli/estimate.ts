@@ -30,12 +30,12 @@ export async function estimate(args: readonly string[]): Promise<Estimate> {
   const summary = summarize(workbook);
   if (!summary) throw new Error(`${file} is not a Rillwright estimate: it has no cell named Units that says US or SI.`);
   refuseUnsound(file, unsound(workbook));
-  const { job, wrong } = readJob(workbook);
+  const { used, wrong } = readJob(workbook);
   refuseUnsound(
     file,
     wrong.map(({ cell, shown }) => `${cell} holds "${shown}", which is not what it asks for`),
   );
-  const differences = compareReckonings(workbook, evaluate(job), job);
+  const differences = compareReckonings(workbook, evaluate(used), used);
   const agrees = differences.length === 0;
   if (args.includes("--json")) return { text: JSON.stringify({ file, ...summary, differences }, null, 2), agrees };
   return { text: `${summaryText(summary)}\n\n${secondReckoning(differences)}`, agrees };

@@ -1,9 +1,10 @@
 import { HostRefusal, type Grid, type Host, type Place, type Task } from "../host/port";
+import { yoursName } from "../workbook/layout/factCells";
 import type { Answer, Order } from "./cutPlanWorker";
 import type { Found } from "./searchOn";
 
 /** Where the kept plan stands in the workbook. */
-const KEPT: Place = "LinerKeptPlan";
+const KEPT: Place = yoursName("LinerKeptPlan");
 /** The cells that CUTPLAN reads there, in the order of its arguments. */
 const READ: readonly Place[] = ["LinerPieces", "LinerRolls", "LinerTurn", "SeamLap", "SeamPrice", KEPT, "Units"];
 

@@ -4,6 +4,7 @@ import { Job, SheetLayout, type SheetDefinition } from "./layout";
 import { cellAddress } from "./layout/address";
 import { settleBlanks } from "./layout/conditions";
 import { choiceLists } from "./layout/choiceLists";
+import { FACTS_SHEET } from "./layout/factCells";
 import type { WorkbookModel } from "./model";
 
 /** Puts the questions for blanks into the formulas, now that every name has its area. */
@@ -40,7 +41,11 @@ export function assemble(
   system: UnitSystem,
   filled: "demo" | "blank",
 ): WorkbookModel {
-  const job = new Job(system, filled);
+  const job = new Job(
+    system,
+    filled,
+    definitions.some(({ name }) => name === FACTS_SHEET),
+  );
   const layouts = new Map<SheetDefinition, SheetLayout>();
   for (const turn of [0, 1, 2]) {
     for (const definition of definitions.filter((one) => (one.turn ?? 0) === turn)) {

@@ -42,7 +42,7 @@ describeInBrowser("the bench", () => {
 
   it("follows a changed fall in the head and the price", async () => {
     const [head, price] = [await bench.glance("DesignHead"), await bench.glance("PriceTotal")];
-    await bench.goTo(placeOf("FallTyped"));
+    await bench.goTo(placeOf("FallTypedYours"));
     await bench.type("3.5");
     await expect.poll(() => bench.glance("DesignHead")).not.toBe(head);
     await expect.poll(() => bench.glance("PriceTotal")).not.toBe(price);
@@ -76,7 +76,7 @@ describeInBrowser("the bench", () => {
   });
 
   it("says what belongs into a cell, and why one is in error", async () => {
-    await bench.goTo(placeOf("FallTyped"));
+    await bench.goTo(placeOf("FallTypedYours"));
     expect((await bench.page.locator("#hint").innerText()).length).toBeGreaterThan(10);
     await bench.openFile("own.xlsx", await smallTemplate());
     await bench.page.getByRole("button", { name: "Open without saving" }).click();

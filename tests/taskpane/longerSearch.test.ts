@@ -15,7 +15,7 @@ const CELLS: Readonly<Record<Place, Grid>> = {
   LinerTurn: [["yes"]],
   SeamLap: [[""]],
   SeamPrice: [[""]],
-  LinerKeptPlan: [[""]],
+  LinerKeptPlanYours: [[""]],
   Units: [["US"]],
 };
 const found = (step: number, now: number): Found => ({
@@ -66,14 +66,14 @@ describe("a longer search from the pane", () => {
     expect(await search.said).toBe("Searched: the cut plan now costs 170.00, 30.00 less than 200.00.");
     expect(search.order()?.values).toEqual([CELLS.LinerPieces, CELLS.LinerRolls, "yes", "", "", "", "US"]);
     expect(search.progress).toEqual([1 / 3, 2 / 3, 1]);
-    expect(search.written).toEqual([{ place: "LinerKeptPlan", values: [["plan of step 3"]] }]);
+    expect(search.written).toEqual([{ place: "LinerKeptPlanYours", values: [["plan of step 3"]] }]);
     expect(search.ended()).toBe(true);
   });
 
   it("keeps the best plan so far when it is stopped, and ends the worker", async () => {
     const search = run(() => [found(1, 200), found(2, 180), "stop"]);
     expect(await search.said).toBe("Stopped: the cut plan now costs 180.00, 20.00 less than 200.00.");
-    expect(search.written).toEqual([{ place: "LinerKeptPlan", values: [["plan of step 2"]] }]);
+    expect(search.written).toEqual([{ place: "LinerKeptPlanYours", values: [["plan of step 2"]] }]);
     expect(search.ended()).toBe(true);
   });
 

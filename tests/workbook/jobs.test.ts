@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { assemble } from "../../src/workbook/assemble";
 import { calculate } from "../../src/workbook/build";
 import { cellAddress } from "../../src/workbook/layout/address";
+import { yoursName } from "../../src/workbook/layout/factCells";
 import type { CellValue } from "../../src/workbook/model";
 import { recalculate, type Recalculated } from "../../src/workbook/recalculate";
 import { sheets } from "../../src/workbook/sheets";
@@ -74,7 +75,7 @@ it("a finished file that is edited comes to what a workbook built with the edit 
   const built = assemble(sheets, "US", "demo");
   await calculate(built);
   const parts = unzipSync(await writeWorkbook(built));
-  const where = built.names.find(({ name }) => name === "DropCount");
+  const where = built.names.find(({ name }) => name === yoursName("DropCount"));
   const site = `xl/worksheets/sheet${built.sheets.findIndex(({ name }) => name === where?.sheet) + 1}.xml`;
   const before = strFromU8(parts[site] ?? new Uint8Array());
   const cell = `r="${cellAddress(where?.area.top ?? 0, where?.area.left ?? 0)}"`;

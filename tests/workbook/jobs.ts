@@ -1,5 +1,6 @@
 import { assemble } from "../../src/workbook/assemble";
 import { cellAddress } from "../../src/workbook/layout/address";
+import { yoursName } from "../../src/workbook/layout/factCells";
 import type { CellValue, WorkbookModel } from "../../src/workbook/model";
 import { sheets } from "../../src/workbook/sheets";
 import { cellToType } from "./typing";
@@ -12,7 +13,7 @@ export function typeInto(
   name: string,
   rows: readonly (readonly (CellValue | undefined)[])[],
 ): void {
-  const named = model.names.find((one) => one.name === name);
+  const named = [yoursName(name), name].flatMap((one) => model.names.find((known) => known.name === one) ?? [])[0];
   const sheet = model.sheets.find((one) => one.name === named?.sheet);
   if (!named || !sheet) throw new Error(`there is no name ${name}`);
   rows.forEach((row, down) =>

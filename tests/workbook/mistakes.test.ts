@@ -197,9 +197,17 @@ const MISTAKES: readonly Mistake[] = [
   },
   {
     what: "a text where a number belongs",
-    typed: { US: { BankHeight: "10 in" }, SI: { BankHeight: "30 cm" } },
+    typed: either({ BankHeight: "about ten" }),
     finds: "Inputs still blank on Site",
     says: "FIX",
+    // What is reckoned from it is in error, and says so.
+    also: [
+      "Deepest bed over rough stones",
+      "Biggest stone in drops and banks",
+      "Lines without a quantity",
+      "Cells in error that the price needs",
+      "Parts of the price that are not known",
+    ],
   },
   { what: "an input left blank", typed: either({ FallTyped: "" }), finds: "Inputs still blank on Site", says: "FIX" },
   {

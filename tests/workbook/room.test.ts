@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { assemble } from "../../src/workbook/assemble";
 import { TEMPLATES } from "../../src/workbook/build";
 import { cellAddress } from "../../src/workbook/layout/address";
+import { COLUMN, FACTS_SHEET } from "../../src/workbook/layout/factCells";
 import { DEFAULT_HEIGHT, FONT_SIZE } from "../../src/workbook/layout/style";
 import { columnRoom, heightOfLines, linesOf, textWidth } from "../../src/workbook/layout/textRoom";
 import { cellAt, type SheetModel, type WorkbookModel } from "../../src/workbook/model";
@@ -46,6 +47,9 @@ function cutOff(sheet: SheetModel): string[] {
     if (!wrap && !merge && align === "left") while (right < sheet.widths.length && !filled(row, right + 1)) right++;
     const characters = sheet.widths.slice(column - 1, right).reduce((sum, width) => sum + width, 0);
     const room = columnRoom(characters) - INDENT * (style.indent ?? 0);
+    // The sheet of facts shows the beginning of a long text; its own sheet shows it whole.
+    if (sheet.name === FACTS_SHEET && !wrap && align === "left" && [COLUMN.yours, COLUMN.used].includes(column as 2))
+      return [];
     const where = `${sheet.name}!${cellAddress(row, column)} "${text.slice(0, 60)}"`;
     if (!wrap) return textWidth(text, size, bold) > room * 1.05 ? [`${where} is too wide`] : [];
     const broken = text.split(/\s/).find((word) => textWidth(word, size, bold) > room);

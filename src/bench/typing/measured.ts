@@ -1,6 +1,7 @@
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { FACTS } from "../../job/facts";
 import type { NumberFact } from "../../job/facts/fact";
+import { yoursName } from "../../workbook/layout/factCells";
 import { placeOf, tablePlaces, type Names } from "../../workbook/reckoning/places";
 
 /** The cells of a job's workbook that hold a number of the job, by "Site!B7", and what each measures. */
@@ -17,7 +18,7 @@ export function measuredCells(names: Names): Map<string, NumberFact> {
         if (column.type !== "number") continue;
         for (let row = 0; row < fact.rows; row++) cells.set(cell(row), column);
       }
-    } else if (fact.type === "number" && names.has(fact.name)) cells.set(placeOf(fact, names).cell, fact);
+    } else if (fact.type === "number" && names.has(yoursName(fact.name))) cells.set(placeOf(fact, names).cell, fact);
   }
   return cells;
 }

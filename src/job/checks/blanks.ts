@@ -26,7 +26,7 @@ export function blankCheck(job: Job, sheet: string): Check {
     value: () => blanks.length,
     limit: () => 0,
     ok: () => blanks.length === 0,
-    cure: "Fill in the marked cells of this sheet that are still blank.",
+    cure: "Fill in what is marked and still blank.",
     place: blanks[0] ?? sheet,
     kind: "count",
   });

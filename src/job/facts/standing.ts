@@ -1,4 +1,5 @@
-import type { Assumed } from "./assumption";
+import type { Assumed, Assumption } from "./assumption";
+import type { Fact } from "./fact";
 import { FACTS, type FactKey, type Job } from "./index";
 import { SHIPPED_TABLES, usualOf } from "./usual";
 
@@ -58,7 +59,7 @@ function standingOf(key: FactKey, typed: Job, { company, assumed, wrong, confirm
   if (sentence !== undefined) return { value: undefined, state: "wrong", reason: sentence };
   const invented = (state: "assumed" | "invented"): FactState =>
     confirmed !== undefined && (confirmed === "all" ? state === "invented" : confirmed.has(key)) ? "company" : state;
-  if (isSaid(typed[key])) {
+  if (isTyped(key, typed[key])) {
     const shipped = key in SHIPPED_TABLES ? SHIPPED_TABLES[key as keyof typeof SHIPPED_TABLES] : undefined;
     return shipped
       ? { value: typed[key], state: invented(shipped.state), reason: shipped.reason }
@@ -66,7 +67,7 @@ function standingOf(key: FactKey, typed: Job, { company, assumed, wrong, confirm
   }
   const ofCompany = company?.[key];
   if (isSaid(ofCompany)) return { value: ofCompany, state: "company", reason: "from the company's book" };
-  const taken = assumed?.[key];
+  const taken = assumed?.[key] ?? workedOut(key);
   if (taken === undefined) return { value: undefined, state: "unknown", reason: "" };
   const { value, low, likely, high, reason } = taken;
   return {
@@ -77,6 +78,26 @@ function standingOf(key: FactKey, typed: Job, { company, assumed, wrong, confirm
     ...(likely === undefined ? {} : { likely }),
     ...(high === undefined ? {} : { high }),
   };
+}
+
+/** A table whose every cell the job works out until somebody types over it is never blank. */
+function workedOut(key: FactKey): Assumption | undefined {
+  const fact: Fact = FACTS[key];
+  if (fact.type !== "table" || !Object.values(fact.columns).every(({ worked }) => worked)) return undefined;
+  return { value: [], reason: "worked out until you type over it" };
+}
+
+/** Whether a person typed a fact: into a table, anything that no rule fills, and its first number where it cannot do without. */
+function isTyped(key: FactKey, value: unknown): boolean {
+  const fact: Fact = FACTS[key];
+  if (fact.type !== "table") return isSaid(value);
+  const rows = value as readonly Readonly<Record<string, unknown>>[];
+  const columns = Object.entries(fact.columns);
+  const byHand = columns.filter(([, { worked }]) => !worked);
+  const counted = byHand.length > 0 ? byHand : columns;
+  const [first] = columns.find(([, { type }]) => type === "number") ?? [""];
+  if (fact.required && !isSaid(rows[0]?.[first])) return false;
+  return rows.some((row) => counted.some(([column]) => isSaid(row[column] ?? undefined)));
 }
 
 /** Whether anything was said: a table says nothing until its first row does. */

@@ -1,4 +1,4 @@
-import { cellAddress } from "./address";
+import { cellAddress, type Ref } from "./address";
 import type { CheckSpec } from "./job";
 import type { Page } from "./page";
 
@@ -15,6 +15,7 @@ interface Counted {
 export function blankInputs(page: Page): CheckSpec[] {
   const [first] = page.required;
   if (!first) return [];
+  if (page.job.hasFacts) return [factsToFill(page, first.ref)];
   const blank = page.required.map(({ label, ref }) => ({
     label,
     count: `COUNTBLANK(${ref.cell(1).address.replace(`${page.name}!`, "")})`,
@@ -27,7 +28,7 @@ export function blankInputs(page: Page): CheckSpec[] {
       value: `${blanks}+${wrongs}`,
       limit: 0,
       ok: `${blanks}+${wrongs}=0`,
-      cure: "Fill in the marked cells of this sheet that are still blank.",
+      cure: "Fill in what is marked and still blank.",
       cureNow:
         `IF(${wrongs}>0,"No number in: "&${firstOf(wrong)}&". Type one, or use =RILL.QTY.",` +
         `"Fill in: "&${firstOf(blank)}&IF(${blanks}>1," and "&(${blanks}-1)&" more.","."))`,
@@ -35,6 +36,23 @@ export function blankInputs(page: Page): CheckSpec[] {
       kind: "count",
     },
   ];
+}
+
+/** The same where the sheet of facts knows of every one how it stands: needed and unknown, or typed wrong. */
+function factsToFill({ name }: Page, first: Ref): CheckSpec {
+  const here = `"${name}: *"`;
+  const count = `COUNTIF(FactMissing,${here})`;
+  const named = `MID(INDEX(FactMissing,MATCH(${here},FactMissing,0)),${name.length + 3},99)`;
+  return {
+    label: `Inputs still blank on ${name}`,
+    value: count,
+    limit: 0,
+    ok: `${count}=0`,
+    cure: "Fill in what is marked and still blank.",
+    cureNow: `"See to: "&${named}&IF(${count}>1," and "&(${count}-1)&" more.",".")`,
+    fix: first.name ?? first.address.replace(/\$/g, ""),
+    kind: "count",
+  };
 }
 
 /**

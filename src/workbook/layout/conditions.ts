@@ -1,4 +1,4 @@
-import type { Area } from "../model";
+import type { Area, Conditional } from "../model";
 import { cellAddress } from "./address";
 import type { Page } from "./page";
 import { COLOR } from "./style";
@@ -66,4 +66,24 @@ export function hideBlankRows(page: Page, area: Area, isInput: (column: number) 
       style,
     });
   }
+}
+
+/** What is used is slanted while it is not what was typed, and its reason stands out where what was typed is wrong. */
+export function markUsed(page: Page, row: number, columns: { yours: number; used: number; reason: number }): void {
+  const used = `$${cellAddress(row, columns.used)}`;
+  markRow(page, row, columns.used, `=$${cellAddress(row, columns.yours)}=""`, { italic: true });
+  markRow(page, row, columns.reason, `=ISERROR(${used})`, { bold: true, color: COLOR.warn });
+}
+
+/** A rule for a cell, which reaches on down where the row above has the same one. */
+function markRow(page: Page, row: number, column: number, formula: string, style: Conditional["style"]): void {
+  const { conditionals } = page.sheet;
+  const shape = (text: string, at: number): string => text.replace(new RegExp(`(?<=[A-Z])${at}(?!\\d)`, "g"), "#");
+  const index = conditionals.findIndex(
+    ({ area, formula: other }) =>
+      area.left === column && area.bottom === row - 1 && shape(other, area.top) === shape(formula, row),
+  );
+  const above = conditionals[index];
+  if (above) conditionals[index] = { ...above, area: { ...above.area, bottom: row } };
+  else conditionals.push({ area: { top: row, left: column, bottom: row, right: column }, formula, style });
 }

@@ -1,5 +1,6 @@
 import type { CostKind } from "../../calc/money/costKinds";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
+import type { Ref } from "./address";
 import type { Kind } from "./formats";
 import type { Area } from "../model";
 import type { TableRef } from "./tableRef";
@@ -97,6 +98,17 @@ export interface PlacedCheck extends CheckSpec {
   readonly cells: Readonly<Record<"value" | "unit" | "limit" | "verdict" | "cure", string>>;
 }
 
+/** The input of a fact as it was laid out on its own sheet; the sheet of facts reads it. */
+export interface LaidInput {
+  readonly label: string;
+  readonly yours: Ref;
+  /** What is used stands on the sheet of facts, where the input itself takes the room of its row. */
+  readonly wide: boolean;
+  readonly unit: string;
+  readonly format: string;
+  readonly note: string;
+}
+
 /** The workbook being laid out: its system and filling, and what its sheets contribute to the collecting ones. */
 export class Job {
   readonly checks: PlacedCheck[] = [];
@@ -108,6 +120,10 @@ export class Job {
   readonly spilled: { readonly name?: string; readonly sheet: string; readonly area: Area }[] = [];
   /** Defined names laid out so far. */
   readonly names = new Set<string>();
+  /** Where each defined name lies. */
+  readonly places = new Map<string, Ref>();
+  /** Inputs of facts laid out so far, by the fact's name. */
+  readonly inputs = new Map<string, LaidInput>();
   /** Sheets laid out so far, for the list of links. */
   readonly pages: {
     readonly name: string;
@@ -121,6 +137,8 @@ export class Job {
   constructor(
     readonly system: UnitSystem,
     readonly filled: "demo" | "blank",
+    /** Whether the workbook has a sheet of facts, which fills what nobody has typed. */
+    readonly hasFacts = false,
   ) {}
 
   /** The one of two values that belongs to this workbook. */

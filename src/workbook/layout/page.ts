@@ -91,7 +91,9 @@ export class Page {
     if (this.job.names.has(name)) throw new Error(`${this.name}: the name ${name} is given twice`);
     this.job.names.add(name);
     this.names.push({ name, sheet: this.name, area: { top, left, bottom, right } });
-    return new Ref(this.name, top, left, bottom, right, name);
+    const place = new Ref(this.name, top, left, bottom, right, name);
+    this.job.places.set(name, place);
+    return place;
   }
 
   /** A table that ends the sheet begins its rows here; tables side by side begin at the same row. */

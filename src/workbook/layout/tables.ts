@@ -2,7 +2,7 @@ import type { CellValue } from "../model";
 import { Ref, areaAddress } from "./address";
 import { allBlank, hideBlankRows } from "./conditions";
 import { formatOf } from "./formats";
-import { validationFor } from "./forms";
+import { validationFor } from "./inputRule";
 import type { Both } from "./job";
 import type { Page } from "./page";
 import { fillIn, placeOf, placesOf, type ColumnSpec } from "./tableColumns";

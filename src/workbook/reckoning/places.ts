@@ -1,6 +1,7 @@
 import type { CellFact, ColumnFact, Fact, TableFact } from "../../job/facts/fact";
 import { parseArea } from "../../xlsx/address";
 import { cellAddress } from "../layout/address";
+import { yoursName } from "../layout/factCells";
 
 /** Defined names and what the workbook says they stand for: "Site!$B$5". */
 export type Names = ReadonlyMap<string, string>;
@@ -34,9 +35,9 @@ function addressOf({ sheet, row, column }: Corner, down: number, across: number)
   return `${sheet}!${cellAddress(row + down, column + across)}`;
 }
 
-/** The cell of a fact that has one to itself. */
+/** The cell that a person types a fact into. */
 export function placeOf(fact: Exclude<Fact, TableFact>, names: Names): Place {
-  return { cell: addressOf(cornerOf(names, fact.name), 0, 0), fact };
+  return { cell: addressOf(cornerOf(names, yoursName(fact.name)), 0, 0), fact };
 }
 
 /** Where a table's cells stand: of each column, the cell in a row counted from 0. */

@@ -1,9 +1,14 @@
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
-import { FACTS, type Job } from "../../job/facts";
-import type { CellFact, TableFact } from "../../job/facts/fact";
+import { Problem } from "../../calc/problem";
+import { defaultUnit, isMeasure } from "../../calc/quantity/measures";
+import { readQuantity } from "../../calc/quantity/readQuantity";
+import { FACTS, type FactKey, type Job } from "../../job/facts";
+import type { CellFact, Fact, NumberFact, TableFact } from "../../job/facts/fact";
+import { usedJob, type SomeOf } from "../../job/facts/standing";
 import { inSystem, toSi } from "../../job/facts/units";
 import { assemble } from "../assemble";
 import { cellAddress } from "../layout/address";
+import { yoursName } from "../layout/factCells";
 import type { CellValue } from "../model";
 import type { Recalculated } from "../recalculate";
 import { sheets } from "../sheets";
@@ -20,7 +25,14 @@ export interface WrongCell {
 
 /** What a workbook's input cells say, and which of them say nothing that can be read. */
 export interface JobRead {
+  /** What was typed. */
   readonly job: Job;
+  /** What the company's column of the facts says. */
+  readonly company: SomeOf;
+  /** Facts whose value the company stands behind; "all" for everything that was invented. */
+  readonly confirmed: ReadonlySet<FactKey> | "all";
+  /** What the job is reckoned from: what was typed, and what is taken for the rest. */
+  readonly used: Job;
   readonly wrong: readonly WrongCell[];
 }
 
@@ -41,8 +53,8 @@ export function readJob(workbook: Recalculated): JobRead {
     shownBy.set(name, shown);
     return shown;
   };
-  const read = (cell: string, fact: CellFact, shown: CellValue): unknown => {
-    const value = valueOf(fact, shown, system);
+  const read = (cell: string, fact: CellFact, shown: CellValue, tape = true): unknown => {
+    const value = valueOf(fact, shown, system, tape);
     if (value === UNREADABLE) wrong.push({ cell, question: fact.question, shown: String(shown) });
     return value === UNREADABLE ? undefined : value;
   };
@@ -56,7 +68,7 @@ export function readJob(workbook: Recalculated): JobRead {
         const where = cell(row);
         const formula = formulas.get(where);
         if (fact.worked && formula !== undefined && sameFormula(formula, rules.get(where))) return [];
-        const value = read(where, fact, at(row));
+        const value = read(where, fact, at(row), false);
         if (value !== undefined) return [[key, value]];
         return fact.worked && formula === undefined && rules.has(where) ? [[key, null]] : [];
       });
@@ -68,20 +80,55 @@ export function readJob(workbook: Recalculated): JobRead {
   const held = Object.entries(FACTS).map(([key, fact]) => {
     if (fact.type === "table") return [key, readTable(fact)] as const;
     const { cell } = placeOf(fact, names);
-    return [key, read(cell, fact, named(fact.name)[0]?.[0] ?? "")] as const;
+    return [key, read(cell, fact, named(yoursName(fact.name))[0]?.[0] ?? "")] as const;
   });
-  return { job: { ...(Object.fromEntries(held) as unknown as Omit<Job, "system">), system }, wrong };
+  const job = { ...(Object.fromEntries(held) as unknown as Omit<Job, "system">), system };
+  const keys = Object.keys(FACTS) as FactKey[];
+  const said = (name: string): (readonly [FactKey, CellValue])[] =>
+    keys.map((key, row) => [key, named(name)[row]?.[0] ?? ""]);
+  const company = Object.fromEntries(
+    said("FactsCompanyValues").flatMap(([key, shown]) => {
+      const fact = FACTS[key] as Fact;
+      return fact.type === "table" || shown === "" ? [] : [[key, read(`Facts: ${fact.name}`, fact, shown)]];
+    }),
+  ) as SomeOf;
+  const days = said("FactsConfirmedDays").filter(([, day]) => day !== "");
+  const confirmed = named("FactsConfirmed")[0]?.[0] ? "all" : new Set(days.map(([key]) => key));
+  return { job, company, confirmed, used: usedJob(job, company), wrong };
 }
 
-const UNREADABLE = Symbol("unreadable");
+const UNREADABLE: unique symbol = Symbol("unreadable");
 
-function valueOf(fact: CellFact, shown: CellValue, system: UnitSystem): unknown {
+/** The value of a cell in SI; a text is read as a tape says it where the cell's own formulas do so too. */
+function valueOf(fact: CellFact, shown: CellValue, system: UnitSystem, tape: boolean): unknown {
   if (shown === "") return undefined;
-  if (fact.type === "number") return typeof shown === "number" ? toSi(fact.kind, shown, system) : UNREADABLE;
   const text = String(shown);
   if (/^#[A-Z]/.test(text)) return UNREADABLE;
+  if (fact.type === "number") {
+    const number = typeof shown === "number" ? shown : tape ? readTape(text, fact, system) : UNREADABLE;
+    return typeof number === "number" && takesNumber(fact, number, system)
+      ? toSi(fact.kind, number, system)
+      : UNREADABLE;
+  }
   if (fact.type === "text") return text;
   return inSystem(fact.choices, system).includes(text) ? text : UNREADABLE;
+}
+
+/** Whether a cell takes a number, in the unit it is typed in. */
+function takesNumber({ range, whole }: NumberFact, typed: number, system: UnitSystem): boolean {
+  const [least, most] = inSystem(range, system);
+  return typed >= least && typed <= most && (!whole || Number.isInteger(typed));
+}
+
+/** A text in a measured cell, as a tape says it. */
+function readTape(text: string, { kind }: NumberFact, system: UnitSystem): number | typeof UNREADABLE {
+  if (!isMeasure(kind)) return UNREADABLE;
+  try {
+    return readQuantity(text, defaultUnit(kind, system));
+  } catch (error) {
+    if (error instanceof Problem) return UNREADABLE;
+    throw error;
+  }
 }
 
 function rowsOf(table: TableFact, named: (name: string) => readonly unknown[]): number {

@@ -2,6 +2,7 @@ import type { SheetDefinition } from "../layout";
 import { basin } from "./basin";
 import { crew } from "./crew";
 import { earth } from "./earth";
+import { facts } from "./facts";
 import { labour } from "./labour";
 import { levels } from "./levels";
 import { liner } from "./liner";
@@ -38,4 +39,5 @@ export const sheets: readonly SheetDefinition[] = [
   receipts,
   reconcile,
   crew,
+  facts,
 ];

@@ -15,7 +15,7 @@ export const site = defineSheet({
       "Fill in the marked cells from your notes of the visit. Everything else in the workbook follows from them.",
     );
     // The second column holds the longest choice beside its arrow.
-    s.widths([34, 18, 9, 13, 13, 13, 11, 11]);
+    s.widths([34, 18, 9, 16, 12, 12, 11, 10]);
     s.print({ pagesHigh: 1 });
     jobAndClient(s);
     measured(s);

@@ -12,7 +12,7 @@ export const stone = defineSheet({
   name: "Stone",
   order: 7,
   build(s, job) {
-    s.widths([33, 18, 10, 10, 10, 12, 10, 20]);
+    s.widths([33, 18, 10, 13, 9, 11, 10, 19]);
     s.title("Stone", "Say how thick faces and layers are; weights, counts and truckloads follow from drops and basin.");
     kinds(s);
     drops(s);

@@ -49,7 +49,7 @@ describe("the same job typed in US and in SI units", () => {
       fc.property(sameJob, (facts) => {
         const [american, metric] = (["US", "SI"] as const).map((system) => {
           const typed = typedCells(books[system], { system, facts }, "all");
-          const { job } = readJob(books[system].recalculate(typed));
+          const { used: job } = readJob(books[system].recalculate(typed));
           const state = evaluate(job);
           // Inside the job, where both are in SI.
           return topics.flatMap((topic) =>

@@ -1,7 +1,12 @@
 import fc from "fast-check";
+import { FACTS, type FactKey } from "../../../src/job/facts";
+import { usualOf } from "../../../src/job/facts/usual";
 import type { SomeFacts } from "../../../src/workbook/reckoning/typeJob";
 import { basin, earth, levels, liner, pump, stone, water } from "./design";
 import { labor, price, takeoff } from "./money";
+
+/** Sheets whose facts have sizes and weights, and no price. */
+const DESIGN = new Set(["Site", "Water", "Pump", "Basin", "Liner", "Stone", "Earth", "Levels"]);
 
 /** A job to type into the demo workbook of a system: what is not in it stays as the demo has it. */
 export interface TrialJob {
@@ -36,16 +41,12 @@ export function jobIn(system: "US" | "SI"): fc.Arbitrary<TrialJob> {
 
 export const trialJob: fc.Arbitrary<TrialJob> = fc.oneof(jobIn("US"), jobIn("SI"));
 
-/** What a blank stands for in either workbook differs; in SI. */
-const SAID = {
-  linerOverlap: 0.3,
-  slackPerDrop: 0.08,
-  cutRounding: 0.1,
-  fabricLap: 0.3,
-  handLimit: 23,
-  gradeTolerance: 0.006,
-  frictionMethod: "Darcy-Weisbach",
-} as const satisfies SomeFacts;
+/** What a blank stands for differs between the systems: the metric one is typed into both, in SI. Money has no part in it. */
+const SAID = Object.fromEntries(
+  Object.entries(usualOf("SI")).flatMap(([key, { value }]) =>
+    key !== "currency" && DESIGN.has(FACTS[key as FactKey].sheet) ? [[key, value]] : [],
+  ),
+) as SomeFacts;
 
 function byBore(pipes: SomeFacts["route"] = []): NonNullable<SomeFacts["route"]> {
   return pipes.map((pipe) => ({ ...pipe, ...(pipe.size === undefined ? {} : { type: "Bore" as const }) }));

@@ -29,7 +29,7 @@ export function reckonBoth(
   digits: number | "all" = DIGITS,
 ): { readonly workbook: Recalculated; readonly job: Job; readonly state: State } {
   const calculated = workbook.recalculate(typedCells(workbook, { system, facts }, digits));
-  const { job, wrong } = readJob(calculated);
+  const { used: job, wrong } = readJob(calculated);
   if (wrong.length > 0) throw new Error(`cells that cannot be read: ${JSON.stringify(wrong)}`);
   return { workbook: calculated, job, state: evaluate(job) };
 }

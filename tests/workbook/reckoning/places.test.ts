@@ -13,6 +13,7 @@ const NO_FACTS = new Set([
   "Receipts",
   "Reconcile",
   "Crew",
+  "Facts",
   "SupplierTable",
   "PrintedSupplier",
   "ScopeLines",

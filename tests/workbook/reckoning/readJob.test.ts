@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { assemble } from "../../../src/workbook/assemble";
+import { yoursName } from "../../../src/workbook/layout/factCells";
 import { readJob } from "../../../src/workbook/reckoning/readJob";
 import { openWorkbook, recalculate, type OpenedWorkbook } from "../../../src/workbook/recalculate";
 import { sheets } from "../../../src/workbook/sheets";
@@ -14,7 +15,7 @@ beforeAll(async () => {
   opened = await openWorkbook(await bytesOf("US", "demo"));
   const { names } = assemble(sheets, "US", "demo");
   cell = (name, row = 1, column = 1) => {
-    const found = names.find((one) => one.name === name);
+    const found = names.find((one) => one.name === yoursName(name)) ?? names.find((one) => one.name === name);
     if (!found) throw new Error(`no name ${name}`);
     const { sheet, area } = found;
     return `${sheet}!${String.fromCharCode(64 + area.left + column - 1)}${area.top + row - 1}`;
@@ -23,7 +24,7 @@ beforeAll(async () => {
 
 describe("a job read from a workbook", () => {
   it("is in SI, whatever it was typed in", () => {
-    const { job, wrong } = readJob(opened.recalculate());
+    const { used: job, wrong } = readJob(opened.recalculate());
     expect(wrong).toEqual([]);
     expect(job.system).toBe("US");
     // By definition: 1 ft = 0.3048 m, 1 in = 0.0254 m, 1 mil = 0.0254 mm, 1 oz/yd² = 33.9057 g/m², 72 °F = 22.222 °C.

@@ -45,6 +45,6 @@ describe("Site", () => {
     expect(await cure({ FallTyped: "", ClientName: "" })).toBe("Fill in: Client and 1 more.");
     expect(await cure({ FallTyped: "" })).toBe("Fill in: Fall, up to the top lip.");
     expect(await cure({ Run: "14 ft", ClientName: "" })).toBe("No number in: Run. Type one, or use =RILL.QTY.");
-    expect(await cure({})).toBe("Fill in the marked cells of this sheet that are still blank.");
+    expect(await cure({})).toBe("Fill in what is marked and still blank.");
   });
 });

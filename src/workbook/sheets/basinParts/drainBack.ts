@@ -11,7 +11,6 @@ export function drainBack(s: SheetLayout): void {
     label: "A check valve keeps the pipe full",
     kind: "text",
     choices: ["no", "yes"],
-    usual: "no",
     message: "Yes only where the route on Pump has a check valve; then the pipe does not drain back.",
     note: "Pipes that stay full freeze in winter.",
   });

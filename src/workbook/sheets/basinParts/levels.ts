@@ -50,7 +50,6 @@ export function levels(s: SheetLayout, job: Job): void {
     name: "LowWaterDepth",
     label: "Water the pump needs above the floor",
     kind: "length",
-    usual: { US: 0.5, SI: 0.15 },
     min: 0,
     max: { US: 8, SI: 2.4 },
     message: "Depth of water above the basin's floor below which the pump sucks air; see its maker's sheet.",

@@ -1,4 +1,4 @@
-import { BASIN_PARTS, GRAVEL_VOIDS } from "../../../calc/tables/basinParts";
+import { BASIN_PARTS } from "../../../calc/tables/basinParts";
 import type { SheetLayout } from "../../layout";
 
 /** Rows for modules and wells; the pit itself is one more. */
@@ -31,7 +31,6 @@ export function pit(s: SheetLayout): void {
     label: "Walls, out per 1 up",
     kind: "number",
     format: "0.00",
-    usual: 0,
     min: 0,
     max: 3,
     message: "How far a wall leans out for each 1 it goes up; 0 is upright.",
@@ -40,7 +39,6 @@ export function pit(s: SheetLayout): void {
     name: "RimBelowGrade",
     label: "Rim and overflow below finished grade",
     kind: "size",
-    usual: { US: 3, SI: 75 },
     min: 0,
     max: { US: 48, SI: 1200 },
     message: "How far the basin's rim, over which it overflows, lies below the finished patio or lawn.",
@@ -53,7 +51,6 @@ export function pit(s: SheetLayout): void {
     name: "GravelVoids",
     label: "Room for water in the gravel",
     kind: "share",
-    usual: GRAVEL_VOIDS,
     min: 0.05,
     max: 1,
     message: "Share of the gravel's volume that water can fill: its porosity. Washed gravel has 35 to 45 %.",

@@ -32,7 +32,6 @@ export function balance(s: SheetLayout): void {
     name: "SpoilTruck",
     label: "One truck takes, loose",
     kind: "earth",
-    usual: { US: 10, SI: 6 },
     min: 0.5,
     max: { US: 40, SI: 30 },
     message: "Loose volume one truck takes; check its weight limit too.",

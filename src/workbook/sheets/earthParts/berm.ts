@@ -36,7 +36,6 @@ export function berm(s: SheetLayout): void {
     label: "Slope of its sides",
     kind: "factor",
     unit: "to 1",
-    usual: 2,
     min: 0.5,
     max: 6,
     message: "Horizontal run for each 1 of height; loose earth needs 1.5 and more.",
@@ -47,7 +46,6 @@ export function berm(s: SheetLayout): void {
     label: "Its ends",
     kind: "text",
     choices: ["sloped", "square"],
-    usual: "sloped",
     message: "Sloped where the berm stands free, square where it runs into a bank or wall.",
   });
   s.result({

@@ -1,6 +1,6 @@
 import { hideBlankRows } from "../../layout/conditions";
 import { formatOf } from "../../layout/formats";
-import { validationFor } from "../../layout/forms";
+import { validationFor } from "../../layout/inputRule";
 import { head } from "../../layout/tableHead";
 import type { Job, SheetLayout } from "../../layout";
 
@@ -17,7 +17,6 @@ export function points(s: SheetLayout, job: Job): number {
     label: "Backsight on the bench mark",
     kind: "length",
     format: "#,##0.000",
-    usual: { US: 4.5, SI: 1.4 },
     min: 0.01,
     max: { US: 25, SI: 7.6 },
     message: "Rod reading on the bench mark, from where the instrument stands on the day.",
@@ -34,7 +33,6 @@ export function points(s: SheetLayout, job: Job): number {
     name: "GradeTolerance",
     label: "On grade within",
     kind: "size",
-    usual: { US: 0.25, SI: 6 },
     min: { US: 0.05, SI: 1 },
     max: { US: 6, SI: 150 },
     message: "As near as this counts as on grade.",
@@ -43,7 +41,6 @@ export function points(s: SheetLayout, job: Job): number {
     name: "BoxHeight",
     label: "Spillway box, lip above its foot",
     kind: "size",
-    usual: { US: 14, SI: 350 },
     min: 0,
     max: { US: 60, SI: 1500 },
     message: "How far the lip of the spillway box lies above the berm it stands on.",

@@ -4,16 +4,15 @@ import type { Job, SheetLayout } from "../../layout";
 export function fabric(s: SheetLayout, job: Job): void {
   s.section("Fabric");
   s.note("Fabric goes in before the liner. Strips run along or across, whichever takes less off the roll.");
-  const layers = (name: string, label: string, usual: number, message: string): void => {
-    s.input({ name, label, kind: "count", usual, min: 0, max: 5, message });
+  const layers = (name: string, label: string, message: string): void => {
+    s.input({ name, label, kind: "count", min: 0, max: 5, message });
   };
-  layers("FabricUnder", "Layers under the liner", 1, "Layers of fabric between ground and liner.");
-  layers("FabricOver", "Layers over the liner", 1, "Layers of fabric between liner and stone.");
+  layers("FabricUnder", "Layers under the liner", "Layers of fabric between ground and liner.");
+  layers("FabricOver", "Layers over the liner", "Layers of fabric between liner and stone.");
   s.input({
     name: "FabricRollWidth",
     label: "Width of the fabric roll",
     kind: "length",
-    usual: { US: 6, SI: 2 },
     min: { US: 1, SI: 0.3 },
     max: { US: 30, SI: 10 },
     message: "Width of the fabric roll as sold.",
@@ -22,7 +21,6 @@ export function fabric(s: SheetLayout, job: Job): void {
     name: "FabricLap",
     label: "Lap between strips",
     kind: "length",
-    usual: { US: 0.5, SI: 0.15 },
     min: 0,
     max: { US: 3, SI: 1 },
     message: "How far strips of fabric lap each other.",
@@ -33,7 +31,6 @@ export function fabric(s: SheetLayout, job: Job): void {
     label: "Weight of the fabric",
     kind: "number",
     unit: { US: "oz/yd²", SI: "g/m²" },
-    usual: { US: 8, SI: 270 },
     min: { US: 2, SI: 70 },
     max: { US: 32, SI: 1100 },
     message: "Weight of the fabric per area, as sold.",

@@ -60,7 +60,6 @@ export function rolls(s: SheetLayout, job: Job): void {
     label: "Pieces may be turned",
     kind: "text",
     choices: ["yes", "no"],
-    usual: "yes",
     message: "Whether a piece's length may lie across the roll.",
   });
   s.input({

@@ -7,13 +7,12 @@ const CHANGE_ROWS = 8;
 /** How overhead, contingency, tax and rounding are counted, and which option is quoted. */
 export function settings(s: SheetLayout, job: Job): void {
   s.section("Settings");
-  const share = (name: string, label: string, usual: number, max: number, message: string, note?: string): void => {
-    s.input({ name, label, kind: "share", usual, min: 0, max, message, ...(note ? { note } : {}) });
+  const share = (name: string, label: string, max: number, message: string, note?: string): void => {
+    s.input({ name, label, kind: "share", min: 0, max, message, ...(note ? { note } : {}) });
   };
   share(
     "WantedMargin",
     "Gross margin wanted",
-    0.3,
     0.9,
     "Share of the price that is left over the job's own cost.",
     "Of the price, not of the cost: 30 % of the price is 42.9 % on cost.",
@@ -23,15 +22,13 @@ export function settings(s: SheetLayout, job: Job): void {
     label: "Overhead is counted by",
     kind: "text",
     choices: ["share of cost", "crew hours"],
-    usual: "share of cost",
     message: "How the office, vehicles and insurance are charged to a job.",
   });
-  share("OverheadShare", "Overhead as a share of direct cost", 0.12, 2, "Yearly overhead over yearly direct cost.");
+  share("OverheadShare", "Overhead as a share of direct cost", 2, "Yearly overhead over yearly direct cost.");
   s.input({
     name: "OverheadPerHour",
     label: "Overhead for a crew hour",
     kind: "money",
-    usual: { US: 13.75, SI: 11.5 },
     min: 0,
     max: 1000,
     message: "Yearly overhead over yearly hours on site.",
@@ -48,7 +45,6 @@ export function settings(s: SheetLayout, job: Job): void {
   share(
     "ContingencyShare",
     "Contingency",
-    0.05,
     1,
     "Share of the direct cost kept for what goes wrong.",
     "See the odds below for what it should cover.",
@@ -58,7 +54,6 @@ export function settings(s: SheetLayout, job: Job): void {
     label: "Sales tax is owed on",
     kind: "text",
     choices: TAX_BASES,
-    usual: { US: "materials with markup", SI: "whole price" },
     message: "What the tax is worked out on; ask your accountant.",
     note: "Rules differ from place to place: ask your accountant.",
   });
@@ -67,7 +62,6 @@ export function settings(s: SheetLayout, job: Job): void {
     label: "Tax rate",
     kind: "share",
     format: "0.000%",
-    usual: { US: 0.065, SI: 0.2 },
     min: 0,
     max: 0.5,
     message: "Rate of the sales or value-added tax.",
@@ -76,7 +70,6 @@ export function settings(s: SheetLayout, job: Job): void {
     name: "RoundTo",
     label: "Raise the price to a multiple of",
     kind: "money",
-    usual: 10,
     min: 0,
     max: 10_000,
     message: "The price before tax is raised to a whole multiple; 0 leaves it.",
@@ -86,7 +79,6 @@ export function settings(s: SheetLayout, job: Job): void {
     label: "Option that is quoted",
     kind: "text",
     choices: OPTIONS,
-    usual: "A",
     message: "The option whose price goes to the quote's total.",
   });
 }

@@ -30,7 +30,6 @@ export function quoteTerms(s: SheetLayout, job: Job): void {
     label: "Valid for",
     kind: "count",
     unit: "days",
-    usual: 30,
     min: 1,
     max: 365,
     message: "Days the price holds.",

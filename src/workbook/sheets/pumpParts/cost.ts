@@ -39,7 +39,6 @@ export function cost(s: SheetLayout): void {
     label: "Years to reckon over",
     kind: "count",
     unit: "years",
-    usual: 8,
     min: 0,
     max: 50,
     message: "Years over which price and electricity are added up.",

@@ -54,7 +54,6 @@ export function route(s: SheetLayout, job: Job): void {
     label: "Friction method",
     kind: "text",
     choices: FRICTION_METHODS,
-    usual: { US: "Hazen-Williams", SI: "Darcy-Weisbach" },
     message: {
       US: "Hazen-Williams is the trade's usual one; Darcy-Weisbach is the sounder one for small pipe and slow flow.",
       SI: "Darcy-Weisbach (with Colebrook) is the usual and sounder one; Hazen-Williams is common in the United States.",

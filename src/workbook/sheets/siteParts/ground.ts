@@ -11,7 +11,6 @@ export function ground(s: SheetLayout): void {
     label: "Ground",
     kind: "text",
     choices: SOIL_NAMES,
-    usual: "loam",
     message: "The ground that will be dug; choose from the list.",
   });
   s.input({
@@ -30,7 +29,6 @@ export function ground(s: SheetLayout): void {
     label: "Rock for boulders",
     kind: "text",
     choices: densityNames("rock"),
-    usual: { US: "granite", SI: "basalt" },
     message: "The rock of boulders and lip stones; choose from the list.",
   });
   s.input({
@@ -38,7 +36,6 @@ export function ground(s: SheetLayout): void {
     label: "Gravel",
     kind: "text",
     choices: densityNames("stone"),
-    usual: "washed gravel",
     message: "The gravel that covers bed and basin; choose from the list.",
   });
   text(

@@ -16,7 +16,6 @@ export function job(s: SheetLayout): void {
     label: "Currency",
     kind: "text",
     choices: { US: ["$", "C$"], SI: ["€", "£", "A$", "kr", "CHF"] },
-    usual: { US: "$", SI: "€" },
     message: "Sign that stands beside every amount.",
   });
   text(

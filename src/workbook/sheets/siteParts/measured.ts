@@ -21,14 +21,13 @@ export function measured(s: SheetLayout): void {
     min: 0.1,
     max: { US: 60, SI: 18 },
     message: "Height of the highest lip over the basin's finished grade or over its rim, as the next cell says.",
-    note: "With a level, not by eye: drops and lift follow from it.",
+    note: "By level, not by eye: all else follows.",
   });
   s.input({
     name: "FallFrom",
     label: "Measured from",
     kind: "text",
     choices: FALL_FROM,
-    usual: "finished grade",
     message: "Where the fall begins: the finished grade at the basin, or the basin's rim, which lies lower.",
     note: "The rim lies lower, as Basin says.",
   });
@@ -50,8 +49,8 @@ export function measured(s: SheetLayout): void {
     max: 12,
     message: "Steps the fall is divided into.",
     note: {
-      US: "Common practice: 3 to 4 drops for about 2 ft over 6 ft.",
-      SI: "Common practice: 3 to 4 drops for about 0.6 m over 1.8 m.",
+      US: "Common practice: 3 or 4 drops in 2 ft of fall.",
+      SI: "Common practice: 3 or 4 drops in 0.6 m of fall.",
     },
   });
   s.input({
@@ -81,11 +80,10 @@ export function levels(s: SheetLayout): void {
     label: "Bench mark level",
     kind: "length",
     demo: { US: 100, SI: 50 },
-    usual: { US: 100, SI: 50 },
     min: -2000,
     max: 30000,
     message: "Level given to the fixed point all others are measured from.",
-    note: "Any round number will do; keep it for the whole job.",
+    note: "Any round number; keep it for the whole job.",
   });
   s.input({
     name: "GradeLevel",

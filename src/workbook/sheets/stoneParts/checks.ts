@@ -18,7 +18,7 @@ export function checks(s: SheetLayout, job: Job): void {
     label: "Heaviest stone for the machine",
     value: "=HeaviestStone",
     limit: '=IF(COUNT(MachineLift)=0,"not known",MachineLift)',
-    ok: "HeaviestStone<=MAX(HandLimit,MachineLift)",
+    ok: "HeaviestStone<=MAX(HandLimit,N(MachineLift))",
     cure: "Take smaller stones or a bigger machine.",
     cureNow:
       'IF(COUNT(MachineLift)=0,"Type on Earth what the machine lifts.","Take smaller stones or a bigger machine.")',

@@ -4,18 +4,17 @@ import type { SheetLayout } from "../../layout";
 /** Gravel by area and depth, and the stone around modules by volume. */
 export function gravel(s: SheetLayout): void {
   s.section("Gravel");
-  const depth = (name: string, label: string, usual: { US: number; SI: number }): void => {
+  const depth = (name: string, label: string): void => {
     s.input({
       name,
       label,
       kind: "size",
-      usual,
       min: 0,
       max: { US: 48, SI: 1200 },
       message: "Depth of the layer.",
     });
   };
-  depth("BedGravelDepth", "Depth of gravel in the bed", { US: 2.5, SI: 60 });
+  depth("BedGravelDepth", "Depth of gravel in the bed");
   s.result({
     name: "BedGravelArea",
     label: "Bed to cover",
@@ -30,7 +29,7 @@ export function gravel(s: SheetLayout): void {
     kind: "load",
     needs: ["BedGravelArea", "BedGravelDepth"],
   });
-  depth("CoverDepth", "Depth of gravel over the basin", { US: 3, SI: 75 });
+  depth("CoverDepth", "Depth of gravel over the basin");
   s.result({
     name: "CoverTons",
     label: "Gravel over basin, with waste",
@@ -53,7 +52,6 @@ export function gravel(s: SheetLayout): void {
     label: "Stone around the void modules",
     kind: "text",
     choices: densityNames("stone"),
-    usual: "river stone",
     message: "The stone that fills the basin around modules and pump well; choose from the list.",
   });
   s.result({

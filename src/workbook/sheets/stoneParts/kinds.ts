@@ -34,7 +34,6 @@ export function kinds(s: SheetLayout): void {
     name: "StoneWaste",
     label: "Added for waste",
     kind: "share",
-    usual: 0.08,
     min: 0,
     max: 0.5,
     message: "Share added to all stone for breakage, spill and settling.",

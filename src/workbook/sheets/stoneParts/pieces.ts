@@ -1,4 +1,4 @@
-import { BOULDER_SHAPE_NAMES, USUAL_SHAPE } from "../../../calc/stone/boulder";
+import { BOULDER_SHAPE_NAMES } from "../../../calc/stone/boulder";
 import { LIFTING_CAUTION } from "../../../functions/stone/arguments";
 import type { SheetLayout } from "../../layout";
 
@@ -11,11 +11,10 @@ export function lipStones(s: SheetLayout): void {
     name: "LipStonesPerDrop",
     label: "Lip stones in each drop",
     kind: "count",
-    usual: 1,
     min: 0,
     max: 20,
     message: "Flat stones the water leaves over, in one drop.",
-    note: "They lie on top of the faces and are not in the weights above.",
+    note: "On top of the faces; not in the weights above.",
   });
   const side = (name: string, label: string, demo: { US: number; SI: number }): void => {
     s.input({
@@ -36,7 +35,6 @@ export function lipStones(s: SheetLayout): void {
     label: "Shape",
     kind: "text",
     choices: BOULDER_SHAPE_NAMES,
-    usual: "box",
     message: "How much of its box the stone fills; choose from the list.",
   });
   s.result({
@@ -73,13 +71,12 @@ export function sizes(s: SheetLayout): void {
     name: "HandLimit",
     label: "Most one person lifts",
     kind: "weight",
-    usual: { US: 50, SI: 23 },
     min: { US: 5, SI: 2 },
     max: { US: 200, SI: 90 },
     message: "Your own hand-lift limit; stones that may be heavier are marked for the machine.",
     note: {
-      US: "NIOSH: 51 lb under ideal conditions; less for awkward lifts.",
-      SI: "ISO 11228-1 and NIOSH: 23 to 25 kg at best; less for awkward lifts.",
+      US: "NIOSH: 51 lb at best; less for awkward lifts.",
+      SI: "At best 23 (NIOSH) to 25 kg (ISO 11228-1).",
     },
   });
   s.input({
@@ -87,7 +84,6 @@ export function sizes(s: SheetLayout): void {
     label: "Shape of the boulders",
     kind: "text",
     choices: BOULDER_SHAPE_NAMES,
-    usual: USUAL_SHAPE,
     message:
       "How much of their box the boulders fill, for the counts; choose from the list. Lifts are judged by the box.",
     note: "Counts come as near to the tons as whole stones can.",

@@ -17,8 +17,8 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
     message:
       "Depth of the still water upstream above the lowest lip while the pump runs; where it falls the sheet is thinner.",
     note: job.pick({
-      US: "Upstream of the lip. ½ in trickles, 1 in falls, 2 in roars (common practice).",
-      SI: "Upstream of the lip. 12 mm trickles, 25 falls, 50 roars (common practice).",
+      US: "½ in trickles, 1 in falls, 2 in roars (common practice).",
+      SI: "12 mm trickles, 25 falls, 50 roars (common practice).",
     }),
   });
   s.input({
@@ -26,7 +26,6 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
     label: "Shape of the lips",
     kind: "text",
     choices: LIP_SHAPES.map(({ name }) => name),
-    usual: "broad",
     message: "Broad: a flat stone or box lip. Sharp: a thin edge. Choose from the list.",
   });
   const lips = s.table({
@@ -127,7 +126,6 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
     name: "SpillBoxes",
     label: "Spillway boxes at the top",
     kind: "count",
-    usual: 1,
     min: 0,
     max: 12,
     message: "Boxes that spread the water behind the top lip; 0 where the pipe ends in a pool.",

@@ -1,0 +1,46 @@
+import type { Validation } from "../model";
+import { unitOf } from "./formats";
+import type { InputSpec } from "./inputs";
+import type { Page } from "./page";
+
+/** The rule and the message of an input, for one cell or a column of them. */
+export function validationFor(
+  page: Page,
+  area: Validation["area"],
+  spec: Pick<InputSpec, "label" | "kind" | "unit" | "min" | "max" | "whole" | "choices" | "message">,
+): Validation {
+  const { job } = page;
+  const min = spec.min === undefined ? undefined : job.pick(spec.min);
+  const max = spec.max === undefined ? undefined : job.pick(spec.max);
+  const unitText = spec.unit !== undefined ? job.pick(spec.unit) : unitOf(spec.kind, job.system);
+  const shownUnit = unitText.startsWith("=") ? "money" : unitText;
+  const common = { area, title: spec.label.slice(0, 32) };
+  const message = cut(job.pick(spec.message));
+  if (spec.choices !== undefined) {
+    const choices = typeof spec.choices === "string" ? spec.choices : job.pick(spec.choices);
+    return { ...common, kind: "list", choices, message };
+  }
+  if (spec.kind === "text") return { ...common, kind: "text", max: max ?? 200, message };
+  if (spec.kind === "date") return { ...common, kind: "date", min: min ?? 36526, max: max ?? 73050, message };
+  if (min === undefined || max === undefined)
+    throw new Error(`${page.name}: the input "${spec.label}" needs min and max`);
+  const factor = spec.kind === "share" ? 100 : 1;
+  const range = `${[shownUnit, `${plainNumber(min * factor)} to ${plainNumber(max * factor)}`].filter(Boolean).join(", ")}.`;
+  return {
+    ...common,
+    kind: spec.whole || spec.kind === "count" ? "whole" : "decimal",
+    min,
+    max,
+    message: cut(`${message} In ${range}`.replace("In 0", "0").replace(/In (?=[\d-])/, "From ")),
+  };
+}
+
+function plainNumber(value: number): string {
+  return String(Number(value.toPrecision(12)));
+}
+
+/** The longest error text a file may hold. */
+function cut(message: string): string {
+  if (message.length > 225) throw new Error(`a message is longer than 225 characters: ${message}`);
+  return message;
+}

@@ -1,0 +1,138 @@
+import { USUAL, type Usual } from "../../job/facts/usual";
+import type { CellValue } from "../model";
+import { Ref } from "./address";
+import { markUsed } from "./conditions";
+import { COLUMN, FACTS_SHEET, factCell, factRow, singleFact, yoursName } from "./factCells";
+import { formatOf, unitOf, type Kind } from "./formats";
+import { label, remark, unit } from "./forms";
+import { validationFor } from "./inputRule";
+import type { Both } from "./job";
+import type { Page } from "./page";
+
+/** One input in one row: label, cell, unit, note. */
+export interface InputSpec {
+  /** Defined name. */
+  readonly name?: string;
+  readonly label: string;
+  /** What it measures; gives unit and number format. "text" and "date" are kinds too. */
+  readonly kind: Kind;
+  /** Unit text where the kind has none of its own. */
+  readonly unit?: Both<string>;
+  /** Value in the demo only. */
+  readonly demo?: Both<CellValue>;
+  /** Value in demo and blank alike, of an input that is no fact; what a fact is taken for says `job/facts/usual`. */
+  readonly usual?: Both<CellValue>;
+  /** Least and most that may be typed. */
+  readonly min?: Both<number>;
+  readonly max?: Both<number>;
+  readonly whole?: boolean;
+  /** Names to choose from, or a formula such as "=PumpNames". */
+  readonly choices?: Both<readonly string[]> | string;
+  /** What to type, in a sentence; shown when the cell is selected and when it is refused. */
+  readonly message: Both<string>;
+  /** A remark printed beside it. */
+  readonly note?: Both<string>;
+  /** May stay blank. */
+  readonly optional?: boolean;
+  readonly format?: string;
+}
+
+export function addInput(page: Page, spec: InputSpec): Ref {
+  const single = page.job.hasFacts ? singleFact(spec.name) : undefined;
+  return single && spec.name ? addFact(page, { ...spec, name: spec.name }) : addPlain(page, spec);
+}
+
+/** Text the user makes up needs room; so does a choice among names the user made up. */
+function isWide({ kind, choices }: InputSpec): boolean {
+  return kind === "text" && (choices === undefined || typeof choices === "string");
+}
+
+/** An input that stands for itself: it is no fact, or no sheet of facts fills it. */
+function addPlain(page: Page, spec: InputSpec): Ref {
+  const { row, job } = page;
+  const value = usualValue(job, spec) ?? demoValue(job, spec);
+  const ref = inputCell(page, spec, spec.name, value);
+  const wide = isWide(spec);
+  if (!wide) unit(page, row, spec.kind, spec.unit);
+  remark(page, row, wide ? 5 : 4, spec.note);
+  if (!spec.optional) page.required.push({ label: spec.label, ref });
+  page.row++;
+  return ref;
+}
+
+function usualValue(job: Page["job"], { name, usual }: InputSpec): CellValue | undefined {
+  if (usual !== undefined) return job.pick(usual);
+  const single = singleFact(name);
+  const known = single && (USUAL as Partial<Record<string, Usual>>)[single.key];
+  return known && job.pick(known.value);
+}
+
+function demoValue(job: Page["job"], { demo }: InputSpec): CellValue | undefined {
+  return job.filled === "demo" && demo !== undefined ? job.pick(demo) : undefined;
+}
+
+/** Label and cell to type into, with its rule. */
+function inputCell(page: Page, spec: InputSpec, name: string | undefined, value: CellValue | undefined): Ref {
+  const { row, job } = page;
+  const wide = isWide(spec);
+  label(page, row, spec.label);
+  const ref = page.put(row, 2, {
+    ...(value === undefined ? {} : { value }),
+    style: "input",
+    look: {
+      format: spec.format ?? formatOf(spec.kind, job.system),
+      align: spec.kind === "text" ? "left" : "right",
+      ...(wide ? { wrap: true } : {}),
+    },
+    ...(name ? { name } : {}),
+    ...(wide ? { across: 3 } : {}),
+  });
+  if (wide && typeof value === "string") page.fitHeight(row, value, page.charactersAcross(2, 3));
+  page.sheet.validations.push(validationFor(page, { top: row, left: 2, bottom: row, right: 2 }, spec));
+  return ref;
+}
+
+/**
+ * A fact in one row: what is typed, its unit, what is used, and why. A text takes the room of the used value, which then
+ * stands on the sheet of facts alone.
+ */
+function addFact(page: Page, spec: InputSpec & { readonly name: string }): Ref {
+  const { row, job } = page;
+  const { name } = spec;
+  const wide = isWide(spec);
+  const yours = inputCell(page, spec, yoursName(name), demoValue(job, spec));
+  const format = spec.format ?? formatOf(spec.kind, job.system);
+  const note = spec.note === undefined ? "" : job.pick(spec.note);
+  const shownUnit = spec.unit !== undefined ? job.pick(spec.unit) : unitOf(spec.kind, job.system);
+  job.inputs.set(name, { label: spec.label, yours, wide, unit: shownUnit, format, note });
+  const across = page.lastColumn - 4;
+  const used = wide
+    ? new Ref(FACTS_SHEET, factRow(name), COLUMN.used, factRow(name), COLUMN.used, name)
+    : page.put(row, 4, {
+        formula: `=${factCell(name, "used")}`,
+        style: spec.kind === "text" ? "resultText" : "result",
+        look: { format: spec.kind === "text" ? "General" : format },
+        name,
+      });
+  if (!wide) {
+    unit(page, row, spec.kind, spec.unit);
+    for (const choice of offered(page, spec)) page.fitHeight(row, choice, page.charactersAcross(4, 1));
+  }
+  page.put(row, 5, { formula: `=${factCell(name, "reason")}`, style: "remark", across });
+  for (const text of [note, because(name, job)]) page.fitHeight(row, text, page.charactersAcross(5, across));
+  if (!wide) markUsed(page, row, { yours: 2, used: 4, reason: 5 });
+  if (!spec.optional) page.required.push({ label: spec.label, ref: used });
+  page.row++;
+  return used;
+}
+
+function offered(page: Page, { choices }: InputSpec): readonly string[] {
+  return choices === undefined || typeof choices === "string" ? [] : page.job.pick(choices);
+}
+
+/** The words beside a value that is taken for a fact: "assumed: rule of thumb". */
+function because(name: string, job: Page["job"]): string {
+  const single = singleFact(name);
+  const known = single && (USUAL as Partial<Record<string, Usual>>)[single.key];
+  return known ? `${known.invented ? "invented" : "assumed"}: ${job.pick(known.reason)}` : "";
+}

@@ -1,0 +1,52 @@
+import { FACTS, type FactKey } from "../../job/facts";
+import { defineSheet } from "../layout";
+import { COLUMN, FACTS_SHEET, FIRST_FACT } from "../layout/factCells";
+import { headings } from "./factsParts/headings";
+import { single } from "./factsParts/single";
+import { standing } from "./factsParts/standing";
+import { columnsOfTables, tableRow } from "./factsParts/tables";
+
+/** Columns that a person reads; the others are for formulas. */
+const READ = COLUMN.confirmed;
+
+/** Every fact of the job in one row: what was typed, what is used in its place, and how far to trust it. */
+export const facts = defineSheet({
+  name: FACTS_SHEET,
+  order: 90,
+  turn: 1,
+  build(s, job) {
+    s.widths([32, 22, 12, 22, 22, 10, 10, 8, 8, 50, 15, 14, 9, 9, 80, 150, 90, 10, 10, 10, 8, 60]);
+    s.within(READ, () => {
+      s.title("Facts", "Every fact of the job: yours where you typed it, else your company's, else assumed.");
+      standing(s);
+      s.section("All facts");
+      s.note(
+        "Type into the company's column what holds for all your jobs, or the day you confirmed a value that came with the workbook.",
+      );
+    });
+    headings(s);
+    if (s.row !== FIRST_FACT) throw new Error(`the first fact stands in row ${s.row}, not ${FIRST_FACT}`);
+    const last = FIRST_FACT + Object.keys(FACTS).length - 1;
+    const column = (name: string, at: number): void => void s.define(name, FIRST_FACT, at, last, at);
+    column("FactNames", COLUMN.label);
+    column("FactStates", COLUMN.state);
+    column("FactPlaces", COLUMN.place);
+    column("FactReasons", COLUMN.reason);
+    column("FactSheets", COLUMN.sheet);
+    column("FactNeeded", COLUMN.needed);
+    column("FactMissing", COLUMN.missing);
+    column("FactsAssumedValues", COLUMN.assumed);
+    column("FactsCompanyValues", COLUMN.company);
+    column("FactsConfirmedDays", COLUMN.confirmed);
+    const bodies = columnsOfTables(s, job, last + 4);
+    for (const key of Object.keys(FACTS) as FactKey[]) {
+      const fact = FACTS[key];
+      if (fact.type === "table") tableRow(s, job, key, bodies);
+      else single(s, job, key, fact);
+      s.row++;
+    }
+    s.notPrinted();
+    s.print({ landscape: true, lastColumn: READ, titleRows: [FIRST_FACT - 1, FIRST_FACT - 1] });
+    s.row = bodies.next;
+  },
+});

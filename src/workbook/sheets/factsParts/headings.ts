@@ -1,0 +1,37 @@
+import type { SheetLayout } from "../../layout";
+import { COLUMN } from "../../layout/factCells";
+
+const TITLES: Readonly<Record<keyof typeof COLUMN, string>> = {
+  label: "Fact",
+  yours: "Yours",
+  company: "Company",
+  assumed: "Assumed",
+  used: "Used",
+  unit: "Unit",
+  state: "State",
+  low: "Low",
+  high: "High",
+  reason: "Reason",
+  place: "Place",
+  confirmed: "Confirmed on",
+  least: "Least",
+  most: "Most",
+  takes: "What it takes",
+  note: "Note",
+  because: "Why assumed",
+  shipped: "Came as",
+  read: "As read",
+  sheet: "Sheet",
+  needed: "Needed",
+  missing: "To fill or mend",
+};
+
+const LEFT = new Set<string>(["label", "unit", "state", "reason", "place", "takes", "note", "because", "missing"]);
+
+/** The heads of the columns. */
+export function headings(s: SheetLayout): void {
+  for (const [key, title] of Object.entries(TITLES)) {
+    s.put(s.row, COLUMN[key as keyof typeof COLUMN], { value: title, style: LEFT.has(key) ? "headText" : "head" });
+  }
+  s.row++;
+}

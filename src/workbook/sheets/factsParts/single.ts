@@ -1,0 +1,78 @@
+import { defaultUnit, type Measure } from "../../../calc/quantity/measures";
+import type { FactKey } from "../../../job/facts";
+import type { SingleFact } from "../../../job/facts/fact";
+import { USUAL, type Usual } from "../../../job/facts/usual";
+import { inSystem } from "../../../job/facts/units";
+import type { Job, SheetLayout } from "../../layout";
+import { COLUMN, readsTape, takes } from "../../layout/factCells";
+import { cellsIn, missing, reading, reason, state, usedChoice, usedNumber, usedText } from "./formulas";
+import { typedHere } from "./typedHere";
+
+/** The measures whose entries a host may take for days: 3/4 and 9-4 are lengths on a tape. */
+const DATED = new Set<string>(["length", "size", "head"]);
+
+/** The row of a fact that has a cell to itself. */
+export function single(s: SheetLayout, job: Job, key: FactKey, fact: SingleFact): void {
+  const { row } = s;
+  const { system } = job;
+  const cells = cellsIn(row);
+  const input = job.inputs.get(fact.name);
+  const known = (USUAL as Partial<Record<FactKey, Usual>>)[key];
+  const text = fact.type !== "number";
+  const look = { format: input?.format ?? "General", align: text ? ("left" as const) : ("right" as const) };
+  const plain = { ...look, wrap: false };
+  s.put(row, COLUMN.label, { value: input?.label ?? fact.question, style: "label" });
+  s.fitHeight(row, input?.label ?? fact.question, s.charactersAcross(1, 1));
+  if (input) {
+    const typed = `${input.yours.sheet}!${input.yours.address.replace(/^.*!|\$/g, "")}`;
+    s.put(row, COLUMN.yours, { formula: `=IF(${typed}="","",${typed})`, style: "result", look: plain });
+    s.put(row, COLUMN.place, { value: typed, style: "link", link: typed });
+  }
+  typedHere(s, row, COLUMN.company, look, `What your company takes in every job: ${takes(fact, system)}.`);
+  const assumed = known && inSystem<number | string>(known.value, system);
+  s.put(row, COLUMN.assumed, { ...(assumed === undefined ? {} : { value: assumed }), style: "result", look: plain });
+  const used = text
+    ? fact.type === "choice"
+      ? usedChoice(cells)
+      : usedText(cells)
+    : usedNumber(cells, { tape: readsTape(fact), whole: fact.whole ?? false });
+  s.put(row, COLUMN.used, {
+    formula: used,
+    style: "result",
+    look: { ...plain, bold: true },
+    ...(input?.wide ? { name: fact.name } : {}),
+  });
+  const unit = input?.unit ?? "";
+  s.put(row, COLUMN.unit, unit.startsWith("=") ? { formula: unit, style: "unit" } : { value: unit, style: "unit" });
+  s.put(row, COLUMN.state, { formula: state(cells), style: "resultText" });
+  for (const column of [COLUMN.low, COLUMN.high]) s.put(row, column, { style: "result", look });
+  const dated = fact.type === "number" && DATED.has(fact.kind);
+  s.put(row, COLUMN.reason, { formula: reason(cells, { dated, listed: fact.type === "choice" }), style: "remark" });
+  for (const line of [input?.note ?? "", `assumed: ${known ? inSystem(known.reason, system) : ""}`])
+    s.fitHeight(row, line, s.charactersAcross(COLUMN.reason, 1));
+  typedHere(s, row, COLUMN.confirmed, { format: "yyyy-mm-dd", align: "right" }, "The day your company confirmed it.");
+
+  if (fact.type === "number") {
+    const [least, most] = inSystem(fact.range, system);
+    s.put(row, COLUMN.least, { value: least });
+    s.put(row, COLUMN.most, { value: most });
+    if (readsTape(fact))
+      s.put(row, COLUMN.read, { formula: reading(cells, defaultUnit(fact.kind as Measure, system)), look: plain });
+  }
+  s.put(row, COLUMN.takes, { value: takesOf(fact, system) });
+  if (input?.note) s.put(row, COLUMN.note, { value: input.note });
+  if (known) {
+    s.put(row, COLUMN.because, { value: inSystem(known.reason, system) });
+    s.put(row, COLUMN.shipped, { value: known.invented ? "invented" : "assumed" });
+  }
+  s.put(row, COLUMN.sheet, { value: fact.sheet });
+  s.put(row, COLUMN.needed, { value: fact.optional ? "no" : "yes" });
+  s.put(row, COLUMN.missing, { formula: missing(cells) });
+}
+
+/** What the cell takes; of a choice its list, between bars, which the formulas look through. */
+function takesOf(fact: SingleFact, system: "US" | "SI"): string {
+  return fact.type === "choice"
+    ? `|${inSystem<readonly string[]>(fact.choices, system).join("|")}|`
+    : takes(fact, system);
+}

@@ -1,0 +1,136 @@
+import { FACTS, type FactKey } from "../../../job/facts";
+import type { ColumnFact, NumberFact, TableFact } from "../../../job/facts/fact";
+import { SHIPPED_TABLES } from "../../../job/facts/usual";
+import { inSystem } from "../../../job/facts/units";
+import type { Job, SheetLayout } from "../../layout";
+import { areaAddress, cellAddress, Ref } from "../../layout/address";
+import { COLUMN, takes } from "../../layout/factCells";
+import { cellsIn, missing } from "./formulas";
+import { typedHere } from "./typedHere";
+
+/** Tables longer than this are looked through by their readers. */
+const LONGEST_SEARCHED = 50;
+
+/** Where the columns of tables stand that are looked through for what cannot be read, below the facts. */
+export interface Bodies {
+  readonly first: number;
+  readonly last: number;
+  readonly next: number;
+}
+
+function tableOf(key: FactKey): TableFact | undefined {
+  const fact = FACTS[key] as TableFact | { readonly type: "number" | "text" | "choice" };
+  return fact.type === "table" ? fact : undefined;
+}
+
+/** The cells of a table's column, by its name or its place in the table. */
+function cellsOf(job: Job, table: TableFact, column: ColumnFact): Ref | undefined {
+  const named = job.places.get(column.name ?? table.name);
+  if (!named) return undefined;
+  const cells = named.column(column.name === undefined ? column.at : 1);
+  // A table may end in a row of the workbook's own.
+  const bottom = Math.min(cells.bottom, cells.top + table.rows - 1);
+  return new Ref(cells.sheet, cells.top, cells.left, bottom, cells.right);
+}
+
+/** One row for each column of numbers: how many of its cells hold no number, or one out of range, and what to type. */
+export function columnsOfTables(s: SheetLayout, job: Job, first: number): Bodies {
+  let row = first;
+  s.put(row - 1, 1, { value: "Columns of tables", style: "headText" });
+  s.put(row - 1, 2, { value: "Wrong cells", style: "head" });
+  for (const key of Object.keys(FACTS) as FactKey[]) {
+    const table = tableOf(key);
+    if (!table || table.rows > LONGEST_SEARCHED) continue;
+    for (const column of Object.values(table.columns)) {
+      const cells = cellsOf(job, table, column);
+      if (column.type !== "number" || !cells) continue;
+      columnRow(s, job, row++, table, column, cells);
+    }
+  }
+  return { first, last: row - 1, next: row };
+}
+
+function columnRow(
+  s: SheetLayout,
+  job: Job,
+  row: number,
+  table: TableFact,
+  column: ColumnFact<NumberFact>,
+  cells: Ref,
+): void {
+  const at = (place: number): string => cellAddress(row, place);
+  const area = `${cells.sheet}!${areaAddress(cells, true)}`;
+  const [least, most] = inSystem(column.range, job.system);
+  const [count, lowest, highest] = [at(COLUMN.yours), at(COLUMN.least), at(COLUMN.most)];
+  s.put(row, COLUMN.label, { value: table.name });
+  s.put(row, COLUMN.yours, {
+    // An error that reached a worked cell is told where it arose.
+    formula:
+      `=IFERROR(SUMPRODUCT(ISTEXT(${area})*(${area}<>"")),0)+IF(ISERROR(SUM(${area})),${column.worked ? 0 : 1},` +
+      `IF(COUNT(${area})=0,0,(MIN(${area})<${lowest})+(MAX(${area})>${highest})))`,
+  });
+  s.put(row, COLUMN.company, { formula: `=IF(${count}>0,${at(COLUMN.label)},"")` });
+  s.put(row, COLUMN.note, { formula: `="In its cells of """&${at(COLUMN.because)}&""" type "&${at(COLUMN.takes)}` });
+  s.put(row, COLUMN.least, { value: least });
+  s.put(row, COLUMN.most, { value: most });
+  s.put(row, COLUMN.takes, { value: takes(column, job.system) });
+  s.put(row, COLUMN.because, { value: column.question });
+}
+
+/** The row of a table: as a whole it is yours, shipped with the workbook, worked out by it, or blank. */
+export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies): void {
+  const table = tableOf(key);
+  if (!table) return;
+  const { row } = s;
+  const cells = cellsIn(row);
+  const shipped = (SHIPPED_TABLES as Partial<Record<FactKey, { state: string; reason: string }>>)[key];
+  const columns = Object.values(table.columns);
+  const allWorked = columns.every(({ worked }) => worked);
+  const key1 = table.required ? columns.find(({ type }) => type === "number") : columns.find(({ worked }) => !worked);
+  const first = key1 && cellsOf(job, table, key1);
+  const place = cellsOf(job, table, columns[0] as ColumnFact);
+  // Of a list without end its first column tells.
+  const typed = columns.filter(({ worked }) => !worked).slice(0, table.rows > LONGEST_SEARCHED ? 1 : undefined);
+  const byHand = typed.flatMap((column) => {
+    const at = cellsOf(job, table, column);
+    return at ? [`${at.sheet}!${areaAddress(at, true)}`] : [];
+  });
+  s.put(row, COLUMN.label, { value: table.question, style: "label" });
+  s.fitHeight(row, table.question, s.charactersAcross(1, 1));
+  if (first) {
+    const area = `${first.sheet}!${areaAddress(first, true)}`;
+    const top = `${first.sheet}!${cellAddress(first.top, first.left)}`;
+    const blank = table.required ? `${top}=""` : `COUNTA(${byHand.join(",")})=0`;
+    s.put(row, COLUMN.yours, { formula: `=IF(${blank},"",COUNTA(${area})&" rows")`, style: "result" });
+  } else s.put(row, COLUMN.yours, { style: "result" });
+  s.put(row, COLUMN.assumed, { ...(allWorked ? { value: "as worked out" } : {}), style: "result" });
+  for (const column of [COLUMN.company, COLUMN.low, COLUMN.high, COLUMN.unit]) s.put(row, column, { style: "unit" });
+  s.put(row, COLUMN.used, { formula: `=IF(${cells.yours}="",${cells.assumed}&"",${cells.yours})`, style: "result" });
+  const columnKeys = areaAddress(
+    { top: bodies.first, left: COLUMN.company, bottom: bodies.last, right: COLUMN.company },
+    true,
+  );
+  const reasons = areaAddress({ top: bodies.first, left: COLUMN.note, bottom: bodies.last, right: COLUMN.note }, true);
+  const wrong = `COUNTIF(${columnKeys},"${table.name}")`;
+  const confirmed = `OR(${cells.confirmed}<>"",AND(${cells.shipped}="invented",FactsConfirmed<>""))`;
+  s.put(row, COLUMN.state, {
+    formula:
+      `=IF(${wrong}>0,"wrong",IF(${cells.used}="","unknown",IF(${cells.shipped}="","yours",` +
+      `IF(${confirmed},"company",${cells.shipped}))))`,
+    style: "resultText",
+  });
+  s.put(row, COLUMN.reason, {
+    formula:
+      `=IF(${cells.state}="wrong",INDEX(${reasons},MATCH("${table.name}",${columnKeys},0)),` +
+      `IF(OR(${cells.state}="yours",${cells.state}="unknown"),"",${cells.state}&": "&${cells.because}))`,
+    style: "remark",
+  });
+  const link = place ? `${place.sheet}!${cellAddress(place.top, place.left)}` : "";
+  s.put(row, COLUMN.place, place ? { value: link, style: "link", link } : { style: "link" });
+  typedHere(s, row, COLUMN.confirmed, { format: "yyyy-mm-dd", align: "right" }, "The day your company confirmed it.");
+  s.put(row, COLUMN.because, { value: shipped?.reason ?? (allWorked ? "worked out until you type over it" : "") });
+  if (shipped ?? allWorked) s.put(row, COLUMN.shipped, { value: shipped?.state ?? "assumed" });
+  s.put(row, COLUMN.sheet, { value: table.sheet });
+  s.put(row, COLUMN.needed, { value: table.required ? "yes" : "no" });
+  s.put(row, COLUMN.missing, { formula: missing({ ...cells, label: `"the table at "&${cells.place}` }) });
+}
