@@ -111,6 +111,10 @@ export interface SheetModel {
   readonly conditionals: Conditional[];
   readonly charts: ChartModel[];
   readonly freeze: { rows: number; columns: number };
+  /** A list, its headings included, that a person may filter. */
+  filter?: Area;
+  /** Whether a person may put pictures on it. */
+  pictures?: boolean;
   /** Neither shown among the tabs nor printed. */
   readonly hidden?: boolean;
   print: PrintSetup;

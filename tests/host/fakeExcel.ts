@@ -152,7 +152,7 @@ class FakeContext {
   private picture(here: () => FakeSheet): unknown {
     const picture: FakeSheet["pictures"][number] = { title: "" };
     this.later(() => {
-      if (here().protected) throw excelError("AccessDenied");
+      if (here().protected && here().allows.allowEditObjects !== true) throw excelError("AccessDenied");
       here().pictures.push(picture);
     });
     return this.object(

@@ -89,6 +89,8 @@ export const RECONCILE = declare({
     { title: "Order" },
     { title: "Supplier" },
     { title: "Item" },
+    { title: "State" },
+    { title: "Verdict" },
     { title: "Unit" },
     { title: "Ordered" },
     { title: "Delivered" },
@@ -99,8 +101,6 @@ export const RECONCILE = declare({
     { title: "Price difference" },
     { title: "Still to come" },
     { title: "At stake" },
-    { title: "State" },
-    { title: "Verdict" },
   ]),
   examples: [
     {
@@ -110,11 +110,11 @@ export const RECONCILE = declare({
         [["PO-1", "GRAVEL", 24, "ton", 33, "88", "2031-05-30"]],
       ],
       gives: [
-        { at: [1, 5], is: 24 },
-        { at: [1, 6], is: 0 },
-        { at: [1, 10], is: 24 },
+        { at: [1, 7], is: 24 },
+        { at: [1, 8], is: 0 },
         { at: [1, 12], is: 24 },
-        { at: [1, 13], is: "Query" },
+        { at: [1, 14], is: 24 },
+        { at: [1, 3], is: "Query" },
       ],
       within: 0,
       from: "by hand: 48,000 lb / 2,000 = 24 tons; 24 × (33 - 32) = 24 too much",
@@ -151,18 +151,18 @@ function lineCells(line: ReconciledLine): TableCell[] {
     orderCell(line),
     line.supplier,
     line.item,
+    line.state,
+    line.verdict,
     line.unit,
     ...(q ? [q.ordered, q.delivered, clean(q.ordered - q.delivered), q.invoiced] : ["", "", "", ""]),
     ...amountCells(line.amounts),
-    line.state,
-    line.verdict,
   ];
 }
 
 function unreadCells(line: UnreadVerdict): TableCell[] {
   const { supplier, item, state, verdict } = line;
   const unknown = Array.from({ length: 10 }, () => "");
-  return [orderCell(line), supplier, item, ...unknown, state, verdict];
+  return [orderCell(line), supplier, item, state, verdict, ...unknown];
 }
 
 function orderCell({ order }: { readonly order: string }): string {
@@ -170,7 +170,7 @@ function orderCell({ order }: { readonly order: string }): string {
 }
 
 function totalCells({ name, supplier, amounts, state, verdict }: Total): TableCell[] {
-  return [name, supplier, "", "", "", "", "", "", ...amountCells(amounts), state, verdict];
+  return [name, supplier, "", state, verdict, "", "", "", "", "", ...amountCells(amounts)];
 }
 
 function amountCells(a: Amounts): TableCell[] {

@@ -1,13 +1,13 @@
 import { base64 } from "../base64";
 import { inExcel } from "./run";
 
-/** Where pictures go when the sheet in view is protected. */
+/** Where pictures go when the protection of the sheet in view takes none. */
 const PICTURE_SHEET = "Drawings";
 
 /** Points between one picture and the next on that sheet. */
 const GAP = 12;
 
-/** Places a PNG at the active cell, or on a sheet of its own when the sheet in view is protected. */
+/** Places a PNG at the active cell, or on a sheet of its own when the sheet in view takes none. */
 export function placePictureInExcel(png: Uint8Array, title: string): Promise<string> {
   return inExcel("place the picture", async (context) => {
     const cell = context.workbook.getActiveCell();
@@ -16,10 +16,10 @@ export function placePictureInExcel(png: Uint8Array, title: string): Promise<str
     const guard = context.workbook.worksheets.getActiveWorksheet().protection;
     cell.load({ left: true, top: true });
     inView.load({ name: true });
-    guard.load({ protected: true });
+    guard.load({ protected: true, options: true });
     own.load({ name: true });
     await context.sync();
-    const elsewhere = guard.protected;
+    const elsewhere = guard.protected && guard.options.allowEditObjects !== true;
     const sheet = !elsewhere ? inView : own.isNullObject ? context.workbook.worksheets.add(PICTURE_SHEET) : own;
     const top = elsewhere && !own.isNullObject ? await belowAll(context, own) : 0;
     const picture = sheet.shapes.addImage(base64(png));

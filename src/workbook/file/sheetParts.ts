@@ -41,7 +41,17 @@ export function writerSheet(sheet: SheetModel, names: readonly NameModel[], pape
     })),
     ...(freeze.rows + freeze.columns > 0 ? { freezePane: freeze } : {}),
     charts: sheet.charts.map(chart),
-    protection: { sheet: true, objects: true, scenarios: true, formatColumns: true, formatRows: true },
+    ...(sheet.filter ? { autoFilter: { range: areaAddress(sheet.filter) } } : {}),
+    // Rows are neither put in nor taken out: one amid formulas would be without its own. Lists grow at their end.
+    protection: {
+      sheet: true,
+      objects: sheet.pictures !== true,
+      scenarios: true,
+      formatColumns: true,
+      formatRows: true,
+      sort: true,
+      autoFilter: true,
+    },
     pageSetup: {
       paperSize: paper,
       orientation: print.landscape ? "landscape" : "portrait",

@@ -147,6 +147,16 @@ export class SheetLayout extends Page {
     this.sheet.freeze.columns = columns;
   }
 
+  /** Lets a person filter a list by its headings, which stand in this row. */
+  filter(head: number, left: number, bottom: number, right: number): void {
+    this.sheet.filter = { top: head, left, bottom, right };
+  }
+
+  /** Lets a person put pictures here: what the protection of a sheet keeps safe is not in their way. */
+  takesPictures(): void {
+    this.sheet.pictures = true;
+  }
+
   /** A new page begins here. */
   pageBreak(): void {
     this.sheet.print = { ...this.sheet.print, breaks: [...this.sheet.print.breaks, this.row - 1] };

@@ -17,6 +17,7 @@ export const crew = defineSheet({
     s.widths(WIDTHS);
     s.purpose = "Print this page for the crew; everything on it comes from the other sheets.";
     s.print({ pagesHigh: 1, plain: true });
+    s.takesPictures();
     letterhead(s);
     cautions(s);
     gap(s);

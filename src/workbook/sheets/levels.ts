@@ -10,6 +10,7 @@ export const levels = defineSheet({
   order: 9,
   build(s, job) {
     s.widths([26, 9, 9, 11, 16, 8, 8, 35]);
+    s.takesPictures();
     s.title("Levels", "Try layouts of the drops, then set out every point by rod reading or from a string.");
     steps(s);
     const rows = points(s, job);

@@ -18,6 +18,7 @@ export const quote = defineSheet({
     s.purpose =
       "Print it or make a PDF for the client: the workbook itself holds your costs. Its terms are set on Price.";
     s.print({ plain: true });
+    s.takesPictures();
     heading(s);
     block(s, "What you get");
     scope(s, job);

@@ -12,6 +12,7 @@ export const receipts = defineSheet({
   order: 16,
   build(s) {
     s.widths([13, 16, 11, 9, 14, 12, 3, 13, 16, 11, 9, 12, 14, 12]);
+    s.takesPictures();
     s.title(
       "Receipts",
       "Enter delivery tickets on the left and invoices on the right, line by line as they come; Reconcile squares them.",

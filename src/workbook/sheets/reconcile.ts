@@ -14,7 +14,7 @@ export const reconcile = defineSheet({
   order: 17,
   turn: 1,
   build(s) {
-    s.widths([18, 15, 14, 7, 9, 9, 12.2, 9, 9, 9, 10, 9, 9, 8, 40]);
+    s.widths([18, 15, 14, 8, 40, 7, 9, 9, 12.2, 9, 9, 9, 10, 9, 9]);
     s.title(
       "Reconcile",
       "Read the verdicts before you pay: every order, ticket and invoice of Orders and Receipts is squared here.",
@@ -43,20 +43,16 @@ export const reconcile = defineSheet({
       formula: "=RILL.RECONCILE(OrderLines,TicketLines,InvoiceLines,QuantityTolerance,Units)",
       needs: ["OrderQuantities"],
       columns: [
-        { kind: "text" },
-        { kind: "text" },
-        { kind: "text" },
-        { kind: "text" },
+        ...Array.from({ length: 6 }, () => ({ kind: "text" }) as const),
         ...Array.from({ length: 4 }, () => ({ kind: "number", format: "#,##0.00" }) as const),
         ...Array.from({ length: 5 }, () => ({ kind: "money" }) as const),
-        { kind: "text" },
-        { kind: "text" },
       ],
     });
     total(table);
     s.define("ReconciledHead", table.anchor.top, table.anchor.left, table.anchor.bottom, table.anchor.left);
     s.define("ReconciledOrders", table.body.top, table.body.left, table.body.bottom, table.body.left);
-    s.define("ReconciledVerdicts", table.body.top, table.body.right, table.body.bottom, table.body.right);
+    const verdicts = table.body.left + 4;
+    s.define("ReconciledVerdicts", table.body.top, verdicts, table.body.bottom, verdicts);
     marks(s, table);
   },
 });
@@ -64,11 +60,11 @@ export const reconcile = defineSheet({
 /** The grand totals, above the table they come from; gives what fills them in once the table is laid out. */
 function glance(s: SheetLayout): (table: SpillRef) => void {
   const lines: readonly (readonly [name: string, label: string, column: number, note: string])[] = [
-    ["ReconciledOrdered", "Ordered", 9, "Committed: every line of the order book at its price."],
-    ["ReconciledBilled", "Billed", 10, "Every invoice line as it stands, freight, tax and credits included."],
-    ["ReconciledToCome", "Still to come", 12, "Ordered and not delivered yet."],
-    ["ReconciledPriceDifference", "Invoiced above ordered prices", 11, "Below zero: invoiced for less."],
-    ["ReconciledAtStake", "At stake", 13, "Paid too much if every invoice were paid as it stands."],
+    ["ReconciledOrdered", "Ordered", 11, "Committed: every line of the order book at its price."],
+    ["ReconciledBilled", "Billed", 12, "Every invoice line as it stands, freight, tax and credits included."],
+    ["ReconciledToCome", "Still to come", 14, "Ordered and not delivered yet."],
+    ["ReconciledPriceDifference", "Invoiced above ordered prices", 13, "Below zero: invoiced for less."],
+    ["ReconciledAtStake", "At stake", 15, "Paid too much if every invoice were paid as it stands."],
   ];
   const cells = lines.map(([name, label, , note]) =>
     s.result({ name, label, kind: "money", note, strong: name === "ReconciledAtStake", formula: "=0" }),
@@ -96,8 +92,8 @@ function marks(s: SheetLayout, table: SpillRef): void {
   s.sheet.conditionals.push(
     // The first rule that gives a ground wins it, and white letters need theirs.
     {
-      area: { top, left: right - 1, bottom, right: right - 1 },
-      formula: `=$N${top}="Query"`,
+      area: { top, left: left + 3, bottom, right: left + 3 },
+      formula: `=$D${top}="Query"`,
       style: { bold: true, color: "FFFFFF", fill: "5A1F14" },
     },
     {

@@ -10,6 +10,7 @@ export const site = defineSheet({
   name: "Site",
   order: 2,
   build(s, job) {
+    s.takesPictures();
     s.title(
       "Site",
       "Fill in the marked cells from your notes of the visit. Everything else in the workbook follows from them.",

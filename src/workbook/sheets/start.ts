@@ -110,6 +110,7 @@ function checkList(s: SheetLayout, job: Job): void {
   }
   if (job.checks.length > 0) {
     s.define("Checks", first, 1, last, s.lastColumn);
+    s.filter(first - 1, 1, last, s.lastColumn);
     markVerdicts(s, { top: first, left: 5, bottom: last, right: 5 });
   }
 }

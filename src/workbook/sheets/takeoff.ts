@@ -20,6 +20,8 @@ export const takeoff = defineSheet({
     s.section("From the sheets");
     const head = s.row;
     const lines = s.table({ rows: job.takeoffLines.length, columns: sheetColumns(job.takeoffLines, head) });
+    s.freeze(head, 1);
+    s.filter(head, lines.body.left, lines.body.bottom, lines.body.right);
     fillLines(s, job, lines);
     s.section("Your own lines");
     s.note(

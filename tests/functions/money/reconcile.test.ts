@@ -41,7 +41,7 @@ describe("RILL.RECONCILE", () => {
 
   it("takes numbers for codes, and blank cells whether they arrive as nothing or as 0", () => {
     const rows = call([[1001, 7, 1, 0, 5, 0, 0]], [[1001, 7, 1, 0, 0, 0]], [[1001, 7, 1, 0, 5, 0, 0]]);
-    expect(rows[1]?.slice(0, 4)).toEqual(["1001", "", "7", "each"]);
+    expect([0, 1, 2, 5].map((at) => rows[1]?.[at])).toEqual(["1001", "", "7", "each"]);
     expect(cell(rows, 1, "State")).toBe("Agrees");
   });
 
@@ -73,11 +73,11 @@ describe("RILL.RECONCILE", () => {
       expect(rows[1]).toEqual(alone[1]);
       expect(rows[2]?.slice(0, 2)).toEqual(["PO-1", "Yard"]);
       // Nothing is known of its quantities and money, which is not nothing.
-      expect(rows[2]?.slice(3, 13)).toEqual(Array.from({ length: 10 }, () => ""));
+      expect(rows[2]?.slice(5)).toEqual(Array.from({ length: 10 }, () => ""));
       expect(cell(rows, 2, "State")).toBe("Query");
       expect(cell(rows, 2, "Verdict")).toContain(says);
       const total = rows.length - 1;
-      expect(rows[total]?.slice(3, 13)).toEqual(alone[alone.length - 1]?.slice(3, 13));
+      expect(rows[total]?.slice(5)).toEqual(alone[alone.length - 1]?.slice(5));
       expect(cell(rows, total, "Verdict")).toContain("1 row not read and not in these sums");
     }
   });
@@ -105,7 +105,7 @@ describe("RILL.RECONCILE", () => {
     ];
     const rows = call(orders, tickets, invoices);
     // By hand: 1,000 lb / 2,000 = 0.5 ton × 32 = 16; 6 × 40 = 240; 2,000 lb are 1 ton × 50 = 50.
-    expect(rows.slice(1, 4).map((row) => [row[3], row[4], row[5], row[7], row[8], row[9], row[13]])).toEqual([
+    expect(rows.slice(1, 4).map((row) => [row[5], row[6], row[7], row[9], row[10], row[11], row[3]])).toEqual([
       ["ton", 0.5, 0.5, 0.5, 16, 16, "Agrees"],
       ["rolls", 6, 6, 6, 240, 240, "Agrees"],
       ["ton", 1, 1, 1, 50, 50, "Agrees"],

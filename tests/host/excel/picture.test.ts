@@ -19,6 +19,10 @@ describe("pictures", () => {
     book.select("Pump!B2");
     expect(await host.placePicture(new Uint8Array([1]), "Plan")).toContain("Drawings, because Pump is protected");
     expect(book.sheet("Drawings")?.pictures).toEqual([{ title: "Plan", alt: "Plan", left: 0, top: 0 }]);
+    // A sheet whose protection takes pictures.
+    Object.assign(book.requireSheet("Pump"), { allows: { allowEditObjects: true } });
+    expect(await host.placePicture(new Uint8Array([1]), "Photo")).toContain("sheet Pump, at the selected cell");
+    Object.assign(book.requireSheet("Pump"), { allows: {} });
     // The next one must not lie on the first.
     await host.placePicture(new Uint8Array([1]), "Cut plan");
     expect(book.sheet("Drawings")?.pictures[1]?.title).toBe("Cut plan");

@@ -23,10 +23,10 @@ describe("Reconcile", () => {
       row.forEach((value, at) => expect(tried.value("Reconciled", index + 1, at + 1)).toEqual(value));
     });
     const last = body[body.length - 1] ?? [];
-    expect(tried.value("ReconciledOrdered")).toBe(last[8]);
-    expect(tried.value("ReconciledBilled")).toBe(last[9]);
-    expect(tried.value("ReconciledAtStake")).toBe(last[12]);
-    expect(tried.value("OrderedAmount")).toBeCloseTo(last[8] as number, 9);
+    expect(tried.value("ReconciledOrdered")).toBe(last[10]);
+    expect(tried.value("ReconciledBilled")).toBe(last[11]);
+    expect(tried.value("ReconciledAtStake")).toBe(last[14]);
+    expect(tried.value("OrderedAmount")).toBeCloseTo(last[10] as number, 9);
     expect(tried.verdict("Reconcile", "Money at stake")).toBe("LOOK");
   });
 
@@ -43,16 +43,16 @@ describe("Reconcile", () => {
       InvoiceLines: [["P-1", "PACKS", 25, "each", 4, "I", 46201], ...NO_PAPERS.InvoiceLines.slice(1)],
     };
     const one = await demo(papers);
-    expect(one.value("Reconciled", 1, 15)).toBe("Agrees.");
+    expect(one.value("Reconciled", 1, 5)).toBe("Agrees.");
     // The ticket of half a ton is read; nobody ordered it.
-    expect([2, 4, 6, 15].map((column) => one.value("Reconciled", 2, column))).toEqual([
+    expect([2, 6, 8, 5].map((column) => one.value("Reconciled", 2, column))).toEqual([
       "South",
       "ton",
       0.5,
       "Not on the order.",
     ]);
-    expect([1, 3, 6, 14].map((column) => one.value("Reconciled", 3, column))).toEqual(["P-1", "LEAST", "", "Query"]);
-    expect(one.value("Reconciled", 3, 15)).toContain('Delivery row 2 (ticket T2) was not read: quantity "half"');
+    expect([1, 3, 8, 4].map((column) => one.value("Reconciled", 3, column))).toEqual(["P-1", "LEAST", "", "Query"]);
+    expect(one.value("Reconciled", 3, 5)).toContain('Delivery row 2 (ticket T2) was not read: quantity "half"');
     expect(one.value("ReconciledBilled")).toBe(100);
     expect(one.verdict("Reconcile", "Rows that could not be read")).toBe("FIX");
     expect(one.verdict("Reconcile", "Room for every line")).toBe("OK");
@@ -76,7 +76,7 @@ describe("Reconcile", () => {
       TicketLines: [["P-1", "PACKS", 25, "each", "T", 46200], ...NO_PAPERS.TicketLines.slice(1)],
       InvoiceLines: [["P-1", "PACKS", 25, "each", 4, "I", 46201], ...NO_PAPERS.InvoiceLines.slice(1)],
     });
-    expect(one.value("Reconciled", 1, 15)).toBe("Agrees.");
+    expect(one.value("Reconciled", 1, 5)).toBe("Agrees.");
     expect(one.value("ReconciledAtStake")).toBe(0);
     expect(one.verdict("Reconcile", "Money at stake")).toBe("OK");
   });

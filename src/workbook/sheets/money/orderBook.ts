@@ -80,6 +80,7 @@ export function orderBook(s: SheetLayout): void {
     ],
     demo: ORDER_BOOK,
   });
+  s.filter(table.body.top - 1, table.body.left, table.body.bottom, table.body.right);
   // As far down as the book is filled, so that its blank rows hold nothing and do not print; a single cell is no column.
   const used = (column: string): string => `FILTER(${column},SEQUENCE(ROWS(${column}))<=MAX(2,OrderBookRows))`;
   fillDown(

@@ -41,6 +41,7 @@ export function priceList(s: SheetLayout, job: Job): void {
     ],
     usual: lines.map((line) => rowOf(line, job)),
   });
+  s.filter(table.body.top - 1, table.body.left, table.body.bottom, table.body.right);
   lines.forEach(({ priceFormula }, index) => {
     // Takeoff reads these rows where they stand, so that codes must not move.
     lock(s, table.cell("code", index + 1));
