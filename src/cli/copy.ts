@@ -6,7 +6,7 @@ import type { Result } from "../bench/work/work";
 import { copyFileName, valuesCopy } from "../workbook/copy/valuesCopy";
 import type { Recalculated } from "../workbook/recalculate";
 import { parseArea } from "../xlsx/address";
-import { open, read } from "./estimate";
+import { openWorkbookFile, readWorkbookFile } from "./workbookFile";
 
 const USAGE = "Usage: npm run copy -- FILE.xlsx";
 
@@ -17,8 +17,12 @@ const USAGE = "Usage: npm run copy -- FILE.xlsx";
 export async function copyValues(args: readonly string[], made = new Date()): Promise<string> {
   const [file, ...more] = args;
   if (file === undefined || more.length > 0 || file.startsWith("-")) throw new Error(USAGE);
-  const calculated = await open(file);
-  const current = saveWorkbook(await read(file), { edits: [], results: resultsOf(calculated), pictures: [] });
+  const calculated = (await openWorkbookFile(file)).recalculate();
+  const current = saveWorkbook(await readWorkbookFile(file), {
+    edits: [],
+    results: resultsOf(calculated),
+    pictures: [],
+  });
   const copy = valuesCopy(current, { made, from: basename(file) });
   const target = join(dirname(file), copyFileName(basename(file), made));
   try {

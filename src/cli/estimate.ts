@@ -1,13 +1,10 @@
-import { readFile, stat } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 import { evaluate } from "../job/evaluate";
-import { copyMadeAt } from "../workbook/copy/valuesCopy";
-import { damaged, FileRefusal, refuseSize, refuseUnreadable } from "../workbook/file/refusal";
-import { recalculate, UnreadableWorkbook, type Recalculated } from "../workbook/recalculate";
 import { compareReckonings, type Difference } from "../workbook/reckoning/compare";
 import { readJob } from "../workbook/reckoning/readJob";
 import { unsound } from "../workbook/reckoning/soundness";
 import { summarize, summaryText } from "../workbook/summary";
+import { openWorkbookFile } from "./workbookFile";
 
 const USAGE = "Usage: npm run estimate -- FILE.xlsx [--json]";
 
@@ -26,7 +23,7 @@ export async function estimate(args: readonly string[]): Promise<Estimate> {
   if (unknown !== undefined) throw new Error(`There is no option ${unknown}. ${USAGE}`);
   const [file, ...more] = args.filter((argument) => argument !== "--json");
   if (file === undefined || more.length > 0) throw new Error(USAGE);
-  const workbook = await open(file);
+  const workbook = (await openWorkbookFile(file)).recalculate();
   const summary = summarize(workbook);
   if (!summary) throw new Error(`${file} is not a Rillwright estimate: it has no cell named Units that says US or SI.`);
   refuseUnsound(file, unsound(workbook));
@@ -63,42 +60,6 @@ function secondReckoning(differences: readonly Difference[]): string {
 
 function shown(value: Difference["job"]): string {
   return value === "" ? "nothing" : String(value);
-}
-
-export async function open(file: string): Promise<Recalculated> {
-  const bytes = await read(file);
-  refuseUnreadable(file, bytes);
-  refuseCopy(file, bytes);
-  try {
-    return await recalculate(bytes);
-  } catch (error) {
-    if (error instanceof UnreadableWorkbook) throw damaged(file);
-    throw new Error(`${file} cannot be calculated: ${error instanceof Error ? error.message : String(error)}.`);
-  }
-}
-
-/** A copy of values holds numbers that nothing follows. */
-function refuseCopy(file: string, bytes: Uint8Array): void {
-  const made = copyMadeAt(bytes);
-  if (made !== undefined)
-    throw new FileRefusal(`${file} is a copy of values made ${made}; open the workbook that it was made from.`);
-}
-
-export async function read(file: string): Promise<Uint8Array> {
-  try {
-    const facts = await stat(file);
-    if (facts.isDirectory()) throw new FileRefusal(`${file} is a folder, not a workbook.`);
-    // A device or a pipe may never end.
-    if (!facts.isFile()) throw new FileRefusal(`${file} is not a file.`);
-    refuseSize(file, facts.size);
-    return await readFile(file);
-  } catch (error) {
-    if (error instanceof FileRefusal) throw error;
-    const { code } = error as NodeJS.ErrnoException;
-    throw new FileRefusal(
-      code === "ENOENT" ? `There is no file ${file}.` : `${file} cannot be read (${code ?? String(error)}).`,
-    );
-  }
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

@@ -16,7 +16,7 @@ export async function demoJob(top: string): Promise<DemoJob> {
     clientsDrawing.places.map((place) => workbook.named(place)),
   );
   return {
-    drawing: clientsDrawing.draw(reading, DRAWING_WIDTH),
+    drawing: clientsDrawing.draw(reading, { width: DRAWING_WIDTH }),
     value(name) {
       const value = workbook.named(name)?.[0]?.[0];
       if (value === undefined || value === "") throw new Error(`the demo job has nothing named ${name}`);

@@ -1,11 +1,11 @@
-import { clientDrawing } from "../drawing/client";
+import { clientDrawing, type Sheet } from "../drawing/client";
 import type { JobDrawing, Reading } from "./reading";
 
 /** Columns of the boulders' table: their size, and how many. */
 const [SIZE, COUNT] = [0, 6];
 
 /** The feature as the client sees it, built of the stones that the workbook counts. */
-export const clientsDrawing: JobDrawing & { draw(read: Reading, width?: number): string } = {
+export const clientsDrawing: JobDrawing & { draw(read: Reading, sheet?: Sheet): string } = {
   title: "Client's drawing",
   places: [
     "Units",
@@ -26,7 +26,7 @@ export const clientsDrawing: JobDrawing & { draw(read: Reading, width?: number):
     "StoneSizes",
     "PoolTable",
   ],
-  draw(read: Reading, width?: number) {
+  draw(read: Reading, sheet?: Sheet) {
     const size = (place: string): number => read.length(read.optional(place));
     const depth = read.number("BasinWaterDepth");
     const lean = read.optional("BasinSideSlope") * depth;
@@ -51,7 +51,7 @@ export const clientsDrawing: JobDrawing & { draw(read: Reading, width?: number):
         }),
         pools: read.pools,
       },
-      width,
+      sheet,
     );
   },
 };

@@ -21,6 +21,8 @@ export interface Recalculated {
   readonly names: ReadonlyMap<string, string>;
   /** What the cells of a defined name hold or show; undefined where there is no such name. */
   named(name: string): CellValue[][] | undefined;
+  /** What the cells of "Quote!A1:F60" hold or show, down to the sheet's last row; undefined where there is no such sheet. */
+  cells(address: string): CellValue[][] | undefined;
   /** The last row of a sheet that holds anything, from 1. */
   lastRow(sheet: string): number;
 }
@@ -54,6 +56,13 @@ export async function openWorkbook(bytes: Uint8Array): Promise<OpenedWorkbook> {
   const names = new Map((workbook.namedRanges ?? []).map(({ name, range }) => [name, range]));
   let before = new Map<string, Put>();
 
+  const cells = (address: string): CellValue[][] | undefined => {
+    const area = parseArea(address);
+    if (!area || !sheets.includes(area.sheet)) return undefined;
+    // Of tables that grow, no more than the sheet holds.
+    return rowsIn(engine, { ...area, bottom: Math.min(area.bottom, engine.lastRow(area.sheet) - 1) });
+  };
+
   /** Takes back what was typed the last time, and types what is to be typed now. */
   const type = (typed: TypedCells): void => {
     for (const [key, content] of before) engine.set(...placeOf(key), content);
@@ -80,11 +89,8 @@ export async function openWorkbook(bytes: Uint8Array): Promise<OpenedWorkbook> {
         reasons: engine.reasons,
         names,
         lastRow: (sheet) => engine.lastRow(sheet),
-        named(name) {
-          const area = parseArea(names.get(name) ?? "");
-          // Of tables that grow, no more than the sheet holds.
-          return area && rowsIn(engine, { ...area, bottom: Math.min(area.bottom, engine.lastRow(area.sheet) - 1) });
-        },
+        named: (name) => cells(names.get(name) ?? ""),
+        cells,
       };
     },
   };

@@ -2,20 +2,14 @@ import { element, FAINT, INK, line, PAPER, WATER } from "../svg";
 import type { Feature } from "./feature";
 import type { Frame } from "./frame";
 import { at } from "./outline";
-import { stone, water } from "./paint";
+import { GRAVEL, gravel, stone, water } from "./paint";
 import { polyline } from "./shapes";
 
-/** Fills for gravel, by its size. */
-export interface Fills {
-  readonly fine: string;
-  readonly coarse: string;
-}
-
 /** The buried basin in section: stone and water, the pump in its well, the gravel over it, boulders behind it. */
-export function basinSection(feature: Feature, { x, y, scale }: Frame, fills: Fills): string {
-  const { facts, fall, run, foot, around } = feature;
-  const { basinLength: long, basinDepth: deep, basinLean: lean, rimBelowGrade: cover } = facts;
-  const rim = -fall - cover;
+export function basinSection(feature: Feature, { x, y, scale }: Frame): string {
+  const { facts, fall, run, foot, around, random } = feature;
+  const { basinLength: long, basinDepth: deep, basinLean: lean, rimBelowGrade: below } = facts;
+  const rim = -fall - below;
   const floor = rim - deep;
   const corners = [
     [x(run), y(rim)],
@@ -27,6 +21,12 @@ export function basinSection(feature: Feature, { x, y, scale }: Frame, fills: Fi
   const pipe = pipeLine(feature);
   const outlet = pipe[0]?.[1] ?? rim;
   const well = pumpWell(feature);
+  // Pebbles stay within the walls, which lean in, and above the floor.
+  const within = (px: number, py: number, r: number): boolean => {
+    const inward = Math.max(0, (lean * (py - y(rim))) / (deep * scale)) * scale + r;
+    return px > x(run) + inward && px < x(run + long) - inward && py + r < y(floor);
+  };
+  const cover = `M${at([x(run), y(-fall)])}L${at([x(run + long), y(-fall)])}L${at(corners[3])}L${at(corners[0])}Z`;
   const behind = around.slice(0, Math.floor(around.length / 3)).map((boulder, index) => {
     const station = run + ((index + 0.6) / Math.max(1, Math.floor(around.length / 3))) * long * 0.92;
     const size = { width: boulder.along * scale, height: boulder.high * scale };
@@ -34,12 +34,11 @@ export function basinSection(feature: Feature, { x, y, scale }: Frame, fills: Fi
   });
   return [
     element("g", { class: "around" }, behind.join("")),
-    // Gravel from the rim to finished grade.
-    element("path", {
-      d: `M${at([x(run), y(-fall)])}L${at([x(run + long), y(-fall)])}L${at(corners[3])}L${at(corners[0])}Z`,
-      fill: fills.fine,
-    }),
-    element("path", { d: `${body}Z`, fill: fills.coarse }),
+    // Gravel from the rim to finished grade, and stone in the basin.
+    element("path", { d: cover, fill: GRAVEL }),
+    gravel({ x: x(run), y: y(-fall), width: long * scale, height: below * scale }, 0.06 * foot * scale, random, within),
+    element("path", { d: `${body}Z`, fill: GRAVEL }),
+    gravel({ x: x(run), y: y(rim), width: long * scale, height: deep * scale }, 0.15 * foot * scale, random, within),
     water(`${body}Z`, 0.34),
     line(x(run), y(rim), x(run + long), y(rim), { stroke: WATER, "stroke-width": 1.1 }),
     element("path", { d: body, fill: "none", stroke: INK, "stroke-width": 1.3, class: "basin" }),

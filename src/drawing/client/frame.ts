@@ -1,6 +1,8 @@
 import type { Feature } from "./feature";
 import { PERSON_FEET } from "./person";
 
+import type { Sheet } from "./sheet";
+
 /** Where the section and the plan stand on the sheet: one scale for both, lengths and heights alike. */
 export interface Frame {
   readonly width: number;
@@ -23,15 +25,15 @@ export interface Frame {
   readonly notesAt: number;
 }
 
-const MARGIN = { left: 12, right: 62, top: 36 };
+const MARGIN = { left: 12, right: 66, top: 36, bare: 18 };
 const BETWEEN = 46;
 /** Room for the dimension of the fall, left of the ground. */
-export const FALL_ROOM = 54;
-/** A drawing is at most this many times as high as it is wide. */
+export const FALL_ROOM = 58;
+/** Where nothing is said, a drawing is at most this many times as high as it is wide. */
 const MOST_HEIGHT = 1.9;
 
 /** `noteRoom` is the room that the notes under the plan take. */
-export function frameOf(feature: Feature, width: number, noteRoom: number): Frame {
+export function frameOf(feature: Feature, sheet: Sheet, noteRoom: number): Frame {
   const { facts, foot, fall, run, box } = feature;
   const before = box + Math.max(1.8 * foot, 0.05 * run);
   const person = run + facts.basinLength + 1.8 * foot;
@@ -44,12 +46,14 @@ export function frameOf(feature: Feature, width: number, noteRoom: number): Fram
     facts.bedWidth / 2 + Math.max(2.6 * foot, 1.5 * stones),
     facts.basinWidth / 2 + 0.5 * around + 0.3 * foot,
   );
-  const fixed = MARGIN.top + BETWEEN + noteRoom;
+  const top = sheet.bare ? MARGIN.bare : MARGIN.top;
+  const fixed = top + BETWEEN + noteRoom;
+  const { width, height = MOST_HEIGHT * width } = sheet;
   const room = width - MARGIN.left - FALL_ROOM - MARGIN.right;
-  const scale = Math.min(room / (before + right), (MOST_HEIGHT * width - fixed) / (above - bottom + 2 * half));
+  const scale = Math.min(room / (before + right), (height - fixed) / (above - bottom + 2 * half));
   const spare = (room - (before + right) * scale) / 2;
   const origin = MARGIN.left + FALL_ROOM + spare + before * scale;
-  const sectionBottom = MARGIN.top + (above - bottom) * scale;
+  const sectionBottom = top + (above - bottom) * scale;
   const planTop = sectionBottom + BETWEEN;
   const planBottom = planTop + 2 * half * scale;
   return {
@@ -57,7 +61,7 @@ export function frameOf(feature: Feature, width: number, noteRoom: number): Fram
     height: Math.ceil(planBottom + noteRoom),
     scale,
     x: (station) => origin + station * scale,
-    y: (level) => MARGIN.top + (above - level) * scale,
+    y: (level) => top + (above - level) * scale,
     across: (distance) => planTop + (half + distance) * scale,
     left: -before,
     right,

@@ -4,7 +4,7 @@ import { element, FAINT, label, line, PAPER, type Attributes } from "../svg";
 import type { Box } from "./outline";
 
 /** Size of the lettering, in the drawing's units: points, where it is printed at its own width. */
-export const LETTERING = 9;
+export const LETTERING = 10;
 /** Width of a letter as a share of its size: more than the mean of any plain typeface. */
 export const LETTER_WIDTH = 0.56;
 

@@ -23,11 +23,8 @@ export function names(feature: Feature, { x, y, across, bottom, left, right, sca
   });
   labels.plate("pump", [x(pump), y(bottom) - 2], area(pump - 9 * foot, right, rim - facts.basinDepth, bottom));
   const top = across(-facts.basinWidth / 2);
-  labels.plate("basin, no open pond", [basin.x + 0.42 * basin.width, across(0) + LETTERING / 3], {
-    ...basin,
-    y: top,
-    height: facts.basinWidth * scale,
-  });
+  const open = { ...basin, y: top, width: x(well.from) - basin.x, height: facts.basinWidth * scale };
+  labels.plate("basin, no open pond", [open.x + 0.5 * open.width - 2, across(0) + LETTERING / 3], open);
   const [low, high] = pipeLine(feature);
   if (low && high) {
     const [station, level] = [0.55 * low[0] + 0.45 * high[0], 0.55 * low[1] + 0.45 * high[1]];

@@ -10,25 +10,27 @@ export function captions(
   { planTop, notesAt, width }: Frame,
   notes: readonly string[],
   labels: Labels,
+  bare: boolean,
 ): void {
   const [name = "", more] = wrapped(facts.name, width - 20, 12);
-  labels.place(more === undefined ? name : `${name} …`, [[8, 15]], { "font-size": 11.5, "font-weight": "bold" });
+  if (!bare)
+    labels.place(more === undefined ? name : `${name} …`, [[8, 15]], { "font-size": 12, "font-weight": "bold" });
   const { drops } = facts;
   const count = `${drops.length} ${drops.length === 1 ? "drop" : "drops"}`;
   const text = (length: number): string => lengthText(length, facts.system);
   const heights = allAlike(drops)
     ? `of ${text(drops[0] ?? 0)}`
     : `of ${text(Math.min(...drops))} to ${text(Math.max(...drops))}`;
-  labels.place(`Section: ${count} ${heights}`, [[8, 28]], { fill: FAINT });
+  labels.place(`Section: ${count} ${heights}`, [[8, bare ? 12 : 29]], { fill: FAINT });
   labels.place("Plan", [[8, planTop + 2]], { fill: FAINT });
   notes.forEach((line, index) =>
     labels.place(line, [[8, notesAt + 14 + NOTE_LINE * index]], { "font-size": NOTE_SIZE, fill: FAINT }),
   );
 }
 
-const NOTE_SIZE = 8;
+const NOTE_SIZE = 10;
 /** From one line of the notes to the next. */
-export const NOTE_LINE = 11;
+export const NOTE_LINE = 13;
 
 /** What the reader must know of the drawing, in lines that fit. */
 export function notesOf({ boulders, system }: ClientFacts, width: number): string[] {

@@ -12,7 +12,8 @@ const ROCKS = [
   "var(--drawing-rock-dark, #a79f92)",
 ] as const;
 const ROCK_LINE = "var(--drawing-rock-line, #4c4740)";
-const GRAVEL = "var(--drawing-gravel, #b9b09f)";
+/** What shows between pebbles: it lies under their pattern, whose tiles some readers set a hair apart. */
+export const GRAVEL = "var(--drawing-gravel, #b9b09f)";
 const SHINE = "var(--drawing-shine, #ffffff)";
 
 /** A boulder or slab that fills its box. */
@@ -50,46 +51,37 @@ function unseen({ width, height }: Box): boolean {
 /** How square slabs are. */
 const SLAB = 7;
 
-/** A pattern of pebbles; `radius` in the drawing's units. */
-export function gravel(id: string, radius: number, random: () => number): string {
-  const across = 7;
-  const down = 6;
-  const step = radius * 2.2;
-  const [width, height] = [across * step, down * step * 0.87];
-  const circles = Array.from({ length: across * down }, (_, index) => {
-    const row = Math.floor(index / across);
-    const x = ((index % across) + (row % 2) / 2 + 0.3 * random()) * step;
-    const y = (row + 0.3 * random()) * step * 0.87;
-    const r = radius * (0.7 + 0.3 * random());
-    // What leaves the tile on one side comes in on the other.
-    return [0, x + r > width ? -width : 0]
-      .flatMap((dx) => [0, y + r > height ? -height : 0].map((dy) => circlePath(x + dx, y + dy, r)))
-      .filter((circle, place, all) => all.indexOf(circle) === place)
-      .join("");
-  });
-  const ground = element("rect", { width, height, fill: GRAVEL });
-  const stones = element("path", { d: circles.join(""), fill: ROCKS[0], stroke: ROCK_LINE, "stroke-width": 0.28 });
-  return element("pattern", { id, width, height, patternUnits: "userSpaceOnUse" }, ground + stones);
+/** Pebbles in an area; more are neither seen nor quickly drawn. */
+const MOST_PEBBLES = 800;
+
+/** Gravel that fills a box, its pebbles no smaller than `radius`; `inside` says where it ends within the box. */
+export function gravel(
+  box: Box,
+  radius: number,
+  random: () => number,
+  inside: (x: number, y: number, r: number) => boolean = () => true,
+): string {
+  return pebbles(box, Math.max(radius, 0.5 * Math.sqrt((box.width * box.height) / MOST_PEBBLES)), random, inside);
 }
 
-/** Single pebbles in a row or two, along a bed. */
-export function pebbles(box: Box, radius: number, random: () => number): string {
+/** Pebbles in rows; a row stands in the gaps of the one above. */
+export function pebbles(
+  box: Box,
+  radius: number,
+  random: () => number,
+  inside: (x: number, y: number, r: number) => boolean = () => true,
+): string {
   const step = radius * 2.15;
   const parts: string[] = [];
   for (let y = box.y + radius, row = 0; y < box.y + box.height; y += step * 0.88, row++) {
     for (let x = box.x + radius * (row % 2 === 0 ? 1 : 2.1); x < box.x + box.width; x += step) {
-      parts.push(
-        circlePath(
-          x + (random() - 0.5) * 0.5 * radius,
-          y + (random() - 0.5) * 0.5 * radius,
-          radius * (0.72 + 0.28 * random()),
-        ),
-      );
+      const [cx, cy] = [x + (random() - 0.5) * 0.5 * radius, y + (random() - 0.5) * 0.5 * radius];
+      const r = radius * (0.68 + 0.32 * random());
+      if (inside(cx, cy, r)) parts.push(circlePath(cx, cy, r));
     }
   }
-  return parts.length === 0
-    ? ""
-    : element("path", { d: parts.join(""), fill: ROCKS[0], stroke: ROCK_LINE, "stroke-width": 0.3 });
+  if (parts.length === 0) return "";
+  return element("path", { d: parts.join(""), fill: ROCKS[0], stroke: ROCK_LINE, "stroke-width": 0.3 });
 }
 
 /** One path for many circles keeps a drawing small. */

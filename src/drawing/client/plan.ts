@@ -4,15 +4,15 @@ import type { Feature } from "./feature";
 import type { Frame } from "./frame";
 import type { Laid } from "./laying";
 import { at } from "./outline";
-import { pumpWell, type Fills } from "./basin";
-import { PAPER, slab, stone, water, WATER, waterLine } from "./paint";
+import { pumpWell } from "./basin";
+import { GRAVEL, gravel, PAPER, slab, stone, water, WATER, waterLine } from "./paint";
 import { fromAbove, planted } from "./planting";
 
 /** The feature from above, at the scale of the section and under it. */
-export function clientPlan(feature: Feature, frame: Frame, fills: Fills): string {
+export function clientPlan(feature: Feature, frame: Frame): string {
   return [
     planting(feature, frame),
-    basin(feature, frame, fills),
+    basin(feature, frame),
     stream(feature, frame),
     faces(feature, frame),
     banks(feature, frame),
@@ -131,10 +131,12 @@ function lips({ facts, lips: stations, foot }: Feature, { x, across, scale }: Fr
 }
 
 /** The basin's outline under its gravel, with boulders at its edge and the lid of the pump's well. */
-function basin(feature: Feature, { x, across, scale }: Frame, fills: Fills): string {
-  const { facts, run, around } = feature;
+function basin(feature: Feature, { x, across, scale }: Frame): string {
+  const { facts, run, around, foot, random } = feature;
   const [long, wide] = [facts.basinLength, facts.basinWidth];
   const well = pumpWell(feature);
+  const held = (px: number, py: number, r: number): boolean =>
+    px + r < area.x + area.width && py + r < area.y + area.height;
   const area = { x: x(run), y: across(-wide / 2), width: long * scale, height: wide * scale };
   const stones = around.map((boulder, index) => {
     const share = (index + 0.5) / around.length;
@@ -149,7 +151,8 @@ function basin(feature: Feature, { x, across, scale }: Frame, fills: Fills): str
     return stone({ x: x(sx) - size.width / 2, y: across(sy) - size.height / 2, ...size }, boulder.seed);
   });
   return (
-    element("rect", { ...area, fill: fills.fine }) +
+    element("rect", { ...area, fill: GRAVEL }) +
+    gravel(area, 0.08 * foot * scale, random, held) +
     element("rect", {
       ...area,
       fill: "none",

@@ -1,4 +1,5 @@
 import { element, INK, label, niceStep, PAPER } from "../svg";
+import { LETTERING } from "./labels";
 import type { Feature } from "./feature";
 import type { Frame } from "./frame";
 
@@ -20,5 +21,5 @@ export function scaleBar({ facts }: Feature, { scale, notesAt, width }: Frame): 
     }),
   );
   const text = `${2 * step} ${unit}`;
-  return parts.join("") + label(left + 2 * step * scale + 5, top + 5.5, text, { "font-size": 9 });
+  return parts.join("") + label(left + 2 * step * scale + 5, top + 5.5, text, { "font-size": LETTERING });
 }

@@ -5,19 +5,19 @@ import { at, round } from "./outline";
 import { EARTH, EARTH_LINE, INK, LEAF_LINE, pebbles, slab, stone, water, WATER, waterLine, SHINE } from "./paint";
 import { person, PERSON_FEET } from "./person";
 import { fromSide, planted } from "./planting";
-import { basinSection, type Fills } from "./basin";
+import { basinSection } from "./basin";
 import { polygon, polyline } from "./shapes";
 
 type Point = readonly [number, number];
 
 /** The feature cut along its middle: what lies behind the cut first, then the cut, then what stands before it. */
-export function clientSection(feature: Feature, frame: Frame, fills: Fills): string {
+export function clientSection(feature: Feature, frame: Frame): string {
   return [
     behind(feature, frame),
     bank(feature, frame),
     pools(feature, frame),
     ground(feature, frame),
-    basinSection(feature, frame, fills),
+    basinSection(feature, frame),
     drops(feature, frame),
     element("g", {}, person(frame.x(frame.person), frame.y(-feature.fall), PERSON_FEET * feature.foot * frame.scale)),
   ].join("");

@@ -44,7 +44,7 @@ function length(min: number, max: number): fc.Arbitrary<number> {
 
 describe("the client's drawing", () => {
   it("has heights, lengths and widths to one scale, which its bar tells", () => {
-    const svg = clientDrawing(FACTS, 520);
+    const svg = clientDrawing(FACTS, { width: 520 });
     const bars = [...svg.matchAll(/<rect [^>]*class="scale"/g)].map(([rect]) => attributes(rect));
     const perFoot = Number(bars[0]?.width) / (Number(/>(\d+) ft</.exec(svg)?.[1]) / 2);
     const plan = attributes(only(svg, /<rect [^>]*class="basin"[^>]*>/g));
@@ -70,7 +70,7 @@ describe("the client's drawing", () => {
   });
 
   it("builds the banks of the boulders that were counted, in their sizes and no more of them", () => {
-    const svg = clientDrawing(FACTS, 520);
+    const svg = clientDrawing(FACTS, { width: 520 });
     const perFoot = Number(attributes(only(svg, /<rect [^>]*class="basin"[^>]*>/g)).width) / FACTS.basinLength;
     const drawn = ["banks", "faces", "around"].flatMap((group) => stonesOf(svg, group, "last"));
     expect(drawn.length).toBeGreaterThan(20);
@@ -90,23 +90,23 @@ describe("the client's drawing", () => {
   });
 
   it("writes every measure of the job in the client's units", () => {
-    const svg = clientDrawing(FACTS, 720);
+    const svg = clientDrawing(FACTS, { width: 720 });
     // By hand: 0.6 + 0.9 + 0.75 = 2.25 ft of fall, 3 + 2 + 4 = 9 ft of run.
     for (const measure of [`2'-3"`, `9'-0"`, `8'-0"`, `6'-0"`, `2'-0"`, `3'-0"`]) expect(texts(svg)).toContain(measure);
     expect(texts(svg).join(" ")).toContain("9, 15\u00a0in");
     // 0.25 + 0.3 = 0.55 m; the stone of 300 mm keeps its millimeters.
     const metric = clientDrawing(
       { ...FACTS, system: "SI", drops: [0.25, 0.3], treads: [1.2, 1.5], boulders: [{ size: 0.3, count: 30 }] },
-      720,
+      { width: 720 },
     );
     for (const measure of ["0.55 m", "2.70 m"]) expect(texts(metric)).toContain(measure);
     expect(texts(metric).join(" ")).toContain("300\u00a0mm");
   });
 
   it("is the same to the byte for the same job, and another for another", () => {
-    expect(clientDrawing(structuredClone(FACTS), 520)).toBe(clientDrawing(FACTS, 520));
-    const other = clientDrawing({ ...FACTS, treads: [3, 2, 4.5] }, 520);
-    expect(other).not.toBe(clientDrawing(FACTS, 520));
+    expect(clientDrawing(structuredClone(FACTS), { width: 520 })).toBe(clientDrawing(FACTS, { width: 520 }));
+    const other = clientDrawing({ ...FACTS, treads: [3, 2, 4.5] }, { width: 520 });
+    expect(other).not.toBe(clientDrawing(FACTS, { width: 520 }));
   });
 
   it("is sound XML of numbers in which no words lie on others and nothing leaves the sheet, for any job", () => {
@@ -121,7 +121,7 @@ describe("the client's drawing", () => {
             boulders: stones.map(([size, count]) => ({ size, count })),
             lipStone: { length: 2 * lip, width: lip, height: 0.2 * lip },
           },
-          width,
+          { width },
         );
         expect(/.{0,60}(NaN|Infinity|undefined|null)/.exec(svg)?.[0]).toBeUndefined();
         // Half a character that a name may end in is no XML.

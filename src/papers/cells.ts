@@ -1,0 +1,45 @@
+import { readUnitSystem, type UnitSystem } from "../calc/quantity/unitSystem";
+import type { CellValue } from "../workbook/model";
+import type { Recalculated } from "../workbook/recalculate";
+
+/** The recalculated workbook as papers read it: by name, and never a number that is not there. */
+export class PaperCells {
+  constructor(readonly workbook: Recalculated) {}
+
+  get system(): UnitSystem {
+    return readUnitSystem(this.text("Units"));
+  }
+
+  /** Rows of a name's area; none where the workbook has no such name. */
+  rows(name: string): CellValue[][] {
+    return this.workbook.named(name) ?? [];
+  }
+
+  /** Rows of a sheet, from its first cell. */
+  sheet(name: string): CellValue[][] {
+    return this.workbook.cells(`${name}!$A$1:$O$400`) ?? [];
+  }
+
+  /** What a cell shows, as words; "" where it is blank or in error. */
+  text(name: string): string {
+    const value = this.rows(name)[0]?.[0] ?? "";
+    return typeof value === "string" && value.startsWith("#") ? "" : String(value).trim();
+  }
+
+  /** A number, or undefined where there is none. */
+  number(name: string): number | undefined {
+    const value = this.rows(name)[0]?.[0];
+    return typeof value === "number" && Number.isFinite(value) ? value : undefined;
+  }
+}
+
+/** The numbers of a row's cell, or undefined. */
+export function numberIn(row: readonly CellValue[], column: number): number | undefined {
+  const value = row[column];
+  return typeof value === "number" && Number.isFinite(value) ? value : undefined;
+}
+
+export function textIn(row: readonly CellValue[], column: number): string {
+  const value = row[column] ?? "";
+  return String(value).trim();
+}

@@ -1,0 +1,155 @@
+import type { Content, TDocumentDefinitions } from "pdfmake/interfaces";
+import { clientsDrawing } from "../taskpane/clientsDrawing";
+import type { CellValue } from "../workbook/model";
+import { numberIn, textIn, type PaperCells } from "./cells";
+import { draftReason } from "./draft";
+import { jobDrawing } from "./jobDrawing";
+import { bullets, drawn, heading, MARGIN, pairs, paper, quiet, signature, sums, table, title } from "./look";
+import { quoteBlocks, sentencesOf, type QuoteBlock } from "./quoteSheet";
+import { wordsFor, type Words } from "./words";
+
+/** What the client gets: the quote with the drawing of what is built. No cost, markup or quantity of the takeoff. */
+export function clientPack(cells: PaperCells): TDocumentDefinitions {
+  const words = wordsFor(cells.system, cells.text("Currency"));
+  const draft = draftReason(cells);
+  const blocks = quoteBlocks(cells);
+  const agreed = blocks.findIndex((block) => block.title === "Agreed");
+  const [first, ...rest] = agreed < 0 ? blocks : blocks.slice(0, agreed);
+  const number = cells.text("QuoteNumber");
+  return paper(
+    cells.system,
+    { title: `Quote ${number}`.trim(), foot: `${cells.text("CompanyName")} · Quote ${number}`, draft: draft !== "" },
+    [
+      ...letterhead(cells, words, draft),
+      ...(first ? block(first, words) : []),
+      picture(cells),
+      ...rest.flatMap((part) => block(part, words)),
+      { unbreakable: true, stack: [...(blocks[agreed] ? agreement(blocks[agreed]) : []), signatures(cells)] },
+    ],
+  );
+}
+
+function letterhead(cells: PaperCells, words: Words, draft: string): Content[] {
+  const contact = ["CompanyAddress", "CompanyPhone", "CompanyEmail", "CompanyLicense", "Estimator"]
+    .map((name) => cells.text(name))
+    .filter((text) => text !== "");
+  const date = cells.number("QuoteDate");
+  const valid = cells.number("ValidDays");
+  return [
+    {
+      columns: [
+        { width: "*", stack: [title(cells.text("CompanyName"), 16), quiet(contact.join(" · "))] },
+        { width: 110, stack: [title("Quote", 20)], alignment: "right" },
+      ],
+    },
+    { canvas: [{ type: "line", x1: 0, y1: 4, x2: pageWidth(cells), y2: 4, lineWidth: 1.2 }], margin: [0, 2, 0, 8] },
+    ...(draft === "" ? [] : [{ text: draft, bold: true, margin: [0, 0, 0, 6] as [number, number, number, number] }]),
+    {
+      columns: [
+        {
+          width: "*",
+          stack: [
+            pairs(
+              [
+                ["For", cells.text("ClientName")],
+                ["Where", cells.text("SiteAddress")],
+                ["Work", cells.text("JobName")],
+              ],
+              42,
+            ),
+          ],
+        },
+        {
+          width: 200,
+          stack: [
+            pairs(
+              [
+                ["Quote no.", cells.text("QuoteNumber")],
+                ["Date", words.day(date)],
+                ["Valid until", words.day(date === undefined || valid === undefined ? undefined : date + valid)],
+              ],
+              58,
+            ),
+          ],
+        },
+      ],
+    },
+  ];
+}
+
+/** Points between the margins. */
+function pageWidth({ system }: PaperCells): number {
+  return (system === "US" ? 612 : 595) - 2 * MARGIN;
+}
+
+/** Most of the height that the drawing takes of the page, in points. */
+const PICTURE_HEIGHT = 425;
+
+/** The drawing in what is left of the first page; a job that cannot be drawn yet says why. */
+function picture(cells: PaperCells): Content {
+  const sheet = { width: pageWidth(cells), height: PICTURE_HEIGHT };
+  const made = jobDrawing(clientsDrawing, cells, sheet);
+  if ("reason" in made) return quiet(`No drawing yet: ${made.reason}.`);
+  return { stack: [drawn(made.svg, [sheet.width, sheet.height])], unbreakable: true };
+}
+
+function block(part: QuoteBlock, words: Words): Content[] {
+  const tabular = part.rows.some((row) => row.slice(1).some((_, column) => textIn(row, column + 1) !== ""));
+  const [first = [], ...sums] = part.groups;
+  const body = tabular
+    ? [headed(first, words), ...sums.map((rows) => sumTable(rows, words))]
+    : [bullets(sentencesOf(part))];
+  return [{ stack: [heading(part.title), ...body], unbreakable: true }];
+}
+
+type Rows = readonly (readonly CellValue[])[];
+
+/** Rows as a table: the first names the columns, money and shares are written as such. */
+function headed(rows: Rows, words: Words): Content {
+  const [names = [], ...body] = rows;
+  const used = names.map((_, column) => column).filter((column) => rows.some((row) => textIn(row, column) !== ""));
+  const share = names.findIndex((name) => name === "Share");
+  const last = used.at(-1);
+  const wide = textIn(names, 1) === "" ? 0 : 1;
+  return table(
+    used.map((column) => ({
+      // The currency is in the amounts.
+      title: textIn(names, column).replace(/ \(.*\)$/, ""),
+      right: column === share || column === last,
+      width: column === wide ? ("*" as const) : ("auto" as const),
+    })),
+    body.map((row) =>
+      used.map((column) => {
+        const value = numberIn(row, column);
+        if (value === undefined) return textIn(row, column);
+        return column === share ? words.share(value) : words.money(value);
+      }),
+    ),
+  );
+}
+
+/** Labels and amounts; the last is what all comes to. */
+function sumTable(rows: Rows, words: Words): Content {
+  return sums(
+    rows.map((row) => {
+      const amount = row.map((_, column) => numberIn(row, column)).filter((value) => value !== undefined);
+      const said = amount.length > 0 ? words.money(amount.at(-1)) : textIn(row, row.length - 1);
+      return [textIn(row, 0), said];
+    }),
+  );
+}
+
+function agreement(part: QuoteBlock): Content[] {
+  const [sentence = ""] = sentencesOf(part);
+  return [heading(part.title), { text: sentence }];
+}
+
+function signatures(cells: PaperCells): Content {
+  return {
+    columns: [
+      signature("Client: signature and date", cells.text("ClientName")),
+      signature("Company: signature and date", cells.text("CompanyName")),
+    ],
+    margin: [0, 6, 0, 0],
+  };
+}

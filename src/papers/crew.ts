@@ -1,0 +1,235 @@
+import type { Content, TDocumentDefinitions } from "pdfmake/interfaces";
+import { unitLabel } from "../calc/quantity/measures";
+import { readCutPlan } from "../drawing/readCutPlan";
+import { DIGGING_CAUTION } from "../functions/ground/arguments";
+import { LIFTING_CAUTION } from "../functions/stone/arguments";
+import { clientsDrawing } from "../taskpane/clientsDrawing";
+import { numberIn, textIn, type PaperCells } from "./cells";
+import { linesUnder, stepsOf } from "./crewSheet";
+import { jobDrawing } from "./jobDrawing";
+import { caution, CREW_TEXT, drawn, heading, pairs, paper, quiet, table, title } from "./look";
+import { startUpSteps } from "./startUp";
+import { wordsFor, type Words } from "./words";
+
+/** Narrower than other papers: two pages have to hold a job. */
+const EDGE = 32;
+
+const CAUTIONS = [
+  DIGGING_CAUTION,
+  LIFTING_CAUTION,
+  "Line voltage near water kills: wiring is the electrician's work; switch off and unplug before reaching into the water.",
+  "Cover or fence the open pit and the water whenever nobody watches: children drown in shallow water.",
+];
+
+/** Two pages that the crew takes along: what it looks like and how high; how to cut, set, build and test. */
+export function crewPack(cells: PaperCells): TDocumentDefinitions {
+  const words = wordsFor(cells.system, cells.text("Currency"));
+  const levels = cells.rows("SetoutShort").filter((row) => textIn(row, 0) !== "");
+  return paper(
+    cells.system,
+    { title: `Crew sheet: ${cells.text("JobName")}`, foot: cells.text("JobName"), draft: false, size: CREW_TEXT },
+    [
+      head(cells),
+      caution(CAUTIONS),
+      picture(cells, levels.length),
+      heading("Levels to set out"),
+      levelTable(levels, words),
+      { ...(heading("In this order") as object), pageBreak: "before" } as Content,
+      ticks(stepsOf(cells)),
+      {
+        columns: [
+          { width: "*", stack: [heading("Cut plan: roll and place"), cutTable(cells, words)] },
+          { width: 212, stack: [heading("Stones"), stoneTable(cells, words)] },
+        ],
+        columnGap: 12,
+      },
+      { text: HOW_TO_SET, margin: [0, 4, 0, 0] },
+      {
+        columns: ["Pump and pipe", "Basin and fabric"].map((part) => ({
+          width: "*",
+          stack: [heading(part), said(linesUnder(cells, part))],
+        })),
+        columnGap: 12,
+      },
+      heading("Start-up test"),
+      ticks(startUpSteps(cells, words)),
+      {
+        text: "Levels read again and closed on the benchmark:  name ____________________  date ______________",
+        margin: [0, 8, 0, 0],
+      },
+    ],
+    EDGE,
+  );
+}
+
+/** Common practice of masons; the weights are those of the heaviest such stone. */
+const HOW_TO_SET =
+  "Weights are the most one can be: rig for them, and nobody stands under or downhill of a stone that moves. " +
+  "Broadest face down, a third of its height in the ground, leaning into the bank, chinked so that it cannot rock; " +
+  "a double layer of fabric between stone and liner.";
+
+function head(cells: PaperCells): Content {
+  const contact = [cells.text("CompanyName"), cells.text("CompanyPhone")].filter(Boolean).join(", ");
+  const access = cells.text("AccessNote");
+  const estimator = cells.text("Estimator");
+  return {
+    stack: [
+      title(cells.text("JobName"), 17),
+      {
+        columns: [
+          { width: "*", text: cells.text("SiteAddress") },
+          { width: "*", text: contact, alignment: "right" },
+        ],
+      },
+      {
+        bold: true,
+        text: [access && `Access: ${access}`, estimator && `Questions to ${estimator}.`].filter(Boolean).join(" "),
+      },
+    ],
+  };
+}
+
+/** Height of a row of levels, and of all that stands on the first page beside drawing and levels, in points. */
+const ROW = 16.4;
+const REST = 304;
+
+/** Section and plan in what the levels leave of the page. */
+function picture(cells: PaperCells, levels: number): Content {
+  const [width, page] = cells.system === "US" ? [612, 792] : [595, 842];
+  const room = { width: width - 2 * EDGE, height: Math.max(200, page - 2 * EDGE - REST - ROW * levels) };
+  // The lettering of the drawing is 10 of its units high, and the crew's is to be 11 points, a little more since it is rounded to fit.
+  const scale = 1.12;
+  const made = jobDrawing(clientsDrawing, cells, {
+    width: room.width / scale,
+    height: room.height / scale,
+    bare: true,
+  });
+  if ("reason" in made) return quiet(`No drawing yet: ${made.reason}.`);
+  return drawn(made.svg, [room.width, room.height]);
+}
+
+function levelTable(rows: readonly (readonly unknown[])[], words: Words): Content {
+  const unit = unitLabel("length", words.system);
+  return table(
+    [
+      { title: "Point", width: "*" },
+      { title: `Level (${unit})`, right: true },
+      { title: `Rod (${unit})`, right: true },
+      { title: "On the tape", right: true },
+      { title: "From the string", right: true },
+      { title: "Read", width: 60 },
+    ],
+    rows.map((row) => {
+      const cells = row as (string | number)[];
+      return [
+        textIn(cells, 0),
+        words.figure(numberIn(cells, 1)),
+        words.figure(numberIn(cells, 2)),
+        textIn(cells, 3),
+        textIn(cells, 4),
+        "",
+      ];
+    }),
+    { padding: 1 },
+  );
+}
+
+function cutTable(cells: PaperCells, words: Words): Content {
+  const { cuts, bought } = readCutPlan(cells.rows("CutPlan"));
+  const unit = unitLabel("length", words.system);
+  if (cuts.length === 0) return quiet("No cut plan yet.");
+  const rolls = bought.map(
+    ({ roll, length, width }) => `roll ${roll}: ${words.figure(length, 1)} × ${words.figure(width, 1)}`,
+  );
+  return {
+    stack: [
+      table(
+        [
+          { title: `Piece (${unit})`, width: "*" },
+          { title: "Roll", right: true },
+          { title: "Along", right: true },
+          { title: "Across", right: true },
+          { title: "Size", right: true },
+        ],
+        cuts.map(({ name, roll, along, across, length, width, turned }) => [
+          `${name}${turned ? ", turned" : ""}`,
+          `${roll}`,
+          words.figure(along, 1),
+          words.figure(across, 1),
+          `${words.figure(length, 1)} × ${words.figure(width, 1)}`,
+        ]),
+        { padding: 1 },
+      ),
+      {
+        text: `Lengths to have: ${rolls.join("; ")} ${unit}. Along and across are from the roll's corner.`,
+        margin: [0, 2, 0, 0],
+      },
+    ],
+  };
+}
+
+/** Columns of the boulders' table. */
+const STONE = { size: 0, heavy: 5, count: 6, lift: 7 } as const;
+
+function stoneTable(cells: PaperCells, words: Words): Content {
+  const [size, weight] = [unitLabel("size", words.system), unitLabel("weight", words.system)];
+  const limit = cells.number("HandLimit");
+  const lip = cells.number("LipStoneHeavy");
+  const count = cells.number("LipStoneCount");
+  const lips = count === undefined || count === 0 ? [] : [["Lip stones", whole(lip), whole(count), lift(lip, limit)]];
+  const boulders = cells
+    .rows("StoneSizes")
+    .filter((row) => numberIn(row, STONE.size) !== undefined)
+    .map((row) => [
+      `${numberIn(row, STONE.size)} ${size}`,
+      whole(numberIn(row, STONE.heavy)),
+      whole(numberIn(row, STONE.count)),
+      textIn(row, STONE.lift).startsWith("By hand") ? "by hand" : "machine",
+    ]);
+  const rows = [...lips, ...boulders];
+  if (rows.length === 0) return quiet("No stones counted yet.");
+  return table(
+    [
+      { title: "Stone", width: "*" },
+      { title: `Up to (${weight})`, right: true },
+      { title: "Count", right: true },
+      { title: "Lift" },
+    ],
+    rows,
+    { padding: 1 },
+  );
+}
+
+function whole(value: number | undefined): string {
+  return value === undefined ? "____" : `${Math.ceil(value - 1e-9)}`;
+}
+
+function lift(heavy: number | undefined, limit: number | undefined): string {
+  return heavy === undefined || limit === undefined ? "machine" : heavy <= limit ? "by hand" : "machine";
+}
+
+function said(lines: readonly [string, string][]): Content {
+  return lines.length === 0 ? quiet("Not known yet.") : pairs(lines);
+}
+
+/** Numbered steps, each with a box to tick. */
+function ticks(steps: readonly string[]): Content {
+  return {
+    table: {
+      widths: [18, "*", 12],
+      body: steps.map((step, index) => [
+        { text: `${index + 1}.`, alignment: "right" as const },
+        { text: step },
+        { canvas: [{ type: "rect" as const, x: 1, y: 2, w: 9, h: 9, lineWidth: 0.8 }] },
+      ]),
+    },
+    layout: {
+      hLineWidth: () => 0,
+      vLineWidth: () => 0,
+      paddingTop: () => 0.6,
+      paddingBottom: () => 0.6,
+      paddingLeft: () => 0,
+      paddingRight: () => 4,
+    },
+  };
+}

@@ -1,0 +1,58 @@
+import type { TDocumentDefinitions } from "pdfmake/interfaces";
+import type { OpenedWorkbook } from "../workbook/recalculate";
+import { PaperCells } from "./cells";
+import { clientPack } from "./client";
+import { crewPack } from "./crew";
+import { officePack } from "./office";
+import { supplierPack, suppliersOf } from "./supplier";
+
+/** Papers that are printed together, for one reader. */
+export const PACKS = ["client", "crew", "supplier", "office"] as const;
+
+export type Pack = (typeof PACKS)[number];
+
+/** What a pack is made of besides the workbook. */
+export interface PackWishes {
+  /** Whose order the supplier's pack is. */
+  readonly supplier?: string;
+  /** The day of an order, in the workbook's days. */
+  readonly today: number;
+}
+
+/** The pages of a pack; throws a sentence where the workbook cannot give them. */
+export function packOf(pack: Pack, workbook: OpenedWorkbook, wishes: PackWishes): TDocumentDefinitions {
+  const cells = new PaperCells(workbook.recalculate());
+  switch (pack) {
+    case "client":
+      return clientPack(cells);
+    case "crew":
+      return crewPack(cells);
+    case "office":
+      return officePack(cells);
+    case "supplier":
+      return orderTo(chosenSupplier(suppliersOf(cells), wishes.supplier), workbook, wishes.today);
+  }
+}
+
+function chosenSupplier(suppliers: readonly string[], wanted: string | undefined): string {
+  const [first, ...more] = suppliers;
+  if (first === undefined) throw new Error("this job orders from no supplier yet");
+  const list = suppliers.map((name) => `"${name}"`).join(", ");
+  if (wanted === undefined) {
+    if (more.length === 0) return first;
+    throw new Error(`an order goes to one supplier; say which with --supplier: ${list}`);
+  }
+  const alike = suppliers.filter((name) => name.toLowerCase().startsWith(wanted.toLowerCase()));
+  const [found, second] = alike;
+  if (found === undefined || second !== undefined) throw new Error(`"${wanted}" is not one of the suppliers: ${list}`);
+  return found;
+}
+
+/** The workbook shows one supplier's order at a time; it is asked for this one's. */
+function orderTo(supplier: string, workbook: OpenedWorkbook, today: number): TDocumentDefinitions {
+  const place = workbook.names.get("PrintedSupplierYours") ?? workbook.names.get("PrintedSupplier");
+  if (place === undefined) throw new Error("this workbook has no sheet of orders");
+  const cells = new PaperCells(workbook.recalculate(new Map([[place.replace(/\$/g, ""), supplier]])));
+  if (cells.text("PrintedName") !== supplier) throw new Error(`the workbook does not show the order to "${supplier}"`);
+  return supplierPack(cells, today);
+}

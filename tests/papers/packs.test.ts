@@ -1,0 +1,139 @@
+import { readFileSync } from "node:fs";
+import { beforeAll, describe, expect, it } from "vitest";
+import { packOf, type Pack } from "../../src/papers";
+import { pdfOf } from "../../src/papers/pdf";
+import { openWorkbook, type OpenedWorkbook } from "../../src/workbook/recalculate";
+import { readPdf, type PrintedPage } from "./readPdf";
+
+/** 18 May 2026: 46160 days after 30 December 1899. */
+const TODAY = 46160;
+
+describe.each(["us", "si"] as const)("the papers of the %s demo job", (units) => {
+  let workbook: OpenedWorkbook;
+  const pages = new Map<Pack, PrintedPage[]>();
+  let suppliers: string[];
+
+  beforeAll(async () => {
+    workbook = await openWorkbook(readFileSync(`templates/rillwright-${units}-demo.xlsx`));
+    suppliers = (workbook.recalculate().named("SupplierTable") ?? []).map(([name]) => String(name)).filter(Boolean);
+    for (const pack of ["client", "crew", "office"] as const) pages.set(pack, await printed(pack));
+    pages.set("supplier", await printed("supplier", suppliers[3]));
+  }, 60_000);
+
+  const printed = async (pack: Pack, supplier?: string): Promise<PrintedPage[]> =>
+    readPdf(await pdfOf(packOf(pack, workbook, supplier ? { supplier, today: TODAY } : { today: TODAY })));
+  const value = (name: string): string | number | boolean => workbook.recalculate().named(name)?.[0]?.[0] ?? "";
+  const words = (pack: Pack): string => (pages.get(pack) ?? []).map(({ text }) => text).join(" ");
+
+  it.each([
+    ["client", 10],
+    ["supplier", 10],
+    ["office", 10],
+    ["crew", 11],
+  ] as const)("has no text of the %s pack under %i points, and none beyond the paper's margins", (pack, least) => {
+    const all = pages.get(pack) ?? [];
+    expect(all.length).toBeGreaterThan(0);
+    for (const { prints, width, height } of all) {
+      const [long, short] = units === "us" ? [792, 612] : [841.89, 595.28];
+      expect(Math.max(width, height)).toBeCloseTo(long, 0);
+      expect(Math.min(width, height)).toBeCloseTo(short, 0);
+      for (const { text, size, left, right, base } of prints) {
+        // The foot's page numbers are no part of what is read in the rain.
+        const foot = base < 40;
+        expect(size, text).toBeGreaterThanOrEqual((foot ? 10 : least) - 0.01);
+        expect(left, text).toBeGreaterThanOrEqual(30);
+        expect(right, text).toBeLessThanOrEqual(width - 30);
+        expect(base, text).toBeGreaterThan(12);
+      }
+    }
+  });
+
+  it("has two pages for the crew, and no page of any pack that is mostly empty but its last", () => {
+    expect(pages.get("crew")).toHaveLength(2);
+    for (const all of pages.values()) {
+      for (const { prints, height } of all.slice(0, -1)) {
+        const lowest = Math.min(...prints.filter(({ base }) => base > 45).map(({ base }) => base));
+        expect(lowest).toBeLessThan(height / 3);
+      }
+    }
+  });
+
+  it("tells the client the price to the cent, the payments and the drawing, and nothing of costs", () => {
+    const price = Number(value("PriceTotal")).toLocaleString("en-US", { minimumFractionDigits: 2 });
+    expect(words("client")).toContain(`${value("Currency")}${price}`);
+    expect(words("client")).toContain(String(value("QuoteNumber")));
+    expect(words("client")).toMatch(/Section: \d drops of/);
+    expect(words("client")).toContain(units === "us" ? "May 18, 2026" : "24 May 2026");
+    const amounts = workbook.recalculate().named("StageAmounts") ?? [];
+    for (const [amount] of amounts.filter(([amount]) => Number(amount) > 0)) {
+      expect(words("client")).toContain(Number(amount).toLocaleString("en-US", { minimumFractionDigits: 2 }));
+    }
+    for (const secret of ["TotalCost", "MaterialCost", "LabourCost", "OverheadPerHour"]) {
+      const cost = value(secret);
+      if (typeof cost !== "number" || cost === 0) continue;
+      expect(words("client")).not.toContain(cost.toLocaleString("en-US", { minimumFractionDigits: 2 }));
+    }
+    expect(words("client")).not.toMatch(/markup|margin|overhead/i);
+  });
+
+  it("gives the crew every level, every cut with its roll, every stone at its heaviest, and the cautions", () => {
+    const crew = words("crew");
+    for (const [name, level] of (workbook.recalculate().named("SetoutShort") ?? []).filter(([name]) => name)) {
+      expect(crew).toContain(String(name));
+      // Half a hundredth is rounded up or down, as its binary number falls.
+      expect([4.9e-3, -4.9e-3].some((more) => crew.includes((Number(level) + more).toFixed(2)))).toBe(true);
+    }
+    for (const [name, count] of (workbook.recalculate().named("LinerPieces") ?? []).filter(([, length]) => length)) {
+      expect(crew, String(count)).toContain(String(name));
+    }
+    for (const row of (workbook.recalculate().named("StoneSizes") ?? []).filter(([size]) => typeof size === "number")) {
+      expect(crew).toContain(String(Math.ceil(Number(row[5]) - 1e-9)));
+    }
+    expect(crew.match(/WARNING/g)).toHaveLength(4);
+    expect(crew).toContain("Start-up test");
+  });
+
+  it("orders from one supplier at his prices, and prints nothing of another", () => {
+    const order = words("supplier");
+    const mine = suppliers[3] ?? "";
+    expect(order).toContain(mine);
+    for (const other of suppliers.filter((name) => name !== mine)) expect(order).not.toContain(other);
+    expect(order).toContain(units === "us" ? "May 18, 2026" : "18 May 2026");
+    expect(order).toContain("Total without tax");
+    expect(order).not.toMatch(/markup|margin|TAKEOFF/i);
+    const theirs = (workbook.recalculate().named("TakeoffLines") ?? []).filter((row) => row[11] !== mine && row[11]);
+    const mineToo = new Set(
+      (workbook.recalculate().named("TakeoffLines") ?? []).filter((row) => row[11] === mine).map((row) => row[1]),
+    );
+    for (const row of theirs.filter((line) => !mineToo.has(line[1]))) expect(order).not.toContain(` ${row[1]} `);
+  });
+
+  it("asks which supplier, and says which there are", () => {
+    expect(() => packOf("supplier", workbook, { today: TODAY })).toThrow("--supplier");
+    expect(() => packOf("supplier", workbook, { today: TODAY, supplier: "Nobody" })).toThrow(suppliers[0]);
+  });
+
+  it("builds the price up for the office, with every line of the takeoff that is ordered", () => {
+    const office = words("office");
+    expect(office).toContain("not for the client");
+    for (const name of ["TotalCost", "PriceTotal"]) {
+      expect(office).toContain(Number(value(name)).toLocaleString("en-US", { minimumFractionDigits: 2 }));
+    }
+    for (const row of (workbook.recalculate().named("TakeoffLines") ?? []).filter((line) => Number(line[7]) > 0)) {
+      expect(office).toContain(String(row[1]));
+    }
+    expect(office).toContain("Grand total");
+  });
+});
+
+describe.each(["us", "si"] as const)("the papers of a blank %s job", (units) => {
+  it("are drafts with lines to fill in, and never a figure made up", async () => {
+    const workbook = await openWorkbook(readFileSync(`templates/rillwright-${units}-blank.xlsx`));
+    const [first] = await readPdf(await pdfOf(packOf("client", workbook, { today: TODAY })));
+    expect(first?.text).toContain("Draft, not to be signed");
+    expect(first?.text).toContain("No drawing yet");
+    const crew = await readPdf(await pdfOf(packOf("crew", workbook, { today: TODAY })));
+    expect(crew.map(({ text }) => text).join(" ")).not.toMatch(/NaN|undefined|Infinity|#VALUE|#N\/A/);
+    expect(() => packOf("supplier", workbook, { today: TODAY })).toThrow("no supplier yet");
+  }, 60_000);
+});
