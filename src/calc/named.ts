@@ -11,7 +11,11 @@ export interface NamedRows<T extends Named> {
   readonly byKey: ReadonlyMap<string, T>;
 }
 
-/** Prepares a table for looking up; letter case, hyphens and spacing of a name do not matter. */
+/**
+ * Prepares a table for looking up; letter case, hyphens and spacing of a name do not matter.
+ *
+ * @example namedRows([{ name: "granite", also: ["gneiss"] }]).rows.length => 1; one row is given
+ */
 export function namedRows<T extends Named>(rows: readonly T[]): NamedRows<T> {
   const byKey = new Map<string, T>();
   for (const row of rows) for (const name of [row.name, ...row.also]) byKey.set(keyOf(name), row);
@@ -24,6 +28,8 @@ export function namedRows<T extends Named>(rows: readonly T[]): NamedRows<T> {
  * @param label names the argument in sentences: "rock"
  * @param orElse what else would be right, behind the list of names: "or a figure such as 165 lb/ft3"
  * @throws Problem "missing" that lists the names
+ * @example findNamed(namedRows([{ name: "granite", also: ["gneiss"] }]), "Gneiss", "rock", "").name => "granite"; its
+ *   other word
  */
 export function findNamed<T extends Named>(table: NamedRows<T>, written: string, label: string, orElse: string): T {
   const found = table.byKey.get(keyOf(written));

@@ -15,17 +15,29 @@ export class Problem extends Error {
   }
 }
 
-/** A value that cannot be right; shows as #VALUE! with its sentence. */
+/**
+ * A value that cannot be right; shows as #VALUE! with its sentence.
+ *
+ * @example invalid("give a wider lip").message => "give a wider lip"; by definition
+ */
 export function invalid(sentence: string): Problem {
   return new Problem("value", sentence);
 }
 
-/** Something that was looked up or asked for and does not exist; shows as #N/A with its sentence. */
+/**
+ * Something that was looked up or asked for and does not exist; shows as #N/A with its sentence.
+ *
+ * @example missing("no pipe of 7 in").kind => "missing"; by definition
+ */
 export function missing(sentence: string): Problem {
   return new Problem("missing", sentence);
 }
 
-/** What `work` gives; a problem in it is told as that of `part`, as in "run 2: flow must fit the bed". */
+/**
+ * What `work` gives; a problem in it is told as that of `part`, as in "run 2: flow must fit the bed".
+ *
+ * @example ofPart("pipes row 2", () => 3 + 4) => 7; by definition
+ */
 export function ofPart<T>(part: string, work: () => T): T {
   try {
     return work();
@@ -34,7 +46,11 @@ export function ofPart<T>(part: string, work: () => T): T {
   }
 }
 
-/** Throws unless `value` is a finite number; guards every public calculation against silent NaN. */
+/**
+ * Throws unless `value` is a finite number; guards every public calculation against silent NaN.
+ *
+ * @example requireFinite("width", 2.5) => 2.5; by definition
+ */
 export function requireFinite(name: string, value: number): number {
   if (!Number.isFinite(value)) throw invalid(`${name} must be a finite number`);
   return value;
@@ -43,7 +59,11 @@ export function requireFinite(name: string, value: number): number {
 /** The share of a limit by which the binary digits of a converted unit may overstep it: 131 °F is 55.000000000000007 °C. */
 const CONVERSION_NOISE = 1e-12;
 
-/** Throws unless `value` (in SI) lies from `low` to `high`, both allowed. */
+/**
+ * Throws unless `value` (in SI) lies from `low` to `high`, both allowed.
+ *
+ * @example requireRange("width", 2.5, 1, 3, "m") => 2.5; by definition
+ */
 export function requireRange(name: string, value: number, low: number, high: number, unit = ""): number {
   requireFinite(name, value);
   if (value < low - CONVERSION_NOISE * Math.abs(low) || value > high + CONVERSION_NOISE * Math.abs(high)) {
@@ -53,7 +73,11 @@ export function requireRange(name: string, value: number, low: number, high: num
   return value;
 }
 
-/** A number as a person would write it in a sentence: at most six significant digits, no trailing noise. */
+/**
+ * A number as a person would write it in a sentence: at most six significant digits, no trailing noise.
+ *
+ * @example plain(0.1 + 0.2) => "0.3"; six digits
+ */
 export function plain(value: number): string {
   if (!Number.isFinite(value)) return String(value);
   const rounded = Number(value.toPrecision(6));

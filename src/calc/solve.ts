@@ -16,6 +16,7 @@ const SMALLEST_SHARE = 1e-30;
  * @param what names the unknown in sentences: "the water level"
  * @returns the end of the last bracket whose residual is smaller
  * @throws Problem when f has the same sign at both ends, is not a number somewhere, or the steps run out
+ * @example solveBracketed((x) => x * x - 2, 0, 2, "side") => 1.414214; √2
  *
  * Source: T. R. Chandrupatla, "A new hybrid quadratic/bisection algorithm for finding the zero of a nonlinear
  * function without using derivatives", Advances in Engineering Software 28 (1997) 145-149.

@@ -48,6 +48,8 @@ export const BASIN_DUTY_RANGE = {
  * the hold must so much water be added while it runs that the rest spills when it stops.
  *
  * @throws Problem for a value outside BASIN_DUTY_RANGE
+ * @example basinCheck({ hold: 2, drainBack: 0.6, lowWater: 0.5, lossPerDay: 0.05, days: 10, footprint: 4,
+ *   voidFraction: 0.5 }).margin => 0.4; 2 - (0.6 + 0.5 + 0.05 × 10)
  *
  * Source: balance of water; common practice for what a basin must hold.
  */

@@ -69,6 +69,8 @@ export const FEATURE_RANGE = { area: { min: 0.01, max: 100_000 }, length: { min:
  * @param feature pools of 0.01 to 100,000 m²; beds and pipes up to 5000 m long
  * @returns the parts in order: pools, beds, pipes
  * @throws Problem outside the ranges, or when the feature has no part at all
+ * @example drainBack(0.002, { pools: [], reaches: [], pipes: [{ pipe: findPipe({ size: 0.05, isBore: true }, "Bore"),
+ *   length: 10 }], checkValve: false })[0].volume => 0.0196; π/4 × 0.05² × 10
  *
  * Source: geometry, with the sheet of `lipDepth` and the even flow of `normalFlow`.
  */
@@ -101,7 +103,12 @@ export function drainBack(flow: number, feature: Feature): DrainPart[] {
   ];
 }
 
-/** The whole drain-back, m³. */
+/**
+ * The whole drain-back, m³.
+ *
+ * @example drainBackTotal([{ kind: "pool", index: 0, volume: 0.25 }, { kind: "bed", index: 0, volume: 0.5 }]) =>
+ *   0.75; 0.25 + 0.5
+ */
 export function drainBackTotal(parts: readonly DrainPart[]): number {
   return parts.reduce((sum, part) => sum + part.volume, 0);
 }

@@ -28,6 +28,7 @@ export const DEEPEST_BASIN = EARTH_RANGE.depth.max;
  * @param depth d, m, 0 to 6.1
  * @returns m³
  * @throws Problem outside these ranges
+ * @example basinHold({ length: 3, width: 2, voidFraction: 0.95, sideSlope: 0 }, 0.6) => 3.42; 3 × 2 × 0.6 × 0.95
  *
  * Source: geometry (prismoidal formula); void fraction as porosity n = e / (1 + e) of a void ratio e.
  */
@@ -44,6 +45,7 @@ export function basinHold(basin: BasinShape, depth: number): number {
  * @param volume m³, 0 or more
  * @returns m
  * @throws Problem when the volume would stand over 6.1 m deep, or a side is out of range
+ * @example basinDepth(3.42, { length: 3, width: 2, voidFraction: 0.95, sideSlope: 0 }) => 0.6; 3.42 / (3 × 2 × 0.95)
  *
  * Source: as `basinHold`.
  */

@@ -40,6 +40,7 @@ const kinds = namedRows(BASIN_PARTS);
 /**
  * The kind of part a name stands for; letter case and spacing do not matter.
  * @throws Problem "missing" that lists the names
+ * @example findBasinPart("Pump well").name => "pump well"; its row of the table
  */
 export function findBasinPart(name: string, label = "kind"): BasinPartKind {
   return findNamed(kinds, name, label, "with the pit itself as one row");
@@ -52,6 +53,8 @@ export function findBasinPart(name: string, label = "kind"): BasinPartKind {
  * @param parts one pit, and any modules and wells that stand in it; the pit's void fraction is that of its gravel
  * @returns the inner parts in order, the gravel, the basin as a whole with its mean void fraction, the layer above modules
  * @throws Problem without exactly one pit, for a part that does not fit into it, and outside BASIN_PART_RANGE
+ * @example basinMix([{ kind: findBasinPart("pit"), length: 3, width: 2, depth: 1, voidFraction: 0.4, sideSlope: 0,
+ *   label: "parts row 1" }])[0].water => 2.4; 3 × 2 × 1 × 0.4
  *
  * Source: geometry (prismoidal formula of `pitVolume`, cylinder); void fractions as their table says.
  */

@@ -26,6 +26,7 @@ function requireSides(length: number, width: number, depth: number, depthName: s
  * @param slope z, horizontal run per 1 of depth, 0 (upright) to 10
  * @returns m³, bank volume
  * @throws Problem outside these ranges
+ * @example pitVolume(3, 2, 1.5) => 9; 3 × 2 × 1.5
  *
  * Source: prismoidal formula, which is exact here; any surveying text (Davis, Foote and Kelly, "Surveying", from memory).
  */
@@ -44,6 +45,7 @@ export function pitVolume(length: number, width: number, depth: number, slope = 
  * @param slope z of both long sides, horizontal run per 1 of height, 0 to 10
  * @returns m³, compacted volume
  * @throws Problem outside these ranges
+ * @example bermVolume(10, 1, 0.5, 2) => 10; (1 + 2 × 0.5) × 0.5 × 10
  *
  * Source: area of a trapezoid; US Army FM 5-434 (2000), from memory.
  */

@@ -38,6 +38,7 @@ export const SOIL_NAMES: readonly string[] = SOILS.map((row) => row.name);
  * @param swell share the bank volume gains when dug, 0 to 1
  * @param shrink share it loses when compacted, -0.6 to 0.4
  * @throws Problem outside these ranges, and when compacting would leave more than digging made
+ * @example soilOf(0.25, 0.1).loose => 1.25; 1 + 0.25
  *
  * Source: definitions as in US Army FM 5-434 (2000); other books call 1.25 or 0.80 the "swell factor" of 25 % swell.
  */
@@ -60,6 +61,7 @@ const OWN_FIGURES =
  *
  * @param label names the argument in sentences
  * @throws Problem for an unknown name and for figures outside their physical range
+ * @example readSoil("heavy clay").loose => 1.43; US Army FM 5-434, from memory
  */
 export function readSoil(written: string, label = "soil"): Soil {
   const own = OWN_FIGURES.exec(written);
@@ -76,7 +78,11 @@ function share(figure = "", percent = ""): number {
   return Number(figure.replace(",", ".")) / (percent === "%" ? 100 : 1);
 }
 
-/** A heap of soil from its volume in one of the three states: bank × loose factor, bank × compacted factor. */
+/**
+ * A heap of soil from its volume in one of the three states: bank × loose factor, bank × compacted factor.
+ *
+ * @example soilVolume({ loose: 1.25, compacted: 0.9 }, "bank", 10).loose => 12.5; 10 × 1.25
+ */
 export function soilVolume(soil: Soil, state: keyof SoilVolume, volume: number): SoilVolume {
   const bank = volume / (state === "bank" ? 1 : soil[state]);
   return { bank, loose: bank * soil.loose, compacted: bank * soil.compacted, [state]: volume };

@@ -26,6 +26,7 @@ export interface SoilBalance {
  * @param soil loose and compacted volume of one bank volume
  * @param truck loose m³ of one load, 0.01 to 100
  * @throws Problem outside these ranges
+ * @example soilBalance(10, 0, { loose: 1.25, compacted: 0.9 }, 5).loadsAway => 3; 10 × 1.25 / 5 = 2.5, in whole loads
  *
  * Source: US Army FM 5-434 (2000), chapter 1: cuts in bank, hauling in loose, fills in compacted yards.
  */

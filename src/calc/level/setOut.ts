@@ -31,6 +31,7 @@ export interface SetOutPoint extends Target {
  * @param benchmark m, -500 to 9000
  * @param backsight rod reading on the bench mark, m, above 0 to 7.7
  * @throws Problem outside these ranges
+ * @example heightOfInstrument(30, 1.2) => 31.2; 30 + 1.2
  *
  * Source: differential levelling, any surveying text.
  */
@@ -46,6 +47,7 @@ export function heightOfInstrument(benchmark: number, backsight: number): number
  * @param instrument HI, m
  * @param reading what the rod shows, m, 0 to 7.7: the ground cannot be read above the line of sight
  * @throws Problem outside this range
+ * @example levelOf(31.2, 1.7) => 29.5; 31.2 - 1.7
  *
  * Source: as heightOfInstrument.
  */
@@ -63,6 +65,7 @@ export function levelOf(instrument: number, reading: number): number {
  * @param targets levels m, -500 to 9000; readings m, 0 to 7.7
  * @param tolerance m, 0 to 0.3: as near as this is on grade
  * @throws Problem outside these ranges
+ * @example setOut(30, 1.2, [{ name: "rim", level: 29.5 }], 0.01)[0].rod => 1.7; 30 + 1.2 - 29.5
  *
  * Source: as heightOfInstrument.
  */

@@ -44,6 +44,7 @@ const PLASTIC_SQUARED = 0.5698402909980532;
  * @param seed whole number, 1 to 1,000,000
  * @param grid what levels are rounded to, m, 0.0001 to 0.01; the tape's step
  * @throws Problem outside these ranges, and when there are more drops than the fall or the run allows
+ * @example layOutSteps(1.2, 6, 4, 0, 1, 0.001)[1].drop => 0.3; 1.2 / 4
  *
  * Source: additive recurrence: H. Weyl (1916); step and pool go together as in natural streams: Abrahams, Li and
  * Atkinson, "Step-pool streams: adjustment to maximum flow resistance", Water Resources Research 31 (1995) 2593.

@@ -18,18 +18,28 @@ const AMOUNT_DIGITS = 15;
  *
  * @param amount whole money, from -1e12 to 1e12
  * @throws Problem when the amount is not finite or beyond the range
+ * @example toCents(12.34) => 1234; 12.34 × 100
+ *
  * Source: commercial rounding, common practice; decimal arithmetic by big.js
  */
 export function toCents(amount: number, name = "amount"): number {
   return centsOf(new Big(requireFinite(name, amount)), name);
 }
 
-/** Whole cents as money: 101 is 1.01. */
+/**
+ * Whole cents as money: 101 is 1.01.
+ *
+ * @example fromCents(1234) => 12.34; 1234 / 100
+ */
 export function fromCents(cents: number): number {
   return cents / 100;
 }
 
-/** An amount rounded to the cent, half away from zero. */
+/**
+ * An amount rounded to the cent, half away from zero.
+ *
+ * @example roundCents(1.005) => 1.01; half a cent goes up, as written
+ */
 export function roundCents(amount: number, name = "amount"): number {
   return fromCents(toCents(amount, name));
 }
@@ -40,6 +50,7 @@ export function roundCents(amount: number, name = "amount"): number {
  * @param quantity any finite number; noise beyond the twelfth digit is dropped
  * @param price whole money per unit, any finite number; noise beyond the fifteenth digit of the amount is dropped
  * @throws Problem when the amount is beyond 1e12
+ * @example lineCents(7, 1.115) => 781; 7 × 1.115 = 7.805
  */
 export function lineCents(quantity: number, price: number, name = "quantity times price"): number {
   const rough = quantity * price * 100;
@@ -49,7 +60,11 @@ export function lineCents(quantity: number, price: number, name = "quantity time
   return centsOf(clean.times(requireFinite(name, price)), name);
 }
 
-/** Whole cents added up. */
+/**
+ * Whole cents added up.
+ *
+ * @example sumCents([105, 250]) => 355; 105 + 250
+ */
 export function sumCents(cents: readonly number[]): number {
   return cents.reduce((total, each) => total + each, 0);
 }

@@ -2,6 +2,11 @@
 export const COST_KINDS = ["material", "labour", "machine", "subcontract", "haulage", "other"] as const;
 export type CostKind = (typeof COST_KINDS)[number];
 
+/**
+ * Whether a word is the name of a kind of cost.
+ *
+ * @example isCostKind("haulage") => true; it stands in the list
+ */
 export function isCostKind(word: string): word is CostKind {
   return COST_KINDS.some((kind) => kind === word);
 }

@@ -13,6 +13,8 @@ export const MARGIN_RANGE = { min: 0, max: 0.9 } as const;
  * @param markup share of cost, 0 to 10
  * @returns share of the price
  * @throws Problem outside the range
+ * @example marginOf(0.5) => 0.3333; 0.5 / 1.5
+ *
  * Source: definition; price = cost × (1 + markup) = cost / (1 - margin)
  */
 export function marginOf(markup: number): number {
@@ -28,6 +30,8 @@ export function marginOf(markup: number): number {
  * @param margin share of the price, 0 to 0.9
  * @returns share of the cost
  * @throws Problem outside the range
+ * @example markupFor(0.2) => 0.25; 0.2 / (1 - 0.2)
+ *
  * Source: definition; price = cost × (1 + markup) = cost / (1 - margin)
  */
 export function markupFor(margin: number): number {

@@ -18,6 +18,8 @@ const IGNORED_PART = 1e-6;
  * @param minimum least quantity the supplier sells, 0 to 1e9; nothing is ordered when nothing is needed
  * @returns a multiple of the pack, in the unit of sale
  * @throws Problem outside the ranges
+ * @example orderQuantity(23.2, 0, 5) => 25; five packs of 5
+ *
  * Source: arithmetic; waste as an add-on is common practice
  */
 export function orderQuantity(need: number, waste = 0, pack = 1, minimum = 0): number {

@@ -15,6 +15,8 @@ const SUM_TOLERANCE = 1e-6;
  * @param shares share of each stage, 0 to 1; they add up to 1
  * @returns cents of each stage, in order
  * @throws Problem when a share is outside 0 to 1 or the shares do not add up to 1
+ * @example splitIntoStages(10_000, [0.3, 0.3, 0.4]) => [3000, 3000, 4000]; shares of 10,000
+ *
  * Source: largest-remainder method (Hamilton), any text on apportionment
  */
 export function splitIntoStages(totalCents: number, shares: readonly number[]): number[] {

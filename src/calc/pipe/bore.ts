@@ -53,6 +53,8 @@ const known = new Map<PipeType, Map<number, Pipe>>();
  * @param typeName one of PIPE_TYPE_NAMES
  * @param own smoothness in place of the type's
  * @throws Problem "missing" when the type has no such size; the sentence lists those it has
+ * @example findPipe({ size: 0.0508, isBore: false }, "Sch 40 PVC").bore => 0.0525; ASTM D1785: 2.375 in less twice
+ *   0.154 in
  *
  * Source: the standard named in each row of the pipe tables.
  */

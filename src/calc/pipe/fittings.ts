@@ -26,6 +26,7 @@ function key(name: string): string {
 /**
  * The fitting a person names; case, commas and the degree sign do not matter.
  * @throws Problem "missing" that lists the names
+ * @example findFitting("gate valve").k => 0.2; EPANET 2.2 User Manual, Table 3.3
  */
 export function findFitting(name: string, label = "fitting"): Fitting {
   // Most names come from a list as they stand there.
@@ -40,6 +41,8 @@ export function findFitting(name: string, label = "fitting"): Fitting {
  * Friction factor in fully rough flow, which Crane multiplies equivalent lengths with: fT = 0.25 / log₁₀(ε / 3.7 d)².
  *
  * @param bore d, m, above 0
+ * @example fullyRoughFactor(0.0525) => 0.019; Crane TP-410: 0.019 for 2 in
+ *
  * Source: Crane TP-410, Eq. 2-8, ε = 0.0018 in (commercial steel), whatever the pipe.
  */
 export function fullyRoughFactor(bore: number): number {
@@ -52,6 +55,7 @@ export function fullyRoughFactor(bore: number): number {
  *
  * @param bore m, above 0
  * @returns K on the velocity in that pipe
+ * @example fittingK(findFitting("45 elbow"), 0.0525) => 0.4; EPANET 2.2 User Manual, Table 3.3
  */
 export function fittingK(fitting: Fitting, bore: number): number {
   return fitting.k ?? (fitting.lengthRatio ?? 0) * fullyRoughFactor(bore);
@@ -64,6 +68,7 @@ export function fittingK(fitting: Fitting, bore: number): number {
  * @param fittings names or K numbers (0 to 1000) with counts
  * @param bore m, above 0
  * @throws Problem for an unknown name or a K outside its range
+ * @example sumOfK([{ fitting: "45 elbow", count: 2 }], 0.0525) => 0.8; 2 × 0.4
  */
 export function sumOfK(fittings: readonly FittingCount[], bore: number, withOutlet = false): number {
   return fittings.reduce((sum, { fitting, count }) => {
@@ -89,6 +94,7 @@ export const FRICTION_FACTOR_RANGE = { min: 0.005, max: 0.1 } as const;
  * @param factor f, Darcy's, 0.005 to 0.1; Crane's fully rough factor of the bore when left out
  * @returns m
  * @throws Problem for a factor outside its range
+ * @example equivalentLength(0.57, 0.0525, 0.019) => 1.575; 0.57 × 0.0525 / 0.019
  *
  * Source: Crane TP-410, Eq. 2-4, K = f L/D.
  */
@@ -102,6 +108,8 @@ export function equivalentLength(k: number, bore: number, factor = fullyRoughFac
  *
  * @param bore m, above 0
  * @param k sum of K, 0 or more
+ * @example minorResistance(1, 0.05) => 13225; 1 / (2 × 9.80665 × 0.00196350²)
+ *
  * Source: EPANET 2.2 User Manual, section 3.1, minor losses.
  */
 export function minorResistance(k: number, bore: number): number {

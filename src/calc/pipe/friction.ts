@@ -26,12 +26,17 @@ export const HAZEN_WILLIAMS_EXPONENT = HAZEN_WILLIAMS.flowExponent;
  * @param bore d, m, above 0
  * @returns m/s
  * @throws Problem for a bore that is not above 0
+ * @example pipeSpeed(0.002, 0.05) => 1.0186; 0.002 / 0.00196350
  */
 export function pipeSpeed(flow: number, bore: number): number {
   return requireFinite("flow", flow) / boreArea(bore);
 }
 
-/** Area of a full pipe, m². */
+/**
+ * Area of a full pipe, m².
+ *
+ * @example boreArea(0.05) => 0.0019635; π/4 × 0.05²
+ */
 export function boreArea(bore: number): number {
   if (!(bore > 0)) throw invalid(`bore must be more than 0; got ${plain(bore)} m`);
   return (Math.PI / 4) * bore * bore;
@@ -63,6 +68,7 @@ export function hazenWilliamsResistance(length: number, bore: number, coefficien
  * @param reynolds Re, above 0
  * @param relativeRoughness ε/d, 0 to 0.05
  * @throws Problem outside these ranges
+ * @example frictionFactor(100_000, 0.0001) => 0.0185; Moody chart
  *
  * Source: Hagen-Poiseuille; C. F. Colebrook, J. Inst. Civ. Eng. 11 (1939) 133; EPANET 2.2 User Manual, chapter 12
  * (head loss formulas, transitional flow after Dunlop 1991).

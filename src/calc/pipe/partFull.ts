@@ -38,6 +38,7 @@ export interface PartFull {
  *
  * @param depth y, m, 0 to the bore
  * @throws Problem outside the ranges
+ * @example partFull({ bore: 0.1, slope: 0.01, roughness: 0.011 }, 0.05).area => 0.003927; half of π/4 × 0.1²
  *
  * Source: Manning (1891); the section: V. T. Chow, Open-Channel Hydraulics (1959), Table 2-1.
  */
@@ -62,7 +63,11 @@ export function partFull(pipe: DrainPipe, depth: number): PartFull {
   return { area, wetted, speed, flow: area * speed };
 }
 
-/** What the pipe carries when it is just full, m³/s: A d^(2/3) / 4^(2/3) S^½ / n. */
+/**
+ * What the pipe carries when it is just full, m³/s: A d^(2/3) / 4^(2/3) S^½ / n.
+ *
+ * @example fullFlow({ bore: 0.1, slope: 0.01, roughness: 0.011 }) => 0.006105; 0.0078540 × 0.025^(2/3) × 0.1 / 0.011
+ */
 export function fullFlow(pipe: DrainPipe): number {
   return boreArea(pipe.bore) * manningSpeed(pipe.bore / 4, pipe.slope, pipe.roughness);
 }
@@ -75,6 +80,8 @@ export function fullFlow(pipe: DrainPipe): number {
  *
  * @param flow m³/s, 0 up to the flow of the full pipe
  * @throws Problem outside the ranges, or for more than the full pipe carries
+ * @example partFullDepth(0.00305243, { bore: 0.1, slope: 0.01, roughness: 0.011 }) => 0.05; half of the full flow
+ *   stands at half of the bore
  */
 export function partFullDepth(flow: number, pipe: DrainPipe): number {
   requireRange("slope", pipe.slope, DRAIN_RANGE.slope.min, DRAIN_RANGE.slope.max, "m/m");

@@ -27,6 +27,7 @@ const COEFFICIENT = /[,;\s]*\bC\s*[=:]?\s*(\d+(?:\.\d+)?)\s*[,;]?\s*$/i;
  *
  * @returns what was written of each; a type that was not written is left out
  * @throws Problem for an unknown type, or a smoothness outside OWN_SMOOTHNESS_RANGE
+ * @example readWrittenPipeType("sch40 pvc").type => "Sch 40 PVC"; the one type that fits
  */
 export function readWrittenPipeType(text: string, name = "pipe type"): WrittenPipeType {
   if (names.has(text)) return { type: text };
@@ -80,6 +81,8 @@ const wordsByBoth: readonly Words[] = wordsByName.map(({ name, words }) => ({
 /**
  * The pipe type a person means: letter case, spacing, order and left-out words do not matter as long as only one
  * type fits ("sch40", "SDR 26", "flex PVC").
+ *
+ * @example readPipeType("sch40 pvc") => "Sch 40 PVC"; the one type that fits
  */
 export function readPipeType(text: string, name = "pipe type"): string {
   if (names.has(text)) return text;

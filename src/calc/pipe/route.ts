@@ -67,6 +67,8 @@ const standardViscosity = waterViscosity(USUAL_WATER_TEMPERATURE);
  * @param lift m, 0 to 100: from the running water level up to the outlet
  * @param pipes shared by all pumps, at least one; length 0 to 5000 m, K 0 to 10,000; the risers' alike
  * @throws Problem outside these ranges
+ * @example makeSystem(2, [{ pipe: findPipe({ size: 0.05, isBore: true }, "Bore"), length: 10, k: 1 }]).headAt(0) =>
+ *   2; water at rest has the lift alone
  *
  * Source: energy equation, any hydraulics text; the parts as in friction.ts and fittings.ts.
  */
@@ -136,6 +138,8 @@ export const FLOW_RANGE = { min: 0, max: 1 } as const;
  * @param flow m³/s, 0 to 1
  * @returns m
  * @throws Problem for a flow, lift or route outside its range
+ * @example totalDynamicHead(0.002, 2, [{ pipe: findPipe({ size: 0.05, isBore: true }, "Bore"), length: 0, k: 1 }]) =>
+ *   2.1058; 2 + (1 + 1) × 1.0186² / (2 × 9.80665)
  */
 export function totalDynamicHead(
   flow: number,

@@ -31,6 +31,8 @@ export const USUAL_SPEED_LIMIT = 1.524;
  * @param flow of all pumps together, m³/s, above 0
  * @param pumps side by side, each with a riser of its own
  * @returns parts whose heads add up to system.headFor(pumps)(flow)
+ * @example routeParts(makeSystem(2, [{ pipe: findPipe({ size: 0.05, isBore: true }, "Bore"), length: 10, k: 1 }]),
+ *   0.002)[0].head => 2; the lift
  */
 export function routeParts(system: System, flow: number, pumps = 1): RoutePart[] {
   const { pipes, outlets } = system;
@@ -73,7 +75,12 @@ function pipeParts(
   return parts;
 }
 
-/** The speed in the fastest pipe, m/s, for the flow of all pumps together. */
+/**
+ * The speed in the fastest pipe, m/s, for the flow of all pumps together.
+ *
+ * @example fastestSpeed(makeSystem(2, [{ pipe: findPipe({ size: 0.05, isBore: true }, "Bore"), length: 10, k: 1 }]),
+ *   0.002) => 1.0186; 0.002 / 0.00196350
+ */
 export function fastestSpeed(system: System, flow: number, pumps = 1): number {
   const most = (rows: readonly RoutePipe[], carried: number): number =>
     rows.reduce((fastest, { pipe }) => Math.max(fastest, pipeSpeed(carried, pipe.bore)), 0);

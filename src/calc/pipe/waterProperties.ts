@@ -25,6 +25,7 @@ const VISCOSITY_TERMS: readonly (readonly [factor: number, exponent: number])[] 
  * @param temperature t, °C, 0 to 40
  * @returns kg/m³
  * @throws Problem outside the range
+ * @example waterDensity(20) => 998.2; IAPWS-95, any table
  *
  * Source: G. S. Kell, J. Chem. Eng. Data 20 (1975) 97, Eq. 16 (coefficients as in other transcriptions;
  * checked against MWH appendix C).

@@ -18,6 +18,8 @@ export const ADVISED_DROP = 0.03;
  * @param length L, one way, m, 0 to 2000
  * @returns V
  * @throws Problem outside these ranges
+ * @example cableDrop(8, 30.48, findWire("12 AWG")) => 3.17; 2 × 100 ft × 8 A × 1.98 ohm per 1000 ft, NEC chapter 9,
+ *   Table 8
  *
  * Source: Ohm's law, both conductors; R from NEC chapter 9, Table 8, or IEC 60228. For planning only.
  */
@@ -42,6 +44,7 @@ function key(text: string): string {
 /**
  * The cable of a size: "12 AWG", "#12", "2.5 mm2" or "2.5 sq mm".
  * @throws Problem "missing" that lists the sizes
+ * @example findWire("12").name => "12 AWG"; the one gauge that fits
  */
 export function findWire(text: string, name = "gauge"): Wire {
   const wanted = key(text);

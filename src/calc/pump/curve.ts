@@ -30,6 +30,7 @@ export const SPEED_RANGE = { min: 0.1, max: 2 } as const;
  * @param points at least two, in any order, the one of no flow (shut-off head) among them; m³/s and m
  * @param name names the curve in sentences
  * @throws Problem when a point is negative or twice, the shut-off head is missing, or head rises with flow
+ * @example makeCurve([{ flow: 0, head: 6 }, { flow: 0.002, head: 4 }]).heads => [6, 4]; the points
  */
 export function makeCurve(points: readonly CurvePoint[], name = "curve"): PumpCurve {
   if (points.length < CURVE_POINTS.min || points.length > CURVE_POINTS.max) {
@@ -55,7 +56,11 @@ export function makeCurve(points: readonly CurvePoint[], name = "curve"): PumpCu
   return { flows, heads, slopes: slopesAt(flows, heads) };
 }
 
-/** The flow of the curve's last point at a speed, m³/s: beyond it nothing is known. */
+/**
+ * The flow of the curve's last point at a speed, m³/s: beyond it nothing is known.
+ *
+ * @example lastFlow(makeCurve([{ flow: 0, head: 6 }, { flow: 0.002, head: 4 }]), 0.5) => 0.001; 0.002 × 0.5
+ */
 export function lastFlow(curve: PumpCurve, speed = 1): number {
   return (curve.flows[curve.flows.length - 1] ?? 0) * speed;
 }
@@ -73,6 +78,8 @@ export function shutOffHead(curve: PumpCurve, speed = 1): number {
  * @param speed n, 0.1 to 2
  * @returns m
  * @throws Problem for a flow past the end of the curve or a speed outside its range
+ * @example pumpHead(makeCurve([{ flow: 0, head: 6 }, { flow: 0.002, head: 4 }]), 0.001) => 5; half way on a straight
+ *   line
  *
  * Source: affinity laws, DOE-HDBK-1012/3, pump laws; Crane TP-410, example 7.33; between points R. W. Stineman (1980).
  */

@@ -37,6 +37,8 @@ const FLOW_TOLERANCE = 1e-9;
  * @param pumps m, 1 to 12, whole
  * @param speed n, 0.1 to 2 of the curve's speed
  * @throws Problem for counts and speeds outside their ranges
+ * @example dutyPoint(makeCurve([{ flow: 0, head: 6 }, { flow: 0.002, head: 4 }]), makeSystem(7, [{ pipe: findPipe({
+ *   size: 0.05, isBore: true }, "Bore"), length: 10, k: 1 }])).state => "cannot lift"; 7 m of lift, 6 m of head
  *
  * Source: any text on pumps; DOE-HDBK-1012/3 for pumps in parallel and pump laws.
  */
@@ -88,6 +90,9 @@ export const CHART_POINTS = { min: 2, max: 200 } as const;
  *
  * @param points 2 to 200, whole
  * @throws Problem as dutyPoint
+ * @example chartPoints(makeCurve([{ flow: 0, head: 6 }, { flow: 0.002, head: 4 }]), makeSystem(3, [{ pipe: findPipe({
+ *   size: 0.05, isBore: true }, "Bore"), length: 10, k: 1 }]), 1, 1, 3).map(({ pumpHead: head }) => head) => [6, 5,
+ *   4]; a straight line
  */
 export function chartPoints(
   curve: PumpCurve,

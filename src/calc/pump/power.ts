@@ -30,6 +30,7 @@ export interface Running {
  * @param efficiency η, wire to water (pump × motor × drive), above 0 to 1; small pond pumps reach 0.2 to 0.5
  * @returns W
  * @throws Problem for values outside these ranges
+ * @example pumpWatts(0.002, 5, 0.5) => 195.8; 998.2 × 9.80665 × 0.002 × 5 / 0.5
  *
  * Source: hydraulic power, any text; WHP = Q H / 3960 in American units. Water at 20 °C.
  */
@@ -47,6 +48,8 @@ export function pumpWatts(flow: number, head: number, efficiency: number): numbe
  * @param watts 0 to 100,000
  * @returns money in whole cents
  * @throws Problem for values outside RUNNING_RANGE
+ * @example runCostCents(300, { hoursPerDay: 12, daysPerYear: 200, tariff: 0.15 }) => 10_800; 0.3 × 12 × 200 × 0.15 =
+ *   108.00
  *
  * Source: arithmetic.
  */

@@ -12,6 +12,7 @@ export const PRESSURE_RANGE = { min: -101_325, max: 2_000_000 } as const;
  * @param temperature of the water, °C, 0 to 40
  * @returns m
  * @throws Problem outside these ranges
+ * @example pressureHead(98_066.5, 4) => 10.000; 98,066.5 / (999.97 × 9.80665)
  *
  * Source: hydrostatics, any hydraulics text; density as `waterDensity`.
  */

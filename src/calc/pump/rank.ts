@@ -52,6 +52,11 @@ export interface RankTerms {
  *
  * @param wanted m³/s, above 0
  * @throws Problem for running hours, tariff and the like outside RUNNING_RANGE
+ * @example rankPumps([{ name: "Low", price: 100, watts: 90, points: [{ flow: 0, head: 2 }, { flow: 0.002, head: 1 }]
+ *   }, { name: "High", price: 200, watts: 150, points: [{ flow: 0, head: 6 }, { flow: 0.002, head: 4 }] }], 0.001,
+ *   makeSystem(3, [{ pipe: findPipe({ size: 0.05, isBore: true }, "Bore"), length: 10, k: 1 }]), { running: {
+ *   hoursPerDay: 12, daysPerYear: 200, tariff: 0.15 }, years: 5, most: 1 })[0].offer.name => "High"; the other lifts
+ *   2 m of 3
  */
 export function rankPumps(
   offers: readonly PumpOffer[],

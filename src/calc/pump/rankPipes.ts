@@ -37,6 +37,9 @@ export interface RankedPipe {
  * @param speedLimit m/s, above 0
  * @param years 0 to 50
  * @throws Problem for values outside the ranges of makeSystem, pumpWatts and runCostCents
+ * @example rankPipes([{ pipe: findPipe({ size: 0.05, isBore: true }, "Bore"), length: 10, k: 0, pricePerMetre: 3 }],
+ *   0.002, 2, { efficiency: 0.5, running: { hoursPerDay: 12, daysPerYear: 200, tariff: 0.15 }, years: 5, speedLimit:
+ *   1.5 })[0].pipeCents => 3000; 10 m at 3
  */
 export function rankPipes(
   offers: readonly PipeOffer[],

@@ -6,6 +6,8 @@ export const TAPE_FRACTIONS = [1, 2, 4, 8, 16, 32, 64] as const;
 /**
  * A length as feet, inches and the nearest fraction of an inch: `2'-6 1/2"`.
  * Rounds half away from zero and carries: 11.99 in to the nearest 1/16 is `1'-0"`, never `0'-12"`.
+ *
+ * @example formatFeetInches(0.7747) => "2'-6 1/2\""; 30.5 in
  */
 export function formatFeetInches(metres: number, nearest = 16): string {
   if (!(TAPE_FRACTIONS as readonly number[]).includes(nearest)) {

@@ -39,7 +39,11 @@ const KINDS: readonly (readonly [unit: string, name: string, examples: string])[
   ["W", "a power", "750 W or 0.75 kW"],
 ];
 
-/** The kind of quantity a unit measures, with examples in that unit; undefined for a unit of none of these. */
+/**
+ * The kind of quantity a unit measures, with examples in that unit; undefined for a unit of none of these.
+ *
+ * @example kindOf("ft").name => "a length"; by definition
+ */
 export function kindOf(unit: string): Kind | undefined {
   const alike = KINDS.filter(([known]) => sameDimension(known, unit));
   const found = alike.find(([known]) => Math.abs(convert(1, known, unit) - 1) < 1e-9) ?? alike[0];

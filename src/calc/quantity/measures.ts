@@ -30,7 +30,11 @@ const UNITS = {
   // Money per length or area depends on the unit system but has no dimension of its own.
 } as const satisfies Record<string, MeasureUnits>;
 
-/** Whether a kind of number is one of the measures. */
+/**
+ * Whether a kind of number is one of the measures.
+ *
+ * @example isMeasure("flow") => true; it is one of the measures
+ */
 export function isMeasure(kind: string): kind is Measure {
   return kind in UNITS;
 }
@@ -64,35 +68,59 @@ function makeScale(units: MeasureUnits, system: UnitSystem): Scale {
   return { factor: convert(1, units[system], units.inside) - offset, offset };
 }
 
-/** A value in the default unit of `system`, turned into the SI unit the calculations use. */
+/**
+ * A value in the default unit of `system`, turned into the SI unit the calculations use.
+ *
+ * @example toInside("length", 10, "US") => 3.048; 10 × 0.3048
+ */
 export function toInside(measure: Measure, value: number, system: UnitSystem): number {
   const { factor, offset } = scaleOf(measure, system);
   return value * factor + offset;
 }
 
-/** A value in the SI unit of the calculations, turned into the default unit of `system`. */
+/**
+ * A value in the SI unit of the calculations, turned into the default unit of `system`.
+ *
+ * @example fromInside("length", 3.048, "US") => 10; 3.048 / 0.3048
+ */
 export function fromInside(measure: Measure, value: number, system: UnitSystem): number {
   const { factor, offset } = scaleOf(measure, system);
   return (value - offset) / factor;
 }
 
-/** The default unit of a measure, as the unit library spells it. */
+/**
+ * The default unit of a measure, as the unit library spells it.
+ *
+ * @example defaultUnit("length", "US") => "ft"; by definition
+ */
 export function defaultUnit(measure: Measure, system: UnitSystem): string {
   return UNITS[measure][system];
 }
 
-/** The default unit of a measure, as it is printed beside a number. */
+/**
+ * The default unit of a measure, as it is printed beside a number.
+ *
+ * @example unitLabel("length", "SI") => "m"; by definition
+ */
 export function unitLabel(measure: Measure, system: UnitSystem): string {
   const unit = UNITS[measure][system];
   return LABELS[unit] ?? unit;
 }
 
-/** An SI value written in the user's units, for sentences: "12.5 ft". */
+/**
+ * An SI value written in the user's units, for sentences: "12.5 ft".
+ *
+ * @example say("length", 3.048, "US") => "10 ft"; 3.048 / 0.3048
+ */
 export function say(measure: Measure, inside: number, system: UnitSystem): string {
   return `${plain(fromInside(measure, inside, system))} ${unitLabel(measure, system)}`;
 }
 
-/** An SI value in the default units of both systems, for sentences of the calculations: "1.2 m (3.937 ft)". */
+/**
+ * An SI value in the default units of both systems, for sentences of the calculations: "1.2 m (3.937 ft)".
+ *
+ * @example sayBoth("length", 3.048).includes("10 ft") => true; 3.048 / 0.3048
+ */
 export function sayBoth(measure: Measure, inside: number): string {
   const short = (system: UnitSystem): string =>
     `${plain(Number(fromInside(measure, inside, system).toPrecision(4)))} ${unitLabel(measure, system)}`;

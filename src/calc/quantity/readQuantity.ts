@@ -12,6 +12,8 @@ import { convert, requireUnit, sameDimension } from "./units";
  * A comma before three digits groups thousands, unless a zero leads (`0,750`) or the unit is metric, where both
  * customs are at home; before any other number of digits it is a decimal comma.
  * A number without any unit is taken in `unit`. What can mean two things is refused, and the sentence shows both.
+ *
+ * @example readQuantity("2 ft 6 in", "in") => 30; 2 × 12 + 6
  */
 export function readQuantity(text: string, unit: string, name = "text"): number {
   requireUnit(unit);
@@ -24,7 +26,11 @@ export function readQuantity(text: string, unit: string, name = "text"): number 
   return read(text);
 }
 
-/** Reads a number without a unit as people write it: `1,250`, `2 1/2`, `3 + 4`. */
+/**
+ * Reads a number without a unit as people write it: `1,250`, `2 1/2`, `3 + 4`.
+ *
+ * @example readNumber("1,250", "price") => 1250; as written
+ */
 export function readNumber(text: string, name: string): number {
   const examples = (): string => "12.5 or 2 1/2";
   const refuse = refusal(name, text, (reading) => reading, examples);

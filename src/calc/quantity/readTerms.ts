@@ -41,6 +41,8 @@ const WORDS = new RegExp(String.raw`${WORD}(?:\s+${WORD}){0,3}\.?`, "y");
 /**
  * Splits a quantity into its terms: `2'-6 1/2" + 45 cm` has three. Throws a problem that names `name` and shows by
  * `examples` how one is written.
+ *
+ * @example readTerms("2 ft 6 in", "length", () => "").map(({ value }) => value) => [2, 6]; as written
  */
 export function readTerms(raw: string, name: string, examples: () => string): WrittenTerm[] {
   if (raw.length > LONGEST) throw invalid(`${name} is too long: a quantity has at most ${LONGEST} characters`);

@@ -108,7 +108,11 @@ const CASED: ReadonlyMap<string, string> = new Map(
 
 const cache = new Map<string, Unit | null>();
 
-/** The unit a person's spelling stands for, or null when nothing fits. */
+/**
+ * The unit a person's spelling stands for, or null when nothing fits.
+ *
+ * @example findUnit("furlongs per spoon") => null; no such unit
+ */
 export function findUnit(spelling: string): Unit | null {
   const text = spelling.trim().replace(/\s+/g, " ");
   const known = cache.get(text);
@@ -146,7 +150,11 @@ function lookUp(text: string): Unit | null {
   return null;
 }
 
-/** `value` of `from` expressed in `to`, both spelled as a person would. */
+/**
+ * `value` of `from` expressed in `to`, both spelled as a person would.
+ *
+ * @example convert(1, "ft", "m") => 0.3048; the international foot
+ */
 export function convert(value: number, from: string, to: string): number {
   const source = requireUnit(from);
   const target = requireUnit(to);
@@ -154,20 +162,32 @@ export function convert(value: number, from: string, to: string): number {
   return new NumberUnit(value, unitName(source)).toNumber(unitName(target));
 }
 
-/** Whether two spellings name units of the same dimension. */
+/**
+ * Whether two spellings name units of the same dimension.
+ *
+ * @example sameDimension("ft", "m") => true; both are lengths
+ */
 export function sameDimension(a: string, b: string): boolean {
   const first = findUnit(a);
   const second = findUnit(b);
   return first !== null && second !== null && first.equalBase(second);
 }
 
-/** Whether a unit belongs to the metric system; units of power or temperature in either system count as such. */
+/**
+ * Whether a unit belongs to the metric system; units of power or temperature in either system count as such.
+ *
+ * @example isMetric("mm") => true; by definition
+ */
 export function isMetric(spelling: string): boolean {
   const unit = findUnit(spelling);
   return unit !== null && /^\(?(?:[kcdm]?m|m?[Ll]|[km]?g|t|tonne|degC|k?Pa|bar|k?W)\b/.test(unitName(unit));
 }
 
-/** The unit of a spelling, or a problem whose sentence offers units that exist; `name` is the argument it stood in. */
+/**
+ * The unit of a spelling, or a problem whose sentence offers units that exist; `name` is the argument it stood in.
+ *
+ * @example requireUnit("gpm").equalBase(requireUnit("gpm")) => true; by definition
+ */
 export function requireUnit(spelling: string, name?: string): Unit {
   const found = findUnit(spelling);
   if (found) return found;

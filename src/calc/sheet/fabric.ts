@@ -33,6 +33,8 @@ export const FABRIC_RANGE = {
  * @param lap m, 0 to 5, less than the roll's width
  * @param layers whole, 1 to 10
  * @throws Problem outside these ranges
+ * @example fabricCut(10, 4, 2, 0.3, 1).totalLength => 24; six strips of 4 across, (10 - 0.3) / (2 - 0.3) = 5.7; along
+ *   three of 10
  *
  * Source: geometry. The lap: common practice, no source.
  */

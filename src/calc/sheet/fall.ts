@@ -35,6 +35,8 @@ export interface SteppedFall {
  *   bank height 0 to 10 m; overlap 0 to 10 m; slack per drop 0 to 2 m; round to 0 to 10 m
  * @returns the cut, m: length along the bed, width across it, each rounded up
  * @throws Problem outside these ranges
+ * @example fallCut({ drops: [0.3, 0.3], treads: [1, 1, 1], bedWidth: 1, bankHeight: 0.3, overlap: 0.3, slackPerDrop:
+ *   0.1, roundTo: 0 }).length => 4.4; 2 × 0.3 + 3 × 1 + 2 × 0.1 + 2 × 0.3
  *
  * Source: geometry. Slack and overlaps: common practice, no source.
  */

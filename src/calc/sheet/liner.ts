@@ -38,6 +38,8 @@ export interface LinedPit {
  *   side slope z 0 to 10, round to 0 to 10 m
  * @returns the cut, m, each side rounded up
  * @throws Problem outside these ranges
+ * @example linerCut({ length: 3, width: 2, depth: 1, overlap: 0.5, sideSlope: 0, roundTo: 0 }).length => 6; 3 + 2 × 1
+ *   + 2 × 0.5
  *
  * Source: geometry, the slope of a side is D √(1 + z²). With the length and width of the TOP and upright sides the
  * same sum is the trade's rule of thumb, which is always too long for a sloped pit.

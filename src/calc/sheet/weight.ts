@@ -7,6 +7,7 @@ import { requireRange } from "../problem";
  * @param perArea kg/m², 0 to 50
  * @returns kg
  * @throws Problem outside these ranges
+ * @example sheetWeight(50, 1.2) => 60; 50 × 1.2
  *
  * Source: arithmetic; mass per area as ASTM D5261 measures it.
  */

@@ -44,6 +44,7 @@ export const USUAL_SOLID_SHARE = 0.65;
  * @param shape k: rounded π/6, box 1, angular half way between, which is the usual one
  * @returns kg
  * @throws Problem outside these ranges
+ * @example boulderWeight(1, 0.5, 0.5, 2600, "box") => 650; 0.25 × 2600
  *
  * Source: W = π/6 γ D³, USACE Streambank Manual, appendix A, Eq. A.1, for a sphere; k for other shapes as said above.
  */
@@ -70,6 +71,7 @@ export function boulderWeight(
  * @param density kg/m³, 900 to 3500: of the solid rock
  * @returns kg
  * @throws Problem outside these ranges
+ * @example boulderWeightRange(1, 0.5, 0.5, { low: 2500, high: 2700 }).heavy => 675; 0.25 × 2700
  *
  * Source: as boulderWeight; no stone is more than its box.
  */
@@ -96,6 +98,7 @@ export function boulderWeightRange(
  * @param waste share, 0 to 1
  * @returns kg
  * @throws Problem outside these ranges
+ * @example boulderFaceWeight(10, 1, 0.5, 2600) => 8450; 10 × 1 × 0.5 × 2600 × 0.65
  *
  * Source: geometry; the usual solid share is said at USUAL_SOLID_SHARE.
  */

@@ -17,6 +17,7 @@ export const BULK_RANGE = {
  * @param waste share added to the order for loss, spill and settling, 0 to 1
  * @returns kg
  * @throws Problem outside these ranges
+ * @example stoneWeight(2, 1500, 0.1) => 3300; 2 × 1500 × 1.1
  *
  * Source: definition of bulk density (ASTM C29).
  */
@@ -36,6 +37,7 @@ export function stoneWeight(volume: number, density: number, waste = 0): number 
  * @param waste share, 0 to 1
  * @returns kg
  * @throws Problem outside these ranges
+ * @example gravelWeight(10, 0.1, 1600) => 1600; 10 × 0.1 × 1600
  *
  * Source: as stoneWeight.
  */

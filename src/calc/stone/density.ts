@@ -40,12 +40,20 @@ const KINDS: Readonly<Record<DensityKind, Kind>> = {
   },
 };
 
-/** The names a kind of density can be asked for by. */
+/**
+ * The names a kind of density can be asked for by.
+ *
+ * @example densityNames("rock").includes("granite") => true; a row of the table
+ */
 export function densityNames(kind: DensityKind): readonly string[] {
   return KINDS[kind].table.rows.map((row) => row.name);
 }
 
-/** Throws unless a density (kg/m³) lies in the physical range of its kind: loose stone 600 to 2500, solid rock 900 to 3500. */
+/**
+ * Throws unless a density (kg/m³) lies in the physical range of its kind: loose stone 600 to 2500, solid rock 900 to 3500.
+ *
+ * @example requireDensity("rock", 2600) => 2600; within its range
+ */
 export function requireDensity(kind: DensityKind, density: number): number {
   const { range } = KINDS[kind];
   return requireRange(`${kind} density`, density, range.min, range.max, "kg/m³");
@@ -60,6 +68,7 @@ export function requireDensity(kind: DensityKind, density: number): number {
  * @param label names the argument in sentences
  * @returns kg/m³, low, usual and high: loose stone 600 to 2500, solid rock 900 to 3500
  * @throws Problem for an unknown name, a unit that is not a density's, or a figure outside the range
+ * @example readDensityRange("rock", "2600 kg/m3", "SI", "rock").high => 2600; a figure of one's own has no range
  */
 export function readDensityRange(
   kind: DensityKind,
@@ -83,12 +92,20 @@ export function readDensityRange(
   return exactly(density);
 }
 
-/** The usual figure of readDensityRange, kg/m³. */
+/**
+ * The usual figure of readDensityRange, kg/m³.
+ *
+ * @example readDensity("rock", 2.6, "SI", "rock") => 2600; 2.6 t/m³
+ */
 export function readDensity(kind: DensityKind, written: string | number, system: UnitSystem, label: string): number {
   return readDensityRange(kind, written, system, label).usual;
 }
 
-/** A density that is known as one figure. */
+/**
+ * A density that is known as one figure.
+ *
+ * @example exactly(2600).low => 2600; one figure
+ */
 export function exactly(density: number): Density {
   return { low: density, usual: density, high: density };
 }

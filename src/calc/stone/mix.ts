@@ -47,6 +47,8 @@ export const HAND_LIMIT = { usual: 23, min: 0, max: 100 } as const;
  * @param handLimit kg, 0 to 100: a stone that may be heavier needs a machine and rigging
  * @param shape k, for counts; a lift is judged by the stone's box whatever its shape
  * @throws Problem outside these ranges, and when the shares do not add up to 100 %
+ * @example boulderMix(1000, [{ size: 0.3, share: 0.25 }, { size: 0.5, share: 0.75 }], exactly(2600))[0].weight =>
+ *   250; 0.25 × 1000
  *
  * Source: W = π/6 γ D³, USACE Streambank Manual, appendix A, Eq. A.1, for a sphere; k for other shapes as in boulder.ts.
  */

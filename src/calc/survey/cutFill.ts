@@ -21,6 +21,7 @@ export interface StationVolume {
  * @param length L, m
  * @param first A1, m²
  * @param second A2, m²
+ * @example endAreaVolume(20, 10, 14) => 240; 20 × (10 + 14) / 2
  *
  * Source: average end area, any surveying text. Exact where width or height alone changes; else too large by up to a third
  * of the difference where a solid tapers to a point.
@@ -33,6 +34,7 @@ export function endAreaVolume(length: number, first: number, second: number): nu
  * Volume between two sections: V = L (A1 + 4 Am + A2) / 6, Am the section of the averaged dimensions, not the average area.
  *
  * @param middle Am, m²
+ * @example prismoidalVolume(20, 10, 12, 14) => 240; 20 × (10 + 4 × 12 + 14) / 6
  *
  * Source: prismoidal formula (Simpson's rule), exact for solids with straight edges; any surveying text.
  */
@@ -47,6 +49,9 @@ export function prismoidalVolume(length: number, first: number, middle: number, 
  * @param stations at least two, in order along the line
  * @param slopes side slopes in cut and in fill, run per 1 of height, 0 to 10
  * @throws Problem for a single station, stations out of order or twice, and what sectionArea refuses, naming the station
+ * @example cutFill([{ station: 0, ground: 11, design: 10, width: 2, riseLeft: 0, riseRight: 0 }, { station: 20,
+ *   ground: 11, design: 10, width: 2, riseLeft: 0, riseRight: 0 }], { cut: 0, fill: 0 }, "average end
+ *   area")[1].volume.cut => 40; 2 × 1 × 20
  *
  * Source: as endAreaVolume and prismoidalVolume.
  */

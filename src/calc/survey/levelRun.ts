@@ -38,6 +38,8 @@ export interface LevelRun {
  * @param rows readings m, 0 to 7.7, in the order they were taken; the first has a backsight
  * @returns each row's level, the sums of the page check, and how many set-ups there were
  * @throws Problem for readings out of order, a backsight missing, a rod reading outside its range
+ * @example levelRun(30, [{ point: "Mark", backsight: 1.2 }, { point: "Rim", foresight: 0.7 }]).points.at(-1).level =>
+ *   30.5; 30 + 1.2 - 0.7
  *
  * Source: differential levelling, height of instrument: US Army FM 5-233, "Construction Surveying" (1985), chapter 4
  * (from memory); the same in any surveying text.
@@ -98,7 +100,11 @@ function levelledBefore(points: readonly LevelledPoint[], name: string): Levelle
   return found;
 }
 
-/** Points are the same whatever their case and spacing. */
+/**
+ * Points are the same whatever their case and spacing.
+ *
+ * @example pointKey("Mark 1") === pointKey("mark 1") => true; capitals do not matter
+ */
 export function pointKey(name: string): string {
   return name.trim().toLowerCase().replace(/\s+/g, " ");
 }
@@ -129,6 +135,7 @@ export const RUN_RANGE = { length: { min: 0, max: 20_000 } } as const;
  * @param known level of that point, m
  * @param length distance levelled, out and back together, m, 0 to 20,000; undefined where it was not paced
  * @param perKilometre k, m for one km
+ * @example closure(30.5, 30.49, undefined, 0.012).misclosure => 0.01; 30.50 - 30.49
  *
  * Source: as CLOSURE_LIMITS.
  */
@@ -146,6 +153,8 @@ export function closure(computed: number, known: number, length: number | undefi
  *
  * @param misclosure computed less known level of the last point, m
  * @throws Problem where no sight leads from the start to the end
+ * @example shareOut([{ point: "Mark", level: 30, setUps: 0 }, { point: "End", level: 30.01, setUps: 1 }], 0.01) =>
+ *   [30, 30]; all of it on the one set-up
  *
  * Source: equal weights for sights of like length, any surveying text.
  */

@@ -49,6 +49,8 @@ export const LINER_RUN_RANGE = {
  *
  * @param stations at least two, in order along the line
  * @throws Problem for a single station, stations out of order, and outside the ranges; a step entered as no drop is a slope
+ * @example linerRun([{ station: 0, bed: 10, drop: 0, width: 1, bank: 0.5, bankSlope: 0 }, { station: 4, bed: 7, drop:
+ *   0, width: 1, bank: 0.5, bankSlope: 0 }], { edge: 0.25, slack: 0 })[1].along => 5; a triangle of 3, 4 and 5
  *
  * Source: wetted perimeter of a trapezoid, b + 2 y √(1 + z²), V. T. Chow, "Open-Channel Hydraulics" (1959), Table 2-1;
  * length by Pythagoras. Slack and edges: common practice, no source.

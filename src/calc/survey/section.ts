@@ -44,6 +44,8 @@ export const SECTION_RANGE = {
  * the corner holds |h| w / 2. Exact for this section.
  *
  * @throws Problem outside the ranges, and where the ground rises or falls as steeply as the side slope: they never meet
+ * @example sectionArea({ station: 0, ground: 11, design: 10, width: 2, riseLeft: 0, riseRight: 0 }, { cut: 1, fill: 1
+ *   }).cut => 3; (2 + 4) / 2 × 1
  *
  * Source: three-level section with side slopes, any surveying text (Davis, Foote and Kelly, "Surveying", from memory).
  */

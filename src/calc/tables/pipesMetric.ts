@@ -103,6 +103,8 @@ const FAMILIES: readonly Family[] = [
  * and then up to the next 0.1 mm.
  * Dividing by the rounded SDR instead is wrong: 110 mm SDR 17 has 6.6 mm, not 110 / 17 = 6.5 mm.
  * Units: mm. Source: ISO 4065, Table 1; the rounding inferred from MS 1058-2:2005 Table 2.
+ *
+ * @example metricWall(110, 9) => 6.6; MS 1058-2:2005, Table 2: 110 mm, SDR 17
  */
 export function metricWall(outside: number, r10: number): number {
   const series = 10 ** (r10 / 10);

@@ -49,6 +49,7 @@ const kinds = namedRows(BED_KINDS);
 /**
  * Manning's n of a bed kind; letter case and spacing do not matter.
  * @throws Problem "missing" that lists the names
+ * @example findRoughness("cobbles and boulders") => 0.05; V. T. Chow, Open-Channel Hydraulics (1959), Table 5-6
  */
 export function findRoughness(name: string, label = "roughness"): number {
   return findNamed(kinds, name, label, "or Manning's n").n;
@@ -61,6 +62,7 @@ export function findRoughness(name: string, label = "roughness"): number {
  * @param slope S, m/m
  * @param roughness n
  * @returns m/s
+ * @example manningSpeed(1, 0.01, 0.03) => 3.3333; 1 × 0.1 / 0.03
  *
  * Source: Manning (1891), SI form; V. T. Chow, Open-Channel Hydraulics (1959), Eq. 5-6.
  */
@@ -74,6 +76,8 @@ export function manningSpeed(hydraulicRadius: number, slope: number, roughness: 
  * @param depth y, m, 0 or more
  * @returns depth, speed, area and the Froude number V / √(g A / T), T the width of the water's surface
  * @throws Problem for a bed outside BED_RANGE
+ * @example flowAtDepth({ width: 2, slope: 0.01, roughness: 0.03, sideSlope: 0 }, 1).speed => 2.1; (2 / 4)^(2/3) × 0.1
+ *   / 0.03
  *
  * Source: as `manningSpeed`; Froude number with the hydraulic depth A/T, Chow (1959), section 3-3.
  */
@@ -96,6 +100,8 @@ export function flowAtDepth(bed: Bed, depth: number): NormalFlow {
  * @param flow Q, m³/s, 0 to 100
  * @param bed width 0 to 50 m, slope 0.00001 to 1, n 0.009 to 0.3, side slope 0 to 10
  * @throws Problem outside these ranges, or when the bed would have to be over 10 m deep
+ * @example normalFlow(4.19974, { width: 2, slope: 0.01, roughness: 0.03, sideSlope: 0 }).depth => 1; 2 × 1 × 0.62996
+ *   × 0.1 / 0.03 = 4.19974
  *
  * Source: as `flowAtDepth`.
  */
@@ -121,7 +127,11 @@ export function normalFlow(flow: number, bed: Bed): NormalFlow {
   );
 }
 
-/** How far to trust a bed's depth and speed, in words: "" where nothing is to be said. */
+/**
+ * How far to trust a bed's depth and speed, in words: "" where nothing is to be said.
+ *
+ * @example bedDoubt({ depth: 1, speed: 1, area: 2, froude: 0.3 }) => ""; deep and calm
+ */
 export function bedDoubt({ depth, froude }: NormalFlow): string {
   const doubts = [
     depth < SHALLOW ? "shallow over its stones: 1.1 to 1.9 times as deep" : "",

@@ -35,6 +35,7 @@ export const BED_STONE_RANGE = {
  * @param safety SF, 1 to 3
  * @returns D50, mean diameter, m
  * @throws Problem outside these ranges
+ * @example bedStone(0.1, 0.047, 2000) => 0.1; 0.1 × 0.047 / (0.047 × (2 - 1))
  *
  * Source: FHWA HEC-15, Design of Roadside Channels with Flexible Linings, 3rd ed. (2005), Eq. 3.1, 6.7 and 6.8;
  * F* 0.047 and SF 1.0 up to a particle Reynolds number of 40,000 from its Table 6.1 (from memory).

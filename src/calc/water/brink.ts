@@ -14,6 +14,7 @@ const BRINK_PER_CRITICAL = 0.715;
  * @param flowPerWidth q, m²/s, 0 to 100: flow over each meter of lip
  * @returns m
  * @throws Problem outside this range
+ * @example brinkDepth(1) => 0.334; 0.715 × (1 / 9.80665)^(1/3), H. Rouse (1936)
  *
  * Source: H. Rouse, "Discharge characteristics of the free overfall", Civil Engineering 6 (1936) 257, for a level, smooth
  * approach (from memory); rough or steep approaches and narrowed sheets are thinner or thicker.

@@ -22,6 +22,7 @@ const shapes = namedRows(LIP_SHAPES);
 /**
  * The lip shape a name stands for; letter case and spacing do not matter.
  * @throws Problem "missing" that lists the names
+ * @example findLipShape("Flat stone").name => "broad"; its other word
  */
 export function findLipShape(name: string, label = "lip shape"): LipShape {
   return findNamed(shapes, name, label, "or a coefficient of your own");
@@ -35,6 +36,7 @@ export const USUAL_LIP = findLipShape("broad");
  *
  * @param coefficient C of Q = C L H^1.5, m^½/s, 1.10 to 2.21
  * @throws Problem outside this range
+ * @example ownLip(1.7).coefficient => 1.7; by definition
  */
 export function ownLip(coefficient: number): Lip {
   return {
@@ -53,6 +55,7 @@ export function ownLip(coefficient: number): Lip {
  * @param lip C in m^½/s and the number n of contracted ends
  * @returns m³/s
  * @throws Problem outside these ranges
+ * @example lipFlow(1, 0.09, ownLip(1.7)) => 0.0459; 1.7 × 1 × 0.09^1.5 = 1.7 × 0.027
  *
  * Source: J. B. Francis, Lowell Hydraulic Experiments (1855), as in the EPA SWMM Reference Manual vol. II, section 6.3.2.
  */
@@ -74,6 +77,7 @@ export function lipFlow(width: number, depth: number, lip: Lip = USUAL_LIP): num
  * @param width L, m, 0.01 to 50
  * @returns m
  * @throws Problem outside these ranges, or when the flow stands deeper on the lip than the lip is wide
+ * @example lipDepth(0.0459, 1, ownLip(1.7)) => 0.09; (0.0459 / 1.7)^(2/3)
  *
  * Source: as `lipFlow`.
  */
@@ -96,7 +100,11 @@ export function deepestSheet(width: number): number {
   return Math.min(width, LIP_RANGE.depth.max);
 }
 
-/** How far to trust a sheet on a lip, in words: "" inside the range of the standards. */
+/**
+ * How far to trust a sheet on a lip, in words: "" inside the range of the standards.
+ *
+ * @example lipDoubt(1, 0.1) => ""; inside the standards' range
+ */
 export function lipDoubt(width: number, depth: number): string {
   if (depth > width * LIP_STANDARD_RANGE.mostDepthPerWidth) return "deep for its width: ±20 %";
   if (depth < LIP_STANDARD_RANGE.leastDepth) return "thin sheet: ±10 to 20 %";

@@ -24,6 +24,7 @@ export function midMonth(month: number): number {
  * @param latitude φ, degrees, -65 to 65
  * @param day of the year, 1 to 366
  * @throws Problem outside these ranges
+ * @example extraterrestrialRadiation(-20, 246) => 32.2; FAO-56, example 8
  *
  * Source: FAO Irrigation and Drainage Paper 56 (1998), Eq. 21 to 25.
  */

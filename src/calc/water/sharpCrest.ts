@@ -27,6 +27,7 @@ const MOST_HEAD = { rehbock: 1, kindsvaterCarter: 2 } as const;
  *
  * @param depth H, m, at most P: the still water level above the crest
  * @returns m³/s
+ * @example rehbockFlow({ width: 1, crestHeight: 1 }, 0.2) => 0.1649; 2.95246 × (0.602 + 0.083 × 0.2) × 0.20125^1.5
  *
  * Source: T. Rehbock (1929), as in ISO 1438 (from memory); range there: H at least 30 mm, P at least 100 mm.
  */
@@ -40,6 +41,8 @@ export function rehbockFlow({ width, crestHeight }: SharpCrest, depth: number): 
  *
  * @param widthRatio L/B, up to 1; below 0.2 the first row stands for all (0.4 % at most)
  * @returns m^½/s
+ * @example kindsvaterCarterCoefficient(1, 0) / (2 / 3 * Math.sqrt(2 * 9.80665)) => 0.602; Kindsvater and Carter
+ *   (1959): 0.602 + 0.075 H/P over the full width
  */
 export function kindsvaterCarterCoefficient(widthRatio: number, headRatio: number): number {
   return between(widthRatio, ({ slope, base }) => slope * headRatio + base) * COEFFICIENT_FROM_US;
@@ -50,6 +53,7 @@ export function kindsvaterCarterCoefficient(widthRatio: number, headRatio: numbe
  *
  * @param depth H, m, at most 2 P: the still water level above the crest
  * @returns m³/s
+ * @example kindsvaterCarterFlow({ width: 1, crestHeight: 1 }, 0.2) => 0.164; 2.95246 × 0.617 × 0.9991 × 0.20091^1.5
  *
  * Source: C. E. Kindsvater and R. W. Carter, Trans. ASCE 124 (1959), with the constants of the table of crests.
  */
@@ -66,6 +70,7 @@ export function kindsvaterCarterFlow({ width, crestHeight, poolWidth = width }: 
  *
  * @param depth m, 0 to 1, at most the crest's height (Rehbock) or twice it
  * @throws Problem outside the ranges
+ * @example sharpCrestFlow({ width: 1, crestHeight: 1 }, 0.2) => 0.165; as rehbockFlow
  */
 export function sharpCrestFlow(crest: SharpCrest, depth: number): number {
   const deepest = deepestOn(crest);
@@ -80,7 +85,11 @@ export function sharpCrestFlow(crest: SharpCrest, depth: number): number {
   return crest.poolWidth === undefined ? rehbockFlow(crest, depth) : kindsvaterCarterFlow(crest, depth);
 }
 
-/** Depth of the sheet that carries a flow over such a crest, m: the inverse of `sharpCrestFlow`. */
+/**
+ * Depth of the sheet that carries a flow over such a crest, m: the inverse of `sharpCrestFlow`.
+ *
+ * @example sharpCrestDepth(0.16492, { width: 1, crestHeight: 1 }) => 0.2; as rehbockFlow, backwards
+ */
 export function sharpCrestDepth(flow: number, crest: SharpCrest): number {
   const deepest = deepestOn(crest);
   const most = sharpCrestFlow(crest, deepest);

@@ -32,6 +32,7 @@ export const SHARED_LIPS = { most: 50, level: { min: 0, max: 1 } } as const;
  * @param lips 1 to 50: width 0.01 to 50 m, level 0 to 1 m
  * @returns one share for each lip, in order; the flows add up to Q
  * @throws Problem outside these ranges, or when a lip would stand in water deeper than it is wide
+ * @example splitFlow(0.01, [{ width: 1, level: 0 }, { width: 1, level: 0 }])[0].share => 0.5; two lips alike
  *
  * Source: continuity with the weir equation of `lipFlow`; the pool's own slope and speed are left out.
  */

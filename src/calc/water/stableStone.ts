@@ -25,6 +25,7 @@ export const STABLE_STONE_RANGE = { speed: { min: 0, max: 10 }, density: { min: 
  * @param turbulence "high" below drops and at bends, "low" in an even reach
  * @returns D, diameter of a sphere of the stone's weight, m
  * @throws Problem outside these ranges
+ * @example stableStone(2, 2650, "high") => 0.167; 2² / (2 × 9.80665 × 0.86² × 1.65), Isbash
  *
  * Source: S. V. Isbash, Construction of Dams by Depositing Rock in Running Water (1936), as in Blevins (2003) and
  * NCHRP Report 568.

@@ -39,6 +39,8 @@ const MOST_MIXED = 0.9999;
  * @param correlation of any two items' normal scores, 0 (independent) to 1 (all good or all bad together)
  * @returns the share of cases that keep `atConfidence` is the confidence to 0.2 % of all cases
  * @throws Problem when an item is out of order or out of range
+ * @example costOdds([{ low: 80, likely: 100, high: 120 }]).mean => 100; (80 + 4 × 100 + 120) / 6
+ *
  * Source: PERT three-point estimate (Malcolm et al., Operations Research 7, 1959; from memory); convolution, any text on
  *         probability; one correlation for all items: common practice, no source
  */

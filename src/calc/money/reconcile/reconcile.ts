@@ -27,6 +27,9 @@ export interface Reconciliation {
  * @param unread rows that could not be read; each becomes a line to query, whose money is unknown
  * @returns a line per order and item, ordered ones first, then the unread rows; totals per order, per supplier, in all
  * @throws Problem when there is nothing to reconcile or the tolerance is outside its range
+ * @example reconcile([{ order: "1", item: "Pipe", quantity: 10, price: 2, row: 1 }], [{ order: "1", item: "Pipe",
+ *   quantity: 4, row: 1 }], []).lines[0].amounts.toCome => 1200; 6 still to come at 2.00, in cents
+ *
  * Source: three-way match of order, receipt and invoice, any text on purchasing
  */
 export function reconcile(

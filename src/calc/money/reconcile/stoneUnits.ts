@@ -76,7 +76,11 @@ function readPlainUnit(unit: string): string {
   return findUnit(text) === null ? word.replace(/s$/, "") : text;
 }
 
-/** Drops the noise that turning and adding leave behind the twelfth digit. */
+/**
+ * Drops the noise that turning and adding leave behind the twelfth digit.
+ *
+ * @example clean(0.1 + 0.2) => 0.3; twelve digits
+ */
 export function clean(quantity: number): number {
   return Number.isInteger(quantity) ? quantity : Number(quantity.toPrecision(12));
 }

@@ -14,7 +14,11 @@ const EXAMPLES = "12.5, 0.5 ton or 6 rolls";
 /** A number and one word that the unit library need not know: "6 rolls", "12 ea." */
 const COUNTED = /^([^A-Za-z]*)([A-Za-z]+)\.?$/;
 
-/** Reads the quantity of a paper from text: `0.5 ton`, `2 ft 6 in`, `6 rolls`, `1,250`. */
+/**
+ * Reads the quantity of a paper from text: `0.5 ton`, `2 ft 6 in`, `6 rolls`, `1,250`.
+ *
+ * @example readWritten("6 rolls", "quantity").unit => "rolls"; as written
+ */
 export function readWritten(text: string, name: string): WrittenQuantity {
   const [, count = "", word = ""] = COUNTED.exec(text.trim()) ?? [];
   if (/\d/.test(count) && findUnit(word) === null) return { quantity: readNumber(count, name), unit: word };
@@ -22,7 +26,11 @@ export function readWritten(text: string, name: string): WrittenQuantity {
   return unit === undefined ? { quantity: readNumber(text, name) } : { quantity: readQuantity(text, unit, name), unit };
 }
 
-/** A written quantity in the unit that stands beside it; its own unit where none does. */
+/**
+ * A written quantity in the unit that stands beside it; its own unit where none does.
+ *
+ * @example besideUnit({ quantity: 2 }, "ton", undefined, "quantity").unit => "ton"; the unit beside it
+ */
 export function besideUnit(
   written: WrittenQuantity,
   unit: string | undefined,

@@ -25,6 +25,8 @@ import { toSteps } from "./steps";
  *   length 0.1 to 5000 m or Infinity; prices 0 or more, all of them or none; seam lap 0.001 to 1 m
  * @returns the plan; the same for the same request, on every machine
  * @throws Problem outside these ranges, and for a piece that fits no roll while no seam is allowed
+ * @example cutPlan({ pieces: [{ name: "Bed", length: 10, width: 2 }], rolls: [{ width: 2, price: 5, per: "length",
+ *   longest: Infinity }], turn: false }).cost => 50; 10 m at 5
  *
  * Source: see exactPlan, searchPlan and lowerBound.
  */
@@ -83,6 +85,8 @@ function planWhole({ pieces, rolls, turn, kept = "" }: PlanRequest, effort: Effo
  * The sentence for a piece that fits no roll: which, why, the roll it was held against, and the cure.
  *
  * @param say writes a length in the reader's units
+ * @example misfit({ name: "Bed", length: 10, width: 3 }, { pieces: [], rolls: [{ width: 2, price: 5, per: "length",
+ *   longest: Infinity }], turn: false }, String).includes("Bed") => true; it names the piece
  */
 export function misfit(piece: Piece, { rolls, turn }: PlanRequest, say: (metres: number) => string): string {
   const which = `${piece.name}, ${say(piece.length)} by ${say(piece.width)}, is`;

@@ -38,7 +38,12 @@ export function makeOffers(rolls: readonly Roll[]): Offer[] {
   });
 }
 
-/** What a length of a roll costs. */
+/**
+ * What a length of a roll costs.
+ *
+ * @example purchase(makeOffers([{ width: 2, price: 5, per: "length", longest: Infinity }])[0], toSteps(10)).cost =>
+ *   50; 10 m at 5
+ */
 export function purchase(offer: Offer, used: number): Purchase {
   const { whole, rate, longest } = offer;
   return { offer, used, bought: whole ? longest : used, cost: whole ? rate : rate * used };

@@ -1,6 +1,8 @@
 /**
  * Numbers from 0 to below 1 that look random and are the same for the same start.
  *
+ * @example repeatableRandom(7)() === repeatableRandom(7)() => true; the same start, the same numbers
+ *
  * Source: "mulberry32" by Tommy Ettinger, public domain.
  */
 export function repeatableRandom(start: number): () => number {
