@@ -1,4 +1,6 @@
 import { FACTS, type FactKey, type Job } from "../facts";
+import type { UnitSystem } from "../../calc/quantity/unitSystem";
+import type { NumberFact } from "../facts/fact";
 import { fromSi, inSystem, toSi, unitOf } from "../facts/units";
 
 /** A typed job without what cannot be meant, and a sentence for each of it. */
@@ -15,14 +17,10 @@ export function readAnswers(typed: Job): Answers {
   const { system } = typed;
   const unclear: string[] = [];
   const job: Record<string, unknown> = { ...typed };
-  for (const key of Object.keys(FACTS) as FactKey[]) {
-    const fact = FACTS[key];
+  for (const { key, fact, from, to } of rangesOf(system)) {
     const value = typed[key];
-    if (fact.type !== "number" || typeof value !== "number") continue;
+    if (typeof value !== "number" || (value >= from && value <= to)) continue;
     const [least, most] = inSystem(fact.range, system);
-    const [from, to] = [toSi(fact.kind, least, system), toSi(fact.kind, most, system)];
-    const slack = NOISE * Math.max(Math.abs(from), Math.abs(to));
-    if (value >= from - slack && value <= to + slack) continue;
     const unit = unitOf(fact.kind, system);
     const got = Number.isFinite(value) ? Number(fromSi(fact.kind, value, system).toPrecision(6)) : "no number";
     job[key] = undefined;
@@ -40,6 +38,28 @@ export function readAnswers(typed: Job): Answers {
     unclear.push("The fall is more than the run: that is a wall and no stream. Check which of the two is which.");
   }
   return { job: job as unknown as Job, unclear };
+}
+
+interface Range {
+  readonly key: FactKey;
+  readonly fact: NumberFact & { readonly question: string };
+  /** SI, a little wider than what may be typed. */
+  readonly from: number;
+  readonly to: number;
+}
+
+const ranges: Partial<Record<UnitSystem, readonly Range[]>> = {};
+
+/** What every number of a job may be. */
+function rangesOf(system: UnitSystem): readonly Range[] {
+  return (ranges[system] ??= (Object.keys(FACTS) as FactKey[]).flatMap((key): Range[] => {
+    const fact = FACTS[key];
+    if (fact.type !== "number") return [];
+    const [least, most] = inSystem(fact.range, system);
+    const [from, to] = [toSi(fact.kind, least, system), toSi(fact.kind, most, system)];
+    const slack = NOISE * Math.max(Math.abs(from), Math.abs(to));
+    return [{ key, fact, from: from - slack, to: to + slack }];
+  }));
 }
 
 /** "How high does the highest lip stand?" as the beginning of a sentence. */

@@ -59,17 +59,21 @@ const ASPECTS = [1, 1.4, 2] as const;
 /** No basin is made shallower over its low water than this. */
 const LEAST_OVER_LOW = 0.15;
 
-/** The cheapest basin of each kind that does what is asked; none of a kind that cannot. */
-export function basinPlans(wish: BasinWish, offers: Offers): BasinPlan[] {
-  const kinds = [gravelPlans(wish), modulePlans(wish, offers.modules), tubPlans(wish, offers.tubs)];
-  return kinds.flatMap((plans) => {
-    const priced = plans.map((plan) => ({ ...plan, cost: costOf(plan, wish, offers) }));
-    const best = priced.sort((a, b) => a.cost - b.cost)[0];
-    return best ? [best] : [];
-  });
+/** The cheapest basin that does what is asked. */
+export function cheapestBasin(wish: BasinWish, offers: Offers): BasinPlan | undefined {
+  let best: BasinPlan | undefined;
+  const consider = (plan: Bare): void => {
+    const cost = costOf(plan, wish, offers);
+    if (!best || cost < best.cost) best = { ...plan, cost };
+  };
+  gravelPlans(wish, consider);
+  modulePlans(wish, offers.modules, consider);
+  tubPlans(wish, offers.tubs, consider);
+  return best;
 }
 
 type Bare = Omit<BasinPlan, "cost">;
+type Consider = (plan: Bare) => void;
 
 function depths({ lowWater, deepest, depth }: BasinWish): number[] {
   if (depth !== undefined) return [depth];
@@ -91,15 +95,15 @@ function bottom(area: number, aspect: number, { length, width }: BasinWish): rea
   return [Math.max(WELL + 2 * GAP, sidesUp(area / across)), across];
 }
 
-function gravelPlans(wish: BasinWish): Bare[] {
+function gravelPlans(wish: BasinWish, consider: Consider): void {
   const { voids, lowWater, room } = wish;
-  return depths(wish).flatMap((depth) =>
-    ASPECTS.map((aspect): Bare => {
-      const useful = depth - lowWater;
-      const area = Math.max(0, room / useful - (1 - voids) * WELL_AREA) / voids;
+  for (const depth of depths(wish)) {
+    const useful = depth - lowWater;
+    const area = Math.max(0, room / useful - (1 - voids) * WELL_AREA) / voids;
+    for (const aspect of ASPECTS) {
       const [length, width] = bottom(area, aspect, wish);
       const held = voids * length * width + (1 - voids) * WELL_AREA;
-      return {
+      consider({
         kind: "gravel",
         length,
         width,
@@ -109,16 +113,15 @@ function gravelPlans(wish: BasinWish): Bare[] {
         tub: undefined,
         usable: held * useful,
         hold: held * depth,
-      };
-    }),
-  );
+      });
+    }
+  }
 }
 
-function modulePlans(wish: BasinWish, modules: readonly OfferedBox[]): Bare[] {
+function modulePlans(wish: BasinWish, modules: readonly OfferedBox[], consider: Consider): void {
   const { voids, lowWater, room, deepest, length: ownLength, width: ownWidth } = wish;
-  if (ownLength !== undefined || ownWidth !== undefined) return [];
-  return modules.flatMap((module) => {
-    const plans: Bare[] = [];
+  if (ownLength !== undefined || ownWidth !== undefined) return;
+  for (const module of modules) {
     for (let layers = 1; layers * module.height <= deepest + 1e-9 && layers <= 12; layers++) {
       const depth = wish.depth ?? layers * module.height;
       const useful = depth - lowWater;
@@ -134,7 +137,7 @@ function modulePlans(wish: BasinWish, modules: readonly OfferedBox[]): Bare[] {
         const along = Math.max(1, Math.ceil((room / useful - heldPerDepth(0)) / each - 1e-9));
         const blockLength = along * module.length;
         if (blockLength > 3 * block + module.length || block > 3 * blockLength + module.width) continue;
-        plans.push({
+        consider({
           kind: "modules",
           length: blockLength + WELL + 3 * GAP,
           width,
@@ -150,34 +153,31 @@ function modulePlans(wish: BasinWish, modules: readonly OfferedBox[]): Bare[] {
         });
       }
     }
-    return plans;
-  });
+  }
 }
 
-function tubPlans(wish: BasinWish, tubs: readonly OfferedTub[]): Bare[] {
-  const { lowWater, room, deepest, way, length: ownLength, width: ownWidth } = wish;
-  if (ownLength !== undefined || ownWidth !== undefined) return [];
-  return tubs.flatMap((tub): Bare[] => {
+function tubPlans(wish: BasinWish, tubs: readonly OfferedTub[], consider: Consider): void {
+  const { lowWater, room, deepest, way, voids, length: ownLength, width: ownWidth } = wish;
+  if (ownLength !== undefined || ownWidth !== undefined) return;
+  for (const tub of tubs) {
     const depth = Math.min(tub.height, deepest);
     const passes = way === undefined || Math.min(tub.length, tub.width) < way;
-    const usable = tub.length * tub.width * (depth - lowWater);
-    if (!passes || usable < room) return [];
     const [length, width] = [tub.length + 2 * GAP, tub.width + 2 * GAP];
-    const around = length * width - tub.length * tub.width;
-    return [
-      {
-        kind: "tub",
-        length,
-        width,
-        depth,
-        parts: [{ kind: "pump well", length: tub.length, width: tub.width, depth }],
-        module: undefined,
-        tub,
-        usable: usable + wish.voids * around * (depth - lowWater),
-        hold: (tub.length * tub.width + wish.voids * around) * depth,
-      },
-    ];
-  });
+    const held = tub.length * tub.width + voids * (length * width - tub.length * tub.width);
+    const usable = held * (depth - lowWater);
+    if (!passes || usable < room) continue;
+    consider({
+      kind: "tub",
+      length,
+      width,
+      depth,
+      parts: [{ kind: "pump well", length: tub.length, width: tub.width, depth }],
+      module: undefined,
+      tub,
+      usable,
+      hold: held * depth,
+    });
+  }
 }
 
 function costOf(plan: Bare, wish: BasinWish, { prices }: Offers): number {

@@ -146,10 +146,12 @@ function systemsOn(wish: PumpWish, pipe: OfferedPipe): SystemFor[] {
   const rows = (count: number): { route: readonly RoutePipe[]; riser: readonly RoutePipe[] } => {
     if (typed) return typed;
     const own = findPipe({ size: pipe.size, isBore: false }, pipe.type);
-    const along = (row: JobRow<"route">): RoutePipe => ({ pipe: own, length: row.length ?? 0, k: sumOfK(row) ?? 0 });
+    const along = (row: JobRow<"route">, k: number): RoutePipe => ({ pipe: own, length: row.length ?? 0, k });
+    const isOne = count === 1;
+    const k = isOne ? (wish.checkValve ? KS.aloneWithValve : KS.alone) : KS.shared;
     return {
-      route: [along(routeRow(wish, pipe, count))],
-      riser: count > 1 ? [along(riserRow(wish, pipe))] : [],
+      route: [along(routeRow(wish, pipe, count), k)],
+      riser: isOne ? [] : [along(riserRow(wish, pipe), KS.riser)],
     };
   };
   const counts = wish.count === undefined ? COUNTS : [wish.count];
@@ -199,8 +201,10 @@ function curveOf(pump: OfferedPump): PumpCurve | undefined {
   return curve ?? undefined;
 }
 
+type Lengths = Pick<PumpWish, "routeLength" | "riserLength" | "checkValve">;
+
 /** The route as one pipe, with the fittings that it commonly takes. Common practice, no source. */
-export function routeRow(wish: PumpWish, { size, type }: OfferedPipe, count: number): JobRow<"route"> {
+export function routeRow(wish: Lengths, { size, type }: OfferedPipe, count: number): JobRow<"route"> {
   const shared = { size, type, sweeps: 2, halfElbows: 2 };
   return count > 1
     ? { ...shared, length: wish.routeLength, teesBranch: 1, otherK: 0.2 }
@@ -217,6 +221,17 @@ export function routeRow(wish: PumpWish, { size, type }: OfferedPipe, count: num
 }
 
 /** What each of several pumps has for itself. */
-export function riserRow(wish: PumpWish, { size, type }: OfferedPipe): JobRow<"riser"> {
+export function riserRow(wish: Lengths, { size, type }: OfferedPipe): JobRow<"riser"> {
   return { size, type, length: wish.riserLength, elbows: 1, ballValves: 1, checkValves: 1, unions: 1, intakes: 1 };
 }
+
+const ANY = { size: 1, type: "", price: 0 } as const;
+const PLAIN: Lengths = { routeLength: 0, riserLength: 0, checkValve: false };
+
+/** Sums of K of these fittings, which are the same for every size. */
+const KS = {
+  alone: sumOfK(routeRow(PLAIN, ANY, 1)) ?? 0,
+  aloneWithValve: sumOfK(routeRow({ ...PLAIN, checkValve: true }, ANY, 1)) ?? 0,
+  shared: sumOfK(routeRow(PLAIN, ANY, 2)) ?? 0,
+  riser: sumOfK(riserRow(PLAIN, ANY)) ?? 0,
+} as const;

@@ -1,5 +1,5 @@
 import { formatFeetInches } from "../../calc/quantity/feetInches";
-import { fromInside, say, type Measure } from "../../calc/quantity/measures";
+import { fromInside, unitLabel, type Measure } from "../../calc/quantity/measures";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 
 const FOOT = 0.3048;
@@ -21,8 +21,8 @@ export function about(measure: Measure, inside: number, system: UnitSystem): str
   const shown = fromInside(measure, inside, system);
   const digits = shown === 0 ? 0 : Math.max(0, 2 - Math.floor(Math.log10(Math.abs(shown))));
   const rounded = shown >= 1000 ? Math.round(shown / 10) * 10 : Number(shown.toFixed(Math.min(3, digits)));
-  const unit = say(measure, 0, system).replace(/^0\s*/, "");
-  return `${rounded.toLocaleString("en-US")} ${unit}`;
+  const unit = unitLabel(measure, system);
+  return `${grouped(rounded)} ${unit}`;
 }
 
 /** A nominal pipe size as it is asked for: `2 1/2 in`, `75 mm`. */
@@ -32,5 +32,11 @@ export function nominal(metres: number, system: UnitSystem): string {
 
 /** A money amount in whole units of the currency. */
 export function money(amount: number, currency = ""): string {
-  return `${currency}${Math.round(amount).toLocaleString("en-US")}`;
+  return `${currency}${grouped(Math.round(amount))}`;
+}
+
+/** A number with its thousands apart. */
+function grouped(value: number): string {
+  const [whole = "", part] = String(value).split(".");
+  return whole.replace(/\B(?=(\d{3})+$)/g, ",") + (part === undefined ? "" : `.${part}`);
 }

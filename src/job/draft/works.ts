@@ -8,7 +8,7 @@ import type { JobRow } from "../facts";
 import { pipesOf } from "../pump";
 import { attempt, known } from "../reckoned";
 import { reckonWater } from "../water";
-import { basinPlans, type BasinPlan, type BasinWish } from "./basin";
+import { cheapestBasin, type BasinPlan, type BasinWish } from "./basin";
 import type { OfferedPipe, OfferedPump } from "./offers";
 import { bestPumping, cheaperThan, riserRow, routeRow, type PumpPlan, type PumpWish } from "./pumping";
 import type { Sketch } from "./sketch";
@@ -65,7 +65,7 @@ export function worksRule(sketch: Sketch): void {
   const full = grade - (job.rimBelowGrade ?? 0);
   const wish = basinWish(sketch);
   const planFor = (kept: number): BasinPlan | undefined =>
-    basinPlans({ ...wish, room: kept + loss + rain }, sketch.offers).sort((a, b) => a.cost - b.cost)[0];
+    cheapestBasin({ ...wish, room: kept + loss + rain }, sketch.offers);
   const [small, large] = [planFor(back), planFor(1.3 * back + 0.05)];
   if (!small || !large) return;
   const basinVolume = Math.max(0, (large.cost - small.cost) / (0.3 * back + 0.05));

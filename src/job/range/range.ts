@@ -30,7 +30,9 @@ export interface Carrier {
 }
 
 /** The weightiest facts, whose doing together is looked at. */
-const WEIGHTY = 4;
+const WEIGHTY = { alone: 4, together: 3 } as const;
+/** Where a weighty fact is looked at besides its outer tenths: a step up in pump or stone size shows between them. */
+const PLACES = [-2, -0.6, -0.2, 0.2, 0.6, 2] as const;
 
 /** What the draft's price comes to when facts stand at places of the normal curve; undefined where there is none. */
 function priceAt(wish: DraftWish, places: DraftWish["places"]): number | undefined {
@@ -48,7 +50,7 @@ export function rangeOf(wish: DraftWish, draft: Draft = draftOf(wish)): PriceRan
   if (likely === undefined) return undefined;
   const at = (places: readonly (readonly [FactKey, number])[]): number =>
     (priceAt(wish, new Map(places)) ?? likely) - likely;
-  const alone = draft.doubtful.map((fact): Effect & { fact: FactKey } => ({
+  const alone = draft.doubtful.map((fact) => ({
     fact,
     name: fact,
     low: at([[fact, -TENTH]]),
@@ -56,14 +58,20 @@ export function rangeOf(wish: DraftWish, draft: Draft = draftOf(wish)): PriceRan
     jumps: typeof draft.facts.get(fact)?.value === "string",
     common: commonOf(fact),
   }));
-  const weighty = [...alone].sort((a, b) => weight(b) - weight(a)).slice(0, WEIGHTY);
-  const effects = alone.map((effect) =>
-    weighty.includes(effect) && !effect.jumps
-      ? { ...effect, lower: at([[effect.fact, -2 * TENTH]]), higher: at([[effect.fact, 2 * TENTH]]) }
-      : effect,
-  );
-  const joints = weighty.flatMap((a, index) =>
-    weighty.slice(index + 1).map((b): Joint => {
+  const weighty = [...alone].sort((a, b) => weight(b) - weight(a)).slice(0, WEIGHTY.alone);
+  const effects = alone.map(({ fact, low, high, ...effect }): Effect => ({
+    ...effect,
+    points: [
+      [-TENTH, low] as const,
+      [TENTH, high] as const,
+      ...(weighty.some((heavy) => heavy.fact === fact) && !effect.jumps
+        ? PLACES.map((steps) => [steps * TENTH, at([[fact, steps * TENTH]])] as const)
+        : []),
+    ].sort(([a], [b]) => a - b),
+  }));
+  const pairs = weighty.slice(0, WEIGHTY.together);
+  const joints = pairs.flatMap((a, index) =>
+    pairs.slice(index + 1).map((b): Joint => {
       const corner = (x: number, y: number): number =>
         at([
           [a.fact, x * TENTH],
@@ -88,6 +96,6 @@ export function rangeOf(wish: DraftWish, draft: Draft = draftOf(wish)): PriceRan
   };
 }
 
-function weight({ low, high }: Effect): number {
+function weight({ low, high }: { readonly low: number; readonly high: number }): number {
   return Math.abs(low) + Math.abs(high);
 }

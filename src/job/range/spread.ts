@@ -4,12 +4,8 @@ import { DRAWS, normalsFor } from "./normals";
 /** What a fact in doubt does to the price, all others being as likely. */
 export interface Effect {
   readonly name: string;
-  /** Change of the price where the fact stands at its lowest tenth and at its highest. */
-  readonly low: number;
-  readonly high: number;
-  /** Change a step further out, at twice the tenth's place; in proportion where left out. */
-  readonly lower?: number;
-  readonly higher?: number;
+  /** Changes of the price at places of the normal curve, the lowest first, the middle left out. */
+  readonly points: readonly (readonly [place: number, change: number])[];
   /** It jumps at the outer quarters and does not run. */
   readonly jumps: boolean;
   /** What it has in common with others. */
@@ -84,12 +80,21 @@ function addAlone(effect: Effect, places: Float64Array | undefined, part: Float6
   for (let draw = 0; draw < DRAWS; draw++) part[draw] = alone(effect, places[draw] ?? 0);
 }
 
-/** What a fact does alone at a place of the curve. */
-export function alone({ low, high, lower = 2 * low, higher = 2 * high, jumps }: Effect, place: number): number {
-  const [near, far] = place < 0 ? [low, lower] : [high, higher];
-  const steps = reach(place, jumps);
-  if (jumps || steps <= 1) return near * steps;
-  return near + (far - near) * (steps - 1);
+/** What a fact does alone at a place of the curve: between the points in proportion, past the last as before it. */
+export function alone({ points, jumps }: Effect, place: number): number {
+  if (jumps) {
+    const side = place < 0 ? points[0] : points[points.length - 1];
+    return Math.abs(place) > QUARTER ? (side?.[1] ?? 0) : 0;
+  }
+  const side = points.filter(([at]) => (place < 0 ? at < 0 : at > 0));
+  const outward = place < 0 ? side.reverse() : side;
+  let [from, to]: (readonly [number, number])[] = [[0, 0], outward[0] ?? [TENTH, 0]];
+  for (const next of outward.slice(1)) {
+    if (Math.abs(to?.[0] ?? 0) >= Math.abs(place)) break;
+    [from, to] = [to, next];
+  }
+  const [[x, y], [toX, toY]] = [from ?? [0, 0], to ?? [TENTH, 0]];
+  return y + ((toY - y) * (place - x)) / (toX - x);
 }
 
 /** How far out a place lies, in steps of the outer tenth; of what jumps 0 or 1. */
