@@ -1,4 +1,5 @@
 import { fileURLToPath } from "node:url";
+import { asksForDraft, estimateDraft } from "./estimateDraft";
 import { evaluate } from "../job/evaluate";
 import { compareReckonings, type Difference } from "../workbook/reckoning/compare";
 import { readJob } from "../workbook/reckoning/readJob";
@@ -6,7 +7,8 @@ import { unsound } from "../workbook/reckoning/soundness";
 import { summarize, summaryText } from "../workbook/summary";
 import { openWorkbookFile } from "./workbookFile";
 
-const USAGE = "Usage: npm run estimate -- FILE.xlsx [--json]";
+const USAGE =
+  'Usage: npm run estimate -- FILE.xlsx [--json], or from answers: npm run estimate -- --fall 3\'2 --run "14 ft"';
 
 /** What the command prints, and whether both reckonings of the job came to the same. */
 export interface Estimate {
@@ -19,6 +21,7 @@ export interface Estimate {
  * print: the text for people, or JSON. Throws a sentence for the user where there is no price that could be trusted.
  */
 export async function estimate(args: readonly string[]): Promise<Estimate> {
+  if (asksForDraft(args)) return { text: await estimateDraft(args), agrees: true };
   const unknown = args.find((argument) => argument.startsWith("-") && argument !== "--json");
   if (unknown !== undefined) throw new Error(`There is no option ${unknown}. ${USAGE}`);
   const [file, ...more] = args.filter((argument) => argument !== "--json");

@@ -52,7 +52,7 @@ export function lipsRule(sketch: Sketch, character: Character | undefined): void
     value: lips + sketch.pick(12 * INCH, 0.3),
     low: lips + sketch.pick(6 * INCH, 0.15),
     high: lips + sketch.pick(20 * INCH, 0.5),
-    reason: `Half a foot of bed on either side of ${tape(lips, system)} of lip keeps the water off the banks.`,
+    reason: `${tape(sketch.pick(6 * INCH, 0.15), system)} of bed on either side of ${tape(lips, system)} of lip keep the water off the banks.`,
   }));
 }
 

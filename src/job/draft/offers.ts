@@ -31,7 +31,13 @@ export interface OfferedPipe {
   readonly type: string;
   /** Money for a meter. */
   readonly price: number;
+  /** Money for one of each fitting of this size; what is not in it counts nothing. */
+  readonly fittings?: Readonly<Partial<Record<FittingColumn, number>>>;
 }
+
+/** Columns of a pipe in which fittings that are bought are counted. */
+export type FittingColumn =
+  "elbows" | "sweeps" | "halfElbows" | "teesThrough" | "teesBranch" | "ballValves" | "checkValves" | "unions";
 
 export interface OfferedBox {
   readonly length: number;

@@ -1,8 +1,8 @@
 import type { Book, Product } from "../../book/types";
-import { offers as offered } from "../../book/choose";
+import { find, offers as offered } from "../../book/choose";
 import { aboutUnit } from "../../book/units";
 import type { Job } from "../facts";
-import type { OfferedBox, Offers } from "./offers";
+import type { FittingColumn, OfferedBox, OfferedPipe, Offers } from "./offers";
 import { unitPrices } from "./unitPrices";
 
 /** Machines that the book does not give a share of the usual hours work only where those do not pass. */
@@ -21,7 +21,7 @@ export function offersOfBook(book: Book, usual: Partial<Job>): Offers {
     pipes: offered(products, "pipe").flatMap(({ size, type, unit, price = 0 }) =>
       size === undefined || type === undefined || aboutUnit(unit).counts !== "length"
         ? []
-        : [{ size, type, price: price / aboutUnit(unit).inside }],
+        : [{ size, type, price: price / aboutUnit(unit).inside, fittings: fittingsOf(products, size, type) }],
     ),
     modules: boxes("void module"),
     tubs: boxes("tub"),
@@ -34,6 +34,23 @@ export function offersOfBook(book: Book, usual: Partial<Job>): Offers {
     products,
     prices: unitPrices({ ...usual, system }, (kind) => priceOf(products, kind), cheapestSheet(products)),
   };
+}
+
+const FITTINGS: readonly (readonly [FittingColumn, Product["kind"]])[] = [
+  ["elbows", "90 elbow"],
+  ["sweeps", "90 sweep"],
+  ["halfElbows", "45 elbow"],
+  ["teesThrough", "tee"],
+  ["teesBranch", "tee"],
+  ["ballValves", "ball valve"],
+  ["checkValves", "check valve"],
+  ["unions", "union"],
+];
+
+function fittingsOf(products: readonly Product[], size: number, type: string): OfferedPipe["fittings"] {
+  return Object.fromEntries(
+    FITTINGS.map(([column, kind]) => [column, find(products, { kind, size, type })?.price ?? 0]),
+  );
 }
 
 function asRoll({ size, length = Infinity, unit, price = 0 }: Product): Offers["rolls"][number][] {

@@ -8,7 +8,8 @@ import { runCostCents, RUNNING_RANGE } from "../../calc/pump/power";
 import type { Job, JobRow } from "../facts";
 import { sumOfK } from "../pump";
 import { attempt, isKnown } from "../reckoned";
-import type { OfferedPipe, OfferedPump } from "./offers";
+import { total } from "../rows";
+import type { FittingColumn, OfferedPipe, OfferedPump } from "./offers";
 
 /** What pump and pipe must do; SI. */
 export interface PumpWish {
@@ -104,7 +105,7 @@ function triesOn(wish: PumpWish, pumps: readonly OfferedPump[], pipe: OfferedPip
     const curve = curveOf(pump);
     if (!curve) return [];
     let served = false;
-    return systems.flatMap(({ count, works, wantedHead }): Try[] => {
+    return systems.flatMap(({ count, works, wantedHead, fittings }): Try[] => {
       if (count * pump.watts > RUNNING_RANGE.watts.max) return [];
       const each = wish.flow / count;
       const head = each > lastFlow(curve, 1) ? 0 : pumpHead(curve, each, 1);
@@ -126,7 +127,7 @@ function triesOn(wish: PumpWish, pumps: readonly OfferedPump[], pipe: OfferedPip
           delivers,
           notFirst,
           faults: (head < SPARE_HEAD * wantedHead ? FAULTS.spareHead : 0) + (notFirst ? FAULTS.notFirst : 0),
-          floor: ownCost + length * pipe.price + wish.basinVolume * standing,
+          floor: ownCost + length * pipe.price + fittings + wish.basinVolume * standing,
         },
       ];
     });
@@ -138,6 +139,12 @@ interface SystemFor {
   readonly works: System;
   /** Total dynamic head at the wanted flow, m. */
   readonly wantedHead: number;
+  /** Money. */
+  readonly fittings: number;
+}
+
+function fittingsCost({ fittings = {} }: OfferedPipe, row: JobRow<"route">): number {
+  return total(Object.entries(fittings).map(([column, price]) => price * (row[column as FittingColumn] ?? 0)));
 }
 
 function systemsOn(wish: PumpWish, pipe: OfferedPipe): SystemFor[] {
@@ -158,7 +165,11 @@ function systemsOn(wish: PumpWish, pipe: OfferedPipe): SystemFor[] {
   return counts.map((count) => {
     const { route, riser } = rows(count);
     const works = makeSystem(lift, route, { method: wish.method, riser });
-    return { count, works, wantedHead: works.headFor(count)(wish.flow) };
+    const fittings = typed
+      ? 0
+      : fittingsCost(pipe, routeRow(wish, pipe, count)) +
+        (count > 1 ? count * fittingsCost(pipe, riserRow(wish, pipe)) : 0);
+    return { count, works, wantedHead: works.headFor(count)(wish.flow), fittings };
   });
 }
 

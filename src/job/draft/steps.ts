@@ -13,12 +13,13 @@ export function stepsRule(sketch: Sketch): void {
     const fall = known(reckonWater(sketch.job).fall) ?? 0;
     const count = Math.min(MOST_DROPS, dropsFor(fall));
     const each = tape(fall / count, sketch.system);
+    const [from, over] = sketch.pick(["6", "8 in"], ["150", "200 mm"]);
     return {
       value: count,
       reason:
         count === MOST_DROPS && fall / count > DROP.most
-          ? `There is room for ${MOST_DROPS} drops, which makes them ${each} each; 6 to 8 in is usual.`
-          : `${count === 1 ? "One drop" : `${count} drops`} of ${each}: from 6 in it reads as a fall, over 8 in it splashes.`,
+          ? `There is room for ${MOST_DROPS} drops, which makes them ${each} each; ${from} to ${over} is usual.`
+          : `${count === 1 ? "One drop" : `${count} drops`} of ${each}: ${from} to ${over} reads as a fall and does not splash over.`,
     };
   });
 }

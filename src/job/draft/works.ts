@@ -86,6 +86,10 @@ export function worksRule(sketch: Sketch): void {
     if (next) basin = next;
     if (settled) break;
   }
+  // The last basin is a little larger than the one the pump was chosen for, and its level sinks a little less.
+  const sunk = (basin.depth * Math.min(basin.hold, back + (pumping?.standing ?? 0))) / basin.hold;
+  asked = { ...pumpWish(sketch, { flow, back, basinVolume, running, basin }), lift: top + sheet - (full - sunk) };
+  pumping &&= known(attempt(() => pumpingFor(sketch, asked))) ?? pumping;
   assumeBasin(sketch, basin, { back: back + (pumping?.standing ?? 0), loss, rain });
   if (pumping) assumePumping(sketch, pumping, asked);
 }

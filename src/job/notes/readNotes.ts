@@ -1,5 +1,6 @@
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Character } from "../draft/lips";
+import { tape } from "../draft/words";
 import { FACTS, blankJob, type FactKey, type Job } from "../facts";
 import { fromSi, inSystem, toSi, unitOf } from "../facts/units";
 import { QUANTITY, quantityFor } from "./quantity";
@@ -69,9 +70,11 @@ function readPart(part: string, system: UnitSystem, found: Understood[], open: O
   }
   let rest = part.replace(QUANTITY, (text) => " ".repeat(text.length));
   const count = /^\s*(\d{1,2})\s+(?:drops|steps|falls)\b/i.exec(part) ?? /\b(\d{1,2})\s+(?:drops|steps)\b/i.exec(part);
-  if (count && quantities.length === 1) {
+  if (count) {
     const dropCount = Number(count[1]);
     take({ fact: "dropCount", called: "drops", said: part, value: dropCount, shown: String(dropCount), remark: "" });
+    const others = part.replace(count[0], " ").replace(FILLERS, " ").trim();
+    if (others !== "") open.push({ said: others, why: `of "${part}" this was not understood` });
     return;
   }
   const measured: { word: MeasuredWord; at: number }[] = [];
@@ -93,6 +96,12 @@ function readPart(part: string, system: UnitSystem, found: Understood[], open: O
     named++;
     rest = blank(rest, match.index, match[0].length);
     take({ fact, called, said: part, value, shown: value, remark: "" });
+  }
+  const [alone] = quantities;
+  const flow = MEASURED.find(({ fact }) => fact === "flowTyped");
+  // A flow needs no name: its unit says what it is.
+  if (measured.length === 0 && alone && quantities.length === 1 && flow && /gp[hm]|l\/|m3\//i.test(alone.text)) {
+    measured.push({ word: flow, at: 0 });
   }
   if (quantities.length !== measured.length) {
     const why =
@@ -155,6 +164,7 @@ function outOfRange(key: FactKey, value: number, system: UnitSystem): string | u
 function shownAs(key: FactKey, value: number, system: UnitSystem): string {
   const fact = key === "lips" ? FACTS.lips.columns.width : FACTS[key];
   if (fact.type !== "number") return String(value);
+  if (fact.kind === "length" || fact.kind === "size") return tape(value, system);
   return `${Number(fromSi(fact.kind, value, system).toPrecision(6))} ${unitOf(fact.kind, system)}`.trim();
 }
 
