@@ -57,7 +57,7 @@ export async function estimateDraft(args: readonly string[]): Promise<string> {
   const { system } = book;
   const { typed, character, understood } = answersOf(given, system, problems);
   const usual = usedJob(blankJob(system), companyOf(book));
-  const wish: DraftWish = { typed, character, offers: offersOfBook(book, usual), usual };
+  const wish: DraftWish = { typed, character, offers: offersOfBook(book), usual };
   const draft = draftOf(wish);
   const drafted: Drafted = {
     draft,

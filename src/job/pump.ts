@@ -21,6 +21,8 @@ export interface Pump {
   readonly lift: Reckoned<number>;
   readonly pipeLength: Reckoned<number>;
   readonly route: Reckoned<readonly RoutePipe[]>;
+  /** What each of several pumps has for itself. */
+  readonly risers: Reckoned<readonly RoutePipe[]>;
   /** Total dynamic head at the design flow. */
   readonly designHead: Reckoned<number>;
   readonly pipeSpeed: Reckoned<number>;
@@ -69,6 +71,7 @@ export function reckonPump(job: Job, water: Water, basin: Basin): Pump {
     lift,
     pipeLength: pipeLength(job),
     route: reckon([system], ({ pipes }) => pipes),
+    risers: reckon([system], ({ riser }) => riser),
     designHead: reckon([heads], (head) => head.total),
     pipeSpeed: reckon([heads], ({ speed }) => speed),
     chosen,

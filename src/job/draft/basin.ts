@@ -1,6 +1,6 @@
 import { total } from "../rows";
 import type { JobRow } from "../facts";
-import type { OfferedBox, OfferedTub, Offers } from "./offers";
+import type { OfferedBox, OfferedTub, Offers, UnitPrices } from "./offers";
 
 /** What the basin must do; m, m³. */
 export interface BasinWish {
@@ -16,6 +16,8 @@ export interface BasinWish {
   readonly dugAbove: number;
   readonly coverDepth: number;
   readonly overlap: number;
+  readonly cutRounding: number;
+  readonly sheets: readonly Sheet[];
   readonly fabricLayers: number;
   /** kg/m³ */
   readonly stoneDensity: number;
@@ -26,6 +28,12 @@ export interface BasinWish {
   /** Sides somebody has typed. */
   readonly length: number | undefined;
   readonly width: number | undefined;
+}
+
+/** A roll of liner: its width, and money for a m². */
+export interface Sheet {
+  readonly width: number;
+  readonly price: number;
 }
 
 export type BasinKind = "gravel" | "modules" | "tub";
@@ -55,16 +63,29 @@ const MODULE_VOIDS = 0.95;
 /** Steps in which depths are tried, and sides are rounded up to, m. */
 const DEPTH_STEP = 0.1;
 const SIDE_STEP = 0.0254;
+/** Sheet of a seamed piece, as a multiple of its own. */
+const SEAMED = 1.2;
 const ASPECTS = [1, 1.4, 2] as const;
 /** No basin is made shallower over its low water than this. */
 const LEAST_OVER_LOW = 0.15;
 
-/** The cheapest basin that does what is asked. */
-export function cheapestBasin(wish: BasinWish, offers: Offers): BasinPlan | undefined {
-  let best: BasinPlan | undefined;
+/** A kind of basin, shallow and wide or deep: a wide one sinks less while the pump runs, which saves it head. */
+export type Build = `${"deep" | "shallow"} ${BasinKind}`;
+
+/** Water no deeper than this is shallow, m. */
+const SHALLOW = 0.65;
+
+export function buildOf({ kind, depth }: Pick<BasinPlan, "kind" | "depth">): Build {
+  return `${depth <= SHALLOW ? "shallow" : "deep"} ${kind}`;
+}
+
+/** The cheapest basin of each build that does what is asked. */
+export function cheapestBasins(wish: BasinWish, offers: Offers, prices: UnitPrices): Map<Build, BasinPlan> {
+  const best = new Map<Build, BasinPlan>();
   const consider = (plan: Bare): void => {
-    const cost = costOf(plan, wish, offers);
-    if (!best || cost < best.cost) best = { ...plan, cost };
+    const cost = costOf(plan, wish, prices);
+    const build = buildOf(plan);
+    if (cost < (best.get(build)?.cost ?? Infinity)) best.set(build, { ...plan, cost });
   };
   gravelPlans(wish, consider);
   modulePlans(wish, offers.modules, consider);
@@ -180,10 +201,29 @@ function tubPlans(wish: BasinWish, tubs: readonly OfferedTub[], consider: Consid
   }
 }
 
-function costOf(plan: Bare, wish: BasinWish, { prices }: Offers): number {
+/** A piece off the roll that costs least for it: a cut runs from edge to edge, so a piece pays for the roll's width. */
+function sheetCost(
+  along: number,
+  across: number,
+  sheets: readonly Sheet[],
+  { linerArea, layLiner }: UnitPrices,
+): number {
+  let least = Infinity;
+  for (const { width, price } of sheets) {
+    if (across <= width + 1e-9) least = Math.min(least, along * width * (price + layLiner));
+    if (along <= width + 1e-9) least = Math.min(least, across * width * (price + layLiner));
+  }
+  // No roll is wide enough: it is seamed, and some of it is waste.
+  return least < Infinity ? least : SEAMED * along * across * (linerArea + layLiner);
+}
+
+function costOf(plan: Bare, wish: BasinWish, prices: UnitPrices): number {
   const { length, width, depth, parts, module, tub } = plan;
   const floor = length * width;
-  const sheet = (length + 2 * (depth + wish.overlap)) * (width + 2 * (depth + wish.overlap));
+  const [along, across] = [length, width].map((side) => {
+    const cut = side + 2 * (depth + wish.overlap);
+    return Math.ceil(cut / wish.cutRounding - 1e-9) * wish.cutRounding;
+  }) as [number, number];
   const volumes = parts.map(({ kind, length: long = 0, width: wide = 0, depth: high = 0 }) =>
     kind === "round well" ? WELL_AREA * high : long * wide * high,
   );
@@ -195,7 +235,8 @@ function costOf(plan: Bare, wish: BasinWish, { prices }: Offers): number {
   return (
     prices.dig * floor * (depth + wish.dugAbove) +
     prices.beddingVolume * floor * 0.05 +
-    sheet * (prices.linerArea + wish.fabricLayers * prices.fabricArea) +
+    sheetCost(along, across, wish.sheets, prices) +
+    along * across * wish.fabricLayers * prices.fabricArea +
     stone * prices.stone +
     cover * prices.gravel +
     modules +

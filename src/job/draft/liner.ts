@@ -1,3 +1,4 @@
+import { toInside } from "../../calc/quantity/measures";
 import { fallCut } from "../../calc/sheet/fall";
 import { linerCut } from "../../calc/sheet/liner";
 import { attempt, isKnown } from "../reckoned";
@@ -16,7 +17,12 @@ export function linerRule(sketch: Sketch): void {
   const most = Math.max(0, ...narrow);
   if (offers.rolls.length > 0) {
     sketch.assume("rolls", () => ({
-      value: rollsFor(offers.rolls, narrow),
+      value: rollsFor(offers.rolls, narrow).map(({ price, per, ...roll }) => ({
+        ...roll,
+        per,
+        // On the sheet a price is for a unit of the system.
+        price: per === "roll" ? price : price * toInside(per, 1, system),
+      })),
       reason: `Rolls of the book next wider than the pieces, ${tape(most, system)} across at most.`,
     }));
   }

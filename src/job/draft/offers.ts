@@ -1,3 +1,4 @@
+import type { ProductKind } from "../../book/kinds";
 import type { Product } from "../../book/types";
 import type { CurvePoint } from "../../calc/pump/curve";
 
@@ -14,7 +15,10 @@ export interface Offers {
   readonly machines: readonly OfferedMachine[];
   /** What prices are taken from, where there is a book. */
   readonly products?: readonly Product[];
-  readonly prices: UnitPrices;
+  /** Money for one m², m³, kg or piece of a kind; 0 where nobody says. */
+  readonly price: (kind: ProductKind) => number;
+  /** Money for a m² of liner off the cheapest roll. */
+  readonly linerArea: number;
 }
 
 export interface OfferedPump {
@@ -52,6 +56,7 @@ export interface OfferedTub extends OfferedBox {
 
 export interface OfferedRoll {
   readonly width: number;
+  /** Money for a m or m², or for the roll. */
   readonly price: number;
   readonly per: "length" | "area" | "roll";
   /** m */
@@ -75,7 +80,10 @@ export interface UnitPrices {
   /** Bank m³ of pit, dug and hauled away. */
   readonly dig: number;
   readonly beddingVolume: number;
+  /** Off the cheapest roll. */
   readonly linerArea: number;
+  /** Laying one m² of liner and fabric. */
+  readonly layLiner: number;
   /** One layer. */
   readonly fabricArea: number;
   /** Filling stone in place, kg. */

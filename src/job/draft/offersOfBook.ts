@@ -1,13 +1,11 @@
 import type { Book, Product } from "../../book/types";
 import { find, offers as offered } from "../../book/choose";
 import { aboutUnit } from "../../book/units";
-import type { Job } from "../facts";
 import type { FittingColumn, OfferedBox, OfferedPipe, Offers } from "./offers";
-import { unitPrices } from "./unitPrices";
 
-/** Machines that the book does not give a share of the usual hours work only where those do not pass. */
-export function offersOfBook(book: Book, usual: Partial<Job>): Offers {
-  const { products, pumps, machines, system } = book;
+/** What a company's book offers; machines without a share of the usual hours work only where those do not pass. */
+export function offersOfBook(book: Book): Offers {
+  const { products, pumps, machines } = book;
   const boxes = (kind: "void module" | "tub" | "lip stone"): (OfferedBox & { name: string })[] =>
     offered(products, kind).flatMap(({ length, width, height, price = 0, freight, description }) =>
       length === undefined || width === undefined || height === undefined
@@ -32,7 +30,8 @@ export function offersOfBook(book: Book, usual: Partial<Job>): Offers {
       width === undefined || !lift ? [] : [{ name, width, lift, usual: share > 0, digs: (fuel ?? 0) > 0 }],
     ),
     products,
-    prices: unitPrices({ ...usual, system }, (kind) => priceOf(products, kind), cheapestSheet(products)),
+    price: (kind) => priceOf(products, kind),
+    linerArea: cheapestSheet(products),
   };
 }
 

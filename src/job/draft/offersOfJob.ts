@@ -3,7 +3,6 @@ import { fromInside, type Measure } from "../../calc/quantity/measures";
 import { PIPE_TYPES, USUAL_PIPE } from "../../calc/tables/pipes";
 import type { Job } from "../facts";
 import type { Offers, OfferedPipe } from "./offers";
-import { unitPrices } from "./unitPrices";
 import { asOffer } from "./works";
 
 /** Sizes of the usual pipe that are tried, m. */
@@ -41,13 +40,16 @@ export function offersOfJob(job: Partial<Job> & Pick<Job, "system">): Offers {
     lipStones: [],
     boulders: [],
     rolls: (job.rolls ?? []).flatMap(({ width, price: asked, per = "length", longest = Infinity }) =>
-      width === undefined || asked === undefined ? [] : [{ width, price: asked, per, longest }],
+      width === undefined || asked === undefined
+        ? []
+        : [{ width, price: per === "roll" ? asked : asked * fromInside(per, 1, job.system), per, longest }],
     ),
     machines:
       machineWidth === undefined || machineLift === undefined
         ? []
         : [{ name: "the usual machine", width: machineWidth, lift: machineLift, usual: true, digs: true }],
-    prices: unitPrices(job, inside, cheapest(job)),
+    price: inside,
+    linerArea: cheapest(job),
   };
 }
 

@@ -14,8 +14,10 @@ import type { FittingColumn, OfferedPipe, OfferedPump } from "./offers";
 /** What pump and pipe must do; SI. */
 export interface PumpWish {
   readonly flow: number;
-  /** From the running level to the water over the top lip. */
+  /** From the running level to the water over the top lip, while nothing stands in the pipe. */
   readonly lift: number;
+  /** How far the running level sinks for each m³ that stands in the pipe, m. */
+  readonly sinks: number;
   /** In the ground, without risers. */
   readonly routeLength: number;
   /** Up the pump well, where each of several pumps has a riser. */
@@ -113,8 +115,8 @@ function triesOn(wish: PumpWish, pumps: readonly OfferedPump[], pipe: OfferedPip
       const notFirst = served;
       served ||= delivers;
       const ownCost = count * pump.price + wish.years * fromCents(runCostCents(count * pump.watts, wish.running));
-      const length = wish.routeLength + (count > 1 ? count * wish.riserLength : wish.riserLength);
-      const standing = wish.checkValve || wish.typed ? 0 : length * boreArea(works.pipes[0]?.pipe.bore ?? 0);
+      const length = lengthFor(wish, count);
+      const standing = standingIn(wish, count, works.pipes[0]?.pipe.bore ?? 0);
       return [
         {
           pump,
@@ -134,6 +136,16 @@ function triesOn(wish: PumpWish, pumps: readonly OfferedPump[], pipe: OfferedPip
   });
 }
 
+/** All pipe as it lies in the ground, m. */
+function lengthFor({ routeLength, riserLength }: PumpWish, count: number): number {
+  return routeLength + count * riserLength;
+}
+
+/** Water that stands in the pipe and runs back, m³; of typed pipes it is in the drain-back already. */
+function standingIn(wish: PumpWish, count: number, bore: number): number {
+  return wish.checkValve || wish.typed ? 0 : lengthFor(wish, count) * boreArea(bore);
+}
+
 interface SystemFor {
   readonly count: number;
   readonly works: System;
@@ -149,7 +161,6 @@ function fittingsCost({ fittings = {} }: OfferedPipe, row: JobRow<"route">): num
 
 function systemsOn(wish: PumpWish, pipe: OfferedPipe): SystemFor[] {
   const { typed } = wish;
-  const lift = Math.max(0, wish.lift);
   const rows = (count: number): { route: readonly RoutePipe[]; riser: readonly RoutePipe[] } => {
     if (typed) return typed;
     const own = findPipe({ size: pipe.size, isBore: false }, pipe.type);
@@ -164,6 +175,8 @@ function systemsOn(wish: PumpWish, pipe: OfferedPipe): SystemFor[] {
   const counts = wish.count === undefined ? COUNTS : [wish.count];
   return counts.map((count) => {
     const { route, riser } = rows(count);
+    const standing = standingIn(wish, count, route[0]?.pipe.bore ?? 0);
+    const lift = Math.max(0, wish.lift + wish.sinks * standing);
     const works = makeSystem(lift, route, { method: wish.method, riser });
     const fittings = typed
       ? 0

@@ -2,7 +2,7 @@ import type { Sketch } from "./sketch";
 import { tape } from "./words";
 
 /** Fall of a stream for each length of run, where only one of the two is known. */
-const FALL_PER_RUN = { low: 0.12, value: 0.22, high: 0.36 } as const;
+const FALL_PER_RUN = { low: 0.12, value: 2.5 / 12, high: 0.36 } as const;
 
 /** How high and how long: from each other, or as most backyard features are. */
 export function siteRule(sketch: Sketch): void {

@@ -10,17 +10,12 @@ import type { UnitPrices } from "./offers";
 const TASK = { dig: 1, loadSpoil: 3, liner: 4, module: 5, gravel: 9 } as const;
 
 /** What one unit of a basin's parts costs in place, from price list, wages and production rates. */
-export function unitPrices(
-  job: Partial<Job> & Pick<Job, "system">,
-  price: (kind: ProductKind) => number,
-  linerArea: number,
-): UnitPrices {
+export function unitPrices(job: Job, price: (kind: ProductKind) => number, linerArea: number): UnitPrices {
   const { system, spoilTruck = 6, truckPayload = 9000, soil = "loam" } = job;
-  const whole = { burden: [], wages: [], machines: [], ...job } as unknown as Job;
-  const labor = job.laborRateTyped ?? known(crewRate(whole)) ?? 0;
-  const machine = job.machineRateTyped ?? known(machinesRate(whole)) ?? 0;
+  const labor = job.laborRateTyped ?? known(crewRate(job)) ?? 0;
+  const machine = job.machineRateTyped ?? known(machinesRate(job)) ?? 0;
   const inPlace = (row: number, measure?: Measure): number => {
-    const { hours = 0, machineHours = 0 } = job.tasks?.[row] ?? {};
+    const { hours = 0, machineHours = 0 } = job.tasks[row] ?? {};
     const each = (job.difficulty ?? 1) * (hours * labor + machineHours * machine);
     return measure ? each * fromInside(measure, 1, system) : each;
   };
@@ -30,7 +25,8 @@ export function unitPrices(
       inPlace(TASK.dig, "earth") +
       readSoil(soil).loose * (inPlace(TASK.loadSpoil, "earth") + price("spoil haul") / spoilTruck),
     beddingVolume: price("bedding sand"),
-    linerArea: linerArea + inPlace(TASK.liner, "area"),
+    linerArea,
+    layLiner: inPlace(TASK.liner, "area"),
     fabricArea: price("fabric"),
     stone: price("basin stone") + haul + inPlace(TASK.gravel, "load"),
     gravel: price("gravel") + haul + inPlace(TASK.gravel, "load"),

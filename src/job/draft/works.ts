@@ -1,6 +1,7 @@
 import { USUAL_PIPE } from "../../calc/tables/pipes";
 import { findPipe } from "../../calc/pipe/bore";
 import { pipeSpeed } from "../../calc/pipe/friction";
+import { fromInside } from "../../calc/quantity/measures";
 import { readDensity } from "../../calc/stone/density";
 import { reckonBasin } from "../basin";
 import { reckonDrain } from "../drain";
@@ -8,10 +9,11 @@ import type { JobRow } from "../facts";
 import { pipesOf } from "../pump";
 import { attempt, known } from "../reckoned";
 import { reckonWater } from "../water";
-import { cheapestBasin, type BasinPlan, type BasinWish } from "./basin";
+import { cheapestBasins, type BasinPlan, type BasinWish, type Build, type Sheet } from "./basin";
 import type { OfferedPipe, OfferedPump } from "./offers";
 import { bestPumping, cheaperThan, riserRow, routeRow, type PumpPlan, type PumpWish } from "./pumping";
 import type { Sketch } from "./sketch";
+import { unitPrices } from "./unitPrices";
 import { about, money, nominal, tape } from "./words";
 
 /** Speed in the pipe that wears and knocks. Common practice, no source. */
@@ -64,32 +66,39 @@ export function worksRule(sketch: Sketch): void {
   const rain = RAIN * (job.run ?? 0) * (job.bedWidth ?? 0);
   const full = grade - (job.rimBelowGrade ?? 0);
   const wish = basinWish(sketch);
-  const planFor = (kept: number): BasinPlan | undefined =>
-    cheapestBasin({ ...wish, room: kept + loss + rain }, sketch.offers);
-  const [small, large] = [planFor(back), planFor(1.3 * back + 0.05)];
-  if (!small || !large) return;
-  const basinVolume = Math.max(0, (large.cost - small.cost) / (0.3 * back + 0.05));
-  let basin = small;
-  let pumping: PumpPlan | undefined;
-  let asked = pumpWish(sketch, { flow, back, basinVolume, running, basin });
-  for (let round = 0; round < 4; round++) {
-    const drop = (basin.depth * Math.min(basin.hold, back + (pumping?.standing ?? 0))) / basin.hold;
-    asked = { ...pumpWish(sketch, { flow, back, basinVolume, running, basin }), lift: top + sheet - (full - drop) };
-    const best = known(attempt(() => pumpingFor(sketch, asked)));
-    if (!best) break;
-    const ratio = Math.max(1, best.duty.flow / flow);
-    const kept = (back + best.standing) * ratio ** (2 / 3);
+  const prices = unitPrices(job, sketch.offers.price, sketch.offers.linerArea);
+  const plansFor = (kept: number): Map<Build, BasinPlan> =>
+    cheapestBasins({ ...wish, room: kept + loss + rain }, sketch.offers, prices);
+  const [small, large] = [plansFor(back), plansFor(1.3 * back + 0.05)];
+  const leastOf = (plans: Map<Build, BasinPlan>): number => Math.min(...[...plans.values()].map(({ cost }) => cost));
+  if (small.size === 0 || large.size === 0) return;
+  const basinVolume = Math.max(0, (leastOf(large) - leastOf(small)) / (0.3 * back + 0.05));
+  const askedOf = (plan: BasinPlan): PumpWish => {
+    const sinks = plan.depth / plan.hold;
+    const lift = top + sheet - (full - sinks * Math.min(plan.hold, back));
+    return { ...pumpWish(sketch, { flow, back, basinVolume, running, basin: plan }), lift, sinks };
+  };
+  const best = (wanted: PumpWish): PumpPlan | undefined => known(attempt(() => pumpingFor(sketch, wanted)));
+  // Every build with the pump that goes with it: what the basin saves, a stronger pump may cost.
+  const pairs = [...plansFor(1.15 * back + 0.02)].map(([build, plan]) => {
+    const pump = best(askedOf(plan));
+    return { build, plan, pump, faults: pump?.faults ?? 0, cost: plan.cost + (pump?.cost ?? 0) };
+  });
+  const [chosen] = pairs.sort((a, b) => a.faults - b.faults || a.cost - b.cost);
+  if (!chosen) return;
+  let basin = chosen.plan;
+  let pumping = chosen.pump;
+  for (let round = 0; round < 3 && pumping; round++) {
+    const ratio = Math.max(1, pumping.duty.flow / flow);
+    const kept = (back + pumping.standing) * ratio ** (2 / 3);
     // A five-hundredth more than reckoned, so that the last digit decides nothing.
-    const next = planFor(kept * 1.002);
-    const settled = pumping?.pump === best.pump && pumping.count === best.count && pumping.pipe === best.pipe;
-    pumping = best;
-    if (next) basin = next;
-    if (settled) break;
+    basin = plansFor(kept * 1.002).get(chosen.build) ?? basin;
+    const next: PumpPlan | undefined = best(askedOf(basin));
+    const settled = next?.pump === pumping.pump && next.count === pumping.count && next.pipe === pumping.pipe;
+    pumping = next ?? pumping;
+    if (settled && pumping.duty.flow / flow <= ratio * 1.003) break;
   }
-  // The last basin is a little larger than the one the pump was chosen for, and its level sinks a little less.
-  const sunk = (basin.depth * Math.min(basin.hold, back + (pumping?.standing ?? 0))) / basin.hold;
-  asked = { ...pumpWish(sketch, { flow, back, basinVolume, running, basin }), lift: top + sheet - (full - sunk) };
-  pumping &&= known(attempt(() => pumpingFor(sketch, asked))) ?? pumping;
+  const asked = askedOf(basin);
   assumeBasin(sketch, basin, { back: back + (pumping?.standing ?? 0), loss, rain });
   if (pumping) assumePumping(sketch, pumping, asked);
 }
@@ -110,6 +119,8 @@ function basinWish(sketch: Sketch): BasinWish {
     dugAbove,
     coverDepth: job.coverDepth ?? 0,
     overlap: job.linerOverlap ?? 0.3,
+    cutRounding: job.cutRounding ?? 0.1,
+    sheets: sheetsOf(sketch),
     fabricLayers: (job.fabricUnder ?? 0) + (job.fabricOver ?? 0),
     stoneDensity: density(job.basinStone),
     gravelDensity: density(job.gravelFigure ?? job.gravel),
@@ -118,6 +129,20 @@ function basinWish(sketch: Sketch): BasinWish {
     length: typed.basinLength,
     width: typed.basinWidth,
   };
+}
+
+/** Rolls that are typed, else those on offer. */
+function sheetsOf({ typed, offers, system }: Sketch): Sheet[] {
+  const isTyped = typed.rolls.length > 0;
+  const rolls = isTyped ? typed.rolls : offers.rolls;
+  return rolls.flatMap(({ width = 0, price = 0, per, longest = 30 }) => {
+    if (!(width > 0)) return [];
+    if (per === "roll") return [{ width, price: price / (width * Math.min(longest, 30)) }];
+    // A typed price is for a unit of the system; on offer it is for one of SI.
+    const measure = per === "area" ? "area" : "length";
+    const each = isTyped ? price * fromInside(measure, 1, system) : price;
+    return [{ width, price: per === "area" ? each : each / width }];
+  });
 }
 
 interface Asked {
@@ -135,6 +160,7 @@ function pumpWish(sketch: Sketch, { flow, back, basinVolume, running, basin }: A
   return {
     flow,
     lift: 0,
+    sinks: 0,
     routeLength: (job.trenchLength ?? 0) + (job.fallTyped ?? 0),
     riserLength,
     fastest: FASTEST[system],

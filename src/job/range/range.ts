@@ -1,7 +1,7 @@
 import { draftOf, type Draft, type DraftWish } from "../draft/draft";
 import { TENTH } from "../draft/guess";
 import { FACTS, type FactKey } from "../facts";
-import { spreadOf, type Effect, type Joint } from "./spread";
+import { partsAt, placesOf, spreadOf, type Effect, type Joint } from "./spread";
 import { commonOf } from "./together";
 
 /** A price with its range. Money, before tax. */
@@ -32,7 +32,9 @@ export interface Carrier {
 /** The weightiest facts, whose doing together is looked at. */
 const WEIGHTY = { alone: 4, together: 3 } as const;
 /** Where a weighty fact is looked at besides its outer tenths: a step up in pump or stone size shows between them. */
-const PLACES = [-2, -0.6, -0.2, 0.2, 0.6, 2] as const;
+const PLACES = [-2, -0.5, 0.5, 2] as const;
+/** Places where the whole is looked at, all facts moved at once, to see how far the sum of their effects is off. */
+const LOOKS = 48;
 
 /** What the draft's price comes to when facts stand at places of the normal curve; undefined where there is none. */
 function priceAt(wish: DraftWish, places: DraftWish["places"]): number | undefined {
@@ -59,8 +61,9 @@ export function rangeOf(wish: DraftWish, draft: Draft = draftOf(wish)): PriceRan
     common: commonOf(fact),
   }));
   const weighty = [...alone].sort((a, b) => weight(b) - weight(a)).slice(0, WEIGHTY.alone);
-  const effects = alone.map(({ fact, low, high, ...effect }): Effect => ({
+  const effects = alone.map(({ fact, low, high, ...effect }): Effect & { readonly fact: FactKey } => ({
     ...effect,
+    fact,
     points: [
       [-TENTH, low] as const,
       [TENTH, high] as const,
@@ -82,7 +85,7 @@ export function rangeOf(wish: DraftWish, draft: Draft = draftOf(wish)): PriceRan
       return { a: a.name, b: b.name, corners: [corner(-1, -1), corner(-1, 1), corner(1, -1), corner(1, 1)] };
     }),
   );
-  const spread = spreadOf(effects, joints);
+  const spread = spreadOf(effects, joints, misses(effects, joints, at));
   const next = alone.map(({ fact, low, high }): Carrier => {
     const { name, sheet, question } = FACTS[fact];
     const share = spread.shares.get(fact) ?? 0;
@@ -94,6 +97,21 @@ export function rangeOf(wish: DraftWish, draft: Draft = draftOf(wish)): PriceRan
     high: likely + Math.max(0, spread.high),
     next: next.sort((a, b) => b.share - a.share),
   };
+}
+
+/** What the price comes to beyond the sum of the effects, at places drawn as the facts are. */
+function misses(
+  effects: readonly (Effect & { readonly fact: FactKey })[],
+  joints: readonly Joint[],
+  at: (places: readonly (readonly [FactKey, number])[]) => number,
+): number[] {
+  if (effects.length < 2) return [];
+  const places = effects.map((effect) => placesOf(effect, LOOKS));
+  const parts = partsAt(effects, joints, places);
+  return Array.from({ length: LOOKS }, (_, look) => {
+    const sum = parts.reduce((all, part) => all + (part[look] ?? 0), 0);
+    return at(effects.map(({ fact }, index) => [fact, places[index]?.[look] ?? 0] as const)) - sum;
+  });
 }
 
 function weight({ low, high }: { readonly low: number; readonly high: number }): number {

@@ -32,69 +32,83 @@ export interface Spread {
 const QUARTER = 0.6744897501960817;
 
 /**
- * The range that four draws in five keep to, from what each fact does alone and what the weightiest do together.
+ * The range that four draws in five keep to, from what each fact does alone, what the weightiest do together, and how far
+ * that was off where the whole was looked at.
  *
  * The draws are the same every time and belong to the facts by name: a fact that becomes known leaves, and the others draw
  * as before.
+ *
+ * @param off what the price came to beyond the sum of effects at some places, one of which is dealt to each draw
  */
-export function spreadOf(effects: readonly Effect[], joints: readonly Joint[]): Spread {
+export function spreadOf(effects: readonly Effect[], joints: readonly Joint[], off: readonly number[] = []): Spread {
   if (effects.length === 0) return { low: 0, high: 0, shares: new Map() };
-  const places = new Map(effects.map((effect) => [effect.name, placesOf(effect)]));
-  const parts = new Map(effects.map((effect) => [effect.name, new Float64Array(DRAWS)]));
-  for (const effect of effects) addAlone(effect, places.get(effect.name), parts.get(effect.name));
-  const jumps = new Map(effects.map((effect) => [effect.name, effect.jumps]));
-  for (const { a, b, corners } of joints) {
-    const [atA, atB, ofA, ofB] = [places.get(a), places.get(b), parts.get(a), parts.get(b)];
-    if (!atA || !atB || !ofA || !ofB) continue;
-    for (let draw = 0; draw < DRAWS; draw++) {
-      const [x, y] = [atA[draw] ?? 0, atB[draw] ?? 0];
-      const corner = corners[(x < 0 ? 0 : 2) + (y < 0 ? 0 : 1)] ?? 0;
-      // Half of what two do together is counted to each.
-      const half = (corner * reach(x, jumps.get(a)) * reach(y, jumps.get(b))) / 2;
-      ofA[draw] = (ofA[draw] ?? 0) + half;
-      ofB[draw] = (ofB[draw] ?? 0) + half;
-    }
-  }
-  const sums = new Float64Array(DRAWS);
-  for (const part of parts.values())
-    for (let draw = 0; draw < DRAWS; draw++) sums[draw] = (sums[draw] ?? 0) + (part[draw] ?? 0);
+  const places = effects.map((effect) => placesOf(effect));
+  const parts = partsAt(effects, joints, places);
+  const sums = new Float64Array(places[0]?.length ?? 0);
+  for (const part of parts)
+    for (let draw = 0; draw < sums.length; draw++) sums[draw] = (sums[draw] ?? 0) + (part[draw] ?? 0);
   const variance = covariance(sums, sums);
   const shares = new Map(
-    [...parts].map(([name, part]) => [name, variance > 0 ? covariance(part, sums) / variance : 0] as const),
+    effects.map(({ name }, index) => {
+      const part = parts[index] ?? sums;
+      return [name, variance > 0 ? covariance(part, sums) / variance : 0] as const;
+    }),
   );
+  if (off.length > 0)
+    for (let draw = 0; draw < sums.length; draw++) sums[draw] = (sums[draw] ?? 0) + (off[draw % off.length] ?? 0);
   const sorted = Float64Array.from(sums).sort();
   return { low: quantile(sorted, 0.1), high: quantile(sorted, 0.9), shares };
 }
 
+/** What each fact does in each draw, its half of what it does together with others in it. */
+export function partsAt(
+  effects: readonly Effect[],
+  joints: readonly Joint[],
+  places: readonly Float64Array[],
+): Float64Array[] {
+  const parts = effects.map((effect, index) => {
+    const does = aloneOf(effect);
+    return Float64Array.from(places[index] ?? [], (place) => does(place));
+  });
+  const indexOf = new Map(effects.map(({ name }, index) => [name, index]));
+  for (const { a, b, corners } of joints) {
+    const [first, second] = [indexOf.get(a) ?? -1, indexOf.get(b) ?? -1];
+    const [atA, atB, ofA, ofB] = [places[first], places[second], parts[first], parts[second]];
+    if (!atA || !atB || !ofA || !ofB) continue;
+    const [jumpsA, jumpsB] = [effects[first]?.jumps, effects[second]?.jumps];
+    for (let draw = 0; draw < ofA.length; draw++) {
+      const [x, y] = [atA[draw] ?? 0, atB[draw] ?? 0];
+      const corner = corners[(x < 0 ? 0 : 2) + (y < 0 ? 0 : 1)] ?? 0;
+      const half = (corner * reach(x, jumpsA) * reach(y, jumpsB)) / 2;
+      ofA[draw] = (ofA[draw] ?? 0) + half;
+      ofB[draw] = (ofB[draw] ?? 0) + half;
+    }
+  }
+  return parts;
+}
+
 /** Where on the normal curve a fact lies in each draw. */
-export function placesOf({ name, common }: Pick<Effect, "name" | "common">): Float64Array {
-  const own = normalsFor(name);
+export function placesOf({ name, common }: Pick<Effect, "name" | "common">, count = DRAWS): Float64Array {
+  const own = normalsFor(name, count);
   if (!common) return own;
-  const shared = normalsFor(common.name);
+  const shared = normalsFor(common.name, count);
   const [most, rest] = [Math.sqrt(common.share), Math.sqrt(1 - common.share)];
   return own.map((place, draw) => most * (shared[draw] ?? 0) + rest * place);
 }
 
-function addAlone(effect: Effect, places: Float64Array | undefined, part: Float64Array | undefined): void {
-  if (!places || !part) return;
-  for (let draw = 0; draw < DRAWS; draw++) part[draw] = alone(effect, places[draw] ?? 0);
-}
-
 /** What a fact does alone at a place of the curve: between the points in proportion, past the last as before it. */
-export function alone({ points, jumps }: Effect, place: number): number {
-  if (jumps) {
-    const side = place < 0 ? points[0] : points[points.length - 1];
-    return Math.abs(place) > QUARTER ? (side?.[1] ?? 0) : 0;
-  }
-  const side = points.filter(([at]) => (place < 0 ? at < 0 : at > 0));
-  const outward = place < 0 ? side.reverse() : side;
-  let [from, to]: (readonly [number, number])[] = [[0, 0], outward[0] ?? [TENTH, 0]];
-  for (const next of outward.slice(1)) {
-    if (Math.abs(to?.[0] ?? 0) >= Math.abs(place)) break;
-    [from, to] = [to, next];
-  }
-  const [[x, y], [toX, toY]] = [from ?? [0, 0], to ?? [TENTH, 0]];
-  return y + ((toY - y) * (place - x)) / (toX - x);
+export function aloneOf({ points, jumps }: Effect): (place: number) => number {
+  const below: (readonly [number, number])[] = [[0, 0], ...points.filter(([at]) => at < 0).reverse()];
+  const above: (readonly [number, number])[] = [[0, 0], ...points.filter(([at]) => at > 0)];
+  return (place) => {
+    const side = place < 0 ? below : above;
+    const outer = side[side.length - 1];
+    if (jumps) return Math.abs(place) > QUARTER ? (outer?.[1] ?? 0) : 0;
+    let to = 1;
+    while (to < side.length - 1 && Math.abs(side[to]?.[0] ?? 0) < Math.abs(place)) to++;
+    const [[x, y], [toX, toY]] = [side[to - 1] ?? [0, 0], side[to] ?? [TENTH, 0]];
+    return y + ((toY - y) * (place - x)) / (toX - x);
+  };
 }
 
 /** How far out a place lies, in steps of the outer tenth; of what jumps 0 or 1. */
@@ -104,13 +118,13 @@ function reach(place: number, jumps: boolean | undefined): number {
 
 function covariance(a: Float64Array, b: Float64Array): number {
   let [sumA, sumB, both] = [0, 0, 0];
-  for (let draw = 0; draw < DRAWS; draw++) {
+  for (let draw = 0; draw < a.length; draw++) {
     const [x, y] = [a[draw] ?? 0, b[draw] ?? 0];
     sumA += x;
     sumB += y;
     both += x * y;
   }
-  return both / DRAWS - (sumA / DRAWS) * (sumB / DRAWS);
+  return both / a.length - (sumA / a.length) * (sumB / a.length);
 }
 
 function quantile(sorted: Float64Array, share: number): number {

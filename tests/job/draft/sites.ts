@@ -15,7 +15,7 @@ const known = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: undefined, 
 export function bookOf(system: UnitSystem): Pick<DraftWish, "offers" | "usual"> {
   const book = shippedBook(system);
   const usual = usedJob(blankJob(system), companyOf(book));
-  return { offers: offersOfBook(book, usual), usual };
+  return { offers: offersOfBook(book), usual };
 }
 
 /** A site as it is visited. */

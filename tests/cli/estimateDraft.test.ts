@@ -1,0 +1,117 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { afterAll, describe, expect, it } from "vitest";
+import { estimate } from "../../src/cli/estimate";
+import { buildCompanyBook } from "../../src/workbook/company/build";
+import { recalculate } from "../../src/workbook/recalculate";
+import { readJob } from "../../src/workbook/reckoning/readJob";
+
+const folder = mkdtempSync(path.join(tmpdir(), "rillwright-draft-"));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const SIX = [
+  "--fall",
+  "3'2",
+  "--run",
+  "14 ft",
+  "--lip",
+  "30 in",
+  "--sound",
+  "clear",
+  "--soil",
+  "clay",
+  "--gate",
+  "34 in",
+];
+const text = async (args: readonly string[]): Promise<string> => (await estimate(args)).text;
+
+interface Printed {
+  readonly answers: Readonly<Record<string, unknown>>;
+  readonly price: { readonly low: number; readonly likely: number; readonly high: number } | null;
+  readonly problems: readonly string[];
+  readonly facts: Readonly<Record<string, { readonly value: unknown; readonly reason: string }>>;
+}
+
+const json = async (args: readonly string[]): Promise<Printed> =>
+  JSON.parse(await text([...args, "--json"])) as Printed;
+
+describe("an estimate from answers", () => {
+  it("prints price, range, design, reasons and what to measure next", async () => {
+    const page = await text(SIX);
+    expect(page).toMatch(/^DRAFT \(US units\)/);
+    expect(page).toMatch(/\$[\d,]+, four times in five between \$[\d,]+ and \$[\d,]+/);
+    expect(page).toMatch(/invented: sign nothing on them/);
+    expect(page).toMatch(/5 drops of 7 1\/2 in/);
+    expect(page).toMatch(/Measure next/);
+  });
+
+  it("takes answers in tape language: 3'2 is 38 in, 14 ft 168, 34 in the gate", async () => {
+    const { answers, problems } = await json(SIX);
+    expect(problems).toEqual([]);
+    expect(answers.fallTyped).toBeCloseTo(38 * 0.0254, 12);
+    expect(answers.run).toBeCloseTo(168 * 0.0254, 12);
+    expect(answers.lips).toEqual([{ width: 30 * 0.0254 }]);
+    expect(answers.accessWidth).toBeCloseTo(34 * 0.0254, 12);
+    expect(answers).toMatchObject({ soil: "clay", character: "clear sheet" });
+  });
+
+  it("comes to the same from notes", async () => {
+    const [answered, noted] = [
+      await json(SIX),
+      await json(["--notes", "falls 3'2, 14 ft long, 30 in lip, clay, gate 34, clear sheet"]),
+    ];
+    expect(noted.answers).toEqual(answered.answers);
+    expect(noted.price).toEqual(answered.price);
+  });
+
+  it("drafts everything where nothing is known", async () => {
+    const { price } = await json(["--fall", "don't know"]);
+    expect(price?.likely).toBeGreaterThan(1000);
+    expect(price?.low).toBeLessThan(price?.likely ?? 0);
+    expect(price?.high).toBeGreaterThan(price?.likely ?? 0);
+  });
+
+  it.each<[string, string[], RegExp]>([
+    ["no length", ["--fall", "high", "--run", "14 ft"], /--fall: .*"high"/],
+    ["a length below zero", ["--fall=-3 ft", "--run", "14 ft"], /-3 ft is not possible: 0.1 to 60 ft would be/],
+    ["a run of nothing", ["--run", "0", "--fall", "3 ft"], /0 ft is not possible/],
+    ["more fall than run", ["--run", "3 ft", "--fall", "9 ft"], /a wall and no stream/],
+    ["a soil that is none", ["--soil", "moon", "--run", "14 ft"], /--soil: "moon" is none of loam/],
+    ["a sound that is none", ["--sound", "pink", "--run", "14 ft"], /--sound: "pink" is none of/],
+    ["notes that say nothing", ["--notes", "dog bites"], /Notes, "dog bites"/],
+  ])("says what is wrong with %s, and drafts the rest", async (_, args, sentence) => {
+    const { problems, price } = await json(args);
+    expect(problems.join(" ")).toMatch(sentence);
+    expect(price?.likely).toBeGreaterThan(500);
+  });
+
+  it.each<[string, string[], RegExp]>([
+    ["an option that is none", ["--fall", "3 ft", "--color", "red"], /Usage: npm run estimate/],
+    ["units that are none", ["--fall", "3 ft", "--units", "cubits"], /--units is US or SI/],
+    ["a book that is not there", ["--fall", "3 ft", "--book", path.join(folder, "none.xlsx")], /There is no book/],
+    ["a file that is no workbook", ["--fall", "3 ft", "--out", path.join(folder, "job.txt")], /must end in \.xlsx/],
+  ])("refuses %s", async (_, args, sentence) => {
+    await expect(estimate(args)).rejects.toThrow(sentence);
+  });
+
+  it("writes a job workbook with the answers typed, and nothing else", async () => {
+    const file = path.join(folder, "job.xlsx");
+    await estimate([...SIX, "--out", file]);
+    const { job, wrong } = readJob(await recalculate(readFileSync(file)));
+    expect(wrong).toEqual([]);
+    expect(job.fallTyped).toBeCloseTo(38 * 0.0254, 5);
+    expect(job.run).toBeCloseTo(168 * 0.0254, 5);
+    expect(job.lips[0]?.width).toBeCloseTo(30 * 0.0254, 5);
+    expect(job.soil).toBe("clay");
+    expect(job.bedWidth).toBeUndefined();
+  });
+
+  it("takes prices from a company's book", async () => {
+    const file = path.join(folder, "book.xlsx");
+    writeFileSync(file, await buildCompanyBook("SI"));
+    const { price, problems } = await json(["--fall", "0,95 m", "--run", "3.4 m", "--book", file]);
+    expect(problems.filter((line) => !/price|day/.test(line))).toEqual([]);
+    expect(price === null || price.likely > 0).toBe(true);
+  });
+});

@@ -1,0 +1,96 @@
+import { describe, expect, it } from "vitest";
+import { aloneOf, spreadOf, type Effect } from "../../../src/job/range/spread";
+
+/** Where the outer tenth of the normal curve begins: any table of the normal distribution, 1.28155. */
+const TENTH = 1.28155;
+
+/** A fact that moves the price by so much at its tenths, in proportion. */
+const straight = (name: string, change: number, common?: Effect["common"]): Effect => ({
+  name,
+  points: [
+    [-TENTH, -change],
+    [TENTH, change],
+  ],
+  jumps: false,
+  common,
+});
+
+/*
+ * Sums of normal numbers are normal, their variances add: with changes a and b at the tenths the sum's tenths lie at
+ * √(a² + b²), and with correlation r at √(a² + b² + 2 r a b).
+ */
+describe("the spread of a price", () => {
+  it("of one fact is what the fact does", () => {
+    const { low, high, shares } = spreadOf([straight("one", 1000)], []);
+    expect(low).toBeCloseTo(-1000, -0.7);
+    expect(high).toBeCloseTo(1000, -0.7);
+    expect(shares.get("one")).toBeCloseTo(1, 6);
+  });
+
+  it("of a fact that does nothing is nothing", () => {
+    expect(spreadOf([straight("none", 0)], [])).toMatchObject({ low: 0, high: 0 });
+    expect(spreadOf([], [])).toMatchObject({ low: 0, high: 0 });
+  });
+
+  it("of 300 and 400 is 500, and they carry 36 and 64 %", () => {
+    const { low, high, shares } = spreadOf([straight("three", 300), straight("four", 400)], []);
+    expect(Math.abs(low + 500)).toBeLessThan(12);
+    expect(Math.abs(high - 500)).toBeLessThan(12);
+    expect(Math.abs((shares.get("three") ?? 0) - 0.36)).toBeLessThan(0.02);
+    expect(Math.abs((shares.get("four") ?? 0) - 0.64)).toBeLessThan(0.02);
+  });
+
+  it("of 300 and 400 that go together by a half is √(300² + 400² + 300 x 400) = 608", () => {
+    const common = { name: "weather", share: 0.5 };
+    const { low, high } = spreadOf([straight("three", 300, common), straight("four", 400, common)], []);
+    expect(Math.abs(low + 608.3)).toBeLessThan(15);
+    expect(Math.abs(high - 608.3)).toBeLessThan(15);
+  });
+
+  it("of ten alike is √10 of one", () => {
+    const { high } = spreadOf(
+      Array.from({ length: 10 }, (_, index) => straight(`fact ${index}`, 100)),
+      [],
+    );
+    expect(Math.abs(high - 316.2)).toBeLessThan(8);
+  });
+
+  it("of two that multiply: (1 + x)(1 + y) with 10 % at the tenths keeps within 1 % of the product's tenths", () => {
+    // By numeric integration of the product of two normals with standard deviation 0.07803: 0.8617 and 1.1443.
+    const joint = { a: "x", b: "y", corners: [0.01, -0.01, -0.01, 0.01] as const };
+    const { low, high } = spreadOf([straight("x", 0.1), straight("y", 0.1)], [joint]);
+    expect(Math.abs(1 + low - 0.8617)).toBeLessThan(0.01);
+    expect(Math.abs(1 + high - 1.1443)).toBeLessThan(0.01);
+  });
+
+  it("of a word that changes in one case of four either way shows once that is more than a tenth", () => {
+    const word: Effect = {
+      name: "soil",
+      points: [
+        [-TENTH, -200],
+        [TENTH, 500],
+      ],
+      jumps: true,
+    };
+    expect(spreadOf([word], [])).toMatchObject({ low: -200, high: 500 });
+    expect(aloneOf(word)(0.6)).toBe(0);
+    expect(aloneOf(word)(0.7)).toBe(500);
+  });
+
+  it("runs between the points it was looked at, and on past the last", () => {
+    const bent: Effect = {
+      name: "bent",
+      points: [
+        [-2, -30],
+        [-1, -10],
+        [1, 10],
+        [2, 40],
+      ],
+      jumps: false,
+    };
+    expect(aloneOf(bent)(0.5)).toBe(5);
+    expect(aloneOf(bent)(1.5)).toBe(25);
+    expect(aloneOf(bent)(3)).toBe(70);
+    expect(aloneOf(bent)(-1.5)).toBe(-20);
+  });
+});
