@@ -207,13 +207,20 @@ function requestOf(job: Job, pieces: readonly LinerPiece[]): PlanRequest {
   };
 }
 
-/** The plan made last: while pieces and rolls stay, so does the plan, and it takes most of the time of a job. */
-let last: { readonly key: string; readonly plan: Plan } | undefined;
+/** Plans made before: while pieces and rolls are the same, so is the plan, and it takes most of the time of a job. */
+const plans = new Map<string, Plan>();
+/** How many are kept: what a price range goes through comes back to the same cuts, which are rounded to the tape. */
+const MOST_PLANS = 200;
 
 function planned(request: PlanRequest): Plan {
   const key = JSON.stringify(request, (_, value: unknown) => (value === Infinity ? "no limit" : value));
-  if (last?.key !== key) last = { key, plan: cutPlan(request) };
-  return last.plan;
+  const known = plans.get(key);
+  if (known) return known;
+  const [oldest] = plans.keys();
+  if (plans.size >= MOST_PLANS && oldest !== undefined) plans.delete(oldest);
+  const plan = cutPlan(request);
+  plans.set(key, plan);
+  return plan;
 }
 
 /** How many pieces need a seam. */

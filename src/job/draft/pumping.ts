@@ -155,8 +155,20 @@ interface SystemFor {
   readonly fittings: number;
 }
 
-function fittingsCost({ fittings = {} }: OfferedPipe, row: JobRow<"route">): number {
-  return total(Object.entries(fittings).map(([column, price]) => price * (row[column as FittingColumn] ?? 0)));
+const fittingCosts = new WeakMap<OfferedPipe, Map<number, number>>();
+
+/** What all fittings cost with so many pumps side by side, worked out once for a pipe. */
+function fittingsCost(pipe: OfferedPipe, count: number): number {
+  const known = fittingCosts.get(pipe) ?? new Map<number, number>();
+  fittingCosts.set(pipe, known);
+  let cost = known.get(count);
+  if (cost === undefined) {
+    const of = (row: JobRow<"route">): number =>
+      total(Object.entries(pipe.fittings ?? {}).map(([column, price]) => price * (row[column as FittingColumn] ?? 0)));
+    cost = of(routeRow(PLAIN, pipe, count)) + (count > 1 ? count * of(riserRow(PLAIN, pipe)) : 0);
+    known.set(count, cost);
+  }
+  return cost;
 }
 
 function systemsOn(wish: PumpWish, pipe: OfferedPipe): SystemFor[] {
@@ -164,13 +176,10 @@ function systemsOn(wish: PumpWish, pipe: OfferedPipe): SystemFor[] {
   const rows = (count: number): { route: readonly RoutePipe[]; riser: readonly RoutePipe[] } => {
     if (typed) return typed;
     const own = findPipe({ size: pipe.size, isBore: false }, pipe.type);
-    const along = (row: JobRow<"route">, k: number): RoutePipe => ({ pipe: own, length: row.length ?? 0, k });
-    const isOne = count === 1;
-    const k = isOne ? (wish.checkValve ? KS.aloneWithValve : KS.alone) : KS.shared;
-    return {
-      route: [along(routeRow(wish, pipe, count), k)],
-      riser: isOne ? [] : [along(riserRow(wish, pipe), KS.riser)],
-    };
+    const along = (length: number, k: number): RoutePipe => ({ pipe: own, length, k });
+    if (count > 1) return { route: [along(wish.routeLength, KS.shared)], riser: [along(wish.riserLength, KS.riser)] };
+    const k = wish.checkValve ? KS.aloneWithValve : KS.alone;
+    return { route: [along(wish.routeLength + wish.riserLength, k)], riser: [] };
   };
   const counts = wish.count === undefined ? COUNTS : [wish.count];
   return counts.map((count) => {
@@ -178,10 +187,7 @@ function systemsOn(wish: PumpWish, pipe: OfferedPipe): SystemFor[] {
     const standing = standingIn(wish, count, route[0]?.pipe.bore ?? 0);
     const lift = Math.max(0, wish.lift + wish.sinks * standing);
     const works = makeSystem(lift, route, { method: wish.method, riser });
-    const fittings = typed
-      ? 0
-      : fittingsCost(pipe, routeRow(wish, pipe, count)) +
-        (count > 1 ? count * fittingsCost(pipe, riserRow(wish, pipe)) : 0);
+    const fittings = typed ? 0 : fittingsCost(pipe, count);
     return { count, works, wantedHead: works.headFor(count)(wish.flow), fittings };
   });
 }

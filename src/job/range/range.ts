@@ -34,7 +34,7 @@ const WEIGHTY = { alone: 4, together: 3 } as const;
 /** Where a weighty fact is looked at besides its outer tenths: a step up in pump or stone size shows between them. */
 const PLACES = [-2, -0.5, 0.5, 2] as const;
 /** Places where the whole is looked at, all facts moved at once, to see how far the sum of their effects is off. */
-const LOOKS = 48;
+const LOOKS = 40;
 
 /** What the draft's price comes to when facts stand at places of the normal curve; undefined where there is none. */
 function priceAt(wish: DraftWish, places: DraftWish["places"]): number | undefined {

@@ -8,8 +8,8 @@ import { commonOf } from "../../../src/job/range/together";
 import { sites, SYSTEMS, wishOf } from "../draft/sites";
 
 /** Jobs, and plain draws of each: RANGE_JOBS=20 RANGE_DRAWS=100000 for the whole of it, which takes hours. */
-const JOBS = Number(process.env.RANGE_JOBS ?? 3);
-const DRAWS = Number(process.env.RANGE_DRAWS ?? 250);
+const JOBS = Number(process.env.RANGE_JOBS ?? 2);
+const DRAWS = Number(process.env.RANGE_DRAWS ?? 150);
 
 function ranged(wish: DraftWish): PriceRange {
   const range = rangeOf(wish);
@@ -102,4 +102,4 @@ describe("the range of a price", () => {
 });
 
 /** How far the share kept by one job may be off: the draft chooses pumps and stones in steps, which are looked at in places only. */
-const OFF = 0.06;
+const OFF = 0.05;
