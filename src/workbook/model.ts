@@ -54,6 +54,11 @@ export interface Validation {
   readonly choices?: readonly string[] | string;
   readonly title: string;
   readonly message: string;
+  /**
+   * What is typed otherwise is taken all the same, since the sheet says that it is wrong: with a warning, or in silence where
+   * a text may be what a tape says.
+   */
+  readonly lenient?: "warns" | "silent";
 }
 
 /** A look that depends on a formula, written for the area's first cell. */

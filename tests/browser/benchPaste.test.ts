@@ -29,7 +29,7 @@ describeInBrowser("copying and pasting in the bench", () => {
   afterAll(() => site?.close());
 
   const areaOf = (name: string): Area => {
-    const area = parseArea(demo.names.get(name) ?? "");
+    const area = parseArea(demo.names.get(`${name}Yours`) ?? demo.names.get(name) ?? "");
     if (!area) throw new Error(`the demo has no ${name}`);
     return area;
   };

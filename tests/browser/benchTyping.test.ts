@@ -21,7 +21,8 @@ describeInBrowser("typing on the bench", () => {
   });
   afterAll(() => site?.close());
 
-  const place = (name: string): string => (demo.names.get(name) ?? "").replace(/\$/g, "").split(":")[0] ?? "";
+  const place = (name: string): string =>
+    (demo.names.get(`${name}Yours`) ?? demo.names.get(name) ?? "").replace(/\$/g, "").split(":")[0] ?? "";
   const value = async (name: string): Promise<unknown> => (await recalculate(await bench.save())).named(name)?.[0]?.[0];
   const dialog = () => bench.page.getByRole("dialog").last();
 
@@ -50,13 +51,12 @@ describeInBrowser("typing on the bench", () => {
   it("refuses with what was typed, what is right, and an example in the cell's own kind", async () => {
     for (const [name, text, sentence] of [
       [
-        "Run",
+        "LipTable",
         "1200",
-        `"1200" is not taken here; this cell takes 0.5 to 1000 ft, written like 3'-2", 3.17 ft or 38 in.`,
+        `"1200" is not taken here; this cell takes 1 to 480 in, written like 6 1/2", 6.5 in or 16.5 cm.`,
       ],
-      ["Run", "9-4", `9'-4"`],
-      ["Run", "about nine", "is not understood"],
-      ["TaxRate", "95", "0 % to 50 %, written like 8, 8% or 0.08"],
+      ["LipTable", "about nine", "is not understood"],
+      ["Markups", "2000", "0 % to 1000 %, written like 8, 8% or 0.08"],
     ] as const) {
       const before = await value(name);
       await bench.goTo(place(name));
@@ -65,6 +65,22 @@ describeInBrowser("typing on the bench", () => {
       await dialog().getByRole("button").last().click();
       await bench.page.keyboard.press("Escape");
       expect(await value(name), text).toBe(before);
+    }
+  });
+
+  it("takes what a fact's own cell cannot use, and says in its row what would be right", async () => {
+    for (const [name, text, used] of [
+      ["Run", "1200", "#N/A"],
+      ["Run", "about nine", "#VALUE!"],
+      ["TaxRate", "95", "#N/A"],
+    ] as const) {
+      await bench.goTo(place(name));
+      await bench.type(text);
+      await expect.poll(() => value(name), { message: text }).toBe(used);
+      const saved = await recalculate(await bench.save());
+      expect(saved.named("FactsWrong"), text).toEqual([[1]]);
+      await bench.goTo(place(name));
+      await bench.type(String(demo.named(`${name}Yours`)?.[0]?.[0] ?? '=""'));
     }
   });
 

@@ -148,7 +148,7 @@ async function typeJob(bench: BenchPage, workbook: Recalculated, typed: Typed): 
 
 /** The edits that put rows into the cells of a name, from its first cell on. */
 function cellsOf(workbook: Recalculated, name: string, rows: readonly (readonly (string | number)[])[]): Edit[] {
-  const area = parseArea(workbook.names.get(name) ?? "");
+  const area = parseArea(workbook.names.get(`${name}Yours`) ?? workbook.names.get(name) ?? "");
   if (!area) throw new Error(`the blank workbook has no ${name}`);
   return rows.flatMap((cells, down) =>
     cells.map((content, across) => ({ sheet: area.sheet, row: area.top + down, column: area.left + across, content })),

@@ -83,7 +83,10 @@ export class Typing {
       .__getInjector()
       .get(INumfmtService)
       .getValue(UNIT, this.model.sheetId(place.sheet), place.row, place.column)?.pattern;
-    return readEntry(typed, { fact: this.factAt(place), system: this.system, form });
+    const fact = this.factAt(place);
+    const entry = readEntry(typed, { fact, system: this.system, form });
+    // A fact with a row to itself takes what is typed, and says there what is wrong with it.
+    return entry && "refused" in entry && isSingle(fact) ? { value: typed } : entry;
   }
 
   /** Why a text cannot be taken in a cell, where the grid's own check of it does not come. */
@@ -93,7 +96,7 @@ export class Typing {
     const fact = this.factAt(place);
     const { system } = this;
     const number = entry?.value ?? asTyped(typed);
-    if (!fact || !system || typed.startsWith("=") || typed.trim() === "") return undefined;
+    if (!fact || !system || isSingle(fact) || typed.startsWith("=") || typed.trim() === "") return undefined;
     const [least, most] = inSystem(fact.range, system);
     const taken =
       typeof number === "number" && number >= least && number <= most && (!fact.whole || Number.isInteger(number));
@@ -115,6 +118,11 @@ export class Typing {
     const area = this.units === undefined ? undefined : parseArea(this.units);
     return area && systemOf(this.model.values(area)[0]?.[0]);
   }
+}
+
+/** Whether a fact has a row to itself, with what is used beside it. */
+function isSingle(fact: NumberFact | undefined): boolean {
+  return fact !== undefined && "sheet" in fact;
 }
 
 /** What stands in an edited cell as it was typed; undefined for a formula, or nothing. */

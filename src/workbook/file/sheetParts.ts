@@ -150,13 +150,14 @@ function locationOf(link: string, names: readonly NameModel[]): string {
   return named ? `${named.sheet}!${areaAddress(named.area)}` : link;
 }
 
-function validation({ area, kind, min, max, choices, title, message }: Validation): DataValidation {
+function validation({ area, kind, min, max, choices, title, message, lenient }: Validation): DataValidation {
   const told = { inputTitle: title, inputMessage: message, errorTitle: title, errorMessage: message };
   const common = {
     range: areaAddress(area),
     allowBlank: true,
     showInputMessage: true,
-    showErrorMessage: true,
+    showErrorMessage: lenient !== "silent",
+    ...(lenient === undefined ? {} : { errorStyle: "warning" as const }),
     ...told,
   };
   if (kind === "list") {

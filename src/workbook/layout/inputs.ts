@@ -1,8 +1,8 @@
 import { USUAL, type Usual } from "../../job/facts/usual";
-import type { CellValue } from "../model";
+import type { CellValue, Validation } from "../model";
 import { Ref } from "./address";
 import { markUsed } from "./conditions";
-import { COLUMN, FACTS_SHEET, factCell, factRow, singleFact, yoursName } from "./factCells";
+import { COLUMN, FACTS_SHEET, factCell, factRow, readsTape, singleFact, yoursName } from "./factCells";
 import { formatOf, unitOf, type Kind } from "./formats";
 import { label, remark, unit } from "./forms";
 import { validationFor } from "./inputRule";
@@ -88,8 +88,16 @@ function inputCell(page: Page, spec: InputSpec, name: string | undefined, value:
     ...(wide ? { across: 3 } : {}),
   });
   if (wide && typeof value === "string") page.fitHeight(row, value, page.charactersAcross(2, 3));
-  page.sheet.validations.push(validationFor(page, { top: row, left: 2, bottom: row, right: 2 }, spec));
+  const rule = validationFor(page, { top: row, left: 2, bottom: row, right: 2 }, spec);
+  page.sheet.validations.push({ ...rule, ...leniency(page.job, spec, rule) });
   return ref;
+}
+
+/** Numbers of facts are never refused: the row itself says what is wrong. Texts are what a tape says where it measures. */
+function leniency(job: Page["job"], { name }: InputSpec, { kind }: Validation): Pick<Validation, "lenient"> {
+  const single = job.hasFacts ? singleFact(name) : undefined;
+  if (!single || (kind !== "decimal" && kind !== "whole")) return {};
+  return { lenient: readsTape(single.fact) ? "silent" : "warns" };
 }
 
 /**
