@@ -1,5 +1,5 @@
 import { HostRefusal, type Grid, type Host, type Place, type Task } from "../host/port";
-import { yoursName } from "../workbook/layout/factCells";
+import { yoursName } from "../workbook/yoursName";
 import type { Answer, Order } from "./cutPlanWorker";
 import type { Found } from "./searchOn";
 

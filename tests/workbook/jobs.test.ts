@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { assemble } from "../../src/workbook/assemble";
 import { calculate } from "../../src/workbook/build";
 import { cellAddress } from "../../src/workbook/layout/address";
-import { yoursName } from "../../src/workbook/layout/factCells";
+import { yoursName } from "../../src/workbook/yoursName";
 import type { CellValue } from "../../src/workbook/model";
 import { recalculate, type Recalculated } from "../../src/workbook/recalculate";
 import { sheets } from "../../src/workbook/sheets";

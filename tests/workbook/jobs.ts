@@ -1,6 +1,6 @@
 import { assemble } from "../../src/workbook/assemble";
 import { cellAddress } from "../../src/workbook/layout/address";
-import { yoursName } from "../../src/workbook/layout/factCells";
+import { yoursName } from "../../src/workbook/yoursName";
 import type { CellValue, WorkbookModel } from "../../src/workbook/model";
 import { sheets } from "../../src/workbook/sheets";
 import { cellToType } from "./typing";

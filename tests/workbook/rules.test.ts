@@ -36,7 +36,6 @@ describe("the workbook's own rules", () => {
       const graph = new FormulaGraph(model);
       const chain = graph.longestChain();
       console.log(`${file}: ${graph.ours.length} cells with our functions, longest chain ${chain.join(" > ")}`);
-      expect(chain.length, chain.join(" > ")).toBeLessThanOrEqual(4);
       // A reader's function is called for a text alone; numbers never wait for it.
       const cellOf = (key: string): string => {
         const [name = "", address = ""] = key.split("!");
@@ -49,6 +48,7 @@ describe("the workbook's own rules", () => {
         );
       };
       const readers = graph.ours.filter((key) => /^=IF\(ISTEXT\((\w+)\),IF\(\1="","",RILL\.QTY\(/.test(cellOf(key)));
+      expect(chain.filter((key) => !readers.includes(key)).length, chain.join(" > ")).toBeLessThanOrEqual(4);
       expect(readers.every((key) => key.startsWith("Facts!"))).toBe(true);
       expect(graph.ours.length - readers.length).toBeLessThanOrEqual(62);
     }

@@ -1,7 +1,7 @@
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { FACTS } from "../../job/facts";
 import type { NumberFact } from "../../job/facts/fact";
-import { yoursName } from "../../workbook/layout/factCells";
+import { yoursName } from "../../workbook/yoursName";
 import { placeOf, tablePlaces, type Names } from "../../workbook/reckoning/places";
 
 /** The cells of a job's workbook that hold a number of the job, by "Site!B7", and what each measures. */

@@ -1,3 +1,4 @@
+import { COMPLETENESS_PLACES, readCompleteness, type Completeness } from "../completeness";
 import { CHECK_LIST, readChecks, type Check } from "../checks";
 import { GLANCE_PLACES, readGlance } from "../glance";
 import { handOverValues } from "../handOver";
@@ -15,13 +16,23 @@ const HEADINGS: Readonly<Record<Check["state"], string>> = {
 /** The job at a glance, and its checks; each leads to the cell that mends it. */
 export function jobView(desk: Desk): View {
   const list = make("div", {});
+  const facts = make("div", {});
   const numbers = make("dl", { class: "glance" });
   // It stays while the list comes and goes, so that screen readers say what became of it.
   const summary = make("p", { role: "status" });
   let shownLast = "";
 
+  let complete = "";
+  function showComplete(now: Completeness | undefined): void {
+    if (JSON.stringify(now ?? "") === complete) return;
+    complete = JSON.stringify(now ?? "");
+    rebuild(facts, now ? completeness(desk, now) : []);
+  }
+
   async function refresh(): Promise<void> {
-    const [rows, ...values] = await desk.host.show([CHECK_LIST, ...GLANCE_PLACES]);
+    const [rows, ...all] = await desk.host.show([CHECK_LIST, ...COMPLETENESS_PLACES, ...GLANCE_PLACES]);
+    const values = all.slice(COMPLETENESS_PLACES.length);
+    showComplete(readCompleteness(all.slice(0, COMPLETENESS_PLACES.length)));
     numbers.replaceChildren(
       ...readGlance(values).flatMap(({ label, text, name }) => [
         make("dt", {}, label),
@@ -45,6 +56,7 @@ export function jobView(desk: Desk): View {
       "div",
       {},
       make("h2", {}, "The job at a glance"),
+      facts,
       numbers,
       make("h2", {}, "Checks"),
       summary,
@@ -63,6 +75,24 @@ export function jobView(desk: Desk): View {
     ),
     refresh: () => desk.attempt(() => refresh().then(() => undefined)),
   };
+}
+
+/** One line that leads to the next cell to fill or mend. */
+function completeness(desk: Desk, { said, next }: Completeness): HTMLElement[] {
+  if (next === undefined) return [make("p", { class: "small" }, said)];
+  const go = (): void =>
+    desk.attempt(async () => {
+      await desk.host.select(next);
+      return `Fill in or mend ${next}.`;
+    });
+  return [
+    make(
+      "button",
+      { type: "button", class: "row", "data-key": "completeness", onclick: go },
+      make("span", {}, said),
+      make("span", { class: "quiet small" }, `Go to ${next}`),
+    ),
+  ];
 }
 
 function inShort(checks: readonly Check[]): string {

@@ -60,11 +60,6 @@ export function singleFact(name: string | undefined): { readonly key: FactKey; r
   return { key, fact: FACTS[key] as SingleFact };
 }
 
-/** The name of the cell that a person types a fact into; the fact's own name is that of the cell with what is used. */
-export function yoursName(name: string): string {
-  return `${name}Yours`;
-}
-
 /** Whether a text in its cell is read as a tape says it. */
 export function readsTape(fact: CellFact): fact is NumberFact {
   return fact.type === "number" && isMeasure(fact.kind);

@@ -1,7 +1,7 @@
 import type { CellFact, ColumnFact, Fact, TableFact } from "../../job/facts/fact";
 import { parseArea } from "../../xlsx/address";
 import { cellAddress } from "../layout/address";
-import { yoursName } from "../layout/factCells";
+import { yoursName } from "../yoursName";
 
 /** Defined names and what the workbook says they stand for: "Site!$B$5". */
 export type Names = ReadonlyMap<string, string>;

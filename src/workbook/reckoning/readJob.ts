@@ -8,7 +8,7 @@ import { usedJob, type SomeOf } from "../../job/facts/standing";
 import { inSystem, toSi } from "../../job/facts/units";
 import { assemble } from "../assemble";
 import { cellAddress } from "../layout/address";
-import { yoursName } from "../layout/factCells";
+import { yoursName } from "../yoursName";
 import type { CellValue } from "../model";
 import type { Recalculated } from "../recalculate";
 import { sheets } from "../sheets";

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { assemble } from "../../../src/workbook/assemble";
-import { yoursName } from "../../../src/workbook/layout/factCells";
+import { yoursName } from "../../../src/workbook/yoursName";
 import { readJob } from "../../../src/workbook/reckoning/readJob";
 import { openWorkbook, recalculate, type OpenedWorkbook } from "../../../src/workbook/recalculate";
 import { sheets } from "../../../src/workbook/sheets";

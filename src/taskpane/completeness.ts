@@ -1,0 +1,34 @@
+import type { Place } from "../host/port";
+
+/** How complete the job is, in one line, and the next cell to fill or mend. */
+export interface Completeness {
+  readonly said: string;
+  /** "Site!B19"; undefined where nothing is left. */
+  readonly next: Place | undefined;
+}
+
+/** The names that `readCompleteness` needs, in its order, and what it calls the facts each counts. */
+const COUNTED: readonly (readonly [place: Place, called: string])[] = [
+  ["FactsYours", "yours"],
+  ["FactsCompany", "your company's"],
+  ["FactsAssumed", "assumed"],
+  ["FactsInvented", "invented"],
+  ["FactsUnknown", "unknown"],
+  ["FactsWrong", "wrong"],
+];
+export const COMPLETENESS_PLACES: readonly Place[] = [...COUNTED.map(([place]) => place), "FactsNext"];
+
+/** The line from what those cells show; undefined where the workbook has none of them. */
+export function readCompleteness(
+  shown: readonly (readonly (readonly string[])[] | undefined)[],
+): Completeness | undefined {
+  const texts = shown.map((rows) => rows?.[0]?.[0]);
+  if (texts.some((text) => text === undefined)) return undefined;
+  const counts = COUNTED.map(([, called], index) => ({ called, count: Number(texts[index]) }));
+  const some = counts.filter(({ count }) => count !== 0);
+  const next = texts[COUNTED.length] ?? "";
+  return {
+    said: `Facts: ${some.map(({ called, count }) => `${count} ${called}`).join(", ")}.`,
+    next: next === "" ? undefined : next,
+  };
+}
