@@ -34,9 +34,8 @@ export function finishPackage(bytes: Uint8Array, { valuesOnly, sheets }: Finish)
   change("xl/workbook.xml", (xml) => xml.replace(/<calcPr[^>]*\/>/, CALCULATION));
   change("docProps/app.xml", (xml) =>
     xml
-      .replace(/<Application>[^<]*<\/Application>/, "<Application>Microsoft Excel</Application>")
-      .replace(/<AppVersion>[^<]*<\/AppVersion>/, "")
-      .replace("</Properties>", "<AppVersion>16.0300</AppVersion></Properties>"),
+      .replace(/<Application>[^<]*<\/Application>/, "<Application>Rillwright</Application>")
+      .replace(/<AppVersion>[^<]*<\/AppVersion>/, ""),
   );
   // Readers draw a series that does not say otherwise as a curve, which would round the steps of a stream.
   for (const name of Object.keys(parts).filter((part) => /^xl\/charts\/chart\d+\.xml$/.test(part))) {
