@@ -44,6 +44,9 @@ export interface Price {
   readonly markupWanted: Reckoned<number>;
   readonly odds: Reckoned<CostOdds>;
   readonly priceAtConfidence: Reckoned<number>;
+  /** What the price with tax comes to at the ends of the cost's odds: as far below the mean as above it. */
+  readonly low: Reckoned<number>;
+  readonly high: Reckoned<number>;
   /** Amount of each payment stage. */
   readonly stages: Reckoned<readonly number[]>;
 }
@@ -61,6 +64,8 @@ export function reckonPrice(job: Job, takeoff: Takeoff, labor: Labor, standing: 
       costOdds(uncertain(job, costs), confidence, correlation),
     ),
   );
+  const atCost = (cost: (odds: CostOdds) => number): Reckoned<number> =>
+    reckon([odds(), quoted], (all, { withTax }) => Math.round((withTax * cost(all)) / roundCents(all.likely)));
   const anyShare = job.stages.some(({ share }) => share !== undefined);
   return {
     options,
@@ -75,6 +80,12 @@ export function reckonPrice(job: Job, takeoff: Takeoff, labor: Labor, standing: 
       return reckon([odds(), job.wantedMargin], ({ atConfidence }, margin) =>
         centsUp(roundCents(atConfidence) / (1 - margin)),
       );
+    },
+    get low() {
+      return atCost(({ mean, atConfidence }) => 2 * roundCents(mean) - roundCents(atConfidence));
+    },
+    get high() {
+      return atCost(({ atConfidence }) => roundCents(atConfidence));
     },
     stages: anyShare
       ? reckon([quoted], ({ withTax }) => splitIntoStages(toCents(withTax), stageShares(job)).map(fromCents))

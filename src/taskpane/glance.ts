@@ -23,6 +23,8 @@ export function readGlance(shown: readonly (readonly (readonly string[])[] | und
     const text = texts[index];
     if (text === undefined) return [];
     if (text === "") return [{ name, label, text: "to fill" }];
+    // Words stand in place of a price that is not complete.
+    if (kind === "money" && /[a-z]{3}/i.test(text)) return [{ name, label, text }];
     return [{ name, label, text: amount(text, kind === "money" ? currency : unitOf(kind, system)) }];
   });
 }

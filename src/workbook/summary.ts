@@ -9,6 +9,10 @@ import type { Recalculated } from "./recalculate";
 export interface Summary {
   readonly job: string;
   readonly units: UnitSystem;
+  /** What keeps the price back; "" where it is complete. */
+  readonly standing: string;
+  /** What keeps the quote a draft; "" where it may be signed. */
+  readonly draft: string;
   readonly results: readonly {
     readonly name: string;
     readonly label: string;
@@ -35,6 +39,8 @@ export function summarize(calculated: Recalculated): Summary | undefined {
   return {
     job: String(single("JobName") ?? ""),
     units: system,
+    standing: String(single("PriceStanding") ?? ""),
+    draft: String(single("QuoteDraft") ?? ""),
     results: GLANCE.flatMap(({ name, label, kind }) => {
       const value = single(name);
       const unit = unitOf(kind, system).replace("=Currency", currency);
@@ -54,15 +60,17 @@ export function summarize(calculated: Recalculated): Summary | undefined {
 }
 
 /** The summary as a page of text. */
-export function summaryText({ job, units, results, checks, errors }: Summary): string {
+export function summaryText({ job, units, draft, results, checks, errors }: Summary): string {
   const width = Math.max(0, ...results.map(({ label }) => label.length));
   const open = checks.filter(({ verdict }) => verdict !== VERDICT.ok);
   return [
     `${job || "A job without a name"} (${units === "US" ? "US units" : "metric units"})`,
     "",
     ...results.map(({ label, value, unit }) =>
-      `${label.padEnd(width)}  ${shown(value)} ${value === "" ? "" : unit}`.trimEnd(),
+      `${label.padEnd(width)}  ${shown(value)} ${typeof value === "number" ? unit : ""}`.trimEnd(),
     ),
+    "",
+    draft === "" ? "The quote is ready to sign." : draft,
     "",
     `Checks: ${checks.length - open.length} in order, ${open.length} to see to`,
     ...open.map(({ label, verdict, where, cure }) => `  ${verdict.padEnd(7)} ${label} (${where}): ${cure}`),

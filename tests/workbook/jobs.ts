@@ -100,7 +100,7 @@ export function biggestJob(system: System): WorkbookModel {
   type("LinerPieces", [[undefined], [undefined], ...skirts]);
   type(
     "OwnLines",
-    repeat(OWN_LINES, (index) => [`Own line ${index + 1}`, "", "each", 2, "", "", "", undefined, 10]),
+    repeat(OWN_LINES, (index) => [`Own line ${index + 1}`, "", "each", 2, 0, 0, 1, undefined, 10]),
   );
   const item = (index: number): CellValue => `ITEM${(index % 60) + 1}`;
   type(

@@ -140,7 +140,7 @@ export function takeoffChecks({ takeoff }: Topics): Check[] {
       value: () => without,
       limit: () => 0,
       ok: () => without === 0,
-      cure: "Fill in what the line follows from; waste, minimum and pack (0 where none) and whether it is taxed stand on Rates.",
+      cure: "Fill in what it follows from; its terms of sale stand on Rates.",
       place: "TakeoffOrders",
       kind: "count",
     }),
@@ -181,20 +181,20 @@ export function priceChecks(job: Job, { price }: Topics): Check[] {
   const { missing, wrong } = standing;
   return [
     check({
-      label: "Cells in error that the price needs",
+      label: "Cells in error",
       value: () => Number(wrong),
       limit: () => 0,
       ok: () => !wrong,
-      cure: "Mend the cell: its own sentence says what was wrong and what would be right.",
+      cure: "Mend the cell: its own sentence says what would be right.",
       place: "FirstWrong",
       kind: "count",
     }),
     check({
-      label: "Parts of the price that are not known",
+      label: "Parts of the price not known",
       value: () => missing.length,
       limit: () => 0,
       ok: () => missing.length === 0,
-      cure: "Give each part its quantity and its price; the list on Price says where.",
+      cure: "The list on Price says where each gets its quantity and price.",
       place: "NeedsMissing",
       kind: "count",
     }),

@@ -58,6 +58,7 @@ export const rates = {
       taxable: choices(10, ["yes", "no"], "Is sales tax owed on it?"),
       day: numbers(11, "day", [36526, 73050], "Of which day is the price?"),
       theirs: texts(12, "What does the supplier call it?"),
+      mark: texts(13, "Is the price invented?"),
     },
   }),
 } as const;

@@ -52,6 +52,8 @@ const price: readonly Result[] = [
   one("MarkupWanted", "share", ({ price }) => price.markupWanted),
   ...OPTIONS.map((option) => column(`Costs${option}`, "money", 1, ({ price }) => price.options[option]?.costs ?? [])),
   column("CostOdds", "money", 2, ({ price }) => oddsCells(price.odds)),
+  one("PriceLow", "money", ({ price }) => price.low),
+  one("PriceHigh", "money", ({ price }) => price.high),
   one("PriceAtConfidence", "money", ({ price }) => price.priceAtConfidence),
   column("StageAmounts", "money", 1, ({ price }) => known(price.stages) ?? []),
   ...(

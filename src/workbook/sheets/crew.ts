@@ -61,7 +61,7 @@ function letterhead(s: SheetLayout): void {
     across: last - RIGHT + 1,
   });
   s.put(3, 1, {
-    formula: `=IF(AccessNote="","","Access: "&AccessNote&" ")&IF(Estimator="","","Questions to "&Estimator&".")`,
+    formula: `=IF(FunctionsRun="yes","","The add-in's functions are not running: numbers are missing here. ")&IF(AccessNote="","","Access: "&AccessNote&" ")&IF(Estimator="","","Questions to "&Estimator&".")`,
     style: "plain",
     look: { wrap, bold: true },
     across: last,

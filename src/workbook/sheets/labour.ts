@@ -9,7 +9,7 @@ export const labour = defineSheet({
   name: "Labour",
   order: 12,
   build(s, job) {
-    s.widths([33, 12, 8, 11, 12, 10, 10, 13, 13, 9]);
+    s.widths([31, 10, 7, 10, 11, 9, 10, 12, 12, 9]);
     s.print({ pagesHigh: 1 });
     s.title("Labour", "Put in your own production rates; hours, days and cost follow.");
     rates(s);

@@ -47,22 +47,22 @@ function labourCosts(job: Job): { labour?: string; machine?: string } {
 
 function checks(s: SheetLayout): void {
   s.check({
-    label: "Cells in error that the price needs",
+    label: "Cells in error",
     value: "=SUM(CellsWrong)",
     limit: 0,
     ok: "SUM(CellsWrong)=0",
-    cure: "Mend the cell: its own sentence says what was wrong and what would be right.",
-    cureNow: '"Mend "&TEXTJOIN(", ",TRUE,FirstWrong)&": each is in error, or follows from one that is."',
+    cure: "Mend the cell: its own sentence says what would be right.",
+    cureNow: '"Mend "&TEXTJOIN(", ",TRUE,FirstWrong)&"."',
     fix: "FirstWrong",
     kind: "count",
   });
   s.check({
-    label: "Parts of the price that are not known",
+    label: "Parts of the price not known",
     value: "=PartsMissing",
     limit: 0,
     ok: "PartsMissing=0",
-    cure: "Give each part its quantity and its price; the list on Price says where.",
-    cureNow: '"Without quantity or price: "&TEXTJOIN(", ",TRUE,NamesMissing)&". The list on Price says where."',
+    cure: "The list on Price says where each gets its quantity and price.",
+    cureNow: '"Without quantity or price: "&TEXTJOIN(", ",TRUE,NamesMissing)&"."',
     fix: "NeedsMissing",
     kind: "count",
   });

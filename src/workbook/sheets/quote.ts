@@ -38,7 +38,12 @@ export const quote = defineSheet({
 
 function heading(s: SheetLayout): void {
   s.put(s.row, 1, { formula: '=CompanyName&""', style: "title", look: { size: 14, wrap: true }, across: 4 });
-  s.put(s.row, 5, { value: "Quote", style: "title", look: { align: "right" }, across: 2 });
+  s.put(s.row, 5, {
+    formula: '=IF(QuoteDraft="","Quote","Draft")',
+    style: "title",
+    look: { align: "right" },
+    across: 2,
+  });
   s.roomFor(s.row, 3);
   s.put(s.row + 1, 1, {
     formula: '=CompanyPhone&IF(Estimator="",""," · "&Estimator)',
@@ -48,12 +53,14 @@ function heading(s: SheetLayout): void {
   });
   // An estimate that is not finished must not look like an offer.
   s.put(s.row + 2, 1, {
-    formula: `=IF(ChecksToFix=0,"","Draft, not to be signed: "&IF(ChecksToFix=1,"a check",ChecksToFix&" checks")&" on Start must be mended first.")`,
+    formula:
+      '=IF(SUMPRODUCT((DraftReasons<>"")*1)=0,"","Draft, not to be signed: "&INDEX(DraftReasons,MATCH("?*",DraftReasons,0)))',
     style: "plain",
-    look: { bold: true, color: STYLE.caution.color },
+    look: { bold: true, color: STYLE.caution.color, wrap: true },
     name: "QuoteDraft",
     across: QUOTE_COLUMNS,
   });
+  s.roomFor(s.row + 2, 3);
   s.row += 3;
   const facts: readonly (readonly [string, string, string, string, "date"?])[] = [
     ["For", '=ClientName&""', "Quote no.", '=QuoteNumber&""'],
@@ -107,7 +114,7 @@ function prices(s: SheetLayout): void {
       style: "resultText",
       look: { italic: true },
     });
-    s.put(s.row, 6, { formula: `=IF(${unused},"",${total})`, style: "result", kind: "money" });
+    s.put(s.row, 6, { formula: `=IF(OR(${unused},QuoteDraft<>""),"",${total})`, style: "result", kind: "money" });
     s.row++;
   });
   hideBlankRows(s, { top: first, left: 1, bottom: s.row - 1, right: QUOTE_COLUMNS });
@@ -121,9 +128,33 @@ function prices(s: SheetLayout): void {
     const style = strong ? "strong" : "result";
     s.put(s.row, 1, { value: label, style, look: { align: "left" }, across: 4 });
     s.put(s.row, 5, { formula: '=Currency&""', style, look: { align: "right" } });
-    s.put(s.row, 6, { formula: `=IF(COUNT(${name})=0,"",${name})`, style, kind: "money" });
+    s.put(s.row, 6, { formula: `=IF(QuoteDraft="",${name},"")`, style, kind: "money" });
     s.row++;
   }
+  range(s);
+}
+
+/** A draft has no price to sign, but a range. */
+function range(s: SheetLayout): void {
+  s.put(s.row, 1, {
+    formula:
+      '=IF(QuoteDraft="","",IF(PriceLow="","No price yet","Draft: with tax from, to, "&ROUND(100*RangeShare,0)&" % of cases"))',
+    style: "resultText",
+    look: { bold: true },
+    across: 4,
+  });
+  for (const [column, name] of [
+    [5, "PriceLow"],
+    [6, "PriceHigh"],
+  ] as const) {
+    s.put(s.row, column, {
+      formula: `=IF(QuoteDraft="","",${name})`,
+      style: "result",
+      kind: "money",
+      look: { bold: true, format: "#,##0" },
+    });
+  }
+  s.row++;
 }
 
 function payments(s: SheetLayout): void {
@@ -137,13 +168,17 @@ function payments(s: SheetLayout): void {
     const shown = (formula: string): string => `=IF(${unused},"",${formula})`;
     s.put(s.row, 1, { formula: shown(`INDEX(StageNames,${row})&""`), style: "resultText", across: 4 });
     s.put(s.row, 5, { formula: shown(`INDEX(StageShares,${row})`), style: "result", kind: "share" });
-    s.put(s.row, 6, { formula: shown(`INDEX(StageAmounts,${row})`), style: "result", kind: "money" });
+    s.put(s.row, 6, {
+      formula: shown(`IF(QuoteDraft="",INDEX(StageAmounts,${row}),"")`),
+      style: "result",
+      kind: "money",
+    });
     s.row++;
   }
   hideBlankRows(s, { top: first, left: 1, bottom: s.row - 1, right: QUOTE_COLUMNS });
   s.put(s.row, 1, { value: "All payments", style: "strong", look: { align: "left" }, across: 5 });
   s.put(s.row, 6, {
-    formula: `=IF(COUNT(PriceTotal)=0,"",SUM(F${first}:F${s.row - 1}))`,
+    formula: `=IF(QuoteDraft="",SUM(F${first}:F${s.row - 1}),"")`,
     style: "strong",
     kind: "money",
     name: "QuotePayments",
@@ -158,7 +193,11 @@ function agreement(s: SheetLayout): void {
   s.row += 2;
   const line = (column: number, across: number, label: string, name: string): void => {
     s.put(s.row, column, { style: "plain", look: { lines: { bottom: "thin" }, lineColor: "1F2A2E" }, across });
-    s.put(s.row + 1, column, { value: label, style: "note", across });
+    s.put(s.row + 1, column, {
+      formula: `=IF(QuoteDraft="","${label}","Draft: not to be signed")`,
+      style: "note",
+      across,
+    });
     s.put(s.row + 2, column, { formula: `=${name}&""`, style: "note", look: { vertical: "top" }, across });
   };
   s.sheet.heights.set(s.row, 30);

@@ -3,7 +3,7 @@ import { GLANCE } from "../glance";
 import { formatOf } from "../layout/formats";
 
 const STEPS: readonly Both<string>[] = [
-  "Work through the sheets from left to right. Fill in the marked cells: those with a thick left edge and a tinted ground. All others are worked out, and protected without a password.",
+  "Work through the sheets from left to right. Fill in the marked cells, with a thick left edge; all others are worked out, and protected without a password.",
   "Select a marked cell to read what belongs in it, in which unit and within which range.",
   {
     US: 'Take another unit at any time with =RILL.QTY("12 ft 6 in","ft"), typed into the cell in place of a number.',
@@ -25,6 +25,8 @@ const NOTICE =
 
 /** Column of the verdicts in the list of checks. */
 const VERDICT_COLUMN = 5;
+/** Right of the list, for formulas: whether a check stops the job or is a rule of thumb. */
+const WEIGHT_COLUMN = 8;
 
 /** How many checks stand where. */
 const STANDING: readonly (readonly [name: string, label: string, verdicts: readonly string[]])[] = [
@@ -33,6 +35,9 @@ const STANDING: readonly (readonly [name: string, label: string, verdicts: reado
   ["ChecksToFill", "Waiting for inputs", [VERDICT.blank]],
   ["ChecksOk", "In order", [VERDICT.ok]],
 ];
+
+/** Checks that stop the job and cannot be made yet. */
+const STOPS_TO_FILL = `SUMPRODUCT((INDEX(Checks,0,${VERDICT_COLUMN})="${VERDICT.blank}")*(CheckWeights="stop"))`;
 
 /** How to use the workbook, the job at a glance, and every check in one list. */
 export const start = defineSheet({
@@ -66,6 +71,8 @@ export const start = defineSheet({
     s.pageBreak();
     s.section("Checks");
     checkList(s, job);
+    signature(s, job);
+    s.sheet.widths[WEIGHT_COLUMN - 1] = 7;
   },
 });
 
@@ -81,9 +88,50 @@ function standing(s: SheetLayout, job: Job): void {
       s.result({ name, label, formula: count, kind: "count", unit: "checks" });
     }
     for (const { name, label, kind } of GLANCE) {
-      if (job.names.has(name)) s.result({ label, kind, formula: kind === "text" ? `=${name}&""` : `=${name}` });
+      if (!job.names.has(name)) continue;
+      if (name === "PriceTotal") price(s, label);
+      else s.result({ label, kind, formula: kind === "text" ? `=${name}&""` : `=${name}` });
     }
+    s.put(s.row, 1, {
+      formula: '=IF(QuoteDraft="","The quote is ready to sign.",QuoteDraft)',
+      style: "strong",
+      look: { align: "left", wrap: true },
+      across: s.lastColumn,
+    });
+    s.roomFor(s.row, 2);
+    s.row++;
   });
+}
+
+/** The price, or the words that stand in its place, which take the room of its unit too. */
+function price(s: SheetLayout, label: string): void {
+  s.put(s.row, 1, { formula: `="${label}"&IF(ISNUMBER(PriceTotal)," ("&Currency&")","")`, style: "label" });
+  s.put(s.row, 2, { formula: "=PriceTotal", style: "result", kind: "money", look: { wrap: true }, across: 2 });
+  s.roomFor(s.row, 2);
+  s.row++;
+}
+
+/** Everything that keeps the quote a draft, in plain words; and the first of it, which the papers say. */
+function signature(s: SheetLayout, job: Job): void {
+  const invented = ['COUNTIF(NeedsInvented,">0")', ...(job.names.has("FactsInvented") ? ["FactsInvented"] : [])];
+  const reasons = [
+    'IF(FunctionsRun="yes","","the add-in\'s functions are not running here, and nothing is worked out without them.")',
+    'IF(OR(FunctionsRun<>"yes",PriceStanding=""),"","no price yet, "&PriceStanding&".")',
+    'IF(ChecksToFix+StopsToFill=0,"",IF(ChecksToFix+StopsToFill=1,"a check on Start","checks on Start ("&(ChecksToFix+StopsToFill)&")")&" must be mended or filled in first.")',
+    `IF(${invented.join("+")}=0,"","made-up prices or rates are in it; change or confirm them on Rates${job.names.has("FactsInvented") ? " and Facts" : ""}.")`,
+  ];
+  s.notPrinted();
+  s.section("What keeps the quote a draft");
+  s.result({
+    name: "StopsToFill",
+    label: "Checks still to fill",
+    formula: STOPS_TO_FILL,
+    kind: "count",
+    unit: "checks",
+  });
+  const top = s.row;
+  for (const reason of reasons) s.put(s.row++, 1, { formula: `=${reason}`, style: "resultText", across: s.lastColumn });
+  s.define("DraftReasons", top, 1, s.row - 1, 1);
 }
 
 function sheetList(s: SheetLayout, job: Job): void {
@@ -100,7 +148,7 @@ function sheetList(s: SheetLayout, job: Job): void {
 function checkList(s: SheetLayout, job: Job): void {
   const first = s.row + 1;
   const last = first + job.checks.length - 1;
-  s.print({ landscape: true, titleRows: [s.row, s.row] });
+  s.print({ landscape: true, titleRows: [s.row, s.row], lastColumn: s.lastColumn });
   const heads = ["Check", "Value", "Unit", "Limit", "Verdict", "Where to fix it", "What to do"];
   heads.forEach((title, index) => s.put(s.row, index + 1, { value: title, style: index === 1 ? "head" : "headText" }));
   s.row++;
@@ -111,6 +159,7 @@ function checkList(s: SheetLayout, job: Job): void {
   if (job.checks.length > 0) {
     s.define("Checks", first, 1, last, s.lastColumn);
     s.filter(first - 1, 1, last, s.lastColumn);
+    s.define("CheckWeights", first, WEIGHT_COLUMN, last, WEIGHT_COLUMN);
     markVerdicts(s, { top: first, left: 5, bottom: last, right: 5 });
   }
 }
@@ -126,6 +175,7 @@ function checkRow(s: SheetLayout, job: Job, check: PlacedCheck): void {
   if (typeof check.limit === "string" && !check.limit.startsWith("=")) {
     s.fitHeight(row, check.limit, s.charactersAcross(4, 1));
   }
+  s.put(row, WEIGHT_COLUMN, { value: check.weight ?? "stop", style: "unit" });
   s.put(row, 5, { formula: `=${check.cells.verdict}`, style: "resultText", look: { bold: true, align: "center" } });
   const where = check.fix.includes("!") ? check.fix : `${check.sheet}: ${check.fix}`;
   s.put(row, 6, { value: where, style: "link", link: check.fix, look: { wrap: true } });

@@ -77,7 +77,7 @@ function checks(s: SheetLayout): void {
     value: `=${unknown}`,
     limit: 0,
     ok: `${unknown}=0`,
-    cure: "Fill in what the line follows from; waste, minimum and pack (0 where none) and whether it is taxed stand on Rates.",
+    cure: "Fill in what it follows from; its terms of sale stand on Rates.",
     fix: "TakeoffOrders",
     kind: "count",
   });

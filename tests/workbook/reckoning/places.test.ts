@@ -19,6 +19,7 @@ const NO_FACTS = new Set([
   "ScopeLines",
   "ExclusionLines",
   "OrderBook",
+  "PricesConfirmed",
 ]);
 
 describe.each(["US", "SI"] as const)("facts and the cells of a workbook in %s", (system) => {

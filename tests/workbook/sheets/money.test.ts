@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { MONEY_SHEETS } from "./moneyJob";
+import { LINES, MONEY_SHEETS } from "./moneyJob";
 import { Tried, type Typed } from "./tried";
 
 describe("the money sheets", () => {
@@ -16,7 +16,12 @@ describe("the money sheets", () => {
 });
 
 describe("from takeoff to a squared invoice in a blank workbook", () => {
-  const blank = (typed: Typed): Promise<Tried> => Tried.of(MONEY_SHEETS, "US", "blank", typed);
+  // A blank workbook has no prices and no suppliers.
+  const listed = {
+    RateCosts: LINES.map(({ price }) => [price]),
+    RateSuppliers: LINES.map(({ supplier }) => [supplier]),
+  };
+  const blank = (typed: Typed): Promise<Tried> => Tried.of(MONEY_SHEETS, "US", "blank", { ...listed, ...typed });
   const numbered = {
     SupplierTable: [
       [undefined, "P-1"],

@@ -38,7 +38,6 @@ const NUMBERS = {
   LabourCost: 2480.35,
   MachineCost: 641.2,
   WorkingDays: 2.4,
-  ChecksToFix: 0,
 };
 
 /** The job as the money sheets see it, without the sheets that work it out. */
@@ -52,6 +51,8 @@ const facts = defineSheet({
     for (const [name, value] of Object.entries(NUMBERS)) {
       s.result({ name, label: name, kind: "number", formula: `=${value}` });
     }
+    for (const why of ["one reason", "another"]) s.result({ label: why, kind: "text", formula: '=""' });
+    s.define("DraftReasons", s.row - 2, 2, s.row - 1, 2);
     LINES.forEach(({ code, need, price: cost, pack, waste, minimum, supplier }) => {
       const line = {
         code,

@@ -16,7 +16,7 @@ describe("Quote", () => {
       "CompanyName CompanyPhone Estimator ClientName SiteAddress JobName FeatureName QuoteNumber QuoteDate ValidDays Currency " +
       "Run Fall DropCount BedWidth BasinLength BasinWidth BasinWaterDepth BasinSideSlope BasinHold BoulderTons LipStoneCount GravelTons DesignFlow " +
       "ScopeLines ExclusionLines OptionNames OptionTotals ChosenOption PriceBeforeTax TaxAmount PriceTotal " +
-      "StageNames StageShares StageAmounts ChecksToFix"
+      "StageNames StageShares StageAmounts DraftReasons QuoteDraft PriceLow PriceHigh RangeShare"
     ).split(" "),
   );
 
@@ -68,11 +68,29 @@ describe("Quote", () => {
     for (const { formula } of sheet?.conditionals ?? []) expect(formula).toMatch(/^=\$A\d+=""$/);
   });
 
-  it("says that it is a draft while a check of the job fails", async () => {
+  it("is a draft with a range and no price while anything keeps it from being signed", async () => {
     expect(tried.value("QuoteDraft")).toBe("");
-    const unfinished = await demo({ ChecksToFix: 3 });
-    expect(unfinished.value("QuoteDraft")).toMatch(/^Draft, not to be signed: 3 checks/);
-    expect((await demo({ ChecksToFix: 1 })).value("QuoteDraft")).toMatch(/^Draft, not to be signed: a check on/);
+    const prices = ["PriceTotal", "PriceBeforeTax", "TaxAmount"].map((name) => tried.number(name));
+    for (const price of prices) expect(tried.numbers("Quote")).toContain(price);
+    const draft = await demo({ DraftReasons: "a check on Start must be mended first." });
+    expect(draft.value("QuoteDraft")).toBe("Draft, not to be signed: a check on Start must be mended first.");
+    for (const price of [...prices, draft.number("OptionTotals", 1, 3)])
+      expect(draft.numbers("Quote")).not.toContain(price);
+    expect(draft.value("QuotePayments")).toBe("");
+    // As far below the mean of the costs as the kept cost lies above it: rows 2, 3 and 5 of the odds.
+    const [likely, mean, kept] = [2, 3, 5].map((row) => draft.number("CostOdds", row, 2));
+    const at = (cost: number): number => Math.round((draft.number("PriceTotal") * cost) / (likely ?? NaN));
+    expect(draft.numbers("Quote")).toEqual(
+      expect.arrayContaining([at(2 * (mean ?? NaN) - (kept ?? NaN)), at(kept ?? NaN)]),
+    );
+    expect(draft.texts("Quote").filter((text) => text === "Draft: not to be signed")).toHaveLength(2);
+  });
+
+  it("has neither price nor range while the price is not complete", async () => {
+    const without = await demo({ DraftReasons: "There is no price yet.", ContingencyShare: "" });
+    expect(without.value("PriceTotal")).toBe("not complete: contingency");
+    expect(without.texts("Quote")).toContain("No price yet");
+    expect(without.numbers("Quote").filter((value) => value > 400 && value < 40_000)).toEqual([]);
   });
 
   it("offers every option with its price, and the quoted one in full", () => {

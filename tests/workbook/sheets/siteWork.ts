@@ -32,6 +32,7 @@ const given = defineSheet({
     number("FabricUnder", { US: 1, SI: 1 });
     number("FabricOver", { US: 1, SI: 1 });
     number("RimBelowGrade", { US: 3, SI: 75 });
+    s.result({ name: "FunctionsRun", label: "The functions run", kind: "text", formula: '="yes"' });
     number("ModuleCount", { US: 18, SI: 12 });
     number("FloorLevel", { US: 96.9, SI: 48.995 });
     number("FullLevel", { US: 99.15, SI: 49.745 });

@@ -3,7 +3,7 @@ import { OWN_PART } from "../../../job/takeoff/parts";
 import { Ref, type SheetLayout, type TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
 import type { ColumnSpec } from "../../layout/tableColumns";
-import { cellOf, fillDown } from "./cells";
+import { cellOf, fill, fillDown } from "./cells";
 import { LOOKED_UP, TAKEOFF_KEYS, TITLES, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
 
 /** Rows for what the user adds. */
@@ -100,7 +100,7 @@ export function lookUp(s: SheetLayout, own: TableRef): void {
     const { format, align } = cellOf(s, own.cell(key, 1)).style;
     for (let row = 0; row < OWN_ROWS; row++) s.put(top + row, column, { style: "plain", look: { format, align } });
     // A blank cell of the price list counts as 0.
-    const found = `IFERROR(LET(found,INDEX(${name},${places.address}),IF(found=0,${otherwise},found)),${otherwise})`;
+    const found = `IF(${places.address}=${NOWHERE},${otherwise},LET(found,INDEX(${name},${places.address}),IF(found=0,${otherwise},found)))`;
     fillDown(s, new Ref(s.name, top, column, top + OWN_ROWS - 1, column), `=IF(${places.address}="","",${found})`);
     for (let row = 1; row <= OWN_ROWS; row++) {
       const typed = cellOf(s, own.cell(key, row));
@@ -111,7 +111,25 @@ export function lookUp(s: SheetLayout, own: TableRef): void {
       typed.style = { ...typed.style, italic: true };
     }
   }
+  marks(s, own, places);
   s.row = top + OWN_ROWS;
+}
+
+/** A line is as invented as the price that it takes from the list. */
+function marks(s: SheetLayout, own: TableRef, places: Ref): void {
+  const [mark, price] = (["mark", "price"] as const).map((key) => TAKEOFF_KEYS.indexOf(key) + 1);
+  if (mark === undefined || price === undefined) return;
+  s.put(places.top - 1, mark, { value: TITLES.mark ?? "", style: "headText" });
+  for (let row = 0; row < OWN_ROWS; row++) s.put(places.top + row, mark, { style: "plain" });
+  const listed = `IF(${places.address}=${NOWHERE},"",INDEX(RateMarks,${places.address})&"")`;
+  fillDown(s, new Ref(s.name, places.top, mark, places.bottom, mark), `=IF(${places.address}="","",${listed})`);
+  for (let row = 1; row <= OWN_ROWS; row++) {
+    const [order, paid] = (["order", "price"] as const).map((key) =>
+      own.cell(key, row).address.replace(`${s.name}!`, ""),
+    );
+    const [inList, listPrice] = [mark, price].map((column) => cellAddress(places.top + row - 1, column));
+    fill(s, own.cell("mark", row), `IF(AND(N(${order})>0,${paid}=${listPrice}),${inList},"")`);
+  }
 }
 
 const CODE_COLUMN = TAKEOFF_KEYS.indexOf("code") + 1;

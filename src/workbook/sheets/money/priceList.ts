@@ -1,13 +1,16 @@
 import { COST_KINDS } from "../../../calc/money/costKinds";
-import type { Job, RateLine, SheetLayout } from "../../layout";
+import type { Job, RateLine, Ref, SheetLayout, TableRef } from "../../layout";
+import { cellAddress } from "../../layout/address";
 import type { CellValue } from "../../model";
 import { RATE_COLUMNS, RATE_TABLE } from "../../rateColumns";
-import { fill, lock } from "./cells";
+import { cellOf, fill, lock } from "./cells";
 import { costKindOf } from "./costKinds";
 import { UNIT_COST_FORMAT } from "./takeoffColumns";
 
 /** Items the list takes, those that the workbook comes with included. */
 export const PRICE_ROWS = 20_100;
+/** The word that marks a price nobody has changed or confirmed. */
+export const MARK = "invented";
 /** Day of the invented prices: 1 April 2026. */
 const PRICE_DAY = 46113;
 
@@ -20,6 +23,16 @@ export function priceList(s: SheetLayout, job: Job): void {
       "what the supplier calls an item goes under Supplier's code, and a file with those codes finds it too.",
   );
   const lines = job.rateLines;
+  const invented = job.filled === "demo";
+  s.input({
+    name: "PricesConfirmed",
+    label: "All prices confirmed on",
+    kind: "date",
+    optional: true,
+    message:
+      "The day you stood behind every price of the list; until then those that came with the workbook are invented.",
+    note: "One by one: change a price, or type the day it was given under Price of.",
+  });
   s.print({ landscape: true, titleRows: [s.row, s.row] });
   const table = s.table({
     name: RATE_TABLE,
@@ -38,6 +51,16 @@ export function priceList(s: SheetLayout, job: Job): void {
       column("taxable", "Taxable", "text", { choices: ["yes", "no"], message: "Whether sales tax is owed on it." }),
       column("day", "Price of", "date", { message: "Day the price was given." }),
       column("theirs", "Supplier's code", "text", { max: 100, message: "What the supplier calls it, if anything." }),
+      {
+        key: "mark",
+        title: "Mark",
+        kind: "text",
+        name: "RateMarks",
+        input: {
+          max: 20,
+          message: "Says invented until the price or its day is changed; then nothing. You may type over it.",
+        },
+      },
     ],
     usual: lines.map((line) => rowOf(line, job)),
   });
@@ -47,7 +70,19 @@ export function priceList(s: SheetLayout, job: Job): void {
     lock(s, table.cell("code", index + 1));
     lock(s, table.cell("unit", index + 1));
     if (priceFormula !== undefined) fill(s, table.cell("cost", index + 1), priceFormula);
+    if (invented) markInvented(s, table, index + 1, priceFormula === undefined);
   });
+}
+
+/** A shipped price is invented until it, or the day it is of, is another. */
+function markInvented(s: SheetLayout, table: TableRef, row: number, priced: boolean): void {
+  const [cost, day, mark] = ["cost", "day", "mark"].map((key) => table.cell(key, row));
+  if (!cost || !day || !mark) return;
+  const at = (cell: Ref): string => cellAddress(cell.top, cell.left);
+  const shipped = priced ? `,${at(cost)}=${Number(cellOf(s, cost).value)}` : "";
+  const cell = cellOf(s, mark);
+  cell.formula = `=IF(AND(PricesConfirmed="",${at(day)}=${PRICE_DAY}${shipped}),"${MARK}","")`;
+  cell.style = { ...cell.style, italic: true };
 }
 
 function column(
@@ -66,19 +101,22 @@ function column(
   };
 }
 
+/** A blank job has terms of sale, which are usual, and no prices. */
 function rowOf(line: RateLine, job: Job): CellValue[] {
+  const filled = job.filled === "demo";
   return [
     line.description,
     line.code,
     line.unit,
-    line.priceFormula === undefined ? job.pick(line.price) : "",
+    filled && line.priceFormula === undefined ? job.pick(line.price) : "",
     line.pack === undefined ? 1 : job.pick(line.pack),
     line.minimum === undefined ? 0 : job.pick(line.minimum),
     line.waste ?? 0,
-    line.supplier,
+    filled ? line.supplier : "",
     costKindOf(line),
     "yes",
-    PRICE_DAY,
+    filled ? PRICE_DAY : "",
+    "",
     "",
   ];
 }

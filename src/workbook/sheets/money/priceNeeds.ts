@@ -5,6 +5,7 @@ import type { Both, Job, SheetLayout } from "../../layout";
 import { areaAddress } from "../../layout/address";
 import type { Area } from "../../model";
 import { fill } from "./cells";
+import { MARK } from "./priceList";
 
 /** Sheets of which the price takes nothing. */
 const APART: readonly string[] = ["Levels"];
@@ -37,16 +38,18 @@ export function priceNeeds(s: SheetLayout, job: Job, own: readonly Area[]): void
 }
 
 function neededParts(s: SheetLayout, job: Job): void {
-  const parts: readonly { name: string; where: string; missing: string }[] = [
+  const parts: readonly { name: string; where: string; missing: string; invented: string }[] = [
     ...TAKEOFF_PARTS.map((name) => ({
       name,
       where: [...sheetsOf(job, name), "Takeoff"].join(", "),
       missing: `COUNTIFS(TakeoffParts,"${name}",TakeoffLooks,"no *")`,
+      invented: `COUNTIFS(TakeoffParts,"${name}",TakeoffMarks,"${MARK}")`,
     })),
     ...(Object.keys(PRICE_PARTS) as PricePart[]).map((part) => ({
       name: job.pick<string>(PRICE_PARTS[part] as Both<string>),
       where: part === "labor" || part === "machines" ? "Labour, Rates" : "Price",
       missing: missingOf(job, part),
+      invented: "",
     })),
   ];
   const head = s.row;
@@ -62,12 +65,16 @@ function neededParts(s: SheetLayout, job: Job): void {
         title: "Named",
         kind: "text",
         name: "NamesMissing",
-        across: 4,
+        across: 2,
         formula: `=IF([rank]="","",IF([rank]>${NAMED_PARTS},"",[part]))`,
       },
+      { key: "invented", title: "Invented", kind: "count", name: "NeedsInvented" },
     ],
   });
-  parts.forEach(({ missing }, index) => fill(s, table.cell("missing", index + 1), missing));
+  parts.forEach(({ missing, invented }, index) => {
+    fill(s, table.cell("missing", index + 1), missing);
+    if (invented) fill(s, table.cell("invented", index + 1), invented);
+  });
 }
 
 /** The sheets that ask for a part of the takeoff. */

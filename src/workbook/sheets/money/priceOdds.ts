@@ -72,6 +72,25 @@ export function odds(s: SheetLayout): void {
     needs: ["TotalCost", "Confidence", "CostCorrelation"],
     columns: [{ kind: "text" }, { kind: "money" }],
   });
+  // As far below the mean as the cost that is kept lies above it; the price goes with the cost.
+  const range = (name: string, label: string, cost: string): void => {
+    s.result({
+      name,
+      label,
+      kind: "money",
+      formula: `=ROUND(PriceTotal*${cost}/${spill.cell(2, 2)},0)`,
+      needs: ["PriceBeforeTax", spill.cell(5, 2).address],
+    });
+  };
+  range("PriceLow", "Price with tax, low", `(2*${spill.cell(3, 2)}-${spill.cell(5, 2)})`);
+  range("PriceHigh", "Price with tax, high", `${spill.cell(5, 2)}`);
+  s.result({
+    name: "RangeShare",
+    label: "Chance that it comes out between them",
+    kind: "share",
+    formula: "=2*Confidence-1",
+    needs: ["Confidence"],
+  });
   s.result({
     name: "PriceAtConfidence",
     label: "Price before tax that keeps the margin at that cost",

@@ -1,5 +1,6 @@
 import { TAX_BASES } from "../../../calc/money/costKinds";
-import type { SheetLayout, TableRef } from "../../layout";
+import type { Ref, SheetLayout, TableRef } from "../../layout";
+import { cellOf } from "./cells";
 import { crewShare, optionRow, OPTIONS, type OptionCells } from "./priceTable";
 
 /** Price, tax and margins of the three options. */
@@ -83,12 +84,7 @@ export function chosen(s: SheetLayout): void {
   const priced = (name: string): string => `INDEX(${name},1,2*${number}-1)`;
   const costed = (formula: (costs: string) => string): string =>
     `CHOOSE(${number},${OPTIONS.map((letter) => formula(`Costs${letter}`)).join(",")})`;
-  const add = (
-    name: string,
-    label: string,
-    formula: string,
-    rest: Partial<Parameters<typeof s.result>[0]> = {},
-  ): void => {
+  const add = (name: string, label: string, formula: string, rest: Partial<Parameters<typeof s.result>[0]> = {}): Ref =>
     s.result({
       name,
       label,
@@ -96,7 +92,6 @@ export function chosen(s: SheetLayout): void {
       formula: `=IF(PriceStanding="",${formula},${name === "PriceTotal" ? "PriceStanding" : '""'})`,
       ...rest,
     });
-  };
   add(
     "MaterialCost",
     "Material cost",
@@ -113,7 +108,9 @@ export function chosen(s: SheetLayout): void {
   add("PriceBeforeTax", "Price before tax", priced("OptionPrices"), { strong: true });
   add("TaxAmount", "Tax", priced("OptionTaxes"));
   // The one price that all others show: words, while there is no number to stand behind.
-  add("PriceTotal", "Price with tax", priced("OptionTotals"), { strong: true });
+  s.roomFor(s.row, 3);
+  const total = add("PriceTotal", "Price with tax", priced("OptionTotals"), { strong: true });
+  cellOf(s, total).style = { ...cellOf(s, total).style, wrap: true };
   add("GrossMargin", "Gross margin", priced("OptionMargins"), { kind: "share", strong: true });
   add("CrewDayProfit", "Profit for a crew day", priced("OptionDayProfits"), { strong: true });
   s.result({

@@ -1,5 +1,6 @@
-import { hideBlankRows, whenFilled } from "../../layout/conditions";
+import { hideBlankRows } from "../../layout/conditions";
 import { Ref, type Job, type SheetLayout, type TableRef } from "../../layout";
+import { STYLE } from "../../layout/style";
 import { besideNumbers, head } from "../../layout/tableHead";
 import { fillDown } from "./cells";
 import { UNIT_COST_FORMAT } from "./takeoffColumns";
@@ -119,7 +120,16 @@ function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
     across: s.lastColumn,
   });
   s.sheet.heights.set(s.row, 28);
-  s.row += 2;
+  s.row++;
+  s.put(s.row, 1, {
+    formula:
+      '=IF(QuoteDraft="","",SUBSTITUTE(QuoteDraft,"Draft, not to be signed:","Draft without prices, not to be sent:"))',
+    style: "plain",
+    look: { bold: true, color: STYLE.caution.color },
+    across: s.lastColumn,
+    name: "OrderDraft",
+  });
+  s.row++;
   const facts: readonly (readonly [label: string, formula: string, kind?: "date" | "count"])[] = [
     ["From", `CompanyName&IF(CompanyPhone="","",", "&CompanyPhone)`],
     ["Deliver to", `SiteAddress&IF(JobName="",""," ("&JobName&")")`],
@@ -166,7 +176,8 @@ function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
         ...(formula ? {} : { formula: amount(row) }),
       });
     }
-    if (formula) fillDown(s, new Ref(s.name, first, column, last, column), shown(formula));
+    const gated = title === "Price" ? `IF(QuoteDraft="",${formula},"")` : formula;
+    if (gated) fillDown(s, new Ref(s.name, first, column, last, column), shown(gated));
   });
   hideBlankRows(s, { top: first, left: 1, bottom: last, right: columns.length + 1 });
   s.row = last + 1;
@@ -183,7 +194,7 @@ function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
   fillDown(s, new Ref(s.name, first, WHICH_COLUMN, last, WHICH_COLUMN), which);
   s.put(s.row, 1, { value: "Total without tax", style: "strong", look: { align: "left" }, across: 5 });
   s.put(s.row, 6, {
-    formula: whenFilled(`SUM(F${first}:F${s.row - 1})`, undefined),
+    formula: `=IF(QuoteDraft="",SUM(F${first}:F${s.row - 1}),"")`,
     style: "strong",
     kind: "money",
     name: "PrintedTotal",

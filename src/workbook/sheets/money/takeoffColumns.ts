@@ -42,6 +42,7 @@ export const TITLES: Readonly<Partial<Record<Key, string>>> = {
   kind: "Cost kind",
   supplier: "Supplier",
   taxable: "Taxable",
+  mark: "Mark",
 };
 
 /** Names of the columns that other sheets read; they cover the lines of the sheets and the user's own. */

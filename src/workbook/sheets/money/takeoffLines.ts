@@ -57,6 +57,8 @@ export function fillLines(s: SheetLayout, job: Job, table: TableRef): void {
       const at = rates.cell(fieldOf.get(name) ?? "", rateRow).address;
       fill(s, table.cell(key, index + 1), SHOWN[key]?.(at) ?? `${at}&""`);
     }
+    const at = (key: string): string => table.cell(key, index + 1).address.replace(`${s.name}!`, "");
+    fill(s, table.cell("mark", index + 1), `IF(N(${at("order")})>0,${rates.cell("mark", rateRow).address}&"","")`);
     const need = `MAX(0,${bare(line.quantity)})`;
     const known = line.unknownIf === undefined ? need : `IF(${bare(line.unknownIf)},"",${need})`;
     fill(s, table.cell("need", index + 1), whenFilled(known, line.needs));
