@@ -133,17 +133,7 @@ export function takeoffChecks({ takeoff }: Topics): Check[] {
       ...rest,
     });
   };
-  const without = takeoff.lines.filter(({ look }) => look === "no quantity" || look === "no terms").length;
   return [
-    check({
-      label: "Lines without a quantity",
-      value: () => without,
-      limit: () => 0,
-      ok: () => without === 0,
-      cure: "Fill in what it follows from; its terms of sale stand on Rates.",
-      place: "TakeoffOrders",
-      kind: "count",
-    }),
     counted(
       "Lines to order without a cost",
       "no cost",

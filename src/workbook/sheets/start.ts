@@ -9,7 +9,6 @@ const STEPS: readonly Both<string>[] = [
     US: 'Take another unit at any time with =RILL.QTY("12 ft 6 in","ft"), typed into the cell in place of a number.',
     SI: 'Take another unit at any time with =RILL.QTY("85 cm","m"), typed into the cell in place of a number.',
   },
-  "Replace the prices on Rates with your own before the first real quote; those that come with the workbook are invented.",
   "Come back here: the list at the end shows every check, its limit, and where to mend what it finds.",
 ];
 

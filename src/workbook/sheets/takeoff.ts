@@ -71,16 +71,6 @@ function checks(s: SheetLayout): void {
   const add = (label: string, word: string, cure: string, fix: string, weight: "stop" | "look" = "stop"): void => {
     s.check({ label, value: `=${count(word)}`, limit: 0, ok: `${count(word)}=0`, cure, fix, kind: "count", weight });
   };
-  const unknown = `${count("no quantity")}+${count("no terms")}`;
-  s.check({
-    label: "Lines without a quantity",
-    value: `=${unknown}`,
-    limit: 0,
-    ok: `${unknown}=0`,
-    cure: "Fill in what it follows from; its terms of sale stand on Rates.",
-    fix: "TakeoffOrders",
-    kind: "count",
-  });
   add(
     "Lines to order without a cost",
     "no cost",
