@@ -30,11 +30,13 @@ export const price = defineSheet({
     const table = priceTable(s, labourCosts(job));
     results(s, table);
     const builtUp = areaFrom(top);
-    priceNeeds(s, job, [asked, builtUp]);
     odds(s);
     s.pageBreak();
     quoteTerms(s, job);
     checks(s);
+    s.checksHere();
+    s.notPrinted();
+    priceNeeds(s, job, [asked, builtUp]);
   },
 });
 

@@ -3,8 +3,7 @@ import { GLANCE } from "../glance";
 import { formatOf } from "../layout/formats";
 
 const STEPS: readonly Both<string>[] = [
-  "Work through the sheets from left to right. Fill in the marked cells, with a thick left edge; all others are worked out, and protected without a password.",
-  "Select a marked cell to read what belongs in it, in which unit and within which range.",
+  "Work from left to right: fill in the cells with a thick left edge; select one to read what belongs in it. All others are worked out and protected.",
   {
     US: 'Take another unit at any time with =RILL.QTY("12 ft 6 in","ft"), typed into the cell in place of a number.',
     SI: 'Take another unit at any time with =RILL.QTY("85 cm","m"), typed into the cell in place of a number.',

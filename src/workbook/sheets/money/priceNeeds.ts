@@ -12,6 +12,8 @@ const APART: readonly string[] = ["Levels"];
 
 /** What the price needs, what is wrong in it, and the verdict that every price in the workbook waits for. */
 export function priceNeeds(s: SheetLayout, job: Job, own: readonly Area[]): void {
+  // A fact that cannot be read is wrong in its own cell, whatever follows from it.
+  const facts = job.hasFacts ? 'IF(FactsWrong>0,INDEX(FactPlaces,MATCH("wrong",FactStates,0)),"")' : '""';
   s.section("What the price stands on");
   s.note(
     "A price is shown once everything that the design needs has a quantity and a price, and no cell on the way to it is in error.",
@@ -23,11 +25,17 @@ export function priceNeeds(s: SheetLayout, job: Job, own: readonly Area[]): void
     formula: '=IF(IFERROR(RILL.QTY("1 m","m")=1,FALSE),"yes","no")',
   });
   s.result({
+    name: "FirstWrongPlace",
+    label: "The first cell that is wrong",
+    kind: "text",
+    formula: `=IF(SUM(CellsWrong)>0,INDEX(FirstWrong,MATCH("?*",FirstWrong,0)),${facts})`,
+  });
+  s.result({
     name: "PriceStanding",
     label: "What keeps the price back",
     kind: "text",
     formula:
-      '=IF(FunctionsRun<>"yes","no price: the add-in is not running",IF(SUM(CellsWrong)>0,"wrong: "&INDEX(FirstWrong,MATCH("?*",FirstWrong,0)),' +
+      '=IF(FunctionsRun<>"yes","no price: the add-in is not running",IF(FirstWrongPlace<>"","wrong: "&FirstWrongPlace,' +
       `IF(PartsMissing=0,"","not complete: "&TEXTJOIN(", ",TRUE,NamesMissing)&IF(PartsMissing>${NAMED_PARTS}," and "&(PartsMissing-${NAMED_PARTS})&" more",""))))`,
   });
   s.result({ name: "PartsMissing", label: "Parts not known", kind: "count", formula: '=COUNTIF(NeedsMissing,">0")' });
