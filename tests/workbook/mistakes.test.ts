@@ -93,6 +93,8 @@ const MISTAKES: readonly Mistake[] = [
     },
     finds: "Pieces wider than every roll",
     says: "FIX",
+    // There is no plan, and what follows from one is in error.
+    also: ["Waste of the liner", "Working days"],
   },
   {
     what: "a berm that takes more soil than is dug",
@@ -201,15 +203,16 @@ const MISTAKES: readonly Mistake[] = [
     finds: "Inputs still blank on Site",
     says: "FIX",
     // What is reckoned from it is in error, and says so.
-    also: [
-      "Deepest bed over rough stones",
-      "Biggest stone in drops and banks",
-      "Lines without a quantity",
-      "Cells in error that the price needs",
-      "Parts of the price that are not known",
-    ],
+    also: ["Deepest bed over rough stones", "Biggest stone in drops and banks"],
   },
-  { what: "an input left blank", typed: either({ FallTyped: "" }), finds: "Inputs still blank on Site", says: "FIX" },
+  {
+    what: "an input left blank",
+    typed: either({ FallTyped: "" }),
+    finds: "Inputs still blank on Site",
+    says: "FIX",
+    // Points without a level cannot be set out.
+    also: ["Points above the line of sight", "Points off grade"],
+  },
   {
     // 4500 gph are 75 gpm; 15800 L/h are 263 L/min.
     what: "a pump curve typed by the minute",
@@ -222,6 +225,9 @@ const MISTAKES: readonly Mistake[] = [
     also: ["Flow delivered"],
   },
 ];
+
+/** What keeps a price back whatever the mistake; breakEachCell.test.ts tries them one by one. */
+const OF_PRICE = new Set(["Cells in error", "Parts of the price not known"]);
 
 /** A mistake is typed into a demo that was calculated once: where its spills are known, one more calculation takes half the time. */
 async function checksOf(demo: WorkbookModel, typed: Typed = {}): Promise<Map<string, Check>> {
@@ -251,7 +257,9 @@ describe.each(["US", "SI"] as const)("in the demo job, %s", (system) => {
       expect(find(without, finds).verdict).toBe("OK");
       const checks = await checksOf(demo, typed[system]);
       expect(find(checks, finds).verdict).toBe(says);
-      const wrong = [...checks].filter(([, { verdict }]) => verdict === "FIX" || verdict === "ERROR");
+      const wrong = [...checks].filter(
+        ([label, { verdict }]) => (verdict === "FIX" || verdict === "ERROR") && !OF_PRICE.has(label),
+      );
       const expected = says === "FIX" ? [finds, ...also] : also;
       const unexpected = wrong.filter(([label]) => !expected.some((one) => label.startsWith(one)));
       expect(unexpected).toEqual([]);
