@@ -48,8 +48,8 @@ export function limitsPage(catalogue: readonly Declaration[]): Page {
           question for DUTY.
         </li>
         <li>
-          The workbook works drain-back out at the design flow, because the flow that a pump delivers hangs on the level
-          in the basin, which hangs on the drain-back. A pump that delivers more than was designed sends more back: leave
+          The workbook works drain-back out at the design flow, because the flow that a pump delivers depends on the
+          level in the basin, which depends on the drain-back. A pump that delivers more than was designed sends more back: leave
           the margin that the Basin sheet asks for.
         </li>
         <li>

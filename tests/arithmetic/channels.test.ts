@@ -1,15 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { flowAtDepth, normalFlow, type Bed } from "../../src/calc/water/bed";
-import { expectNear, expectCase, given, arithmeticCase, arithmeticCases, type Case } from "./cases";
+import { flowAtDepth, normalFlow } from "../../src/calc/water/bed";
+import { expectNear, expectCase, given, arithmeticCase, arithmeticCases } from "./cases";
 import { FOOT, INCH, inSI } from "../published/si";
+import { bedOf } from "../published/worked";
 
 const CHANNELS = "7 open channel";
-
-/** The bed of a case; what it does not name is 0. */
-function bedOf(c: Case): Bed {
-  const or0 = (name: string): number => (c.inputs[name] ? inSI(c, name) : 0);
-  return { width: or0("b"), slope: or0("S"), roughness: given(c.inputs, "n"), sideSlope: or0("z") };
-}
 
 describe("beds by arithmetic", () => {
   it("OC-02 Ponce: speed and flow at a depth, and the depth back from the flow", () => {

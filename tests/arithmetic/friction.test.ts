@@ -1,17 +1,10 @@
 import { describe, it } from "vitest";
-import {
-  darcyWeisbachLoss,
-  frictionFactor,
-  hazenWilliamsResistance,
-  HAZEN_WILLIAMS_EXPONENT,
-  pipeSpeed,
-} from "../../src/calc/pipe/friction";
+import { darcyWeisbachLoss, frictionFactor, pipeSpeed } from "../../src/calc/pipe/friction";
 import { expectNear, expectCase, given, arithmeticCases } from "./cases";
 import { FOOT, inSI } from "../published/si";
+import { hazenWilliams } from "../published/worked";
 
 const FRICTION = "1 friction";
-const hazenWilliams = (flow: number, bore: number, length: number, c: number): number =>
-  hazenWilliamsResistance(length, bore, c) * flow ** HAZEN_WILLIAMS_EXPONENT;
 
 describe("friction by arithmetic", () => {
   // Shammas & Wang Eq. 5.37 in SI: our one exponent set.

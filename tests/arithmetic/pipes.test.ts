@@ -1,30 +1,23 @@
 import { describe, expect, it } from "vitest";
 import { equivalentLength, findFitting, fullyRoughFactor, minorResistance } from "../../src/calc/pipe/fittings";
 import { boreArea } from "../../src/calc/pipe/friction";
-import { PIPE_TYPES } from "../../src/calc/tables/pipes";
-import type { PipeSizeRow } from "../../src/calc/tables/pipeSizes";
 import { expectNear, expectCase, given, arithmeticCase, arithmeticCases } from "./cases";
 import { FOOT, INCH } from "../published/si";
+import { pipeRow } from "../published/worked";
 
 const PIPES = "2 pipe dimensions";
 const FITTINGS = "3 minor losses";
 
-function row(type: string, nominal: number): PipeSizeRow {
-  const found = PIPE_TYPES.find(({ name }) => name === type)?.sizes.find((r) => Math.abs(r.nominal - nominal) < 1e-6);
-  if (!found) throw new Error(`no ${nominal} m in ${type}`);
-  return found;
-}
-
 describe("what follows from the dimensions", () => {
   it("PD-FLEX-01: flexible hose fixes the outside diameter only", () => {
     const c = arithmeticCase("PD-FLEX-01");
-    const { outside } = row("Flexible PVC", given(c.inputs, "nominal") * INCH);
+    const { outside } = pipeRow("Flexible PVC", given(c.inputs, "nominal") * INCH);
     expect(outside / INCH).toBeCloseTo(given(c.expected, "outsideDiameter"), 9);
   });
 
   // 0.0408 d² gal in a foot: π/4 × 12 / 231.
   it.each(arithmeticCases(PIPES, "PD-DRAIN").map((c) => [c.id, c] as const))("%s: water in the pipe", (id, c) => {
-    const { bore } = row("Sch 40 PVC", Number(id.split("-")[2]) * INCH);
+    const { bore } = pipeRow("Sch 40 PVC", Number(id.split("-")[2]) * INCH);
     const volume = boreArea(bore) * given(c.inputs, "length") * FOOT;
     expectCase(c, "volume", volume / (231 * INCH ** 3));
   });

@@ -2,24 +2,15 @@ import { describe, it } from "vitest";
 import { findPipe } from "../../src/calc/pipe/bore";
 import { makeSystem } from "../../src/calc/pipe/route";
 import { cableDrop, findWire } from "../../src/calc/pump/cable";
-import { makeCurve, pumpHead } from "../../src/calc/pump/curve";
+import { makeCurve } from "../../src/calc/pump/curve";
 import { dutyPoint } from "../../src/calc/pump/duty";
 import { pumpWatts, runCostCents } from "../../src/calc/pump/power";
 import { expectNear, expectCase, given, arithmeticCase, arithmeticCases } from "./cases";
 import { FOOT, GPM, INCH, inSI } from "../published/si";
+import { HORSEPOWER, scaled } from "../published/worked";
 
 const PUMPS = "5 pump laws and power";
 const CABLES = "12 electrical";
-const HORSEPOWER = 745.699872; // NIST SP 811, appendix B.8
-
-/** A pump whose curve has its second point at (flow, head), so that its scaled place can be looked up. */
-function scaled(flow: number, head: number, ratio: number): number {
-  const curve = makeCurve([
-    { flow: 0, head: head * 1.5 },
-    { flow, head },
-  ]);
-  return pumpHead(curve, flow * ratio, ratio);
-}
 
 describe("pump laws by arithmetic", () => {
   it.each(

@@ -11,7 +11,7 @@ const cell = (file: Uint8Array, part: string, name: string): string =>
   new RegExp(`<c r="${name}"[^>]*?(?:/>|>.*?</c>)`).exec(strFromU8(unzipSync(file)[part] ?? new Uint8Array()))?.[0] ??
   "";
 
-describe("cells that hang on another one's stored formula", () => {
+describe("cells that share another one's stored formula", () => {
   it("carry their own formula in the file once that one is typed over", async () => {
     const parts = unzipSync(await smallTemplate());
     const rows =

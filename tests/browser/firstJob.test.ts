@@ -140,7 +140,7 @@ async function typeJob(bench: BenchPage, workbook: Recalculated, typed: Typed): 
     for (const [index, cells] of rows.entries()) {
       await bench.goTo(areaName({ sheet, top: row + index, left: column, bottom: row + index, right: column }));
       await bench.typeRow(cells.map(String));
-      // A person looks up between rows; lists that hang on what was typed are filled by then.
+      // A person looks up between rows; lists that depend on what was typed are filled by then.
       await bench.page.waitForTimeout(600);
     }
   }

@@ -1,16 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { flowAtDepth, manningSpeed, normalFlow, type Bed } from "../../src/calc/water/bed";
+import { flowAtDepth, manningSpeed, normalFlow } from "../../src/calc/water/bed";
 import { BED_KINDS } from "../../src/calc/tables/beds";
-import { expectPublished, given, publishedCase, publishedCases, type PublishedCase } from "./cases";
+import { expectPublished, given, publishedCase, publishedCases } from "./cases";
 import { inSI } from "./si";
+import { bedOf } from "./worked";
 
 const CHANNELS = "7 open channel";
-
-/** The bed of a case; what it does not name is 0. */
-function bedOf(c: PublishedCase): Bed {
-  const or0 = (name: string): number => (c.inputs[name] ? inSI(c, name) : 0);
-  return { width: or0("b"), slope: or0("S"), roughness: given(c.inputs, "n"), sideSlope: or0("z") };
-}
 
 describe("beds against published channels", () => {
   it("OC-04 trapezoid", () => {

@@ -1,19 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { findPipe } from "../../src/calc/pipe/bore";
-import {
-  darcyWeisbachLoss,
-  frictionFactor,
-  hazenWilliamsResistance,
-  HAZEN_WILLIAMS_EXPONENT,
-  pipeSpeed,
-} from "../../src/calc/pipe/friction";
+import { darcyWeisbachLoss, frictionFactor, pipeSpeed } from "../../src/calc/pipe/friction";
 import { waterDensity, waterViscosity } from "../../src/calc/pipe/waterProperties";
 import { expectNear, expectPublished, given, publishedCase, publishedCases } from "./cases";
 import { FOOT, INCH, inSI } from "./si";
+import { hazenWilliams } from "./worked";
 
 const FRICTION = "1 friction";
-const hazenWilliams = (flow: number, bore: number, length: number, c: number): number =>
-  hazenWilliamsResistance(length, bore, c) * flow ** HAZEN_WILLIAMS_EXPONENT;
 
 describe("friction against published values", () => {
   // Illinois Administrative Code 77, part 906, appendix A, exhibit I: printed to 0.01 ft.

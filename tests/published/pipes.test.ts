@@ -1,19 +1,12 @@
 import { describe, it } from "vitest";
 import { equivalentLength, fittingK, findFitting } from "../../src/calc/pipe/fittings";
-import { PIPE_TYPES } from "../../src/calc/tables/pipes";
-import type { PipeSizeRow } from "../../src/calc/tables/pipeSizes";
 import { metricWall } from "../../src/calc/tables/pipesMetric";
 import { expectNear, expectPublished, given, publishedCase, publishedCases } from "./cases";
 import { INCH } from "./si";
+import { pipeRow } from "./worked";
 
 const PIPES = "2 pipe dimensions";
 const FITTINGS = "3 minor losses";
-
-function row(type: string, nominal: number): PipeSizeRow {
-  const found = PIPE_TYPES.find(({ name }) => name === type)?.sizes.find((r) => Math.abs(r.nominal - nominal) < 1e-6);
-  if (!found) throw new Error(`no ${nominal} m in ${type}`);
-  return found;
-}
 
 describe("pipe dimensions against published tables", () => {
   const inchTypes = [
@@ -30,7 +23,7 @@ describe("pipe dimensions against published tables", () => {
   );
 
   it.each(cases)("%s", (_, c, type) => {
-    const { outside, wall, bore } = row(type, given(c.inputs, "nominal") * INCH);
+    const { outside, wall, bore } = pipeRow(type, given(c.inputs, "nominal") * INCH);
     expectPublished(c, "outsideDiameter", outside / INCH);
     expectPublished(c, "minWall", wall / INCH);
     expectPublished(c, "insideDiameter", bore / INCH);
@@ -47,14 +40,14 @@ describe("pipe dimensions against published tables", () => {
     expectPublished(c, "minWall", metricWall(outside, step));
     expectPublished(c, "insideDiameter", outside - 2 * metricWall(outside, step));
     const type = { 17: "PE100 PN10", 13.6: "PE100 PN12.5", 11: "PE100 PN16" }[given(c.inputs, "SDR")] ?? "";
-    expectPublished(c, "minWall", row(type, outside / 1000).wall * 1000);
+    expectPublished(c, "minWall", pipeRow(type, outside / 1000).wall * 1000);
   });
 
   it.each(publishedCases(PIPES, "PD-PVCU").map((c) => [c.id, c] as const))("%s", (_, c) => {
     const outside = given(c.inputs, "outsideDiameter") / 1000;
     for (const name of Object.keys(c.expected)) {
       const pressure = /PN\d+/.exec(name)?.[0] ?? "";
-      const { wall, bore } = row(`PVC-U ${pressure}`, outside);
+      const { wall, bore } = pipeRow(`PVC-U ${pressure}`, outside);
       expectPublished(c, name, (name.startsWith("wall") ? wall : bore) * 1000);
     }
   });

@@ -1,21 +1,11 @@
 import { describe, it } from "vitest";
 import { findWire } from "../../src/calc/pump/cable";
-import { makeCurve, pumpHead } from "../../src/calc/pump/curve";
 import { pumpWatts, runCostCents } from "../../src/calc/pump/power";
 import { expectNear, expectPublished, given, publishedCase, publishedCases } from "./cases";
 import { FOOT, GPM, inSI } from "./si";
+import { HORSEPOWER, scaled } from "./worked";
 
 const CABLES = "12 electrical";
-const HORSEPOWER = 745.699872; // NIST SP 811, appendix B.8
-
-/** A pump whose curve has its second point at (flow, head), so that its scaled place can be looked up. */
-function scaled(flow: number, head: number, ratio: number): number {
-  const curve = makeCurve([
-    { flow: 0, head: head * 1.5 },
-    { flow, head },
-  ]);
-  return pumpHead(curve, flow * ratio, ratio);
-}
 
 describe("pump laws against published values", () => {
   it.each(["PU-AFF-01", "PU-AFF-02"])("%s: a point of the curve moves as the handbook says", (id) => {

@@ -33,7 +33,7 @@ describe("the licences of what is bundled", () => {
     expect(text).toContain("a notice");
   });
 
-  it("lends the Apache text to a package that names the licence but does not carry it", () => {
+  it("adds the Apache text for a package that names the licence but does not carry it", () => {
     const full = makePackage({ name: "full", version: "1.0.0", license: "Apache-2.0" }, { LICENSE: apacheText });
     const bare = makePackage({ name: "bare", version: "1.0.0", license: "Apache-2.0" });
     const text = licenceText([full, bare], "");

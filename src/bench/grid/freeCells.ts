@@ -22,7 +22,7 @@ interface Sheet {
 
 /**
  * Gives cells that the file does not hold the look of their column, as spreadsheet programs do. The grid's own columns
- * would not do: they shine through every cell of the file that has no ground, and lend no form of numbers.
+ * would not do: they show in every cell of the file that has no fill, and give no number format.
  */
 export class FreeCells {
   private sheets = new Map<string, Sheet>();

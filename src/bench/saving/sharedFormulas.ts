@@ -9,7 +9,7 @@ interface ExplicitFormula {
 
 /**
  * Other programs store a filled-down formula once, in its first cell. When an edit takes that cell, the cells that
- * leaned on it must carry their formula themselves.
+ * share it must carry their formula themselves.
  */
 export function explicitShared(
   wide: readonly WideFormula[],

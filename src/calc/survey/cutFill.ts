@@ -1,5 +1,6 @@
-import { invalid, ofPart, plain, requireRange } from "../problem";
+import { ofPart, plain, requireRange } from "../problem";
 import { sectionArea, SECTION_RANGE, type SectionArea, type SideSlopes, type Station } from "./section";
+import { requireBeyond, requireStations } from "./stations";
 
 /** How the volume between two stations is worked out. */
 export const VOLUME_METHODS = ["average end area", "prismoidal"] as const;
@@ -56,15 +57,14 @@ export function prismoidalVolume(length: number, first: number, middle: number, 
  * Source: as endAreaVolume and prismoidalVolume.
  */
 export function cutFill(stations: readonly Station[], slopes: SideSlopes, method: VolumeMethod): StationVolume[] {
-  if (stations.length < 2) throw invalid(`stations must be at least two; got ${stations.length}`);
+  requireStations(stations);
   let before: Station | undefined;
   let soFar: SectionArea = { cut: 0, fill: 0 };
   return stations.map((at) => {
     const { min, max } = SECTION_RANGE.station;
     requireRange("station", at.station, min, max, "m");
     return ofPart(`station ${plain(at.station)} m`, () => {
-      if (before && at.station <= before.station)
-        throw invalid(`stations go along the line, each once; this one follows ${plain(before.station)} m`);
+      if (before) requireBeyond(at.station, before.station);
       const area = sectionArea(at, slopes);
       const volume = before ? between(before, at, slopes, method) : { cut: 0, fill: 0 };
       soFar = plus(soFar, volume);

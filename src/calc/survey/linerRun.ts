@@ -1,4 +1,5 @@
-import { invalid, ofPart, plain, requireRange } from "../problem";
+import { ofPart, plain, requireRange } from "../problem";
+import { requireBeyond, requireStations } from "./stations";
 
 /** The stream at one station, as the liner lies over it; m. */
 export interface LinerStation {
@@ -56,7 +57,7 @@ export const LINER_RUN_RANGE = {
  * length by Pythagoras. Slack and edges: common practice, no source.
  */
 export function linerRun(stations: readonly LinerStation[], extra: LinerExtra): LinerReach[] {
-  if (stations.length < 2) throw invalid(`stations must be at least two; got ${stations.length}`);
+  requireStations(stations);
   requireRange("edge", extra.edge, LINER_RUN_RANGE.edge.min, LINER_RUN_RANGE.edge.max, "m");
   requireRange("slack", extra.slack, LINER_RUN_RANGE.slack.min, LINER_RUN_RANGE.slack.max);
   let before: LinerStation | undefined;
@@ -65,8 +66,7 @@ export function linerRun(stations: readonly LinerStation[], extra: LinerExtra): 
     ofPart(`station ${plain(at.station)} m`, () => {
       requireStation(at);
       if (before) {
-        if (at.station <= before.station)
-          throw invalid(`stations go along the line, each once; this one follows ${plain(before.station)} m`);
+        requireBeyond(at.station, before.station);
         // The reach above ends at the top of this station's face.
         along += Math.hypot(at.station - before.station, at.bed + at.drop - before.bed) * (1 + extra.slack);
       }

@@ -1,20 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { findPipe } from "../../../src/calc/pipe/bore";
-import { FRICTION_METHODS, makeSystem, type RoutePipe } from "../../../src/calc/pipe/route";
+import { FRICTION_METHODS, makeSystem } from "../../../src/calc/pipe/route";
 import { fastestSpeed, routeParts } from "../../../src/calc/pipe/routeParts";
-
-const bore = (millimetres: number): RoutePipe["pipe"] => findPipe({ size: millimetres / 1000, isBore: true }, "Bore");
-const flows = fc.double({ min: 1e-5, max: 0.02, noNaN: true });
-const routes = fc.array(
-  fc.record({
-    pipe: fc.integer({ min: 20, max: 150 }).map(bore),
-    length: fc.double({ min: 0, max: 200, noNaN: true }),
-    k: fc.double({ min: 0, max: 30, noNaN: true }),
-  }),
-  { minLength: 1, maxLength: 4 },
-);
-const methods = fc.constantFrom(...FRICTION_METHODS);
+import { bore, flows, methods, routes } from "./routes";
 
 describe("routeParts", () => {
   it("adds up to the head of the system (fast-check)", () => {

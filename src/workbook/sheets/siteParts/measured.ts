@@ -2,7 +2,7 @@ import { FALL_FROM } from "../../../job/facts/site";
 import type { SheetLayout } from "../../layout";
 import { text } from "./text";
 
-/** What was measured of the feature, and the levels all others hang on. */
+/** What was measured of the feature, and the levels all others are measured from. */
 export function measured(s: SheetLayout): void {
   s.section("Measured");
   text(
