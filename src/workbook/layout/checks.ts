@@ -76,8 +76,8 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
   const at = (column: number): string => `${page.name}!${cellAddress(row, column, true)}`;
   const cells = { value: at(2), unit: at(3), limit: at(4), verdict: at(5), cure: at(6) };
   // What is changed of a fact is the cell it is typed into.
-  const typed = job.inputs.get(check.fix)?.yours.address.replace(/\$/g, "");
-  job.checks.push({ ...check, fix: typed ?? check.fix, sheet: page.name, cells });
+  const fix = job.inputs.get(check.fix)?.yours.name ?? check.fix;
+  job.checks.push({ ...check, fix, sheet: page.name, cells });
 }
 
 /** Verdicts that ask for something stand out by weight and ground as well as by their word. */

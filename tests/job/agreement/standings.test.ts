@@ -103,6 +103,8 @@ describe.each(["US", "SI"] as const)("the states of facts in %s", (system) => {
     }
     const table = workbook.recalculate(new Map([[lips, "9' 4"]]));
     expect([stateOf(table, "lips"), first(table, "FactsNext")]).toEqual(["wrong", lips]);
+    // A sum passes over a text without a word: the price does not.
+    expect(first(table, "PriceTotal")).toBe(`wrong: ${lips}`);
   });
 });
 

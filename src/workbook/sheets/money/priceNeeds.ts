@@ -130,24 +130,31 @@ function wrongCells(s: SheetLayout, job: Job, own: readonly Area[]): void {
     })),
     ...own.map((area) => ({ sheet: s.name, area })),
   ];
+  // What was typed wrong comes first: the other errors follow from it, and a text in a table is no error by itself.
+  const typed = job.hasFacts ? ["Facts"] : [];
   const table = s.table({
-    rows: areas.length,
+    rows: typed.length + areas.length,
     columns: [
-      { key: "sheet", title: "Cells of", kind: "text", fixed: areas.map(({ sheet }) => sheet) },
+      { key: "sheet", title: "Cells of", kind: "text", fixed: [...typed, ...areas.map(({ sheet }) => sheet)] },
       { key: "first", title: "The first in error", kind: "text", name: "FirstWrong" },
       { key: "wrong", title: "In error", kind: "count", name: "CellsWrong" },
     ],
   });
+  if (typed.length > 0) {
+    fill(s, table.cell("wrong", 1), "FactsWrong");
+    fill(s, table.cell("first", 1), 'IF(FactsWrong=0,"",FactsNext)');
+  }
   areas.forEach(({ sheet, area }, index) => {
     const cells = `${sheet}!${areaAddress(area, true)}`;
-    const count = table.cell("wrong", index + 1);
+    const row = typed.length + index + 1;
+    const count = table.cell("wrong", row);
     fill(s, count, `SUMPRODUCT(ISERROR(${cells})*1)`);
     // Counted down, so that the cell nearest the top comes first.
     const [rows, columns] = [area.bottom - area.top + 1, area.right - area.left + 1];
     const last = `MAX(ISERROR(${cells})*(${FAR}-SEQUENCE(${rows},1,${area.top})*100-SEQUENCE(1,${columns},${area.left})))`;
     fill(
       s,
-      table.cell("first", index + 1),
+      table.cell("first", row),
       `IF(${count.address}=0,"",LET(at,${FAR}-SUMPRODUCT(${last}),"${sheet}!"&ADDRESS(INT(at/100),MOD(at,100),4)))`,
     );
   });
