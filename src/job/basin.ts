@@ -20,6 +20,7 @@ export interface Basin {
   readonly stoneVolume: Reckoned<number>;
   readonly moduleCount: Reckoned<number>;
   readonly wells: number;
+  readonly tubs: number;
   readonly fullLevel: Reckoned<number>;
   readonly floorLevel: Reckoned<number>;
   /** Height of the tallest module. */
@@ -75,6 +76,7 @@ export function reckonBasin(job: Job, drain: Drain): Basin {
     stoneVolume: reckon([gravel], ({ volume }) => volume),
     moduleCount: moduleCount(job, contents),
     wells: job.basinParts.filter(({ kind }) => kind?.endsWith("well")).length,
+    tubs: job.basinParts.filter(({ kind }) => kind === "tub").length,
     lowerLayer,
     ...levels,
     lowWater,

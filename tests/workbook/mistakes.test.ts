@@ -33,7 +33,7 @@ const SMALL = "Demo B, small (invented)";
 const MISTAKES: readonly Mistake[] = [
   {
     what: "a pipe so narrow that the water races",
-    typed: { US: { RouteSizes: [[1.5], [1.5]] }, SI: { RouteSizes: [[40], [40]] } },
+    typed: { US: { RouteSizes: [[1.5], [1.5]] }, SI: { RouteSizes: [[50], [50]] } },
     finds: "Water speed in the pipe",
     says: "LOOK",
     also: ["Flow delivered"],
@@ -124,7 +124,7 @@ const MISTAKES: readonly Mistake[] = [
   },
   {
     what: "a boulder no machine at hand lifts",
-    typed: { US: { StoneMix: [[keep], [keep], [keep], [48]] }, SI: { StoneMix: [[keep], [keep], [keep], [1200]] } },
+    typed: { US: { StoneMix: [[keep], [keep], [keep], [34]] }, SI: { StoneMix: [[keep], [keep], [keep], [850]] } },
     finds: "Heaviest stone for the machine",
     says: "FIX",
   },
@@ -140,7 +140,7 @@ const MISTAKES: readonly Mistake[] = [
   },
   {
     what: "boulders higher than any drop or bank",
-    typed: { US: { StoneMix: [[keep], [keep], [keep], [18]] }, SI: { StoneMix: [[keep], [keep], [keep], [480]] } },
+    typed: { US: { StoneMix: [[keep], [keep], [keep], [20]] }, SI: { StoneMix: [[keep], [keep], [keep], [500]] } },
     finds: "Biggest stone in drops and banks",
     says: "LOOK",
   },

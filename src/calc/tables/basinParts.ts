@@ -40,6 +40,14 @@ export const BASIN_PARTS: readonly BasinPartKind[] = [
     source: "Open water",
   },
   {
+    name: "tub",
+    also: ["preformed basin", "basin tub"],
+    voidFraction: 1,
+    role: "well",
+    round: false,
+    source: "Open water; where its sides lean, what it holds over its box",
+  },
+  {
     name: "round well",
     also: ["round pump well", "pipe well"],
     voidFraction: 1,

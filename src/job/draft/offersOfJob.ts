@@ -1,7 +1,9 @@
+import type { Wanted } from "../../book/ask";
 import type { ProductKind } from "../../book/kinds";
 import { fromInside, type Measure } from "../../calc/quantity/measures";
 import { PIPE_TYPES, USUAL_PIPE } from "../../calc/tables/pipes";
 import type { Job } from "../facts";
+import { oneAsk } from "../takeoff/asks";
 import type { Offers, OfferedPipe } from "./offers";
 import { asOffer } from "./works";
 
@@ -24,14 +26,31 @@ export function offersOfJob(job: Partial<Job> & Pick<Job, "system">): Offers {
   const { moduleLength, moduleWidth, moduleHeight, machineWidth, machineLift } = job;
   const price = (code: string): number | undefined =>
     job.prices?.find((line) => line.code?.toLowerCase() === code.toLowerCase())?.cost ?? undefined;
-  const module = price("MODULE");
+  /** A line's own price, else that of the product it asks for. */
+  const asked = (line: string, wanted: { readonly [K in keyof Wanted]: Wanted[K] | undefined }): number | undefined =>
+    price(line) ??
+    oneAsk(job, wanted)[0]
+      ?.codes.map(price)
+      .find((cost) => cost !== undefined);
+  const module = asked("MODULE", {
+    kind: "void module",
+    length: moduleLength,
+    width: moduleWidth,
+    height: moduleHeight,
+  });
   const inside = (kind: ProductKind): number => {
     const [code, measure] = LINES[kind] ?? [];
-    return code === undefined ? 0 : (price(code) ?? 0) * (measure ? fromInside(measure, 1, job.system) : 1);
+    if (code === undefined) return 0;
+    const found = asked(code, { kind, ...wantedOf(kind, job) }) ?? 0;
+    return found * (measure ? fromInside(measure, 1, job.system) : 1);
+  };
+  const meter = (size: number): number | undefined => {
+    const cost = asked("PIPE-1", { kind: "pipe", size, type: USUAL_PIPE[job.system] });
+    return cost === undefined ? undefined : cost * fromInside("length", 1, job.system);
   };
   return {
     pumps: (job.pumps ?? []).flatMap(asOffer),
-    pipes: usualPipes(job.system, (price("PIPE-1") ?? 0) * fromInside("length", 1, job.system)),
+    pipes: usualPipes(job.system, meter),
     modules:
       moduleLength === undefined || moduleWidth === undefined || moduleHeight === undefined || module === undefined
         ? []
@@ -53,13 +72,28 @@ export function offersOfJob(job: Partial<Job> & Pick<Job, "system">): Offers {
   };
 }
 
-/** The usual pipe in the sizes a stream takes, at one price for a meter. */
-export function usualPipes(system: Job["system"], price: number): OfferedPipe[] {
+/** What of a kind is asked for beside the kind itself. */
+function wantedOf(
+  kind: ProductKind,
+  job: Partial<Job>,
+): Partial<{ readonly [K in keyof Wanted]: Wanted[K] | undefined }> {
+  if (kind === "gravel") return { type: job.gravel };
+  if (kind === "basin stone") return { type: job.basinStone };
+  return kind === "fabric" ? { size: job.fabricRollWidth } : {};
+}
+
+/** The usual pipe in the sizes a stream takes that have a price for a meter; all of them, as if free, where none has. */
+function usualPipes(system: Job["system"], meter: (size: number) => number | undefined): OfferedPipe[] {
   const type = PIPE_TYPES.find(({ name }) => name === USUAL_PIPE[system]);
-  return (type?.sizes ?? [])
+  const sizes = (type?.sizes ?? [])
     .map(({ nominal }) => nominal)
-    .filter((size) => size >= SIZES.least && size <= SIZES.most)
-    .map((size) => ({ size, type: USUAL_PIPE[system], price }));
+    .filter((size) => size >= SIZES.least && size <= SIZES.most);
+  const offer = (size: number, price: number): OfferedPipe => ({ size, type: USUAL_PIPE[system], price });
+  const priced = sizes.flatMap((size) => {
+    const price = meter(size);
+    return price === undefined ? [] : [offer(size, price)];
+  });
+  return priced.length > 0 ? priced : sizes.map((size) => offer(size, 0));
 }
 
 /** Money for a m² off the cheapest roll. */

@@ -44,7 +44,7 @@ export const rates = {
     ...own,
     name: "RateTable",
     question: "What do you pay, to whom, and how is it sold?",
-    rows: 20_100,
+    rows: 20_200,
     columns: {
       description: texts(1, "What is it?"),
       code: texts(2, "Which code is it looked up by?"),

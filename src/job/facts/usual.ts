@@ -36,6 +36,7 @@ export const USUAL = {
 
   lipShape: assumed("broad", "a flat stone or box lip"),
   spillBoxes: assumed(1, "one box spreads the water"),
+  boxWidth: assumed({ US: 28, SI: 700 }, "a middle width: take one as wide as your lip"),
   frictionMethod: assumed(
     { US: "Hazen-Williams", SI: "Darcy-Weisbach" },
     { US: "the trade's usual one", SI: "the sounder one" },

@@ -42,6 +42,13 @@ export const water = {
   spillBoxes: number("SpillBoxes", "office", "count", [0, 12], "How many spillway boxes stand at the top?", {
     whole: true,
   }),
+  boxWidth: number(
+    "SpillBoxWidth",
+    "office",
+    "size",
+    { US: [4, 120], SI: [100, 3000] },
+    "How wide is the lip of one spillway box?",
+  ),
   drops: table({
     ...own,
     name: "Drops",

@@ -5,6 +5,7 @@ import { Problem } from "../../calc/problem";
 import type { Job, JobRow } from "../facts";
 import { attempt, isKnown, known, reckon, type Reckoned } from "../reckoned";
 import { total } from "../rows";
+import { askedPrice } from "./asks";
 import type { Need } from "./lines";
 
 /** A line of the takeoff: what is needed, what is bought, and what it costs. */
@@ -70,9 +71,10 @@ function pricesByCode({ prices }: Job): Prices {
   return byCode;
 }
 
-function designLine(job: Job, { code, quantity, price }: Need, prices: Prices): TakeoffLine {
+function designLine(job: Job, { code, quantity, price, asks }: Need, prices: Prices): TakeoffLine {
   const listed = prices.get(code.toLowerCase()) ?? {};
-  const cost = listed.cost === undefined ? price : (listed.cost ?? undefined);
+  const asked = asks ? known(askedPrice(asks, prices)) : price;
+  const cost = listed.cost === undefined ? asked : (listed.cost ?? undefined);
   return lineOf(job, code, quantity, true, {
     unit: listed.unit,
     waste: listed.waste,

@@ -6,6 +6,7 @@ import type { Liner } from "../liner";
 import type { Pump } from "../pump";
 import { isKnown, known, reckon, type Reckoned } from "../reckoned";
 import { total } from "../rows";
+import { boulderAsks, fittingAsks, oneAsk, pipeAsk, tubAsks, type Ask } from "./asks";
 import type { Stone } from "../stone";
 import type { Water } from "../water";
 
@@ -15,6 +16,8 @@ export interface Need {
   readonly quantity: Reckoned<number>;
   /** What one unit costs, where the design knows it better than the price list. */
   readonly price?: number | undefined;
+  /** The products it stands for, by size and type; they price it where its own line of the price list does not. */
+  readonly asks?: readonly Ask[];
 }
 
 interface Design {
@@ -28,18 +31,20 @@ interface Design {
 
 /** Fittings that are bought, with the columns of the route they are counted in; intakes are part of the pump. */
 const FITTINGS = [
-  ["FIT-EL90", ["elbows"]],
-  ["FIT-SW90", ["sweeps"]],
-  ["FIT-EL45", ["halfElbows"]],
-  ["FIT-TEE", ["teesThrough", "teesBranch"]],
-  ["FIT-BALL", ["ballValves"]],
-  ["FIT-CHECK", ["checkValves"]],
-  ["FIT-UNION", ["unions"]],
+  ["FIT-EL90", "90 elbow", ["elbows"]],
+  ["FIT-SW90", "90 sweep", ["sweeps"]],
+  ["FIT-EL45", "45 elbow", ["halfElbows"]],
+  ["FIT-TEE", "tee", ["teesThrough", "teesBranch"]],
+  ["FIT-BALL", "ball valve", ["ballValves"]],
+  ["FIT-CHECK", "check valve", ["checkValves"]],
+  ["FIT-UNION", "union", ["unions"]],
 ] as const;
+
+type FittingColumns = (typeof FITTINGS)[number][2];
 
 const ROUTE_ROWS = [0, 1, 2, 3] as const;
 
-function fittings(pipes: Job["route"] | Job["riser"], columns: (typeof FITTINGS)[number][1]): number {
+function fittings(pipes: Job["route"] | Job["riser"], columns: FittingColumns): number {
   return total(pipes.flatMap((pipe) => columns.map((column) => pipe[column] ?? 0)));
 }
 
@@ -47,7 +52,13 @@ function fittings(pipes: Job["route"] | Job["riser"], columns: (typeof FITTINGS)
 export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: Design): Need[] {
   const shown = (measure: Measure, inside: Reckoned<number>): Reckoned<number> =>
     reckon([inside], (value) => Math.max(0, fromInside(measure, value, job.system)));
-  const need = (code: string, quantity: Reckoned<number>): Need => ({ code, quantity });
+  const need = (code: string, quantity: Reckoned<number>, asks?: readonly Ask[]): Need => ({
+    code,
+    quantity,
+    ...(asks ? { asks } : {}),
+  });
+  const { boxWidth, moduleLength, moduleWidth, moduleHeight, lipStoneLength, lipStoneWidth, lipStoneHeight } = job;
+  const one = (wanted: Parameters<typeof oneAsk>[1]): Ask[] => oneAsk(job, wanted);
   const hasRoute = job.route.some(({ length }) => length !== undefined);
   // Every pump has a riser, and what is on it. A pipe has both a size and a length.
   const pipe = ({ size, length }: JobRow<"route">, times: number | undefined): Reckoned<number> =>
@@ -58,34 +69,57 @@ export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: D
     need(
       "SPILLBOX",
       reckon([job.spillBoxes, water.designFlow], (boxes) => boxes),
+      one({ kind: "spillway box", size: boxWidth }),
     ),
     {
       code: "PUMP",
       quantity: reckon([pump.chosen, job.pumpCount], (_, count) => count),
       price: known(pump.price),
     },
-    ...ROUTE_ROWS.map((row) => need(`PIPE-${row + 1}`, hasRoute ? pipe(job.route[row] ?? {}, 1) : undefined)),
-    need("RISER", hasRoute ? pipe(job.riser[0] ?? {}, job.pumpCount) : undefined),
-    ...FITTINGS.map(([code, columns]) =>
+    ...ROUTE_ROWS.map((row) =>
+      need(`PIPE-${row + 1}`, hasRoute ? pipe(job.route[row] ?? {}, 1) : undefined, pipeAsk(job, job.route[row] ?? {})),
+    ),
+    need("RISER", hasRoute ? pipe(job.riser[0] ?? {}, job.pumpCount) : undefined, pipeAsk(job, job.riser[0] ?? {})),
+    ...FITTINGS.map(([code, kind, columns]) =>
       need(
         code,
         hasRoute
           ? reckon([job.pumpCount], (pumps) => fittings(job.route, columns) + pumps * fittings(job.riser, columns))
           : undefined,
+        fittingAsks(job, kind, (on) => fittings([on], columns)),
       ),
     ),
-    need("MODULE", basin.moduleCount),
+    need(
+      "MODULE",
+      basin.moduleCount,
+      one({ kind: "void module", length: moduleLength, width: moduleWidth, height: moduleHeight }),
+    ),
     need(
       "PUMPWELL",
       reckon([basin.hold], () => basin.wells),
     ),
+    need(
+      "TUB",
+      reckon([basin.hold], () => basin.tubs),
+      tubAsks(job),
+    ),
     { code: "LINER", quantity: shown("area", liner.buyArea), price: linerPrice(job, liner) },
-    need("FABRIC", shown("area", liner.fabricArea)),
+    need("FABRIC", shown("area", liner.fabricArea), one({ kind: "fabric", size: job.fabricRollWidth })),
     need("SEAMTAPE", shown("length", liner.seamTape)),
-    need("GRAVEL", shown("load", stone.gravel)),
-    need("BASINSTONE", shown("load", stone.basinStone)),
-    need("BOULDER", shown("load", stone.boulders)),
-    need("LIPSTONE", stone.lipStoneCount),
+    need("GRAVEL", shown("load", stone.gravel), one({ kind: "gravel", type: job.gravel })),
+    need("BASINSTONE", shown("load", stone.basinStone), one({ kind: "basin stone", type: job.basinStone })),
+    need("BOULDER", shown("load", stone.boulders), boulderAsks(job)),
+    need(
+      "LIPSTONE",
+      stone.lipStoneCount,
+      one({
+        kind: "lip stone",
+        length: lipStoneLength,
+        width: lipStoneWidth,
+        height: lipStoneHeight,
+        type: job.rock,
+      }),
+    ),
     need("STONEHAUL", stone.truckloads),
     need("SPOIL", earth.spoilLoads),
     need("FILL", shown("earth", earth.fillNeed)),

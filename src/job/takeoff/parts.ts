@@ -8,7 +8,7 @@ const CODES: readonly (readonly [part: string, codes: RegExp])[] = [
   ["pump", /^PUMP$/],
   ["pipe", /^(PIPE-\d+|RISER)$/],
   ["fittings", /^FIT-/],
-  ["basin", /^(MODULE|PUMPWELL|BASINSTONE|BEDDING)$/],
+  ["basin", /^(MODULE|PUMPWELL|TUB|BASINSTONE|BEDDING)$/],
   ["stone", /^(BOULDER|LIPSTONE)$/],
   ["gravel", /^GRAVEL$/],
   ["spillway box", /^SPILLBOX$/],

@@ -59,6 +59,7 @@ export { defineSheet, type SheetDefinition } from "./defineSheet";
 export {
   CATEGORIES,
   Job,
+  type AskSpec,
   type Both,
   type Category,
   type CheckSpec,

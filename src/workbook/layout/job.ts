@@ -50,6 +50,16 @@ export interface TakeoffLine {
   readonly unknownIf?: string;
   /** Formula of the words that tell a supplier which one: its size, kind or name. */
   readonly which?: string;
+  /** The products it stands for, by size and type; they price it where its own line of the price list does not. */
+  readonly asks?: readonly AskSpec[];
+}
+
+/** A product a line asks the price list for. */
+export interface AskSpec {
+  /** Formula of how much of the line it is: pieces, or a share; a number always. */
+  readonly count: string;
+  /** Formulas of the codes it may have, at most two, the more exact first; "" while the size is not known. */
+  readonly codes: readonly string[];
 }
 
 /** A takeoff line with the sheet that asks for it. */
@@ -66,8 +76,8 @@ export interface RateLine {
   /** What kind of cost it is, where the category does not say: haulage, subcontract. */
   readonly cost?: CostKind;
   readonly supplier: string;
-  /** Price per unit. */
-  readonly price: Both<number>;
+  /** Price per unit; none where products by size price it. */
+  readonly price?: Both<number>;
   /** Formula of the price where another sheet knows it; it stands in place of `price`. */
   readonly priceFormula?: string;
   /** Share added for waste. */

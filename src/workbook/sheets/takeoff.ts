@@ -1,5 +1,6 @@
 import { defineSheet, type SheetLayout, type TableRef } from "../layout";
 import { cellAddress } from "../layout/address";
+import { asks } from "./money/asks";
 import { OWN_LINES } from "./money/demoPapers";
 import { particulars } from "./money/particulars";
 import { lookUp, ownColumns, OWN_ROWS } from "./money/ownLines";
@@ -49,6 +50,7 @@ export const takeoff = defineSheet({
     s.checksHere();
     s.notPrinted();
     particulars(s, job);
+    asks(s, job, lines);
     lookUp(s, own);
   },
 });
@@ -68,14 +70,25 @@ function markUnused(s: SheetLayout, ...tables: readonly TableRef[]): void {
 
 function checks(s: SheetLayout): void {
   const count = (word: string): string => `COUNTIF(TakeoffLooks,"${word}")`;
-  const add = (label: string, word: string, cure: string, fix: string, weight: "stop" | "look" = "stop"): void => {
-    s.check({ label, value: `=${count(word)}`, limit: 0, ok: `${count(word)}=0`, cure, fix, kind: "count", weight });
+  const add = (
+    label: string,
+    word: string,
+    cure: string,
+    fix: string,
+    more: { weight?: "look"; cureNow?: string } = {},
+  ): void => {
+    s.check({ label, value: `=${count(word)}`, limit: 0, ok: `${count(word)}=0`, cure, fix, kind: "count", ...more });
   };
   add(
     "Lines to order without a cost",
     "no cost",
     "Give the item a cost on Rates under the code of the line, or type its unit cost.",
     "TakeoffPrices",
+    {
+      cureNow:
+        'IF(COUNTIF(AskMissing,"?*")>0,"Not on Rates: "&INDEX(AskMissing,MATCH("?*",AskMissing,0))&". Add it there under that code, with a price.",' +
+        '"Give the item a cost on Rates under the code of the line, or type its unit cost.")',
+    },
   );
   add(
     "Lines under no cost kind",
@@ -88,6 +101,6 @@ function checks(s: SheetLayout): void {
     "ordered short",
     "Order what is missing, or note on Takeoff why less was ordered.",
     "OrderLines",
-    "look",
+    { weight: "look" },
   );
 }

@@ -24,6 +24,7 @@ export const water: Facts = some({
   lips: rows(record({ width: mostly(between(0.15, 1.5), 12), level: seldom(between(0, 0.02), 2) }), 0, 3),
   flowTyped: seldom(between(5e-4, 8e-3)),
   spillBoxes: mostly(whole(0, 3)),
+  boxWidth: mostly(between(0.3, 1.4)),
   drops: rows(record({ drop: overRule(between(0, 0.5)), tread: overRule(between(0, 3)) }), 0, 12),
   pools: rows(record({ area: mostly(between(0.05, 6), 12), lipWidth: mostly(between(0.15, 2), 12) }), 0, 6),
   beds: rows(
@@ -122,7 +123,7 @@ export const basin: Facts = some({
   gravelVoids: mostly(between(0.25, 0.5)),
   basinParts: rows(
     record({
-      kind: mostly(oneOf("modules", "modules", "pump well", "round well"), 15),
+      kind: mostly(oneOf("modules", "modules", "pump well", "round well", "tub"), 15),
       length: mostly(between(0.3, 1.6), 15),
       width: mostly(between(0.3, 1), 3),
       depth: mostly(between(0.2, 0.7), 15),

@@ -3,6 +3,7 @@ import { FACTS, type FactKey } from "../../../src/job/facts";
 import { usualOf } from "../../../src/job/facts/usual";
 import type { SomeFacts } from "../../../src/workbook/reckoning/typeJob";
 import { basin, earth, levels, liner, pump, stone, water } from "./design";
+import { asSold } from "./sold";
 import { labor, price, takeoff } from "./money";
 
 /** Sheets whose facts have sizes and weights, and no price. */
@@ -34,9 +35,11 @@ export function jobIn(system: "US" | "SI"): fc.Arbitrary<TrialJob> {
   const topics = Object.fromEntries(
     Object.entries(topicsOf(system)).map(([topic, facts]) => [topic, fc.option(facts, { nil: {}, freq: 2 })]),
   );
+  const facts = fc.record(topics).map((chosen) => Object.assign({}, ...Object.values(chosen)) as SomeFacts);
+  // Most people choose what is sold; what is not has no price.
   return fc
-    .record(topics)
-    .map((chosen) => ({ system, facts: Object.assign({}, ...Object.values(chosen)) as SomeFacts }));
+    .tuple(facts, fc.integer({ min: 0, max: 3 }))
+    .map(([some, sold]) => ({ system, facts: sold > 0 ? asSold(some, system) : some }));
 }
 
 export const trialJob: fc.Arbitrary<TrialJob> = fc.oneof(jobIn("US"), jobIn("SI"));

@@ -27,7 +27,7 @@ describe.each(["US", "SI"] as const)("facts and the cells of a workbook in %s", 
   const names = new Map(model.names.map(({ name, sheet, area }) => [name, `${sheet}!${areaAddress(area, true)}`]));
   const facts = Object.values(FACTS);
   // Tables that grow have no cells below the laid-out ones.
-  const laidOut = 40;
+  const laidOut = 140;
   const places: Place[] = facts.flatMap((fact) =>
     fact.type === "table"
       ? tablePlaces(fact, names).flatMap((column) =>

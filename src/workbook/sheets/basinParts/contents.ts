@@ -1,5 +1,6 @@
-import type { Job, SheetLayout } from "../../layout";
+import type { AskSpec, Job, SheetLayout } from "../../layout";
 import { said } from "../../layout/said";
+import { inCode } from "../money/asks";
 import { PARTS } from "./pit";
 
 /** What the pit and all that stands in it hold, and what is bought for it. */
@@ -78,6 +79,22 @@ export function contents(s: SheetLayout, job: Job): void {
   buying(s);
 }
 
+/** Codes of modules and tubs; sides in in or mm, a tub by what it holds. */
+function moduleCode({ job }: SheetLayout): string {
+  const sides = ["ModuleLength", "ModuleWidth", "ModuleHeight"];
+  const codes = sides.map((side) => inCode(`${side}*${job.pick({ US: 12, SI: 1000 })}`));
+  return `IF(COUNT(${sides.join(",")})<3,"","MODULE "&${codes.join('&"x"&')})`;
+}
+
+function tubAsk({ job }: SheetLayout, row: number): AskSpec {
+  const part = (column: number): string => `INDEX(BasinParts,${row},${column})`;
+  const held = `${part(2)}*${part(3)}*${part(4)}*IF(${part(5)}="",1,${part(5)})*${job.pick({ US: "1728/231", SI: "1000" })}`;
+  return {
+    count: `IF(INDEX(PartKinds,${row})="tub",1,0)`,
+    codes: [`IF(COUNT(${part(2)},${part(3)},${part(4)})<3,"","TUB "&${inCode(held, 0)})`],
+  };
+}
+
 function buying(s: SheetLayout): void {
   s.takeoff({
     code: "MODULE",
@@ -87,6 +104,7 @@ function buying(s: SheetLayout): void {
     needs: ["ModuleCount"],
     category: "Basin",
     which: `=IF(COUNT(ModuleLength,ModuleWidth,ModuleHeight)<3,"",${said("ModuleLength", 2)}&" × "&${said("ModuleWidth", 2)}&" × "&${said("ModuleHeight", 2)}&" ${s.job.pick({ US: "ft", SI: "m" })}")`,
+    asks: [{ count: "1", codes: [moduleCode(s)] }],
   });
   s.takeoff({
     code: "PUMPWELL",
@@ -96,6 +114,15 @@ function buying(s: SheetLayout): void {
     needs: ["BasinHold"],
     category: "Basin",
   });
+  s.takeoff({
+    code: "TUB",
+    description: "Tub",
+    unit: "each",
+    quantity: '=COUNTIF(PartKinds,"tub")',
+    needs: ["BasinHold"],
+    category: "Basin",
+    asks: Array.from({ length: PARTS }, (_, index) => tubAsk(s, index + 1)),
+  });
   const supplier = "Pond yard (demo)";
   s.rate({
     code: "MODULE",
@@ -103,8 +130,14 @@ function buying(s: SheetLayout): void {
     unit: "each",
     category: "Basin",
     supplier,
-    price: { US: 46.5, SI: 41 },
     pack: 1,
+  });
+  s.rate({
+    code: "TUB",
+    description: "Tub: a basin that comes in one piece",
+    unit: "each",
+    category: "Basin",
+    supplier,
   });
   s.rate({
     code: "PUMPWELL",

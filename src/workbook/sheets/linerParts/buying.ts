@@ -1,6 +1,7 @@
 import { unitLabel } from "../../../calc/quantity/measures";
 import type { Job, SheetLayout } from "../../layout";
 import { said } from "../../layout/said";
+import { inCode } from "../money/asks";
 
 /** Lines for Takeoff and Rates; waste is in the areas already. */
 export function buying(s: SheetLayout, job: Job): void {
@@ -45,8 +46,14 @@ export function buying(s: SheetLayout, job: Job): void {
     quantity: "=FabricBuyArea",
     needs: ["FabricBuyArea"],
     which: `=FabricMass&" ${mass}, roll "&${said("FabricRollWidth", 2)}&" ${length} wide"`,
+    asks: [
+      {
+        count: "1",
+        codes: [`IF(FabricRollWidth="","","FABRIC "&${inCode(`FabricRollWidth*${job.pick({ US: 12, SI: 1000 })}`)})`],
+      },
+    ],
   });
-  s.rate({ ...fabric, supplier, price: { US: 0.34, SI: 3.1 }, waste: 0 });
+  s.rate({ ...fabric, supplier, waste: 0 });
   const tape = { code: "SEAMTAPE", description: "Seam tape", unit: length, category: "Liner" } as const;
   s.takeoff({ ...tape, quantity: "=SeamTapeLength", needs: ["SeamTapeLength"] });
   s.rate({ ...tape, supplier, price: { US: 1.9, SI: 5.8 }, waste: 0, pack: { US: 25, SI: 7.5 } });

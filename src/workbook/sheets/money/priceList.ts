@@ -1,4 +1,8 @@
 import { COST_KINDS } from "../../../calc/money/costKinds";
+import { shippedBook } from "../../../book/shipped";
+import { INVENTED_DAY } from "../../../book/shipped/products";
+import type { Product } from "../../../book/types";
+import { serialOf } from "../../../calc/quantity/dateSerial";
 import type { Job, RateLine, Ref, SheetLayout, TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
 import type { CellValue } from "../../model";
@@ -8,22 +12,26 @@ import { costKindOf } from "./costKinds";
 import { UNIT_COST_FORMAT } from "./takeoffColumns";
 
 /** Items the list takes, those that the workbook comes with included. */
-export const PRICE_ROWS = 20_100;
+export const PRICE_ROWS = 20_200;
 /** The word that marks a price nobody has changed or confirmed. */
 export const MARK = "invented";
-/** Day of the invented prices: 1 April 2026. */
-const PRICE_DAY = 46113;
+const PRICE_DAY = serialOf(INVENTED_DAY) ?? "";
 
 /** What the sheets ask for, at invented prices, and below it as many of the user's own items as he likes; it ends the sheet. */
 export function priceList(s: SheetLayout, job: Job): void {
   s.section("Price list");
   s.note(
     "Go on below the last row with items of your own, as many as 20,000; or let the pane read a supplier's CSV file, which shows " +
-      "what would change first. The first items are asked for by the other sheets, so that code and unit stay; " +
+      "what would change first. The first items are asked for by the other sheets, so that code and unit stay. Those without a cost are " +
+      "priced by size, from the items below whose code names kind, size and type; a cost typed there goes before. " +
       "what the supplier calls an item goes under Supplier's code, and a file with those codes finds it too.",
   );
   const lines = job.rateLines;
   const invented = job.filled === "demo";
+  const known = new Set(lines.map(({ code }) => code));
+  // A blank job has no prices at all.
+  const products = invented ? shippedBook(job.system).products.filter(({ code }) => !known.has(code)) : [];
+  const rows = [...lines.map((line) => rowOf(line, job)), ...products.map(productRow)];
   s.input({
     name: "PricesConfirmed",
     label: "All prices confirmed on",
@@ -36,8 +44,8 @@ export function priceList(s: SheetLayout, job: Job): void {
   s.print({ landscape: true, titleRows: [s.row, s.row] });
   const table = s.table({
     name: RATE_TABLE,
-    rows: lines.length + 1,
-    open: { rows: PRICE_ROWS, from: lines.length + 1 },
+    rows: rows.length + 1,
+    open: { rows: PRICE_ROWS, from: rows.length + 1 },
     columns: [
       column("description", "Description", "text", { max: 200, message: "What it is." }),
       column("code", "Code", "text", { max: 100, message: "The code it is looked up by; each code once." }),
@@ -62,16 +70,19 @@ export function priceList(s: SheetLayout, job: Job): void {
         },
       },
     ],
-    usual: lines.map((line) => rowOf(line, job)),
+    usual: rows,
   });
   s.filter(table.body.top - 1, table.body.left, table.body.bottom, table.body.right);
-  lines.forEach(({ priceFormula }, index) => {
+  lines.forEach(({ price, priceFormula }, index) => {
     // Takeoff reads these rows where they stand, so that codes must not move.
     lock(s, table.cell("code", index + 1));
     lock(s, table.cell("unit", index + 1));
     if (priceFormula !== undefined) fill(s, table.cell("cost", index + 1), priceFormula);
-    if (invented) markInvented(s, table, index + 1, priceFormula === undefined);
+    if (invented && (price !== undefined || priceFormula !== undefined)) {
+      markInvented(s, table, index + 1, priceFormula === undefined);
+    }
   });
+  products.forEach((_, index) => markInvented(s, table, lines.length + index + 1, true));
 }
 
 /** A shipped price is invented until it, or the day it is of, is another. */
@@ -108,15 +119,21 @@ function rowOf(line: RateLine, job: Job): CellValue[] {
     line.description,
     line.code,
     line.unit,
-    filled && line.priceFormula === undefined ? job.pick(line.price) : "",
+    filled && line.priceFormula === undefined && line.price !== undefined ? job.pick(line.price) : "",
     line.pack === undefined ? 1 : job.pick(line.pack),
     line.minimum === undefined ? 0 : job.pick(line.minimum),
     line.waste ?? 0,
     filled ? line.supplier : "",
     costKindOf(line),
     "yes",
-    filled ? PRICE_DAY : "",
+    filled && (line.price !== undefined || line.priceFormula !== undefined) ? PRICE_DAY : "",
     "",
     "",
   ];
+}
+
+function productRow(product: Product): CellValue[] {
+  const { description, code, unit, price, pack, minimum, waste, supplier, costKind, taxable, day, theirs } = product;
+  const terms = [price ?? "", pack, minimum, waste, supplier, costKind, taxable ? "yes" : "no"];
+  return [description, code, unit, ...terms, serialOf(day) ?? "", theirs, ""];
 }

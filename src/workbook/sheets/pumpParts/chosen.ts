@@ -35,7 +35,7 @@ export function chosenPump(s: SheetLayout): void {
   s.result({
     name: "PumpPrice",
     label: "Price of one",
-    formula: "=INDEX(PumpPrices,PumpRow)",
+    formula: '=IF(INDEX(PumpPrices,PumpRow)="","",INDEX(PumpPrices,PumpRow))',
     kind: "money",
     needs: ["PumpRow"],
   });

@@ -1,5 +1,6 @@
-import type { Job, RateLine, SheetLayout } from "../../layout";
+import type { AskSpec, Job, RateLine, SheetLayout } from "../../layout";
 import { saidPercent } from "../../layout/said";
+import { inCode } from "../money/asks";
 
 /** Weights as they can be ordered: volume, bags, pallets, truckloads. */
 export function order(s: SheetLayout, job: Job): void {
@@ -98,6 +99,29 @@ export function order(s: SheetLayout, job: Job): void {
   });
 }
 
+/** Stone of a grade, or of any. */
+function gradeAsk(code: string, kind: string): AskSpec[] {
+  return [{ count: "1", codes: [`IF(${kind}="","","${code} "&${kind})`, `IF(${kind}="","","${code}")`] }];
+}
+
+/** Boulders of a size, of the rock or of any. */
+function boulderAsk(row: number): AskSpec {
+  const [size, share] = [`INDEX(StoneMix,${row},1)`, `INDEX(StoneMix,${row},2)`];
+  const code = `"BOULDER "&${inCode(size)}`;
+  return {
+    count: `IF(${size}="",0,N(${share}))`,
+    codes: [`IF(${size}="","",TRIM(${code}&" "&RockKind))`, `IF(${size}="","",${code})`],
+  };
+}
+
+/** Lip stones by their sides, of the rock or of any. */
+function lipStoneAsk(): AskSpec[] {
+  const sides = ["LipStoneLength", "LipStoneWidth", "LipStoneHeight"];
+  const code = `"LIPSTONE "&${sides.map((side) => inCode(side)).join('&"x"&')}`;
+  const unknown = `OR(COUNT(${sides.join(",")})<3,RockKind="")`;
+  return [{ count: "1", codes: [`IF(${unknown},"",${code}&" "&RockKind)`, `IF(${unknown},"",${code})`] }];
+}
+
 /** Lines for Takeoff and Rates. */
 export function contribute(s: SheetLayout, job: Job): void {
   const ton = job.pick({ US: "ton", SI: "t" });
@@ -117,8 +141,9 @@ export function contribute(s: SheetLayout, job: Job): void {
     quantity: string,
     rate: Pick<RateLine, "price" | "supplier" | "pack" | "cost">,
     which?: string,
+    asks?: readonly AskSpec[],
   ): void => {
-    const told = which === undefined ? {} : { which };
+    const told = { ...(which === undefined ? {} : { which }), ...(asks === undefined ? {} : { asks }) };
     s.takeoff({ code, description, unit, quantity: `=${quantity}`, category: "Stone", needs: [quantity], ...told });
     // Waste is in the tons already.
     s.rate({ code, description, unit, category: "Stone", waste: 0, ...rate });
@@ -135,32 +160,36 @@ export function contribute(s: SheetLayout, job: Job): void {
     "Gravel for bed and basin top",
     ton,
     "GravelTons",
-    { ...quarry, price: { US: 57.5, SI: 43 } },
+    quarry,
     '=GravelKind&""',
+    gradeAsk("GRAVEL", "GravelKind"),
   );
   add(
     "BASINSTONE",
     "Stone around void modules",
     ton,
     "BasinStoneTons",
-    { ...quarry, price: { US: 49, SI: 38.5 } },
+    quarry,
     '=BasinStoneKind&""',
+    gradeAsk("BASINSTONE", "BasinStoneKind"),
   );
   add(
     "BOULDER",
     "Boulders, mixed sizes",
     ton,
     "BoulderTons",
-    { ...quarry, price: { US: 172, SI: 158 } },
+    quarry,
     `=RockKind&${mix}`,
+    [1, 2, 3, 4, 5].map(boulderAsk),
   );
   add(
     "LIPSTONE",
     "Lip stones",
     "each",
     "LipStoneCount",
-    { ...quarry, pack: 1, price: { US: 84, SI: 92 } },
+    { ...quarry, pack: 1 },
     `=RockKind&", "&LipStoneLength&" × "&LipStoneWidth&" × "&LipStoneHeight&" ${size}"`,
+    lipStoneAsk(),
   );
   add("STONEHAUL", "Delivery of stone", "load", "StoneTruckloads", { ...carrier, price: { US: 115, SI: 105 } });
 }

@@ -1,5 +1,6 @@
 import { LIP_SHAPES } from "../../../calc/tables/lips";
 import type { Job, SheetLayout } from "../../layout";
+import { inCode } from "../money/asks";
 import { numbered } from "./parts";
 
 const LIPS = 3;
@@ -131,6 +132,16 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
     message: "Boxes that spread the water behind the top lip; 0 where the pipe ends in a pool.",
     note: "The box sits inside the liner, on a berm compacted in layers.",
   });
+  s.input({
+    name: "SpillBoxWidth",
+    label: "Width of one box, at its lip",
+    kind: "size",
+    usual: { US: 28, SI: 700 },
+    min: { US: 4, SI: 100 },
+    max: { US: 120, SI: 3000 },
+    message: "Width of the spillway box as sold; its price follows it.",
+    note: "As wide as the lip it feeds, or a little wider.",
+  });
   s.takeoff({
     code: "SPILLBOX",
     description: "Spillway box",
@@ -138,6 +149,7 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
     quantity: "=SpillBoxes",
     category: "Basin",
     needs: ["SpillBoxes", "DesignFlow"],
+    asks: [{ count: "1", codes: [`IF(SpillBoxWidth="","","SPILLBOX "&${inCode("SpillBoxWidth")})`] }],
   });
   s.rate({
     code: "SPILLBOX",
@@ -145,7 +157,6 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
     unit: "each",
     category: "Basin",
     supplier: "Pond yard (demo)",
-    price: { US: 236, SI: 214 },
     pack: 1,
   });
 }

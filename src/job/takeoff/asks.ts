@@ -1,0 +1,96 @@
+import { askingCode, type Wanted } from "../../book/ask";
+import type { ProductKind } from "../../book/kinds";
+import { USUAL_PIPE } from "../../calc/tables/pipes";
+import type { Job, JobRow } from "../facts";
+import { isKnown, type Reckoned } from "../reckoned";
+
+/** One product that a line of the takeoff needs: how much of the line it is, and the codes it is looked for by, the most exact first. */
+export interface Ask {
+  /** Pieces, or a share of the line: only the ratio counts. */
+  readonly count: number;
+  readonly codes: readonly string[];
+}
+
+/** Codes of a product: with its type first, then without, where the price holds for every type. */
+export function codesOf(wanted: Wanted, system: Job["system"]): string[] {
+  const { type, ...any } = wanted;
+  const exact = askingCode(wanted, system);
+  return type === undefined ? [exact] : [exact, askingCode(any, system)];
+}
+
+/** A pipe of the route or a riser, by size and type. */
+export function pipeAsk({ system }: Job, pipe: JobRow<"route">): Ask[] {
+  const { size, type = USUAL_PIPE[system] } = pipe;
+  return size === undefined ? [] : [{ count: 1, codes: [askingCode({ kind: "pipe", size, type }, system)] }];
+}
+
+/** The fittings of a kind on every pipe, each of the pipe's size. */
+export function fittingAsks(job: Job, kind: ProductKind, on: (pipe: JobRow<"route">) => number): Ask[] {
+  const pipes = [...job.route.map((pipe) => ({ pipe, times: 1 })), ...risersOf(job)];
+  return pipes.map(({ pipe, times }) => ({
+    count: on(pipe) * times,
+    codes: pipe.size === undefined ? [] : [askingCode({ kind, size: pipe.size }, job.system)],
+  }));
+}
+
+function risersOf({ riser, pumpCount = 0 }: Job): { pipe: JobRow<"riser">; times: number }[] {
+  return riser.map((pipe) => ({ pipe, times: pumpCount }));
+}
+
+/** One product of a kind; none while its size is not known. */
+export function oneAsk(
+  job: Pick<Job, "system">,
+  wanted: { readonly [K in keyof Wanted]: Wanted[K] | undefined },
+): Ask[] {
+  const said = Object.entries(wanted);
+  if (said.some(([, value]) => value === undefined)) return [];
+  return [{ count: 1, codes: codesOf(wanted as Wanted, job.system) }];
+}
+
+/** Boulders, by the shares of their sizes. */
+export function boulderAsks(job: Job): Ask[] {
+  return job.boulderSizes.map(({ size, share = 0 }) => ({
+    count: size === undefined ? 0 : share,
+    codes: size === undefined ? [] : codesOf({ kind: "boulder", size, ...typed(job.rock) }, job.system),
+  }));
+}
+
+/** Tubs, by what they hold. */
+export function tubAsks(job: Job): Ask[] {
+  return job.basinParts
+    .filter(({ kind }) => kind === "tub")
+    .map(({ length, width, depth, voids = 1 }) => {
+      const known = length !== undefined && width !== undefined && depth !== undefined;
+      return { count: 1, codes: known ? [tubCode(job, length * width * depth * voids)] : [] };
+    });
+}
+
+/** Tubs are sold by whole gallons or liters. */
+function tubCode({ system }: Job, volume: number): string {
+  const unit = system === "US" ? 231 * 0.0254 ** 3 : 0.001;
+  return askingCode({ kind: "tub", size: Math.round(volume / unit) * unit }, system);
+}
+
+function typed(type: string | undefined): { type: string } | Record<string, never> {
+  return type === undefined ? {} : { type };
+}
+
+type Prices = ReadonlyMap<string, JobRow<"prices">>;
+
+/**
+ * What one unit of a line costs: the mean of its products' prices, by how much there is of each; unknown while one of
+ * them has no price of its own.
+ */
+export function askedPrice(asks: readonly Ask[], prices: Prices): Reckoned<number> {
+  const needed = asks.filter(({ count }) => count > 0);
+  let sum = 0;
+  let counted = 0;
+  for (const { count, codes } of needed) {
+    const code = codes.find((one) => prices.has(one.toLowerCase())) ?? "";
+    const price = prices.get(code.toLowerCase())?.cost ?? undefined;
+    if (!isKnown(price)) return undefined;
+    sum += count * price;
+    counted += count;
+  }
+  return counted > 0 ? sum / counted : undefined;
+}
