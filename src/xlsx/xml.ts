@@ -124,6 +124,24 @@ export function relationOf(element: XmlElement, name = "id"): string | undefined
   return element.attributes.find((one) => one.name === name && one.space.endsWith("/relationships"))?.value;
 }
 
+/** Other text for what stands between two places of a text; nothing where both are the same puts it in between. */
+export interface Piece {
+  readonly from: number;
+  readonly to: number;
+  readonly text: string;
+}
+
+/** A text with other pieces in it, which do not overlap. */
+export function withPieces(xml: string, pieces: readonly Piece[]): string {
+  let done = 0;
+  let written = "";
+  for (const { from, to, text } of [...pieces].sort((a, b) => a.from - b.from)) {
+    written += xml.slice(done, from) + text;
+    done = to;
+  }
+  return written + xml.slice(done);
+}
+
 /** Attributes as they are written into a start tag, those of these names without a namespace changed; undefined leaves one out. */
 export function writtenAttributes(
   attributes: readonly XmlAttribute[],
@@ -136,6 +154,13 @@ export function writtenAttributes(
     value === undefined ? "" : ` ${name}="${escapeAttribute(value)}"`,
   );
   return [...kept, ...others].join("");
+}
+
+/** An element's start tag with some attributes changed; undefined leaves one out. */
+export function startTag(element: XmlElement, changed: Readonly<Record<string, string | undefined>>): Piece {
+  const { prefix, name, attributes, start, opened, closing, end } = element;
+  const close = closing === end ? "/>" : ">";
+  return { from: start, to: opened, text: `<${prefix}${name}${writtenAttributes(attributes, changed)}${close}` };
 }
 
 /** Text as an element of XML holds it. Control characters cannot stand in XML at all and are dropped. */

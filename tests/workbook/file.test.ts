@@ -103,6 +103,9 @@ describe("the files", () => {
     const bytes = await writeWorkbook(demo.model, { form: "values" });
     const xml = Object.entries(unzipSync(bytes)).filter(([name]) => name.startsWith("xl/worksheets/sheet"));
     expect(xml.some(([, part]) => strFromU8(part).includes("_xldudf_"))).toBe(false);
+    // The mark of a dynamic array goes with its formula: until November 2026 it stayed on cells behind an empty one.
+    const unmarked = /<c [^>]*\bcm="[^>]*>(?!<f)/;
+    for (const [name, part] of xml) expect(unmarked.exec(strFromU8(part))?.[0], name).toBeUndefined();
     expect(validate(bytes, "Microsoft365")).toEqual([]);
   });
 });

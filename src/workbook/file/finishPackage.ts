@@ -1,8 +1,8 @@
-import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
-
+import { unzipSync, zipSync, type Zippable } from "fflate";
 import type { SheetModel } from "../model";
 import { storeChartValues } from "../../xlsx/chartCaches";
 import { Package } from "../../xlsx/package";
+import { attributeOf, childOf, startTag, within, withPieces, type Piece, type XmlElement } from "../../xlsx/xml";
 import { openColumns } from "./openRows";
 
 /** Every entry of the package carries this time, so that the same workbook gives the same bytes anywhere. */
@@ -11,6 +11,7 @@ const ENTRY_TIME = "1980-01-01T00:00:00";
 /** What Excel itself wrote in 2026; with it, and with no order to calculate on loading, the stored values stand. */
 const CALCULATION = '<calcPr calcId="191029"/>';
 
+const CHART = /^xl\/charts\/chart\d+\.xml$/;
 const ERROR = /^#(?:N\/A|NAME\?|REF!|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!)$/;
 
 /** What is done to the writing library's package before it ships. */
@@ -27,43 +28,71 @@ export interface Finish {
  */
 export function finishPackage(bytes: Uint8Array, { valuesOnly, sheets }: Finish): Uint8Array {
   const parts = unzipSync(bytes);
-  const change = (name: string, edit: (xml: string) => string): void => {
-    const part = parts[name];
-    if (part) parts[name] = strToU8(edit(strFromU8(part)));
+  const file = new Package(parts);
+  const change = (part: string, pieces: (root: XmlElement, xml: string) => Piece[]): void => {
+    const root = file.xml(part);
+    if (root) file.setText(part, withPieces(file.text(part), pieces(root, file.text(part))));
   };
-  change("xl/workbook.xml", (xml) => xml.replace(/<calcPr[^>]*\/>/, CALCULATION));
-  change("docProps/app.xml", (xml) =>
-    xml
-      .replace(/<Application>[^<]*<\/Application>/, "<Application>Rillwright</Application>")
-      .replace(/<AppVersion>[^<]*<\/AppVersion>/, ""),
+  change(file.workbook, (root) => [...within(root, "calcPr")].map((element) => inPlaceOf(element, CALCULATION)));
+  change("docProps/app.xml", (root) =>
+    root.children.flatMap((element) => {
+      if (element.name === "Application") return [inPlaceOf(element, "<Application>Rillwright</Application>")];
+      return element.name === "AppVersion" ? [inPlaceOf(element, "")] : [];
+    }),
   );
-  // Readers draw a series that does not say otherwise as a curve, which would round the steps of a stream.
-  for (const name of Object.keys(parts).filter((part) => /^xl\/charts\/chart\d+\.xml$/.test(part))) {
-    change(name, (xml) => xml.replace(/<\/c:yVal>(?!<c:smooth)/g, '</c:yVal><c:smooth val="0"/>'));
-  }
-  // The schema wants the size before the colour.
-  change("xl/styles.xml", (xml) => xml.replace(/(<color [^>]*\/>)(<sz [^>]*\/>)/g, "$2$1"));
-  for (const name of Object.keys(parts).filter((part) => /^xl\/worksheets\/sheet\d+\.xml$/.test(part))) {
-    change(name, (xml) =>
-      xml.replace(/<c ([^>]*)>((?:(?!<\/c>)[\s\S])*?)<\/c>/g, (_, attributes: string, inner: string) =>
-        cell(attributes, inner, valuesOnly),
-      ),
-    );
-  }
-  sheets.forEach((sheet, index) => change(`xl/worksheets/sheet${index + 1}.xml`, (xml) => openColumns(xml, sheet)));
-  storeChartValues(new Package(parts));
+  for (const part of file.names()) if (CHART.test(part)) change(part, straightLines);
+  const styles = file.partOf("styles");
+  if (styles) change(styles, sizeBeforeColour);
+  [...file.sheets().values()].forEach((part, index) => {
+    const model = sheets[index];
+    change(part, (root) => [...mendedCells(root, valuesOnly), ...(model ? openColumns(root, model) : [])]);
+  });
+  storeChartValues(file);
   return zip(parts);
 }
 
-function cell(attributes: string, inner: string, valuesOnly: boolean): string {
-  const value = /<v>([^<]*)<\/v>/.exec(inner)?.[1];
-  const isFormula = /<f[ >]/.test(inner);
-  let marks = attributes;
-  if (isFormula && value !== undefined && ERROR.test(value)) marks = `${marks.replace(/\s*\bt="[a-z]+"/i, "")} t="e"`;
-  if (valuesOnly && /<f [^>]*t="array"/.test(inner)) {
-    return `<c ${marks.replace(/\s*\bcm="\d+"/, "")}>${inner.replace(/<f[^>]*>[^<]*<\/f>/, "")}</c>`;
-  }
-  return `<c ${marks}>${inner.replace("<v/>", "<v></v>")}</c>`;
+function inPlaceOf({ start, end }: XmlElement, text: string): Piece {
+  return { from: start, to: end, text };
+}
+
+/** Readers draw a series that does not say otherwise as a curve, which would round the steps of a stream. */
+function straightLines(chart: XmlElement): Piece[] {
+  return [...within(chart, "ser")].flatMap((series) => {
+    const values = childOf(series, "yVal");
+    if (!values || childOf(series, "smooth")) return [];
+    return [{ from: values.end, to: values.end, text: `<${values.prefix}smooth val="0"/>` }];
+  });
+}
+
+/** The schema wants a font's size before its colour. */
+function sizeBeforeColour(styles: XmlElement, xml: string): Piece[] {
+  return [...within(styles, "font")].flatMap(({ children }) =>
+    children.flatMap((colour, index) => {
+      const size = children[index + 1];
+      if (colour.name !== "color" || size?.name !== "sz") return [];
+      const swapped = xml.slice(size.start, size.end) + xml.slice(colour.start, colour.end);
+      return [{ from: colour.start, to: size.end, text: swapped }];
+    }),
+  );
+}
+
+/** Cells that hold an error say so; those of arrays keep their values alone where only values are wanted. */
+function mendedCells(sheet: XmlElement, valuesOnly: boolean): Piece[] {
+  const rows = childOf(sheet, "sheetData")?.children ?? [];
+  return rows.flatMap(({ children }) =>
+    children.flatMap((cell) => {
+      const [formula, value] = [childOf(cell, "f"), childOf(cell, "v")];
+      const bare = valuesOnly && attributeOf(formula, "t") === "array";
+      const type = formula && value && ERROR.test(value.text) ? { t: "e" } : {};
+      const changed = { ...type, ...(bare ? { cm: undefined } : {}) };
+      return [
+        ...(Object.keys(changed).length > 0 ? [startTag(cell, changed)] : []),
+        ...(bare && formula ? [inPlaceOf(formula, "")] : []),
+        // An empty text is written out, as Excel does.
+        ...(!bare && value && value.closing === value.end ? [inPlaceOf(value, "<v></v>")] : []),
+      ];
+    }),
+  );
 }
 
 /** The parts in a fixed order: those a reader looks for first, then by name. */

@@ -1,4 +1,5 @@
-import { columnLetters } from "../layout/address";
+import { parseArea } from "../../xlsx/address";
+import { attributeOf, childOf, startTag, type Piece, type XmlElement } from "../../xlsx/xml";
 import { DEFAULT_HEIGHT, STYLE } from "../layout/style";
 import type { CellModel, SheetModel } from "../model";
 
@@ -44,20 +45,27 @@ export function heightsInFile({ openFrom = 1, heights }: SheetModel): ReadonlyMa
   return new Map([...above, ...heights]);
 }
 
-/** Gives the columns of a sheet's XML the look of the cells in a row, and all further rows its height. */
-export function openColumns(xml: string, { openFrom, heights }: Pick<SheetModel, "openFrom" | "heights">): string {
-  if (openFrom === undefined) return xml;
-  const looks = new Map(
-    [...xml.matchAll(new RegExp(`<c r="([A-Z]+)${openFrom}"[^>]*? s="(\\d+)"`, "g"))].map(([, letters, look]) => [
-      letters,
-      look,
-    ]),
-  );
+/** What gives the columns of a sheet the look of the cells in a row, and all further rows its height. */
+export function openColumns(
+  sheet: XmlElement,
+  { openFrom, heights }: Pick<SheetModel, "openFrom" | "heights">,
+): Piece[] {
+  if (openFrom === undefined) return [];
+  const looks = new Map<number, string | undefined>();
+  const rows = childOf(sheet, "sheetData")?.children ?? [];
+  const row = rows.find((one) => attributeOf(one, "r") === String(openFrom));
+  for (const cell of row?.children ?? []) {
+    const area = parseArea(attributeOf(cell, "r") ?? "", "");
+    if (area) looks.set(area.left + 1, attributeOf(cell, "s"));
+  }
   const height = heights.get(openFrom) ?? DEFAULT_HEIGHT;
-  return xml
-    .replace(/<sheetFormatPr defaultRowHeight="[^"]*"/, `<sheetFormatPr defaultRowHeight="${height}" customHeight="1"`)
-    .replace(/<col min="(\d+)"[^>]*?(?=\/>)/g, (col, column: string) => {
-      const look = looks.get(columnLetters(Number(column)));
-      return look === undefined ? col : `${col} style="${look}"`;
-    });
+  const usual = childOf(sheet, "sheetFormatPr");
+  const columns = childOf(sheet, "cols")?.children ?? [];
+  return [
+    ...(usual ? [startTag(usual, { defaultRowHeight: String(height), customHeight: "1" })] : []),
+    ...columns.flatMap((column) => {
+      const style = looks.get(Number(attributeOf(column, "min")));
+      return style === undefined ? [] : [startTag(column, { style })];
+    }),
+  ];
 }

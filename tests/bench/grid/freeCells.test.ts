@@ -8,6 +8,7 @@ import { writeCells } from "../../../src/bench/grid/write";
 import { openWorkbook } from "../../../src/bench/reading/openWorkbook";
 import { toGrid } from "../../../src/bench/reading/toGrid";
 import { openColumns } from "../../../src/workbook/file/openRows";
+import { readXml, withPieces } from "../../../src/xlsx/xml";
 import { changeSheets } from "../../workbook/templates";
 import { openInNode } from "../nodeBench";
 
@@ -35,7 +36,7 @@ async function list(): Promise<Uint8Array> {
     ],
   });
   // The writing library gives columns no look.
-  return changeSheets(bytes, (xml) => openColumns(xml, { openFrom: 3, heights: new Map() }));
+  return changeSheets(bytes, (xml) => withPieces(xml, openColumns(readXml(xml), { openFrom: 3, heights: new Map() })));
 }
 
 it("gives the look of a column to cells that the file does not hold, and to no other, whatever is done to them", async () => {
