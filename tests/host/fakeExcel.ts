@@ -34,7 +34,13 @@ class FakeContext {
       delete: () => this.later(() => book.names.delete(key)),
     });
     return {
-      names: this.object(() => ({ items: [...book.names.keys()].map(name) }), {
+      names: this.object(() => ({ items: this.listed([...book.names.keys()]).map(name) }), {
+        getItemOrNullObject: (wanted: string) =>
+          this.object(() => {
+            // Excel takes "fall" and "Fall" for one name.
+            const key = [...book.names.keys()].find((one) => one.toLowerCase() === wanted.toLowerCase());
+            return key === undefined ? undefined : name(this.listed([key])[0] ?? key);
+          }),
         add: (key: string, reference: string) =>
           this.later(() => {
             if (book.names.has(key)) throw excelError("ItemAlreadyExists");
@@ -59,6 +65,12 @@ class FakeContext {
         this.later(() => book.insert(Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0)))),
       onSelectionChanged: this.event(book.selectionListeners),
     };
+  }
+
+  /** Counts the names that are handed over. */
+  private listed(names: string[]): string[] {
+    this.book.namesLoaded += names.length;
+    return names;
   }
 
   private later(act: () => void): void {

@@ -38,6 +38,8 @@ export class FakeWorkbook {
   /** Until then a cell is being edited. */
   editing: Promise<void> | undefined;
   syncs = 0;
+  /** How many names were handed over. */
+  namesLoaded = 0;
   /** Names that an insertion leaves broken, as hosts do now and then. */
   breaksNames: readonly string[] = [];
   /** Whether names stay broken although they are entered again. */

@@ -8,6 +8,20 @@ function local(area: Area): string {
   return `${cellName(area.top, area.left)}:${cellName(area.bottom, area.right)}`;
 }
 
+/** Loads those of the workbook's names that places go by; what they stand for can be read after the next sync. */
+function namesOf(context: Excel.RequestContext, places: readonly Place[]): () => NamedCells[] {
+  const wanted = new Set(places.filter((place) => !place.includes("!")));
+  const items = [...wanted].map((name) => {
+    const item = context.workbook.names.getItemOrNullObject(name);
+    item.load({ name: true, formula: true, visible: true });
+    return item;
+  });
+  return () =>
+    items
+      .filter((item) => !item.isNullObject && item.visible)
+      .map((item) => namedCells(item.name, String(item.formula)));
+}
+
 async function loadNames(context: Excel.RequestContext): Promise<NamedCells[]> {
   const { names } = context.workbook;
   names.load({ name: true, formula: true, visible: true });
@@ -56,7 +70,10 @@ function inPlaces<T>(
   return inExcel("read the sheets", async (context) => {
     const { worksheets } = context.workbook;
     worksheets.load({ name: true });
-    const names = await loadNames(context);
+    // A job has hundreds of names, and the pane looks at the workbook after every edit.
+    const namesThere = namesOf(context, places);
+    await context.sync();
+    const names = namesThere();
     const sheets = new Set(worksheets.items.map((sheet) => sheet.name));
     const answers = places.map((place) => {
       const area = resolvePlace(place, names);
@@ -92,7 +109,10 @@ function* pieces<T extends { readonly values: Grid }>(changes: readonly T[]): Ge
 /** Writes all changes, or none where a cell is locked on a protected sheet; many of them in several requests. */
 export function writeChanges(changes: readonly Change[], progress?: Progress): Promise<void> {
   return inExcel("write to the sheets", async (context) => {
-    const names = await loadNames(context);
+    const places = changes.map(({ place }) => place);
+    const namesThere = namesOf(context, places);
+    if (places.some((place) => !place.includes("!"))) await context.sync();
+    const names = namesThere();
     const targets = changes.map(({ place, values }) => {
       const area = resolvePlace(place, names);
       if (!area) throw new HostRefusal(`"${place}" is not in this workbook, so nothing was written.`);

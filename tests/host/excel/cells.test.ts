@@ -27,6 +27,13 @@ describe("reading", () => {
     expect(book.syncs).toBe(3);
   });
 
+  it("takes over the names it is asked for, and not the hundreds of a job", async () => {
+    for (let number = 0; number < 400; number++) book.names.set(`Other${number}`, "Pump!$B$2");
+    expect(await host.read(["staticlift", "Wanted", "Pump!B2"])).toEqual([[[4.75]], [[7], [8]], [[4.75]]]);
+    await host.write([{ place: "Wanted", values: [[1], [2]] }]);
+    expect(book.namesLoaded).toBe(3);
+  });
+
   it("shows cells as the sheet does, as text", async () => {
     book.addSheet("Sums", { A1: { value: 1234.567 }, A2: { value: "yes" } });
     expect(await host.show(["Sums!A1:A2", "Missing"])).toEqual([[["1,234.57"], ["yes"]], undefined]);

@@ -66,8 +66,8 @@ describe("settings and events", () => {
     await host.write(changes, (count) => done.push(count));
     expect(done).toEqual([400, 800, 1000]);
     expect(book.cell("Own!A1000")?.value).toBe(999);
-    // Names, locks, and three pieces; the fake ends each batch with one more.
-    expect(book.syncs - before).toBe(6);
+    // Locks, and three pieces; the fake ends each batch with one more.
+    expect(book.syncs - before).toBe(5);
   });
 
   it("stops watching a workbook that it could not watch without a fault", async () => {
