@@ -115,6 +115,13 @@ export class Files {
     return true;
   }
 
+  /** Prints the sheet in sight, under the job's name. */
+  async print(): Promise<void> {
+    if (!(await this.takeEntry())) return;
+    const { printSheet } = await import("../printing/printSheet");
+    await printSheet(this.grid, this.job.fileName.replace(/\.xlsx$/i, ""));
+  }
+
   /** What a file of a person's own holds that the bench keeps and does not show. */
   private sayUnseen(): void {
     const { opened } = this.grid;

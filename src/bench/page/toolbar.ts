@@ -14,6 +14,7 @@ export function toolbar(grid: EmbeddedGrid, files: Files): void {
     if (file) void files.openFile(file);
   });
   element("save").addEventListener("click", () => void files.save());
+  element("print").addEventListener("click", () => void files.print());
   const afterEntry = (act: () => void): void => void files.takeEntry().then((taken) => taken && act());
   element("undo").addEventListener("click", () => afterEntry(() => grid.undo()));
   element("redo").addEventListener("click", () => afterEntry(() => grid.redo()));
@@ -25,6 +26,10 @@ export function toolbar(grid: EmbeddedGrid, files: Files): void {
     if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "s") {
       event.preventDefault();
       void files.save();
+    }
+    if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "p") {
+      event.preventDefault();
+      void files.print();
     }
   });
   const toggle = element("toggle-pane");

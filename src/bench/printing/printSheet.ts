@@ -1,0 +1,119 @@
+import type { Worksheet } from "@univerjs/core";
+import type { Sheet } from "hucre";
+import { lookLike } from "../firstLook/cellLook";
+import type { EmbeddedGrid } from "../grid/grid";
+import { planPages, type PagePlan } from "./pageSetup";
+
+/** Prints the sheet in sight by the browser's own print: its print area, page breaks and titles, under the job's name. */
+export async function printSheet(grid: EmbeddedGrid, title: string): Promise<void> {
+  const worksheet = grid.api.getActiveWorkbook()?.getActiveSheet().getSheet();
+  const sheet = grid.opened?.workbook.sheets.find(({ name }) => name === worksheet?.getName());
+  if (!worksheet || !sheet) return;
+  await grid.calculation.settled();
+  const plan = planPages(sheet, filledArea(worksheet), (area) => ({
+    wide: sum(area.left, area.right, (column) => worksheet.getColumnWidth(column)),
+    high: sum(area.top, area.bottom, (row) => heightOf(worksheet, row)),
+  }));
+  const paper = document.createElement("div");
+  paper.className = "paper";
+  paper.append(...tablesOf(grid, worksheet, sheet, plan));
+  const style = document.createElement("style");
+  const [top, right, bottom, left] = plan.margins;
+  style.textContent = `@page { size: ${plan.paper} ${plan.landscape ? "landscape" : "portrait"}; margin: ${top}in ${right}in ${bottom}in ${left}in; }`;
+  const before = document.title;
+  document.title = title;
+  document.body.append(paper, style);
+  document.body.classList.add("printing");
+  const done = new Promise<void>((resolve) => window.addEventListener("afterprint", () => resolve(), { once: true }));
+  try {
+    window.print();
+    await done;
+  } finally {
+    document.body.classList.remove("printing");
+    paper.remove();
+    style.remove();
+    document.title = before;
+  }
+}
+
+function sum(from: number, to: number, of: (index: number) => number): number {
+  let all = 0;
+  for (let index = from; index <= to; index++) all += of(index);
+  return all;
+}
+
+function heightOf(worksheet: Worksheet, row: number): number {
+  return worksheet.getRowVisible(row) ? worksheet.getRowHeight(row) : 0;
+}
+
+/** What a sheet without a print area holds. */
+function filledArea(worksheet: Worksheet): PagePlan["area"] {
+  let [bottom, right] = [0, 0];
+  worksheet.getCellMatrix().forValue((row, column) => {
+    const { v } = worksheet.getCell(row, column) ?? {};
+    if (v === undefined || v === null || v === "") return;
+    bottom = Math.max(bottom, row);
+    right = Math.max(right, column);
+  });
+  return { top: 0, left: 0, bottom, right };
+}
+
+/** The rows before those that head every page, and the rest under them. */
+function tablesOf(grid: EmbeddedGrid, worksheet: Worksheet, sheet: Sheet, plan: PagePlan): HTMLTableElement[] {
+  const { area, titles } = plan;
+  const shown = grid.model.shown({ sheet: sheet.name, ...area });
+  const rowAt = (row: number): HTMLTableRowElement => rowOf(worksheet, row, plan, shown[row - area.top] ?? []);
+  const table = (heads: readonly number[], from: number, to: number): HTMLTableElement => {
+    const element = document.createElement("table");
+    element.style.zoom = String(plan.scale);
+    element.style.width = `${sum(area.left, area.right, (column) => worksheet.getColumnWidth(column))}px`;
+    element.append(widths(worksheet, area));
+    if (heads.length > 0) element.createTHead().append(...heads.map(rowAt));
+    const body = element.createTBody();
+    for (let row = from; row <= to; row++) if (heightOf(worksheet, row) > 0) body.append(rowAt(row));
+    return element;
+  };
+  if (!titles || titles.first < area.top || titles.last >= area.bottom) return [table([], area.top, area.bottom)];
+  const heads = Array.from({ length: titles.last - titles.first + 1 }, (_, index) => titles.first + index);
+  const rest = table(heads, titles.last + 1, area.bottom);
+  if (titles.first === area.top) return [rest];
+  if (plan.breaks.has(titles.first)) rest.style.breakBefore = "page";
+  return [table([], area.top, titles.first - 1), rest];
+}
+
+function widths(worksheet: Worksheet, { left, right }: PagePlan["area"]): HTMLElement {
+  const group = document.createElement("colgroup");
+  for (let column = left; column <= right; column++) {
+    const element = document.createElement("col");
+    element.style.width = `${worksheet.getColumnWidth(column)}px`;
+    group.append(element);
+  }
+  return group;
+}
+
+function rowOf(
+  worksheet: Worksheet,
+  row: number,
+  { area, breaks }: PagePlan,
+  texts: readonly string[],
+): HTMLTableRowElement {
+  const line = document.createElement("tr");
+  line.style.height = `${heightOf(worksheet, row)}px`;
+  if (breaks.has(row) && row > area.top) line.style.breakBefore = "page";
+  for (let column = area.left; column <= area.right; column++) {
+    const merged = worksheet.getMergedCell(row, column);
+    if (merged && (merged.startRow !== row || merged.startColumn !== column)) continue;
+    const cell = document.createElement("td");
+    // As it is drawn: with the looks that rules give it.
+    const held = worksheet.getCell(row, column);
+    const look = worksheet.getComposedCellStyleByCellData(row, column, held);
+    cell.textContent = texts[column - area.left] ?? "";
+    lookLike(cell, look, typeof held?.v === "number");
+    if (merged) {
+      cell.rowSpan = merged.endRow - merged.startRow + 1;
+      cell.colSpan = Math.min(merged.endColumn, area.right) - merged.startColumn + 1;
+    }
+    line.append(cell);
+  }
+  return line;
+}
