@@ -13,7 +13,7 @@ import { entryFirst } from "./page/entryFirst";
 import { Files } from "./page/files";
 import { Job } from "./page/job";
 import { keepOnLeaving } from "./page/leaving";
-import { circleNotice, notice, refusal } from "./page/notices";
+import { ask, circleNotice, notice, refusal } from "./page/notices";
 import { workOffline } from "./page/offline";
 import { regions } from "./page/regions";
 import { showSelection } from "./page/statusLine";
@@ -25,6 +25,7 @@ function start(): void {
     open: ({ file, bytes }) => files.openCarefully(file, bytes),
     file: () => files.current(),
     refused: refusal,
+    choose: ask,
     told: (sentence) => void notice(sentence),
     circles: circleNotice,
   });

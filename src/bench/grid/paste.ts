@@ -4,6 +4,7 @@ import type { Write } from "../../host/bench/benchGrid";
 import type { CellValue } from "../../host/port";
 import type { Spreadsheet } from "./spreadsheet";
 import { copiedFormula, cutFormula } from "./movedFormula";
+import { matchHeadings, type ByHeadings } from "./byHeadings";
 import { asTyped, pastedTexts, spread } from "./pasted";
 import { writeCells } from "./write";
 
@@ -34,6 +35,74 @@ export function paste(grid: Spreadsheet, clipboard: Clipboard): void {
   if (!selected) return;
   const place = grid.model.merged(selected) ? cellArea(selected.sheet, selected.top, selected.left) : selected;
   const copied = copiedHere(grid, clipboard.htmlContent ?? "", place.sheet);
+  const table = copied ? undefined : tableFor(grid, pastedTexts(clipboard.textContent ?? ""), place);
+  if (table) return void offer(grid, clipboard, place, table);
+  put(grid, clipboard, place, copied);
+}
+
+/** A pasted table that may go in by its headings. */
+interface Offered {
+  readonly found: ByHeadings;
+  readonly headings: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** Columns to the right that are looked at for headings. */
+const MOST_COLUMNS = 40;
+/** Rows above that are looked at for them. */
+const MOST_ROWS_ABOVE = 400;
+
+/** Whether the first pasted row names columns of the table that the place lies in. */
+function tableFor({ model, locks }: Spreadsheet, texts: readonly string[][], place: Area): Offered | undefined {
+  const [first, ...rows] = texts;
+  if (!first || first.length < 2 || rows.length === 0) return undefined;
+  const { sheet, top } = place;
+  const right = Math.min(MOST_COLUMNS, model.size(sheet).columns) - 1;
+  // The nearest row above that cannot be typed into and names what was pasted.
+  for (let row = top - 1; row >= Math.max(0, top - MOST_ROWS_ABOVE); row--) {
+    const area = { sheet, top: row, left: 0, bottom: row, right };
+    const headings = (model.values(area)[0] ?? []).map((value, column) =>
+      typeof value === "string" && locks.isLocked(cellArea(sheet, row, column)) ? value : "",
+    );
+    const found = matchHeadings(first, headings);
+    if (found) return { found, headings, rows };
+  }
+  return undefined;
+}
+
+/** Asks whether a table goes in by its headings, and does so; what is worked out here stays as it is. */
+async function offer(
+  grid: Spreadsheet,
+  clipboard: Clipboard,
+  place: Area,
+  { found, headings, rows }: Offered,
+): Promise<void> {
+  const { sheet, top } = place;
+  const free = (column: number): boolean =>
+    rows.every((_, down) => !grid.locks.isLocked(cellArea(sheet, top + down, column)));
+  const columns = found.from.flatMap((from, column) => (from !== undefined && free(column) ? [{ from, column }] : []));
+  const goes = columns.map(({ column }) => headings[column]).join(", ");
+  const worked = found.from.flatMap((from, column) =>
+    from !== undefined && !free(column) ? [headings[column] ?? ""] : [],
+  );
+  const out = [...found.leftOut, ...worked.map((heading) => `${heading} (worked out here)`)];
+  const question =
+    `The first row you pasted names columns. Put each under its own heading here (${goes})?` +
+    (out.length > 0 ? ` Left out: ${out.join(", ")}.` : "");
+  const answers = ["By the headings", "As it stands", "Cancel"];
+  const answer = await grid.page.choose(question, answers);
+  if (answer === 1) put(grid, clipboard, place, undefined);
+  if (answer !== 0) return;
+  const refused: string[] = [];
+  const writes = columns.map(({ from, column }): Write => ({
+    area: { sheet, top, left: column, bottom: top + rows.length - 1, right: column },
+    values: rows.map((row, down) => [landing(grid, row[from] ?? "", sheet, refused)(top + down, column)]),
+  }));
+  if (refused[0] !== undefined) return grid.page.refused(`Nothing was pasted. ${refused[0]}`);
+  writeCells(grid.univer, grid.model, writes);
+}
+
+function put(grid: Spreadsheet, clipboard: Clipboard, place: Area, copied: Copied | undefined): void {
   const refused: string[] = [];
   const rows = copied?.rows ?? landingTexts(grid, clipboard.textContent ?? "", place.sheet, refused);
   if (rows.length === 0) return;
@@ -54,7 +123,9 @@ export function paste(grid: Spreadsheet, clipboard: Clipboard): void {
   }
   const locked = writes.map((write) => grid.locks.firstLocked(write.area)).find(Boolean);
   if (locked) {
-    grid.page.refused(`Nothing was pasted: ${areaName(locked)} is worked out from other cells and is protected.`);
+    grid.page.refused(
+      `Nothing was pasted: ${areaName(locked)} is protected. Where columns stand in another order, copy their headings along; each can then go under its own.`,
+    );
     return;
   }
   writeCells(grid.univer, grid.model, writes);
@@ -63,14 +134,16 @@ export function paste(grid: Spreadsheet, clipboard: Clipboard): void {
 }
 
 /** Copied text, each piece read as if it were typed where it comes to; what cannot be taken there is noted. */
-function landingTexts({ typing }: Spreadsheet, text: string, sheet: string, refused: string[]): Landing[][] {
-  return pastedTexts(text).map((row) =>
-    row.map((typed): Landing => (toRow, toColumn) => {
-      const entry = typing.read({ sheet, row: toRow, column: toColumn }, typed);
-      if (entry && "refused" in entry) refused.push(`${areaName(cellArea(sheet, toRow, toColumn))}: ${entry.refused}`);
-      return entry && "value" in entry ? entry.value : asTyped(typed);
-    }),
-  );
+function landingTexts(grid: Spreadsheet, text: string, sheet: string, refused: string[]): Landing[][] {
+  return pastedTexts(text).map((row) => row.map((typed) => landing(grid, typed, sheet, refused)));
+}
+
+function landing({ typing }: Spreadsheet, typed: string, sheet: string, refused: string[]): Landing {
+  return (row, column) => {
+    const entry = typing.read({ sheet, row, column }, typed);
+    if (entry && "refused" in entry) refused.push(`${areaName(cellArea(sheet, row, column))}: ${entry.refused}`);
+    return entry && "value" in entry ? entry.value : asTyped(typed);
+  };
 }
 
 /**

@@ -14,6 +14,8 @@ export interface GridPage {
   /** The workbook as it stands, with what is being typed. */
   file(): Promise<WorkbookFile>;
   refused(sentence: string): void;
+  /** Asks a question; gives the number of the answer, below 0 where there was none. */
+  choose(question: string, answers: readonly string[]): Promise<number>;
   /** Says something that stays in sight until it is read. */
   told(sentence: string): void;
   /** The circles of formulas that read each other, whenever they are others than before. */

@@ -14,7 +14,7 @@ export function validationFor(
   const max = spec.max === undefined ? undefined : job.pick(spec.max);
   const unitText = spec.unit !== undefined ? job.pick(spec.unit) : unitOf(spec.kind, job.system);
   const shownUnit = unitText.startsWith("=") ? "money" : unitText;
-  const common = { area, title: spec.label.slice(0, 32) };
+  const common = { area, title: shortened(spec.label) };
   const message = cut(job.pick(spec.message));
   if (spec.choices !== undefined) {
     const choices = typeof spec.choices === "string" ? spec.choices : job.pick(spec.choices);
@@ -33,6 +33,17 @@ export function validationFor(
     max,
     message: cut(`${message} In ${range}`.replace("In 0", "0").replace(/In (?=[\d-])/, "From ")),
   };
+}
+
+/** Letters that the title of a message may have in a file. */
+const LONGEST_TITLE = 32;
+
+/** A label as the title of a message, cut between words. */
+function shortened(label: string): string {
+  if (label.length <= LONGEST_TITLE) return label;
+  const words = label.slice(0, LONGEST_TITLE + 1);
+  const end = words.lastIndexOf(" ");
+  return (end > 0 ? words.slice(0, end) : label.slice(0, LONGEST_TITLE)).replace(/[\s,:;(-]+$/, "");
 }
 
 function plainNumber(value: number): string {

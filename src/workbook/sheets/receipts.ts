@@ -1,4 +1,5 @@
 import { defineSheet } from "../layout";
+import { UNIT_COST_FORMAT } from "./money/takeoffColumns";
 import { INVOICES, TICKETS } from "./money/demoPapers";
 
 /** Rows laid out, and rows the papers may grow to. */
@@ -84,6 +85,7 @@ export const receipts = defineSheet({
           key: "price",
           title: "Price",
           kind: "money",
+          format: UNIT_COST_FORMAT,
           input: { ...QUANTITY, message: "Price of one unit as on the invoice." },
         },
         { key: "invoice", title: "Invoice no.", kind: "text", input: { max: 40, message: "Number of the invoice." } },

@@ -28,7 +28,7 @@ export const TAKEOFF_KEYS = [
 type Key = (typeof TAKEOFF_KEYS)[number];
 
 /** Prices of single units keep what lies below the cent. */
-export const UNIT_COST_FORMAT = "#,##0.00##";
+export const UNIT_COST_FORMAT = "#,##0.00####";
 
 /** Headings of the columns that both tables share. */
 export const TITLES: Readonly<Partial<Record<Key, string>>> = {
