@@ -2,7 +2,18 @@ import type { Worksheet } from "@univerjs/core";
 import type { Sheet } from "hucre";
 import { lookLike } from "../firstLook/cellLook";
 import type { EmbeddedGrid } from "../grid/grid";
+import { USUAL } from "../reading/sizes";
 import { planPages, type PagePlan } from "./pageSetup";
+
+/** A sheet on its way to paper. */
+interface Printed {
+  readonly grid: EmbeddedGrid;
+  readonly worksheet: Worksheet;
+  readonly sheet: Sheet;
+  readonly plan: PagePlan;
+  /** In pixels; 0 for a hidden row. */
+  heightOf(row: number): number;
+}
 
 /** Prints the sheet in sight by the browser's own print: its print area, page breaks and titles, under the job's name. */
 export async function printSheet(grid: EmbeddedGrid, title: string): Promise<void> {
@@ -10,13 +21,19 @@ export async function printSheet(grid: EmbeddedGrid, title: string): Promise<voi
   const sheet = grid.opened?.workbook.sheets.find(({ name }) => name === worksheet?.getName());
   if (!worksheet || !sheet) return;
   await grid.calculation.settled();
+  // As the file has them: the grid grows rows in ways of its own, and what would not fit grows on paper anyway.
+  const usual = (grid.opened?.usual.get(sheet.name) ?? USUAL).row;
+  const heightOf = (row: number): number => {
+    const { height, hidden } = sheet.rowDefs?.get(row) ?? {};
+    return hidden ? 0 : height ? (height * 96) / 72 : usual;
+  };
   const plan = planPages(sheet, filledArea(worksheet), (area) => ({
     wide: sum(area.left, area.right, (column) => worksheet.getColumnWidth(column)),
-    high: sum(area.top, area.bottom, (row) => heightOf(worksheet, row)),
+    high: sum(area.top, area.bottom, (row) => heightOf(row)),
   }));
   const paper = document.createElement("div");
   paper.className = "paper";
-  paper.append(...tablesOf(grid, worksheet, sheet, plan));
+  paper.append(...tablesOf({ grid, worksheet, sheet, plan, heightOf }));
   const style = document.createElement("style");
   const [top, right, bottom, left] = plan.margins;
   style.textContent = `@page { size: ${plan.paper} ${plan.landscape ? "landscape" : "portrait"}; margin: ${top}in ${right}in ${bottom}in ${left}in; }`;
@@ -42,10 +59,6 @@ function sum(from: number, to: number, of: (index: number) => number): number {
   return all;
 }
 
-function heightOf(worksheet: Worksheet, row: number): number {
-  return worksheet.getRowVisible(row) ? worksheet.getRowHeight(row) : 0;
-}
-
 /** What a sheet without a print area holds. */
 function filledArea(worksheet: Worksheet): PagePlan["area"] {
   let [bottom, right] = [0, 0];
@@ -59,10 +72,11 @@ function filledArea(worksheet: Worksheet): PagePlan["area"] {
 }
 
 /** The rows before those that head every page, and the rest under them. */
-function tablesOf(grid: EmbeddedGrid, worksheet: Worksheet, sheet: Sheet, plan: PagePlan): HTMLTableElement[] {
+function tablesOf(printed: Printed): HTMLTableElement[] {
+  const { grid, worksheet, sheet, plan, heightOf } = printed;
   const { area, titles } = plan;
   const shown = grid.model.shown({ sheet: sheet.name, ...area });
-  const rowAt = (row: number): HTMLTableRowElement => rowOf(worksheet, row, plan, shown[row - area.top] ?? []);
+  const rowAt = (row: number): HTMLTableRowElement => rowOf(printed, row, shown[row - area.top] ?? []);
   const table = (heads: readonly number[], from: number, to: number): HTMLTableElement => {
     const element = document.createElement("table");
     element.style.zoom = String(plan.scale);
@@ -70,7 +84,7 @@ function tablesOf(grid: EmbeddedGrid, worksheet: Worksheet, sheet: Sheet, plan: 
     element.append(widths(worksheet, area));
     if (heads.length > 0) element.createTHead().append(...heads.map(rowAt));
     const body = element.createTBody();
-    for (let row = from; row <= to; row++) if (heightOf(worksheet, row) > 0) body.append(rowAt(row));
+    for (let row = from; row <= to; row++) if (heightOf(row) > 0) body.append(rowAt(row));
     return element;
   };
   if (!titles || titles.first < area.top || titles.last >= area.bottom) return [table([], area.top, area.bottom)];
@@ -91,14 +105,10 @@ function widths(worksheet: Worksheet, { left, right }: PagePlan["area"]): HTMLEl
   return group;
 }
 
-function rowOf(
-  worksheet: Worksheet,
-  row: number,
-  { area, breaks }: PagePlan,
-  texts: readonly string[],
-): HTMLTableRowElement {
+function rowOf({ worksheet, plan, heightOf }: Printed, row: number, texts: readonly string[]): HTMLTableRowElement {
+  const { area, breaks } = plan;
   const line = document.createElement("tr");
-  line.style.height = `${heightOf(worksheet, row)}px`;
+  line.style.height = `${heightOf(row)}px`;
   if (breaks.has(row) && row > area.top) line.style.breakBefore = "page";
   for (let column = area.left; column <= area.right; column++) {
     const merged = worksheet.getMergedCell(row, column);
