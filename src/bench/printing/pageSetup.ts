@@ -47,7 +47,8 @@ export function planPages(
   return {
     area,
     titles: rows ? { first: Number(rows[1]) - 1, last: Number(rows[2]) - 1 } : undefined,
-    breaks: new Set(sheet.rowBreaks ?? []),
+    // The reading library names the row behind which a page ends.
+    breaks: new Set((sheet.rowBreaks ?? []).map((row) => row + 1)),
     landscape,
     paper,
     // Never wider than the page, whatever the file says: what runs over its edge is lost.
