@@ -36,7 +36,8 @@ export async function copyValues(args: readonly string[], made = new Date()): Pr
   return `${target} holds the values of ${basename(file)}, without formulas.`;
 }
 
-function resultsOf({ results, formulas }: Recalculated): Result[] {
+/** What every formula of a calculated workbook shows, to be saved with it. */
+export function resultsOf({ results, formulas }: Recalculated): Result[] {
   return [...results].flatMap(([key, result]) => {
     const at = key.lastIndexOf("!");
     const area = parseArea(key.slice(at + 1), key.slice(0, at));
