@@ -1,4 +1,4 @@
-import { requireRange } from "../problem";
+import { invalid, requireRange } from "../problem";
 
 /** Limits of levelling; m. */
 export const LEVEL_RANGE = {
@@ -13,10 +13,12 @@ export interface Target {
   readonly name: string;
   readonly level: number;
   readonly reading?: number | undefined;
+  /** What it showed after the instrument was moved; stands in place of the reading before. */
+  readonly after?: number | undefined;
 }
 
 export interface SetOutPoint extends Target {
-  /** What the rod should show; negative where the point lies above the line of sight. */
+  /** What the rod should show, from where the instrument stands last; negative where the point lies above the line of sight. */
   readonly rod: number;
   /** How far the point lies above (positive) or below a string pulled level from the bench mark. */
   readonly fromString: number;
@@ -64,6 +66,7 @@ export function levelOf(instrument: number, reading: number): number {
  * @param backsight rod reading on it, m, 0 to 7.7
  * @param targets levels m, -500 to 9000; readings m, 0 to 7.7
  * @param tolerance m, 0 to 0.3: as near as this is on grade
+ * @param moved rod reading on the bench mark after the instrument was moved, m, 0 to 7.7: readings taken before stay good
  * @throws Problem outside these ranges
  * @example setOut(30, 1.2, [{ name: "rim", level: 29.5 }], 0.01)[0].rod => 1.7; 30 + 1.2 - 29.5
  *
@@ -74,15 +77,20 @@ export function setOut(
   backsight: number,
   targets: readonly Target[],
   tolerance: number,
+  moved?: number,
 ): SetOutPoint[] {
-  const instrument = heightOfInstrument(benchmark, backsight);
+  const first = heightOfInstrument(benchmark, backsight);
+  const last = moved === undefined ? first : heightOfInstrument(benchmark, moved);
   requireRange("tolerance", tolerance, LEVEL_RANGE.tolerance.min, LEVEL_RANGE.tolerance.max, "m");
   return targets.map((target) => {
-    const { level, reading } = target;
+    const { level, after } = target;
     requireRange("level", level, LEVEL_RANGE.level.min, LEVEL_RANGE.level.max, "m");
-    const point = { ...target, rod: instrument - level, fromString: level - benchmark };
+    if (after !== undefined && moved === undefined)
+      throw invalid(`${target.name} was read after the move: the new backsight on the bench mark is needed`);
+    const reading = after ?? target.reading;
+    const point = { ...target, reading, rod: last - level, fromString: level - benchmark };
     if (reading === undefined) return { ...point, todo: "" };
-    const high = levelOf(instrument, reading) - level;
+    const high = levelOf(after === undefined ? first : last, reading) - level;
     // Just on the tolerance on paper must not fall outside it in binary.
     if (Math.abs(high) <= tolerance + 1e-9) return { ...point, high, todo: "on grade" };
     return { ...point, high, todo: high > 0 ? "cut" : "fill" };

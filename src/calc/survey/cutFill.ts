@@ -1,20 +1,42 @@
 import { ofPart, plain, requireRange } from "../problem";
-import { sectionArea, SECTION_RANGE, type SectionArea, type SideSlopes, type Station } from "./section";
+import { footprint, sectionArea, SECTION_RANGE, type SectionArea, type SideSlopes, type Station } from "./section";
 import { requireBeyond, requireStations } from "./stations";
 
 /** How the volume between two stations is worked out. */
 export const VOLUME_METHODS = ["average end area", "prismoidal"] as const;
 export type VolumeMethod = (typeof VOLUME_METHODS)[number];
 
-/** A station with its section and the volume since the one before; m² and m³. */
-export interface StationVolume {
-  readonly station: number;
-  /** Ground over design on the line: cut is positive, fill negative. */
+/** How the earth ends before the first station: in a wall or bank, or in a slope of its own. */
+export const END_KINDS = ["square", "sloped"] as const;
+export type EndKind = (typeof END_KINDS)[number];
+
+/** A station of the designed surface with the ground there. */
+export interface DesignStation extends Station {
+  /** Height of the upright face at this station: the surface before it ends so much higher, or lower where negative. */
+  readonly step?: number | undefined;
+}
+
+/** A station with its section and the volume since the one before; m, m² and m³. */
+export interface StationVolume extends Station {
+  /** Ground over design on the line, topsoil off: cut is positive, fill negative. */
   readonly depth: number;
   readonly area: SectionArea;
   readonly volume: SectionArea;
   readonly soFar: SectionArea;
+  /** Topsoil stripped so far, as it lay. */
+  readonly topsoilSoFar: number;
 }
+
+export interface CutFillOptions {
+  /** Topsoil stripped first wherever is cut or filled, m. */
+  readonly topsoil?: number;
+  readonly firstEnd?: EndKind;
+}
+
+export const CUT_FILL_RANGE = {
+  topsoil: { min: 0, max: 1 },
+  step: { min: -6, max: 6 },
+} as const;
 
 /**
  * Volume between two sections: V = L (A1 + A2) / 2.
@@ -44,8 +66,23 @@ export function prismoidalVolume(length: number, first: number, middle: number, 
 }
 
 /**
+ * What lies beyond the first station where the end slopes like the sides: V = z h² w / 2 + z² h³ / 3, the integral of
+ * w y + z y² over the run z h. The ground counts as level there.
+ *
+ * @param height h, m
+ * @param width w of the formation, m
+ * @param slope z, run per 1 of height
+ * @example slopedEndVolume(3, 2, 2) => 54; 2 × 9 × 2 / 2 + 4 × 27 / 3 = 18 + 36
+ *
+ * Source: by integration; half a pit less its middle, see pitVolume.
+ */
+export function slopedEndVolume(height: number, width: number, slope: number): number {
+  return (slope * height ** 2 * width) / 2 + (slope ** 2 * height ** 3) / 3;
+}
+
+/**
  * Cut and fill from station to station. Where the line passes from cut to fill, the point in between is found by
- * straight interpolation and both parts are worked out to it.
+ * straight interpolation and both parts are worked out to it. A station with a step has two rows, above and below it.
  *
  * @param stations at least two, in order along the line
  * @param slopes side slopes in cut and in fill, run per 1 of height, 0 to 10
@@ -56,22 +93,56 @@ export function prismoidalVolume(length: number, first: number, middle: number, 
  *
  * Source: as endAreaVolume and prismoidalVolume.
  */
-export function cutFill(stations: readonly Station[], slopes: SideSlopes, method: VolumeMethod): StationVolume[] {
+export function cutFill(
+  stations: readonly DesignStation[],
+  slopes: SideSlopes,
+  method: VolumeMethod,
+  { topsoil = 0, firstEnd = "square" }: CutFillOptions = {},
+): StationVolume[] {
   requireStations(stations);
+  requireRange("topsoil", topsoil, CUT_FILL_RANGE.topsoil.min, CUT_FILL_RANGE.topsoil.max, "m");
+  const rows: StationVolume[] = [];
   let before: Station | undefined;
   let soFar: SectionArea = { cut: 0, fill: 0 };
-  return stations.map((at) => {
-    const { min, max } = SECTION_RANGE.station;
-    requireRange("station", at.station, min, max, "m");
-    return ofPart(`station ${plain(at.station)} m`, () => {
-      if (before) requireBeyond(at.station, before.station);
-      const area = sectionArea(at, slopes);
-      const volume = before ? between(before, at, slopes, method) : { cut: 0, fill: 0 };
-      soFar = plus(soFar, volume);
-      before = at;
-      return { station: at.station, depth: at.ground - at.design, area, volume, soFar };
+  let topsoilSoFar = 0;
+  const add = (at: Station, stripped: Station, volume: SectionArea): void => {
+    soFar = plus(soFar, volume);
+    const area = sectionArea(stripped, slopes);
+    rows.push({ ...at, depth: stripped.ground - stripped.design, area, volume, soFar, topsoilSoFar });
+  };
+  for (const at of stations) {
+    requireRange("station", at.station, SECTION_RANGE.station.min, SECTION_RANGE.station.max, "m");
+    ofPart(`station ${plain(at.station)} m`, () => {
+      const step = at.step ?? 0;
+      requireRange("step", step, CUT_FILL_RANGE.step.min, CUT_FILL_RANGE.step.max, "m");
+      const below = stripped(at, topsoil);
+      const above = { ...below, design: below.design + step };
+      let volume: SectionArea;
+      if (before) {
+        requireBeyond(at.station, before.station);
+        volume = between(before, above, slopes, method);
+        const length = at.station - before.station;
+        topsoilSoFar += topsoil * endAreaVolume(length, footprint(before, slopes), footprint(above, slopes));
+      } else volume = firstEnd === "sloped" ? slopedEnd(above, slopes) : NOTHING;
+      add({ ...at, design: above.design }, above, volume);
+      if (step !== 0) add(at, below, NOTHING);
+      before = below;
     });
-  });
+  }
+  return rows;
+}
+
+const NOTHING: SectionArea = { cut: 0, fill: 0 };
+
+function stripped(at: Station, topsoil: number): Station {
+  return { ...at, ground: at.ground - topsoil };
+}
+
+function slopedEnd(at: Station, slopes: SideSlopes): SectionArea {
+  const depth = at.ground - at.design;
+  return depth > 0
+    ? { cut: slopedEndVolume(depth, at.width, slopes.cut), fill: 0 }
+    : { cut: 0, fill: slopedEndVolume(-depth, at.width, slopes.fill) };
 }
 
 function between(from: Station, to: Station, slopes: SideSlopes, method: VolumeMethod): SectionArea {

@@ -29,7 +29,8 @@ export interface SectionArea {
 
 /** Limits of sections and stations; SI. */
 export const SECTION_RANGE = {
-  station: { min: 0, max: 10_000 },
+  /** Less than 0 lies above the point the line is counted from. */
+  station: { min: -1000, max: 10_000 },
   width: { min: 0, max: 100 },
   /** Rise per 1 of run; 1 is 45 degrees. */
   crossRise: { min: -1, max: 1 },
@@ -68,6 +69,13 @@ export function sectionArea(at: Station, slopes: SideSlopes): SectionArea {
   return { cut: sum(sides.map(({ cut }) => cut)), fill: sum(sides.map(({ fill }) => fill)) };
 }
 
+/** Width of the ground that a section takes up: the formation, and its sides out to where they meet the ground; m. */
+export function footprint(at: Station, slopes: SideSlopes): number {
+  const high = at.ground - at.design;
+  const half = at.width / 2;
+  return sum([at.riseLeft, at.riseRight].map((rise) => half + catchRun(high + rise * half, rise, slopes)));
+}
+
 /** Areas above and below zero of a height that goes straight from `a` to `b` over `width`. */
 function splitTrapezoid(a: number, b: number, width: number): SectionArea {
   if (a * b >= 0) {
@@ -80,6 +88,11 @@ function splitTrapezoid(a: number, b: number, width: number): SectionArea {
 }
 
 function cornerArea(height: number, rise: number, slopes: SideSlopes): number {
+  return (Math.abs(height) * catchRun(height, rise, slopes)) / 2;
+}
+
+/** How far out a side goes from the formation's edge until it meets the ground. */
+function catchRun(height: number, rise: number, slopes: SideSlopes): number {
   const run = height > 0 ? slopes.cut : slopes.fill;
   if (height === 0 || run === 0) return 0;
   const closing = height > 0 ? 1 / run - rise : 1 / run + rise;
@@ -89,7 +102,7 @@ function cornerArea(height: number, rise: number, slopes: SideSlopes): number {
         `of ${plain(run)} to 1: the two never meet; make the slope steeper or hold it with a wall`,
     );
   }
-  return (height * height) / closing / 2;
+  return Math.abs(height) / closing;
 }
 
 function sum(values: readonly number[]): number {

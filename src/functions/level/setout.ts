@@ -32,7 +32,7 @@ export const SETOUT = declare({
   source: "Differential levelling, any surveying text",
   limits:
     "Feet and inches to the nearest eighth, or whole millimetres: the text can be off by half of that. " +
-    "Check the bench mark again before leaving; sights of equal length cancel the instrument's own error.",
+    "A new backsight is all that moving the instrument takes. Check the bench mark again before leaving; sights of equal length cancel the instrument's own error.",
   caution:
     "Check that the instrument is level and read the bench mark again at the end; a moved tripod spoils every level.",
   args: {
@@ -43,13 +43,20 @@ export const SETOUT = declare({
       level: quantity("length", "Level wanted", LEVEL_RANGE.level),
     }),
     readings: optional(
-      table("Rod readings taken, row by row beside the points", { reading: quantity("length", "Reading", READING) }),
+      table("Rod readings taken, row by row beside the points", {
+        reading: optional(quantity("length", "Reading", READING), "none"),
+        after: optional(quantity("length", "Reading after the instrument was moved", READING), "none"),
+      }),
       "none taken",
     ),
     tolerance: optional(
       quantity("size", "As near as this is on grade", aboveZero(LEVEL_RANGE.tolerance)),
       "1/4 in | 6 mm",
       { US: 0.25, SI: 6 },
+    ),
+    moved: optional(
+      quantity("length", "Rod reading on the bench mark after the instrument was moved", READING),
+      "it was not moved",
     ),
   },
   result: tableResult("the rod readings", COLUMNS),
@@ -79,7 +86,34 @@ export const SETOUT = declare({
         "the ground read 104.35 - 7.9 = 96.45 ft, 0.05 ft = 0.6 in low",
     },
     {
-      args: [50, 1.2, [["Rim", 49.975]], [[1.215]], 6, "SI"],
+      args: [
+        50,
+        1.2,
+        [
+          ["Rim", 49.975],
+          ["Lip 1", 50.6],
+        ],
+        [
+          [1.215, ""],
+          ["", 0.91],
+        ],
+        6,
+        1.5,
+        "SI",
+      ],
+      gives: [
+        { at: [1, 2], is: 1.525 },
+        { at: [1, 7], is: "cut 10 mm" },
+        { at: [2, 2], is: 0.9 },
+        { at: [2, 7], is: "fill 10 mm" },
+      ],
+      within: 1e-9,
+      from:
+        "by hand: the rim read 51.2 - 1.215 = 49.985 m before the move, 10 mm high; after it HI = 51.5 m, " +
+        "the lip's reading 51.5 - 50.6 = 0.9 m, read at 0.91 it is 10 mm low",
+    },
+    {
+      args: [50, 1.2, [["Rim", 49.975]], [[1.215]], 6, "", "SI"],
       gives: [
         { at: [1, 2], is: 1.225 },
         { at: [1, 3], is: "1225 mm" },
@@ -90,13 +124,14 @@ export const SETOUT = declare({
       from: "by hand: HI = 51.2 m; 51.2 - 49.975 = 1.225 m; read 51.2 - 1.215 = 49.985 m, 10 mm high",
     },
   ],
-  compute({ benchmark, backsight, targets, readings, tolerance }, system) {
-    const byRow = new Map((readings ?? []).map(({ row, reading }) => [row, reading]));
+  compute({ benchmark, backsight, targets, readings, tolerance, moved }, system) {
+    const byRow = new Map((readings ?? []).map(({ row, reading, after }) => [row, { reading, after }]));
     const points = setOut(
       benchmark,
       backsight,
-      targets.map((target) => ({ ...target, reading: byRow.get(target.row) })),
+      targets.map((target) => ({ ...target, ...byRow.get(target.row) })),
       tolerance,
+      moved,
     );
     for (const { row } of targets) byRow.delete(row);
     for (const row of byRow.keys())

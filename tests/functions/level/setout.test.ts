@@ -13,7 +13,7 @@ describe("SETOUT", () => {
       ["Rim", 99.75],
       [undefined, null],
     ];
-    const rows = body([100, 4, targets, [[7.6], [""], [0], [4.25], [""]], 0.25, "US"]);
+    const rows = body([100, 4, targets, [[7.6], [""], [0], [4.25], [""]], 0.25, "", "US"]);
     expect(rows).toHaveLength(4);
     // By hand: HI = 104; the bottom reads 104 - 96.5 = 7.5, was read at 7.6, so it is 0.1 ft = 1.2 in low.
     expect(rows[0]).toEqual([
@@ -42,14 +42,14 @@ describe("SETOUT", () => {
 
   it("says that a point lies above the line of sight, and still gives its string measure", () => {
     // By hand: HI = 51.2 m; a berm top at 51.5 m stands 300 mm above it and 1,500 mm above the string.
-    const [berm] = body([50, 1.2, [["Berm top", 51.5]], "", "", "SI"]);
+    const [berm] = body([50, 1.2, [["Berm top", 51.5]], "", "", "", "SI"]);
     expect(berm?.slice(2, 5)).toEqual(["", "", "up 1500 mm"]);
     expect(berm?.[7]).toBe("above the line of sight by 300 mm: set up higher, or use the string");
   });
 
   it("names the row and the cure when a cell is wrong", () => {
     const call = (targets: unknown, readings: unknown, backsight: unknown = 4): unknown =>
-      SETOUT.evaluate([100, backsight, targets, readings, 0.25, "US"]);
+      SETOUT.evaluate([100, backsight, targets, readings, 0.25, "", "US"]);
     expect(() => call([["Rim", ""]], "")).toThrow("targets row 1: level is needed");
     expect(() =>
       call(
@@ -69,8 +69,8 @@ describe("SETOUT", () => {
   });
 
   it("gives the same ground in both systems", () => {
-    const us = body([100, 4.35, [["Lip", 97.125]], [[7.3]], 0.25, "US"])[0] ?? [];
-    const si = body(["100 ft", "4.35 ft", [["Lip", "97.125 ft"]], [["7.3 ft"]], "0.25 in", "SI"])[0] ?? [];
+    const us = body([100, 4.35, [["Lip", 97.125]], [[7.3]], 0.25, "", "US"])[0] ?? [];
+    const si = body(["100 ft", "4.35 ft", [["Lip", "97.125 ft"]], [["7.3 ft"]], "0.25 in", "", "SI"])[0] ?? [];
     for (const column of [1, 2, 5, 6]) expect((us[column] as number) * 0.3048).toBeCloseTo(si[column] as number, 9);
     // By hand: 104.35 - 97.125 = 7.225 ft = 7 ft 2.7 in, nearest eighth 2 3/4; = 2,202.18 mm.
     expect(us[3]).toBe("7'-2 3/4\"");
