@@ -48,19 +48,25 @@ export function levelRun(start: number, rows: readonly RodRow[]): LevelRun {
   requireRange("start", start, LEVEL_RANGE.level.min, LEVEL_RANGE.level.max, "m");
   const points: LevelledPoint[] = [];
   let instrument: number | undefined;
+  let ended = false;
   let setUps = 0;
   let [backsights, foresights] = [0, 0];
   rows.forEach((row, index) => {
-    const point = ofPart(`row ${index + 1} (${row.point})`, () => {
+    const point = ofPart(row.point ? `row ${index + 1} (${row.point})` : `row ${index + 1}`, () => {
       requireReadings(row);
       const known = index === 0 ? firstLevel(row, start) : undefined;
       const read = row.foresight ?? row.intermediate;
       if (known === undefined && read !== undefined && instrument === undefined)
         throw invalid("no backsight was taken before this reading; begin with one on a point of known level");
+      if (known === undefined && read !== undefined && ended)
+        throw invalid(
+          "the foresight before this reading ended the set-up; take a backsight first, or enter side shots as intermediate",
+        );
       const before = read === undefined && known === undefined ? levelledBefore(points, row.point) : undefined;
       const level = known ?? before?.level ?? (instrument ?? 0) - (read ?? 0);
       // A point read again from another set-up carries the set-ups of its own level.
       const reached = before?.setUps ?? setUps;
+      ended = row.foresight !== undefined && row.backsight === undefined;
       if (row.backsight === undefined) return { point: row.point, level, setUps: reached };
       instrument = level + row.backsight;
       setUps = reached + 1;
@@ -79,6 +85,8 @@ function requireReadings(row: RodRow): void {
     const reading = row[kind];
     if (reading !== undefined) requireRange(kind, reading, min, max, "m");
   }
+  if (row.backsight === undefined && row.intermediate === undefined && row.foresight === undefined)
+    throw invalid("a reading is needed: a backsight, an intermediate sight or a foresight");
   if (row.intermediate !== undefined && (row.foresight !== undefined || row.backsight !== undefined))
     throw invalid("an intermediate sight stands alone; on a turning point enter a foresight and a backsight");
 }
@@ -92,7 +100,8 @@ function firstLevel({ backsight, foresight, intermediate }: RodRow, start: numbe
 
 function levelledBefore(points: readonly LevelledPoint[], name: string): LevelledPoint {
   const key = pointKey(name);
-  const found = [...points].reverse().find(({ point }) => pointKey(point) === key);
+  // Points without a name are not each other.
+  const found = key === "" ? undefined : [...points].reverse().find(({ point }) => pointKey(point) === key);
   if (!found)
     throw invalid(
       "a backsight alone needs a point levelled before; enter the foresight that reached it in the same row",

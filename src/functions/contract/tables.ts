@@ -12,6 +12,8 @@ export interface TableOptions<R extends Arguments> {
   readonly mostRows?: number;
   /** Whether no row at all is an answer (an empty table) or a problem. */
   readonly mayBeEmpty?: boolean;
+  /** A row of zeros says something: a point at station 0 on level 0. Elsewhere it is blank cells that a host passes as 0. */
+  readonly zerosCount?: boolean;
 }
 
 /** What a row of a table reads as: its columns, the groups behind them, and its number in the range. */
@@ -92,7 +94,7 @@ export function rowReader<C extends Arguments, R extends Arguments>(
     filledRows(raw, label) {
       const filledRows: { cells: readonly unknown[]; number: number }[] = [];
       asRows(raw, label, options.mostRows ?? MOST_ROWS).forEach((cells, index) => {
-        if (isEmptyRow(cells)) return;
+        if (isEmptyRow(cells) && !(options.zerosCount && cells.every((cell) => cell === 0))) return;
         if (cells.length < needed) {
           const atLeast = needed < fixed.length || repeated.length > 0 ? "at least " : "";
           throw invalid(`${label} needs ${atLeast}${needed} columns (${listed}); got ${cells.length}`);

@@ -47,15 +47,19 @@ export const CUTFILL = declare({
     fill_slope: optional(number("Sides in fill, run per 1 of height", SECTION_RANGE.slope), "2", 2),
     method: optional(choice("How the volume is worked out", VOLUME_METHODS), "prismoidal", "prismoidal"),
     shots: optional(
-      table("Shots on the ground, in place of its levels at the stations", {
-        station: optional(station("Distance along the line"), "the row is passed over"),
-        offset: optional(
-          quantity("length", "Distance to the right of the line, negative to the left", SHOT_RANGE.offset),
-          "0, on the line",
-          0,
-        ),
-        level: optional(level("Level of the ground there"), "the row is passed over"),
-      }),
+      table(
+        "Shots on the ground, in place of its levels at the stations",
+        {
+          station: optional(station("Distance along the line"), "the row is passed over"),
+          offset: optional(
+            quantity("length", "Distance to the right of the line, negative to the left", SHOT_RANGE.offset),
+            "0, on the line",
+            0,
+          ),
+          level: optional(level("Level of the ground there"), "the row is passed over"),
+        },
+        { zerosCount: true },
+      ),
       "the ground of the stations",
     ),
     topsoil: optional(quantity("size", "Topsoil stripped first", CUT_FILL_RANGE.topsoil), "0", 0),
@@ -84,6 +88,9 @@ export const CUTFILL = declare({
         2,
         2,
         "prismoidal",
+        "",
+        "",
+        "",
         "SI",
       ],
       gives: [

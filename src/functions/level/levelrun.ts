@@ -38,7 +38,7 @@ export const LEVELRUN = declare({
     "Check that the instrument is level and read the bench mark again at the end; a moved tripod spoils every level.",
   args: {
     readings: table("Rod readings in the order taken", {
-      point: text("Name of the point", { longest: 80 }),
+      point: optional(text("Name of the point", { longest: 80 }), "no name", ""),
       backsight: reading("On a point of known level"),
       intermediate: reading("On a point the run does not go on from"),
       foresight: reading("On a turning point or the last point"),
@@ -123,7 +123,7 @@ export const LEVELRUN = declare({
   compute({ readings, start, known, distance, limit }) {
     const { points, backsights, foresights } = levelRun(start, readings);
     const [first, last] = [points[0], points.at(-1)];
-    const loop = points.length > 1 && pointKey(first?.point ?? "") === pointKey(last?.point ?? "");
+    const loop = points.length > 1 && endsWhereItBegan(first?.point, last?.point);
     const target = known ?? (loop ? start : undefined);
     const closed =
       target === undefined ? undefined : closure(last?.level ?? NaN, target, distance, CLOSURE_LIMITS[limit]);
@@ -143,6 +143,10 @@ export const LEVELRUN = declare({
     return rows;
   },
 });
+
+function endsWhereItBegan(first = "", last = ""): boolean {
+  return pointKey(first) !== "" && pointKey(first) === pointKey(last);
+}
 
 function remark(pageCheck: number, closed: Closure | undefined): string {
   const check = `Backsights less foresights: ${sayBoth("length", pageCheck)}.`;
