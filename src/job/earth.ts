@@ -1,9 +1,9 @@
-import { bermVolume, pitVolume } from "../calc/ground/earthworks";
+import { pitVolume } from "../calc/ground/earthworks";
 import { readSoil, soilOf } from "../calc/ground/soil";
 import { soilBalance, type SoilBalance } from "../calc/ground/soilBalance";
 import type { Job } from "./facts";
-import { isKnown, reckon, type Reckoned } from "./reckoned";
-import { total } from "./rows";
+import type { Ground } from "./ground";
+import { reckon, type Reckoned } from "./reckoned";
 import type { Water } from "./water";
 
 /** What is dug, filled in again, taken away and brought. SI: m, m³; bank, loose and compacted as said. */
@@ -37,7 +37,7 @@ export interface Earth {
   readonly fillLoads: Reckoned<number>;
 }
 
-export function reckonEarth(job: Job, { treads, topLipLevel }: Water): Earth {
+export function reckonEarth(job: Job, { topLipLevel }: Water, ground: Ground): Earth {
   const { basinWaterDepth, rimBelowGrade, beddingDepth, basinSideSlope: slope = 0, pitMargin } = job;
   const pitDepth = reckon([basinWaterDepth, rimBelowGrade, beddingDepth], (water, rim, sand) => water + rim + sand);
   const widened = (side: number | undefined): Reckoned<number> =>
@@ -49,7 +49,8 @@ export function reckonEarth(job: Job, { treads, topLipLevel }: Water): Earth {
     [job.trenchLength, job.trenchWidth, job.trenchDepth],
     (length, width, depth) => length * width * depth,
   );
-  const shelf = shelfVolume(job, treads);
+  // Along the line, by station: what lies over the surface is dug, what it lies over is filled.
+  const { cut: shelf, fill: berm, atLip } = ground;
   const dug = reckon([pit, trench, shelf], (a, b, c) => a + b + c);
   // The basin itself, from the rim of the pit down to its bedding, is not filled in again.
   const basin = reckon([job.basinLength, job.basinWidth, pitDepth, beddingDepth], (length, width, depth, sand) =>
@@ -57,10 +58,7 @@ export function reckonEarth(job: Job, { treads, topLipLevel }: Water): Earth {
   );
   const backfill = reckon([pit, bedding, basin, trench], (whole, sand, kept, ditch) => whole - sand - kept + ditch);
   // It carries the box, whose lip is the top lip; where the ground is higher the box is dug in.
-  const bermHeight = reckon([topLipLevel, job.boxHeight, job.bermGround], (lip, box, under) =>
-    Math.max(0, lip - box - under),
-  );
-  const berm = bermOf(job, bermHeight);
+  const bermHeight = reckon([topLipLevel, job.boxHeight, atLip], (lip, box, under) => Math.max(0, lip - box - under));
   const balance = reckon([dug, berm, backfill, job.spoilTruck], (bank, raised, filled, truck) =>
     soilBalance(bank, raised + filled, soilUsed(job), truck),
   );
@@ -82,23 +80,6 @@ export function reckonEarth(job: Job, { treads, topLipLevel }: Water): Earth {
     fillNeed: reckon([balance], ({ fill }) => fill.loose),
     fillLoads: reckon([balance], ({ loadsFill }) => loadsFill),
   };
-}
-
-function shelfVolume(job: Job, treads: Water["treads"]): Reckoned<number> {
-  const lengths = treads.filter(isKnown);
-  if (lengths.length === 0) return undefined;
-  return reckon(
-    [job.bedWidth, job.shelfDepth, job.shelfMargin],
-    (width, depth, margin) => total(lengths) * (width + 2 * margin) * depth,
-  );
-}
-
-/** With ends that slope too, a berm is a pit upside down. */
-function bermOf(job: Job, height: Reckoned<number>): Reckoned<number> {
-  const volume = job.bermEnds === "square" ? bermVolume : pitVolume;
-  return reckon([job.bermLength, job.bermWidth, height, job.bermSlope], (length, width, high, slope) =>
-    volume(length, width, high, slope),
-  );
 }
 
 function soilUsed({ ownSwell, ownShrink, soil }: Job): ReturnType<typeof readSoil> {

@@ -3,6 +3,7 @@ import { checksOf, type Check } from "./checks";
 import { reckonDrain } from "./drain";
 import type { Job } from "./facts";
 import { reckonEarth } from "./earth";
+import { reckonGround } from "./ground";
 import { reckonLabor } from "./labor";
 import { reckonLevels } from "./levels";
 import { reckonLiner } from "./liner";
@@ -28,18 +29,19 @@ export interface State extends Topics {
  */
 export function evaluate(job: Job): State {
   const water = reckonWater(job);
+  const ground = reckonGround(job, water);
   const drain = reckonDrain(job, water);
   const basin = reckonBasin(job, drain);
   const pump = reckonPump(job, water, basin);
-  const liner = reckonLiner(job, water);
+  const liner = reckonLiner(job, water, ground);
   const stone = reckonStone(job, water, basin);
-  const earth = reckonEarth(job, water);
-  const levels = reckonLevels(job, water, basin, earth);
+  const earth = reckonEarth(job, water, ground);
+  const levels = reckonLevels(job, { water, basin, earth, ground });
   const labor = reckonLabor(job, { water, basin, pump, liner, stone, earth });
   const takeoff = reckonTakeoff(job, needsOf(job, { water, pump, basin, liner, stone, earth }));
-  const standing = standingOf(job, { takeoff, labor, design: [water, drain, basin, pump, liner, stone, earth] });
+  const standing = standingOf(job, { takeoff, labor, design: [water, ground, drain, basin, pump, liner, stone, earth] });
   const price = reckonPrice(job, takeoff, labor, standing);
-  const topics = { water, drain, basin, pump, liner, stone, earth, levels, labor, takeoff, price };
+  const topics = { water, ground, drain, basin, pump, liner, stone, earth, levels, labor, takeoff, price };
   const checks = lazily(() => checksOf(job, topics));
   return {
     ...topics,

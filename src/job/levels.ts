@@ -3,6 +3,7 @@ import { invalid } from "../calc/problem";
 import { toInside } from "../calc/quantity/measures";
 import type { Basin } from "./basin";
 import type { Job } from "./facts";
+import type { Ground } from "./ground";
 import type { Earth } from "./earth";
 import { attempt, isKnown, known, reckon, type Reckoned } from "./reckoned";
 import { needed } from "./rows";
@@ -14,6 +15,9 @@ export interface Levels {
   readonly instrument: Reckoned<number>;
   readonly points: readonly PointWanted[];
   readonly setOut: Reckoned<readonly SetOutPoint[]>;
+  /** The dug bed along the line, by station. */
+  readonly stakes: readonly PointWanted[];
+  readonly stakesOut: Reckoned<readonly SetOutPoint[]>;
 }
 
 /** A point with its row among the points to set out. */
@@ -26,31 +30,62 @@ export interface PointWanted {
 /** Nearness that counts as on grade where nobody says, m. Common practice, no source. */
 const usualTolerance = { US: toInside("size", 0.25, "US"), SI: 0.006 } as const;
 
-export function reckonLevels(job: Job, water: Water, basin: Basin, earth: Earth): Levels {
+export function reckonLevels(
+  job: Job,
+  {
+    water,
+    basin,
+    earth,
+    ground,
+  }: { readonly water: Water; readonly basin: Basin; readonly earth: Earth; readonly ground: Ground },
+): Levels {
   const points = pointsOf(job, water, basin, earth);
-  return {
-    instrument: reckon([job.benchmarkLevel, job.backsight], (benchmark, backsight) => benchmark + backsight),
-    points,
-    setOut: points.some(({ level }) => level !== undefined)
+  const stakes = stakesOf(ground);
+  const staked = (wanted: readonly PointWanted[], readings: Job["readings"]): Reckoned<SetOutPoint[]> =>
+    wanted.some(({ level }) => level !== undefined)
       ? reckon([job.benchmarkLevel, job.backsight], (benchmark, backsight) =>
-          setOut(benchmark, backsight, targets(job, points), job.gradeTolerance ?? usualTolerance[job.system]),
+          setOut(
+            benchmark,
+            backsight,
+            targets(wanted, readings),
+            job.gradeTolerance ?? usualTolerance[job.system],
+            job.backsightMoved,
+          ),
         )
-      : undefined,
+      : undefined;
+  return {
+    instrument: reckon(
+      [job.benchmarkLevel, job.backsightMoved ?? job.backsight],
+      (benchmark, sight) => benchmark + sight,
+    ),
+    points,
+    setOut: staked(points, job.readings),
+    stakes,
+    stakesOut: staked(stakes, job.stakeReadings),
   };
 }
 
-function targets(job: Job, points: readonly PointWanted[]): Target[] {
+function targets(points: readonly PointWanted[], readings: Job["readings"]): Target[] {
   const wanted = points.filter(({ name, level }) => name !== undefined || (level !== undefined && level !== 0));
   const rows = new Set(wanted.map(({ row }) => row));
-  job.readings.forEach(({ reading }, index) => {
-    if (reading !== undefined && !rows.has(index + 1)) {
+  readings.forEach(({ reading, after }, index) => {
+    if ((reading ?? after) !== undefined && !rows.has(index + 1)) {
       throw invalid(`readings row ${index + 1} has no point beside it; name the point and its level`);
     }
   });
   return wanted.map(({ name, level, row }) => ({
     name: needed(name, "points", row, "name"),
     level: needed(level, "points", row, "level"),
-    reading: job.readings[row - 1]?.reading,
+    ...readings[row - 1],
+  }));
+}
+
+/** The dug bed where it begins below each drop, and at the basin's edge. */
+function stakesOf({ surface }: Ground): PointWanted[] {
+  return surface.stations.slice(1).map((at, index, all) => ({
+    row: index + 1,
+    name: at && (index === all.length - 1 ? "Edge of the basin" : `Bed below drop ${index + 1}`),
+    level: at?.design,
   }));
 }
 
@@ -80,7 +115,7 @@ function pointsOf(job: Job, water: Water, basin: Basin, earth: Earth): PointWant
 /** The points that the rod cannot be read on, that are to be cut, and that are to be filled. */
 export function pointsToMend(levels: Levels): Reckoned<{ hidden: number; cut: number; fill: number }> {
   return attempt(() => {
-    const points = isKnown(levels.setOut) ? levels.setOut : [];
+    const points = [levels.setOut, levels.stakesOut].flatMap((all) => (isKnown(all) ? all : []));
     const count = (of: (point: SetOutPoint) => boolean): number => points.filter(of).length;
     return {
       hidden: count(({ rod, todo }) => rod < 0 && todo === ""),

@@ -7,6 +7,7 @@ import { linerCut, type SheetCut } from "../calc/sheet/liner";
 import { USUAL_LINER_WEIGHT } from "../calc/tables/sheets";
 import { toInside } from "../calc/quantity/measures";
 import type { Job } from "./facts";
+import { wasShot, type Ground } from "./ground";
 import { from, isKnown, known, reckon, type Reckoned } from "./reckoned";
 import { filledRows, mostOf, needed, sumOf, total, wholeUp } from "./rows";
 import type { Water } from "./water";
@@ -60,12 +61,14 @@ const usual = {
 /** Thickness that the usual liner's weight is for, m: 45 mil. */
 const USUAL_THICKNESS = 45 * 0.0254e-3;
 
-export function reckonLiner(job: Job, water: Water): Liner {
+export function reckonLiner(job: Job, water: Water, ground: Ground): Liner {
   const { system, fabricRollWidth } = job;
   const layers = (job.fabricUnder ?? 0) + (job.fabricOver ?? 0);
   const weight = reckon([job.linerThickness], (thickness) => (USUAL_LINER_WEIGHT * thickness) / USUAL_THICKNESS);
   const cuts = [streamCut(job, water), basinCut(job)];
-  const pieces = piecesOf(job, cuts, weight);
+  // By station once the ground was shot; until then the rectangle over drops and treads.
+  const stream = wasShot(ground) ? byStation(ground) : cuts[0];
+  const pieces = piecesOf(job, [stream, cuts[1]], weight);
   const anyPiece = mostOf(pieces.map(({ length }) => length));
   const plan = planOf(job, pieces);
   const buyArea = from(plan, ({ area }) => area);
@@ -125,6 +128,10 @@ function streamCut(job: Job, { drops, treads }: Water): Reckoned<SheetCut> {
       roundTo: job.cutRounding ?? usual.rounding[job.system],
     }),
   );
+}
+
+function byStation({ linerLength, linerWidth }: Ground): Reckoned<SheetCut> {
+  return reckon([linerLength, linerWidth], (length, width) => ({ length, width }));
 }
 
 function basinCut(job: Job): Reckoned<SheetCut> {

@@ -1,6 +1,7 @@
 import type { Basin } from "./basin";
 import type { Drain } from "./drain";
 import type { Earth } from "./earth";
+import type { Ground } from "./ground";
 import type { Labor } from "./labor";
 import type { Levels } from "./levels";
 import type { Liner } from "./liner";
@@ -13,6 +14,7 @@ import type { Water } from "./water";
 /** What the topics of a job come to. */
 export interface Topics {
   readonly water: Water;
+  readonly ground: Ground;
   readonly drain: Drain;
   readonly basin: Basin;
   readonly pump: Pump;

@@ -94,8 +94,9 @@ export class FormulaGraph {
   }
 }
 
+/** Whether a cell calls a function of ours; one that is named in a sentence is not called. */
 function isOurs(cell: CellModel): boolean {
-  return /\bRILL\./.test(cell.formula ?? "");
+  return /\bRILL\./.test((cell.formula ?? "").replace(/"(?:[^"]|"")*"/g, '""'));
 }
 
 /** Whether LET or LAMBDA gives the name its meaning. */

@@ -98,8 +98,11 @@ const MISTAKES: readonly Mistake[] = [
   },
   {
     what: "a berm that takes more soil than is dug",
-    // The foot of the box stands at 100.98 ft and 50.42 m: the berm is 4 ft and 1.4 m high.
-    typed: { US: { BermGround: 96.98 }, SI: { BermGround: 49.02 } },
+    // Shot 4 ft and 1.2 m deeper behind the wall than in the demo: the ninth and tenth row.
+    typed: {
+      US: { ShotMid: [...Array.from({ length: 8 }, () => [keep]), [9.61], [9.46]] },
+      SI: { ShotMid: [...Array.from({ length: 8 }, () => [keep]), [2.95], [2.9]] },
+    },
     finds: "Spoil is enough for berm and backfill",
     says: "LOOK",
   },

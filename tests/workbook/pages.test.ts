@@ -7,15 +7,16 @@ import { sheets } from "../../src/workbook/sheets";
 
 /** The most pages a person wants of each sheet of the trade. */
 const MOST: Readonly<Record<string, number>> = {
-  Start: 4,
+  Start: 5,
   Site: 1,
+  Ground: 6,
   Water: 2,
   Pump: 3,
   Basin: 3,
   Liner: 3,
   Stone: 2,
   Earth: 2,
-  Levels: 2,
+  Levels: 4,
   Labour: 1,
   Crew: 1,
   Takeoff: 3,

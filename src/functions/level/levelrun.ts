@@ -1,13 +1,6 @@
 import { LEVEL_RANGE } from "../../calc/level/setOut";
-import {
-  closure,
-  CLOSURE_LIMITS,
-  levelRun,
-  pointKey,
-  RUN_RANGE,
-  shareOut,
-  type Closure,
-} from "../../calc/survey/levelRun";
+import { closedRun } from "../../calc/survey/closedRun";
+import { CLOSURE_LIMITS, RUN_RANGE, type Closure } from "../../calc/survey/levelRun";
 import { sayBoth } from "../../calc/quantity/measures";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
@@ -38,7 +31,7 @@ export const LEVELRUN = declare({
     "Check that the instrument is level and read the bench mark again at the end; a moved tripod spoils every level.",
   args: {
     readings: table("Rod readings in the order taken", {
-      point: optional(text("Name of the point", { longest: 80 }), "no name", ""),
+      point: optional(text("Name of the point", { longest: 80 }), "no name"),
       backsight: reading("On a point of known level"),
       intermediate: reading("On a point the run does not go on from"),
       foresight: reading("On a turning point or the last point"),
@@ -121,13 +114,15 @@ export const LEVELRUN = declare({
     },
   ],
   compute({ readings, start, known, distance, limit }) {
-    const { points, backsights, foresights } = levelRun(start, readings);
-    const [first, last] = [points[0], points.at(-1)];
-    const loop = points.length > 1 && endsWhereItBegan(first?.point, last?.point);
-    const target = known ?? (loop ? start : undefined);
-    const closed =
-      target === undefined ? undefined : closure(last?.level ?? NaN, target, distance, CLOSURE_LIMITS[limit]);
-    const corrected = closed && closed.within !== false ? shareOut(points, closed.misclosure) : undefined;
+    const { points, backsights, foresights, closure, corrected } = closedRun(
+      start,
+      readings.map((row) => ({ ...row, point: row.point ?? "" })),
+      {
+        known,
+        distance,
+        limit,
+      },
+    );
     const rows: TableCell[][] = [];
     points.forEach((point, index) => {
       // Blank rows between readings stay blank, so that the levels keep step with the cells beside them.
@@ -137,16 +132,12 @@ export const LEVELRUN = declare({
         point.instrument ?? "",
         point.level,
         corrected?.[index] ?? "",
-        index === points.length - 1 ? remark(backsights - foresights, closed) : "",
+        index === points.length - 1 ? remark(backsights - foresights, closure) : "",
       ]);
     });
     return rows;
   },
 });
-
-function endsWhereItBegan(first = "", last = ""): boolean {
-  return pointKey(first) !== "" && pointKey(first) === pointKey(last);
-}
 
 function remark(pageCheck: number, closed: Closure | undefined): string {
   const check = `Backsights less foresights: ${sayBoth("length", pageCheck)}.`;

@@ -19,7 +19,7 @@ export const SHOTCHECK = declare({
   limits: "It finds slips of booking, never a wrong reading: close the run for that (see LEVELRUN).",
   args: {
     shots: table("Shots in the order taken", {
-      point: optional(text("Name of the point", { longest: 80 }), "no name", ""),
+      point: optional(text("Name of the point", { longest: 80 }), "no name"),
       backsight: reading("On a point of known level"),
       intermediate: reading("On a point the run does not go on from"),
       foresight: reading("On a turning point or the last point"),
@@ -51,7 +51,7 @@ export const SHOTCHECK = declare({
     },
   ],
   compute({ shots }) {
-    const faults = shotFaults(shots);
+    const faults = shotFaults(shots.map((shot) => ({ ...shot, point: shot.point ?? "" })));
     const rows: TableCell[][] = [];
     shots.forEach(({ row }, index) => {
       // Blank rows between shots stay blank, so that each sentence stands beside its shot.

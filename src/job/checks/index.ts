@@ -4,6 +4,7 @@ import { basinChecks } from "./basin";
 import { blankCheck } from "./blanks";
 import type { Check } from "./check";
 import { laborChecks, levelsChecks, ordersChecks, priceChecks, ratesChecks, takeoffChecks } from "./money";
+import { groundChecks } from "./ground";
 import { pumpChecks } from "./pump";
 import { earthChecks, linerChecks, stoneChecks } from "./stone";
 import { siteChecks, waterChecks } from "./water";
@@ -15,6 +16,8 @@ export function checksOf(job: Job, state: Topics): Check[] {
   return [
     blankCheck(job, "Site"),
     ...siteChecks(job, state),
+    blankCheck(job, "Ground"),
+    ...groundChecks(job, state),
     blankCheck(job, "Water"),
     ...waterChecks(job, state),
     blankCheck(job, "Pump"),

@@ -28,7 +28,10 @@ export function levelsChecks(job: Job, { water, levels }: Topics): Check[] {
     }),
     check({
       label: "Points off grade",
-      needs: [levels.setOut, job.readings.find(({ reading }) => reading !== undefined)],
+      needs: [
+        levels.setOut,
+        [...job.readings, ...job.stakeReadings].find(({ reading, after }) => (reading ?? after) !== undefined),
+      ],
       value: () => off,
       limit: () => 0,
       ok: () => off === 0,

@@ -2,6 +2,7 @@ import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { basin } from "./basin";
 import type { HeldBy, RowOf } from "./fact";
 import { earth } from "./earth";
+import { ground } from "./ground";
 import { labor } from "./labor";
 import { levels } from "./levels";
 import { liner } from "./liner";
@@ -16,6 +17,7 @@ import { water } from "./water";
 /** Every fact of a job, once, by the name it has in a job. */
 export const FACTS = {
   ...site,
+  ...ground,
   ...water,
   ...pump,
   ...basin,

@@ -8,6 +8,14 @@ export const levels = {
   unevenness: number("Unevenness", "office", "share", [0, 1], "How uneven should a natural layout of the drops be?"),
   stepSeed: number("StepSeed", "office", "count", [1, 1_000_000], "Which of many such layouts?", { whole: true }),
   backsight: number("Backsight", "visit", "length", READING, "What does the rod show on the benchmark?"),
+  backsightMoved: number(
+    "BacksightMoved",
+    "visit",
+    "length",
+    READING,
+    "What does the rod show on the benchmark after the instrument was moved?",
+    { optional: true },
+  ),
   gradeTolerance: number(
     "GradeTolerance",
     "book",
@@ -39,6 +47,20 @@ export const levels = {
     name: "SetoutReadings",
     question: "What did the rod show on the points?",
     rows: 21,
-    columns: { reading: numbers(1, "length", READING, "What did the rod show?") },
+    columns: {
+      reading: numbers(1, "length", READING, "What did the rod show?"),
+      after: numbers(2, "length", READING, "What did it show after the instrument was moved?"),
+    },
+  }),
+  stakeReadings: table({
+    sheet: "Levels",
+    knower: "visit",
+    name: "StakeReadings",
+    question: "What did the rod show on the dug bed?",
+    rows: 13,
+    columns: {
+      reading: numbers(1, "length", READING, "What did the rod show?"),
+      after: numbers(2, "length", READING, "What did it show after the instrument was moved?"),
+    },
   }),
 } as const;

@@ -34,6 +34,14 @@ export const USUAL = {
   wind: assumed({ US: 6, SI: 9 }, "a light breeze"),
   latitude: assumed({ US: 39, SI: 50 }, { US: "middle of the United States", SI: "middle of Europe" }),
 
+  shotTool: assumed("laser", "what most crews carry"),
+  shotStart: assumed("bench mark", "the run that can be closed"),
+  shotLimit: assumed("construction", "0.1 ft √mile, common practice, no source"),
+  topsoilDepth: assumed({ US: 4, SI: 100 }, "what a lawn stands on, no source"),
+  cutSlope: assumed(1, "stiff soil for as long as a job takes, no source"),
+  bankSlope: assumed(0.5, "a dug bank leaning back, no source"),
+  volumeMethod: assumed("prismoidal", "exact for straight edges"),
+
   lipShape: assumed("broad", "a flat stone or box lip"),
   spillBoxes: assumed(1, "one box spreads the water"),
   boxWidth: assumed({ US: 28, SI: 700 }, "a middle width: take one as wide as your lip"),

@@ -139,6 +139,24 @@ const stone: readonly Result[] = [
   one("StoneTruckloads", "count", ({ stone }) => stone.truckloads),
 ];
 
+const ground: readonly Result[] = [
+  one("ShotStartLevel", "length", ({ ground }) => ground.startLevel),
+  column("ShotLevels", "length", 1, ({ ground }) => ground.levels),
+  one("GroundShots", "count", ({ ground }) => ground.shotsOnLine),
+  column("SurfaceStations", "length", 1, ({ ground }) => ground.surface.stations.map((at) => at?.station)),
+  column("SurfaceStations", "length", 2, ({ ground }) => ground.surface.stations.map((at) => at?.design)),
+  column("CutFill", "length", 1, ({ ground }) => cellsOf(ground.cutFill, ({ station }) => station)),
+  column("CutFill", "length", 2, ({ ground }) => cellsOf(ground.cutFill, (at) => at.ground)),
+  column("CutFill", "earth", 7, ({ ground }) => cellsOf(ground.cutFill, ({ volume }) => volume.cut)),
+  column("CutFill", "earth", 8, ({ ground }) => cellsOf(ground.cutFill, ({ volume }) => volume.fill)),
+  one("GroundAtLip", "length", ({ ground }) => ground.atLip),
+  one("LineCut", "earth", ({ ground }) => ground.cut),
+  one("LineFill", "earth", ({ ground }) => ground.fill),
+  one("TopsoilVolume", "earth", ({ ground }) => ground.topsoil),
+  one("LinerRunLength", "length", ({ ground }) => ground.linerLength),
+  one("LinerRunWidth", "length", ({ ground }) => ground.linerWidth),
+];
+
 const earth: readonly Result[] = [
   one("PitDepth", "length", ({ earth }) => earth.pitDepth),
   one("PitLength", "length", ({ earth }) => earth.pitLength),
@@ -162,6 +180,16 @@ const levels: readonly Result[] = [
   column("SetoutPoints", "length", 2, ({ levels }) => levels.points.map(({ level }) => level)),
 ];
 
+const stakePoints = column("StakePoints", "length", 2, ({ levels }) => levels.stakes.map(({ level }) => level));
+const stakeRods = column("StakeTable", "length", 3, ({ levels }) =>
+  isKnown(levels.stakesOut)
+    ? rodsByRow(
+        levels.stakes,
+        levels.stakesOut.map(({ rod }) => rod),
+      )
+    : [],
+);
+
 /** Rod readings: a point above the line of sight has none. */
 const rods = column("SetoutTable", "length", 3, ({ levels }) =>
   isKnown(levels.setOut)
@@ -183,4 +211,13 @@ function rodsByRow(
 }
 
 /** What follows from the design, before any money. */
-export const designResults = { water, pump, basin, liner, stone, earth, levels: [...levels, rods] } as const;
+export const designResults = {
+  water,
+  pump,
+  basin,
+  liner,
+  stone,
+  ground,
+  earth,
+  levels: [...levels, rods, stakePoints, stakeRods],
+} as const;

@@ -15,7 +15,7 @@ export const earth = defineSheet({
     machine(s);
     pit(s);
     trench(s, job);
-    shelves(s, job);
+    shelves(s);
     s.result({
       name: "DugVolume",
       label: "All that is dug (bank)",

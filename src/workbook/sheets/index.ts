@@ -3,6 +3,7 @@ import { basin } from "./basin";
 import { crew } from "./crew";
 import { earth } from "./earth";
 import { facts } from "./facts";
+import { ground } from "./ground";
 import { labour } from "./labour";
 import { levels } from "./levels";
 import { liner } from "./liner";
@@ -23,6 +24,7 @@ import { water } from "./water";
 export const sheets: readonly SheetDefinition[] = [
   start,
   site,
+  ground,
   water,
   pump,
   basin,

@@ -1,6 +1,6 @@
-import { defineSheet, type SheetLayout } from "../layout";
+import { defineSheet, type Ref, type SheetLayout } from "../layout";
 import { checks } from "./levelsParts/checks";
-import { LEVEL, points } from "./levelsParts/points";
+import { LEVEL, points, stakes } from "./levelsParts/points";
 
 const MOST_DROPS = 12;
 
@@ -14,9 +14,10 @@ export const levels = defineSheet({
     s.title("Levels", "Try layouts of the drops, then set out every point by rod reading or from a string.");
     steps(s);
     const rows = points(s, job);
+    const staked = stakes(s);
     checks(s, job);
     s.checksHere();
-    setting(s, rows);
+    setting(s, rows, staked);
   },
 });
 
@@ -58,31 +59,36 @@ function steps(s: SheetLayout): void {
   });
 }
 
-function setting(s: SheetLayout, rows: number): void {
+function setting(s: SheetLayout, rows: number, staked: number): void {
   s.section("Rod readings and string measures");
   s.note(
     "Move the point until the rod shows its reading; or measure up or down from a string pulled level from the bench mark.",
   );
   s.notice("Read the bench mark again at the end: a moved tripod spoils every level since the last good reading.");
-  const { body } = s.spill({
-    name: "SetoutTable",
-    formula: "=RILL.SETOUT(BenchmarkLevel,Backsight,SetoutPoints,SetoutReadings,GradeTolerance,Units)",
-    rows,
-    lines: 2,
-    headerLines: 3,
-    header: "function",
-    columns: [
-      { kind: "text" },
-      { kind: "length", format: LEVEL },
-      { kind: "length", format: LEVEL },
-      { kind: "text" },
-      { kind: "text" },
-      { kind: "length", format: LEVEL },
-      { kind: "length", format: LEVEL },
-      { kind: "text" },
-    ],
-    needs: ["BenchmarkLevel", "Backsight", "INDEX(SetoutPoints,0,2)"],
-  });
+  const columns = [
+    { kind: "text" },
+    { kind: "length", format: LEVEL },
+    { kind: "length", format: LEVEL },
+    { kind: "text" },
+    { kind: "text" },
+    { kind: "length", format: LEVEL },
+    { kind: "length", format: LEVEL },
+    { kind: "text" },
+  ] as const;
+  const table = (name: string, points: string, readings: string, count: number): Ref =>
+    s.spill({
+      name,
+      formula: `=RILL.SETOUT(BenchmarkLevel,Backsight,${points},${readings},GradeTolerance,BacksightMoved,Units)`,
+      rows: count,
+      lines: 2,
+      headerLines: 3,
+      header: "function",
+      columns,
+      needs: ["BenchmarkLevel", "Backsight", `INDEX(${points},0,2)`],
+    }).body;
+  const body = table("SetoutTable", "SetoutPoints", "SetoutReadings", rows);
   // What the crew's page lists: all but the readings taken.
   s.define("SetoutShort", body.top, body.left, body.bottom, body.left + 4);
+  s.section("Dug bed along the line, set out");
+  table("StakeTable", "StakePoints", "StakeReadings", staked);
 }

@@ -41,7 +41,7 @@ describe.each(["US", "SI"] as const)("random jobs in %s", (system) => {
 
 describe("the same job typed in US and in SI units", () => {
   /** Topics without money, whose prices are for a unit of the system. */
-  const topics: readonly Topic[] = ["water", "pump", "basin", "liner", "stone", "earth", "levels"];
+  const topics: readonly Topic[] = ["water", "pump", "basin", "liner", "stone", "ground", "earth", "levels"];
 
   it("agrees in every quantity", { timeout: 600_000 }, async () => {
     const books = { US: await demoOf("US"), SI: await demoOf("SI") };

@@ -222,6 +222,46 @@ export const stone: Facts = some({
   truckPayload: mostly(between(3000, 15_000)),
 });
 
+type ShotRow = NonNullable<SomeFacts["shots"]>[number];
+
+/** A run of shots from the rim or the grade, mostly as it should be booked: down the line, a turning point in between. */
+const shotRun: fc.Arbitrary<ShotRow[]> = record<{ ground: number[]; turn: number; beside: number; spoiled: number }>({
+  ground: rows(between(0.2, 3), 1, 8),
+  turn: between(0.3, 2.5),
+  beside: between(0.2, 2.5),
+  spoiled: whole(0, 40),
+}).map(({ ground: readings, turn, beside, spoiled }) => {
+  const shots: ShotRow[] = [{ point: "Start", backsight: 1.2 }];
+  readings.forEach((reading, index) => {
+    shots.push({ intermediate: reading, station: index * 2.5, ...(index % 2 ? { offset: 0 } : {}) });
+    if (index === 1) shots.push({ intermediate: beside, station: index * 2.5, offset: -1.5 });
+    if (index === 2) shots.push({ point: "Turn", foresight: turn, backsight: 1.4 });
+    if (index === 4) shots.push({}, { point: "Start", backsight: 1.6 });
+  });
+  shots.push({ point: "Start", foresight: readings.length > 2 && readings.length < 5 ? turn : 1.203 });
+  // Now and then what should not be: a reading off the rod, a place shot twice, a sight with nothing before it.
+  if (spoiled === 0) shots.push({ intermediate: 8, station: 1 });
+  if (spoiled === 1) shots.splice(2, 0, { intermediate: 1, station: 0 });
+  if (spoiled === 2) shots.shift();
+  if (spoiled === 3) shots.push({ intermediate: 1, station: 3 });
+  if (spoiled === 4) shots.splice(2, 0, { point: "Start", foresight: 1.2 }, { point: "Start", backsight: 1.3 });
+  return shots;
+});
+
+export const ground: Facts = some({
+  shotTool: oneOf("laser", "level", "string"),
+  shotStart: oneOf("bench mark", "finished grade", "rim of the basin"),
+  shotEndLevel: seldom(between(-3, 60), 12),
+  shotDistance: mostly(between(20, 200), 3),
+  shotLimit: mostly(oneOf("construction", "third order")),
+  topsoilDepth: mostly(between(0, 0.3)),
+  cutSlope: mostly(between(0.2, 2)),
+  bankSlope: mostly(between(0, 2)),
+  volumeMethod: mostly(oneOf("average end area", "prismoidal")),
+  shots: mostly(shotRun, 4).map((shots) => shots ?? []),
+  poolDepths: rows(record({ deeper: seldom(between(0, 0.6), 3) }), 0, 6),
+});
+
 export const earth: Facts = some({
   soil: mostly(oneOf(...SOIL_NAMES)),
   groundwaterDepth: mostly(between(0, 4), 3),
@@ -248,8 +288,10 @@ export const earth: Facts = some({
 export const levels: Facts = some({
   benchmarkLevel: mostly(between(-3, 60)),
   backsight: mostly(between(0.5, 4)),
+  backsightMoved: seldom(between(0.5, 4)),
   gradeTolerance: mostly(between(0.002, 0.02)),
   boxHeight: mostly(between(0, 0.6)),
   ownPoints: rows(record({ name: seldom(oneOf("Path", "Step"), 2), level: seldom(between(-3, 60), 2) }), 0, 3),
-  readings: rows(record({ reading: seldom(between(0.2, 5), 3) }), 0, 8),
+  readings: rows(record({ reading: seldom(between(0.2, 5), 3), after: seldom(between(0.2, 5), 9) }), 0, 8),
+  stakeReadings: rows(record({ reading: seldom(between(0.2, 5), 3), after: seldom(between(0.2, 5), 9) }), 0, 3),
 });

@@ -2,12 +2,12 @@ import fc from "fast-check";
 import { FACTS, type FactKey } from "../../../src/job/facts";
 import { usualOf } from "../../../src/job/facts/usual";
 import type { SomeFacts } from "../../../src/workbook/reckoning/typeJob";
-import { basin, earth, levels, liner, pump, stone, water } from "./design";
+import { basin, earth, ground, levels, liner, pump, stone, water } from "./design";
 import { asSold } from "./sold";
 import { labor, price, takeoff } from "./money";
 
 /** Sheets whose facts have sizes and weights, and no price. */
-const DESIGN = new Set(["Site", "Water", "Pump", "Basin", "Liner", "Stone", "Earth", "Levels"]);
+const DESIGN = new Set(["Site", "Ground", "Water", "Pump", "Basin", "Liner", "Stone", "Earth", "Levels"]);
 
 /** A job to type into the demo workbook of a system: what is not in it stays as the demo has it. */
 export interface TrialJob {
@@ -23,6 +23,7 @@ const topicsOf = (system: "US" | "SI"): Topics => ({
   basin,
   liner,
   stone,
+  ground,
   earth,
   levels,
   labor,
@@ -60,7 +61,7 @@ const NO_PIECE = { length: null, width: null, count: null } as const;
 
 /** Facts that mean the same in either system: nothing is left to a usual value of its own, and pipes go by their bore. */
 export const sameJob: fc.Arbitrary<SomeFacts> = fc
-  .record({ water, basin, liner, stone, earth, levels, pump: pump("SI") })
+  .record({ water, basin, liner, stone, ground, earth, levels, pump: pump("SI") })
   .map((topics) => Object.assign({}, ...Object.values(topics)) as SomeFacts)
   .map((facts) => ({
     ...facts,

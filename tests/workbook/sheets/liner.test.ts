@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { basin } from "../../../src/workbook/sheets/basin";
+import { ground } from "../../../src/workbook/sheets/ground";
 import { liner } from "../../../src/workbook/sheets/liner";
 import { pump } from "../../../src/workbook/sheets/pump";
 import { site } from "../../../src/workbook/sheets/site";
@@ -7,8 +8,11 @@ import { stone } from "../../../src/workbook/sheets/stone";
 import { water } from "../../../src/workbook/sheets/water";
 import { Tried, type Typed } from "./tried";
 
-const SHEETS = [site, water, pump, basin, liner, stone];
-const demo = (system: "US" | "SI", typed: Typed = {}): Promise<Tried> => Tried.of(SHEETS, system, "demo", typed);
+const SHEETS = [site, ground, water, pump, basin, liner, stone];
+/** Without shots the stream's piece is the rectangle over drops and treads. */
+const UNSHOT: Typed = { Shots: Array.from({ length: 11 }, () => ["", "", "", "", "", ""]) };
+const demo = (system: "US" | "SI", typed: Typed = {}): Promise<Tried> =>
+  Tried.of(SHEETS, system, "demo", { ...UNSHOT, ...typed });
 
 describe("the Liner sheet", () => {
   let us: Tried;

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { isError, SiteWork, type Changes } from "./siteWork";
+import { FLAT, isError, SiteWork, type Changes } from "./siteWork";
 
 const SHEETS = ["Stone", "Earth", "Levels", "Labour", "Crew"];
 
@@ -164,44 +164,46 @@ describe("the Stone sheet", () => {
 
 describe("the Earth sheet", () => {
   it("digs and builds as by hand, and keeps the three volumes apart", async () => {
-    const work = await SiteWork.make("US", "demo");
-    // Depth 2.25 + (3 + 2) / 12 = 2.6667 ft; the liner hangs on the cut wall: 9 × 6.5 × 2.6667 / 27 = 5.7778 yd³.
+    const work = await SiteWork.make("US", "demo", FLAT);
+    // Depth 2.25 + (3 + 2) / 12 = 2.6667 ft; the liner lies on the cut wall: 9 × 6.5 × 2.6667 / 27 = 5.7778 yd³.
     expect(work.number("PitVolume")).toBeCloseTo(5.7778, 4);
-    // The berm carries the box: 102.15 - 14/12 - 99.4 = 1.5833 ft, as the levels say. With sloped ends:
-    // 5.5 × 3 × 1.5833 + 2 × 1.5833² × 8.5 + 4/3 × 4 × 1.5833³ = 89.913 ft³ = 3.3301 yd³.
+    // The berm carries the box: 102.15 - 14/12 - 99.4 = 1.5833 ft, as the levels say. Its section 5.25 × 1.5833 + 2 × 1.5833²
+    // = 13.3264 ft² over 5.5 ft: 73.295; its sloped end 1.5833² × 5.25 + 4/3 × 1.5833³ = 18.453: 91.749 ft³ = 3.3981 yd³.
     expect(work.number("BermHeight")).toBeCloseTo(1.5833, 4);
-    expect(work.number("BermNeed")).toBeCloseTo(3.3301, 4);
+    expect(work.number("BermNeed")).toBeCloseTo(3.3981, 4);
+    // Below the drop the bed is dug 0.5 ft into flat ground, sides 1 to 1: (5.25 × 0.5 + 0.25) × 9.5 = 27.3125 ft³ = 1.0116 yd³.
+    expect(work.number("ShelfVolume")).toBeCloseTo(1.0116, 4);
     // Nothing goes back round the basin; trench 17 × 0.75 × 1.5 = 19.125 ft³ = 0.7083 yd³ does.
     expect([work.number("TrenchVolume"), work.number("BackfillVolume")]).toEqual([
       expect.closeTo(0.7083, 4),
       expect.closeTo(0.7083, 4),
     ]);
-    // Loam: dug 5.7778 + 0.7083 + bed 9.5 × 5.25 × 0.5 / 27 = 0.9236, 7.4097 bank; berm and backfill take 4.0384 / 0.9 = 4.4872;
-    // 2.9226 bank × 1.25 = 3.6532 loose, one load of 10.
-    expect(work.number("DugVolume")).toBeCloseTo(7.4097, 4);
-    expect(work.number("SpoilAway")).toBeCloseTo(3.6532, 4);
+    // Loam: dug 5.7778 + 0.7083 + 1.0116 = 7.4977 bank; berm and backfill take 4.1064 / 0.9 = 4.5627;
+    // 2.9350 bank × 1.25 = 3.6687 loose, one load of 10.
+    expect(work.number("DugVolume")).toBeCloseTo(7.4977, 4);
+    expect(work.number("SpoilAway")).toBeCloseTo(3.6687, 3);
     expect(work.number("SpoilLoads")).toBe(1);
     expect(work.number("FillLoads")).toBe(0);
   });
 
   it("takes own figures of the soil, square ends, and asks for fill where spoil is short", async () => {
-    const own = await SiteWork.make("US", "demo", { OwnSwell: 0.4, OwnShrink: 0.1, BermEnds: "square" });
+    const own = await SiteWork.make("US", "demo", { ...FLAT, OwnSwell: 0.4, OwnShrink: 0.1, BermEnds: "square" });
     expect(own.value("SoilUsed")).toBe("swell 0.4 shrink 0.1");
-    // (3 + 2 × 1.5833) × 1.5833 × 5.5 = 53.701 ft³ = 1.9889 yd³, 0.7083 goes back; 7.4097 - 2.6973 / 0.9 = 4.4128 bank; × 1.4 = 6.1779 loose.
-    expect(own.number("BermNeed")).toBeCloseTo(1.9889, 4);
-    expect(own.number("SpoilAway")).toBeCloseTo(6.1779, 3);
-    // Ground 2.5 ft lower: a berm of 4.08 ft.
-    const high = await SiteWork.make("US", "demo", { BermGround: 96.9 });
+    // 73.295 ft³ = 2.7146 yd³ without the sloped end, 0.7083 goes back; 7.4977 - 3.4230 / 0.9 = 3.6944 bank; × 1.4 = 5.1722 loose.
+    expect(own.number("BermNeed")).toBeCloseTo(2.7146, 4);
+    expect(own.number("SpoilAway")).toBeCloseTo(5.1722, 3);
+    // Ground 2.5 ft lower under the box: a berm of 4.08 ft.
+    const high = await SiteWork.make("US", "demo", { ...FLAT, BermGround: 96.9 });
     expect(high.number("BermHeight")).toBeCloseTo(4.0833, 4);
     expect(high.number("FillNeed")).toBeGreaterThan(0);
     expect(high.verdict("Spoil is enough")).toBe("LOOK");
   });
 
   it("builds no berm where the box is dug in, and says the height of the levels on the crew's page", async () => {
-    // The foot of the box is at 102.15 - 14/12 = 100.98 ft.
-    const dugIn = await SiteWork.make("US", "demo", { BermGround: 101.5 });
+    // The foot of the box is at 102.15 - 14/12 = 100.98 ft; ground that falls from 101.5 to 99.4 lies above the bed all the way.
+    const dugIn = await SiteWork.make("US", "demo", { ...FLAT, BermGround: 101.5 });
     expect([dugIn.number("BermHeight"), dugIn.number("BermNeed")]).toEqual([0, 0]);
-    const work = await SiteWork.make("US", "demo");
+    const work = await SiteWork.make("US", "demo", FLAT);
     const top = work.rows("SetoutTable").find(([point]) => String(point).startsWith("Berm top"));
     expect(Number(top?.[1]) - 99.4).toBeCloseTo(1.5833, 4);
     expect(work.shown("Crew").some((text) => String(text).includes("Build the berm 1.58 ft high"))).toBe(true);
@@ -288,10 +290,10 @@ describe("the Levels sheet", () => {
 
 describe("the Labour sheet", () => {
   it("multiplies quantities, rates and difficulty, and rounds each line", async () => {
-    const work = await SiteWork.make("US", "demo");
+    const work = await SiteWork.make("US", "demo", FLAT);
     const dig = work.rows("LabourTable").find(([task]) => task === "Dig pit, trench and bed");
-    // 7.4097 yd³ × 0.35 h × 1.15 = 2.9824 h × $40 = $119.30; 7.4097 × 0.28 × 1.15 = 2.3859 machine h × $50 = $119.30.
-    expect(dig?.slice(5, 9)).toEqual([expect.closeTo(2.9824, 4), expect.closeTo(2.3859, 4), 119.3, 119.3]);
+    // 7.4977 yd³ × 0.35 h × 1.15 = 3.0178 h × $40 = $120.71; 7.4977 × 0.28 × 1.15 = 2.4143 machine h × $50 = $120.71.
+    expect(dig?.slice(5, 9)).toEqual([expect.closeTo(3.0178, 3), expect.closeTo(2.4143, 3), 120.71, 120.71]);
     const column = (index: number): number =>
       work.rows("LabourTable").reduce((all, row) => all + Math.round(Number(row[index] || 0) * 100), 0) / 100;
     expect(work.number("LabourCost")).toBeCloseTo(column(7), 9);

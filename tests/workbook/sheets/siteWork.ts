@@ -4,6 +4,7 @@ import type { CellValue, WorkbookModel } from "../../../src/workbook/model";
 import type { Recalculated } from "../../../src/workbook/recalculate";
 import { crew } from "../../../src/workbook/sheets/crew";
 import { earth } from "../../../src/workbook/sheets/earth";
+import { ground } from "../../../src/workbook/sheets/ground";
 import { labour } from "../../../src/workbook/sheets/labour";
 import { levels } from "../../../src/workbook/sheets/levels";
 import { site } from "../../../src/workbook/sheets/site";
@@ -33,6 +34,11 @@ const given = defineSheet({
     number("FabricOver", { US: 1, SI: 1 });
     number("RimBelowGrade", { US: 3, SI: 75 });
     s.result({ name: "FunctionsRun", label: "The functions run", kind: "text", formula: '="yes"' });
+    number("LinerOverlap", { US: 1, SI: 0.3 });
+    number("SlackPerDrop", { US: 0.25, SI: 0.08 });
+    number("CutRounding", { US: 0.5, SI: 0.1 });
+    number("LinerThickness", { US: 45, SI: 1.15 });
+    number("FabricMass", { US: 8, SI: 270 });
     number("ModuleCount", { US: 18, SI: 12 });
     number("FloorLevel", { US: 96.9, SI: 48.995 });
     number("FullLevel", { US: 99.15, SI: 49.745 });
@@ -122,6 +128,14 @@ const given = defineSheet({
 /** Values to type into named ranges, from their first cell on; "" empties a cell. */
 export type Changes = Readonly<Record<string, CellValue | readonly (readonly CellValue[])[]>>;
 
+/** No shots, no topsoil, one drop at the top: the ground is flat and what is built on it can be worked out by hand. */
+export const FLAT: Changes = {
+  Shots: Array.from({ length: 11 }, () => ["", "", "", "", "", ""]),
+  TopsoilDepth: 0,
+  DropCount: 1,
+  BermWidth: 5.25,
+};
+
 /** The sheets of this file's neighbours, laid out and calculated, with what they hold by name. */
 export class SiteWork {
   private constructor(
@@ -130,7 +144,7 @@ export class SiteWork {
   ) {}
 
   static async make(system: "US" | "SI", filled: "demo" | "blank", changes: Changes = {}): Promise<SiteWork> {
-    const model = assemble([site, given, stone, earth, levels, labour, crew], system, filled);
+    const model = assemble([site, ground, given, stone, earth, levels, labour, crew], system, filled);
     for (const [name, value] of Object.entries(changes))
       typeInto(model, name, Array.isArray(value) ? value : [[value]]);
     return new SiteWork(model, await calculate(model));

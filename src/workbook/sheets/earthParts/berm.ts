@@ -21,14 +21,14 @@ export function berm(s: SheetLayout): void {
     demo: { US: 99.4, SI: 49.82 },
     min: -2000,
     max: 30000,
-    message: "Level of the ground that the berm will stand on, by the rod.",
+    message: "Level of the ground that the berm will stand on, by the rod. With shots on Ground, these count instead.",
   });
   s.result({
     name: "BermHeight",
     label: "Height over that ground",
     kind: "length",
-    formula: `=MAX(0,TopLipLevel-BoxHeight/${s.job.pick({ US: 12, SI: 1000 })}-BermGround)`,
-    needs: ["TopLipLevel", "BoxHeight", "BermGround"],
+    formula: `=MAX(0,TopLipLevel-BoxHeight/${s.job.pick({ US: 12, SI: 1000 })}-GroundAtLip)`,
+    needs: ["TopLipLevel", "BoxHeight", "GroundAtLip"],
     note: "Up to the foot of the box on Levels; 0 where it is dug into the ground.",
   });
   s.input({
@@ -50,14 +50,12 @@ export function berm(s: SheetLayout): void {
   });
   s.result({
     name: "BermNeed",
-    label: "Berm (compacted)",
-    formula:
-      `=IF(BermEnds="square",RILL.BERMVOLUME(BermLength,BermWidth,BermHeight,BermSlope,Units),` +
-      `RILL.PITVOLUME(BermLength,BermWidth,BermHeight,BermSlope,Units))`,
+    label: "Berm and fill along the line (compacted)",
+    formula: "=LineFill",
     kind: "earth",
-    needs: ["BermLength", "BermWidth", "BermHeight", "BermSlope"],
+    needs: ["LineFill"],
     strong: true,
-    note: "With sloped ends it is a pit upside down.",
+    note: "By station on Ground: under the box and under the stream wherever it lies above the ground.",
   });
   s.notice("Build the berm in thin compacted layers; loose fill settles and tilts the lip.");
   s.caution("High berms and walls that hold back earth or water may need an engineer.");

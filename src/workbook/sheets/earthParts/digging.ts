@@ -125,7 +125,7 @@ export function trench(s: SheetLayout, job: Job): void {
 }
 
 /** What is dug along the bed of the fall. */
-export function shelves(s: SheetLayout, job: Job): void {
+export function shelves(s: SheetLayout): void {
   s.section("Bed and shelves of the fall");
   s.input({
     name: "ShelfDepth",
@@ -146,9 +146,10 @@ export function shelves(s: SheetLayout, job: Job): void {
   s.result({
     name: "ShelfVolume",
     label: "Bed and shelves (bank)",
-    formula: `=SUM(Treads)*(BedWidth+2*ShelfMargin)*ShelfDepth/${job.pick({ US: 27, SI: 1 })}`,
+    formula: "=LineCut",
     kind: "earth",
-    needs: ["Treads", "BedWidth", "ShelfDepth", "ShelfMargin"],
+    needs: ["LineCut"],
+    note: "Cut along the line, by station on Ground.",
   });
 }
 

@@ -1,7 +1,8 @@
 import type { Job, SheetLayout } from "../../layout";
 
 export function checks(s: SheetLayout, job: Job): void {
-  const todo = (word: string): string => `COUNTIF(INDEX(SetoutTable,0,8),"${word}*")`;
+  const todo = (word: string): string =>
+    `COUNTIF(INDEX(SetoutTable,0,8),"${word}*")+COUNTIF(INDEX(StakeTable,0,8),"${word}*")`;
   s.check({
     label: "Points above the line of sight",
     value: `=${todo("above")}`,
@@ -22,7 +23,7 @@ export function checks(s: SheetLayout, job: Job): void {
     fix: "SetoutReadings",
     kind: "count",
     weight: "look",
-    needs: ["SetoutTable", "SetoutReadings"],
+    needs: ["SetoutTable", "ReadingsTaken"],
   });
   const landing = "TopLipLevel-SUM(Drops)-GradeLevel";
   s.check({

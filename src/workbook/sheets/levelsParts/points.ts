@@ -21,10 +21,21 @@ export function points(s: SheetLayout, job: Job): number {
     max: { US: 25, SI: 7.6 },
     message: "Rod reading on the bench mark, from where the instrument stands on the day.",
   });
+  s.input({
+    name: "BacksightMoved",
+    label: "Backsight after moving it",
+    kind: "length",
+    format: "#,##0.000",
+    min: 0.01,
+    max: { US: 25, SI: 7.6 },
+    optional: true,
+    message: "Rod reading on the bench mark after the instrument was moved or set up anew; blank while it stands.",
+    note: "All that a move takes: readings taken before it stay good, the rod readings below follow.",
+  });
   s.result({
     name: "InstrumentLevel",
     label: "Line of sight",
-    formula: "=BenchmarkLevel+Backsight",
+    formula: "=BenchmarkLevel+IF(COUNT(BacksightMoved)=1,BacksightMoved,Backsight)",
     kind: "length",
     format: "#,##0.000",
     needs: ["BenchmarkLevel", "Backsight"],
@@ -45,6 +56,12 @@ export function points(s: SheetLayout, job: Job): number {
     max: { US: 60, SI: 1500 },
     message: "How far the lip of the spillway box lies above the berm it stands on.",
   });
+  s.result({
+    name: "ReadingsTaken",
+    label: "Readings taken so far",
+    kind: "count",
+    formula: '=IF(COUNT(SetoutReadings,StakeReadings)=0,"",COUNT(SetoutReadings,StakeReadings))',
+  });
   s.skip();
   const small = job.pick({ US: 12, SI: 1000 });
   const rows: readonly (readonly [string, string, readonly string[]])[] = [
@@ -56,32 +73,20 @@ export function points(s: SheetLayout, job: Job): number {
     ["Berm top, foot of the box", `=TopLipLevel-BoxHeight/${small}`, ["TopLipLevel", "BoxHeight"]],
   ];
   const top = s.row + 1;
-  ["Point", "Level", "Reading taken", "Fallen below it"].forEach((title, index) =>
+  ["Point", "Level", "Reading taken", "After moving", "Fallen below it"].forEach((title, index) =>
     head(s, s.row, index + 1, { title, kind: index === 0 ? "text" : "length" }),
   );
   s.row++;
   for (const [name, level, needs] of rows)
     row(s, { value: name }, `IF(MIN(${needs.map((n) => `COUNT(${n})`).join(",")})=0,"",${level.slice(1)})`);
   for (let drop = 1; drop <= MOST_DROPS; drop++) lipRow(s, drop);
-  hideBlankRows(s, { top: s.row - MOST_DROPS, left: 1, bottom: s.row - 1, right: 4 }, (column) => column === 3);
+  hideBlankRows(s, { top: s.row - MOST_DROPS, left: 1, bottom: s.row - 1, right: 5 }, isReading);
   for (let free = 0; free < FREE_POINTS; free++) freeRow(s);
   const bottom = s.row - 1;
   s.define("SetoutOwn", bottom - FREE_POINTS + 1, 1, bottom, 2);
   s.define("SetoutPoints", top, 1, bottom, 2);
-  s.define("SetoutReadings", top, 3, bottom, 3);
-  s.sheet.validations.push(
-    validationFor(
-      s,
-      { top, left: 3, bottom, right: 3 },
-      {
-        label: "Reading taken",
-        kind: "length",
-        min: 0.01,
-        max: { US: 25, SI: 7.6 },
-        message: "What the rod shows on this point.",
-      },
-    ),
-  );
+  s.define("SetoutReadings", top, 3, bottom, 4);
+  readingRules(s, top, bottom);
   return bottom - top + 1;
 }
 
@@ -89,7 +94,7 @@ function row(s: SheetLayout, name: { value: string } | { formula: string }, leve
   s.put(s.row, 1, { ...name, style: "resultText" });
   s.put(s.row, 2, { formula: `=${level}`, style: "result", look: { format: LEVEL } });
   reading(s);
-  s.put(s.row, 4, { ...(fallen ? { formula: `=${fallen}` } : {}), style: "result", look: { format: LEVEL } });
+  s.put(s.row, 5, { ...(fallen ? { formula: `=${fallen}` } : {}), style: "result", look: { format: LEVEL } });
   s.row++;
 }
 
@@ -121,7 +126,7 @@ function freeRow(s: SheetLayout): void {
     ),
   );
   reading(s);
-  s.put(s.row, 4, { style: "result" });
+  s.put(s.row, 5, { style: "result" });
   s.row++;
 }
 
@@ -129,15 +134,66 @@ function freeRow(s: SheetLayout): void {
 function lipRow(s: SheetLayout, drop: number): void {
   const height = `INDEX(Drops,${drop})`;
   const used = `ISNUMBER(${height})`;
-  const above = drop === 1 ? "0" : `MAX(0,D${s.row - drop + 1}:D${s.row - 1})`;
+  const above = drop === 1 ? "0" : `MAX(0,E${s.row - drop + 1}:E${s.row - 1})`;
   row(
     s,
     { formula: `=IF(${used},"Lip ${drop}${drop === 1 ? ", spillway box" : ""}","")` },
-    `IF(AND(${used},COUNT(TopLipLevel)=1),TopLipLevel-D${s.row}+${height},"")`,
+    `IF(AND(${used},COUNT(TopLipLevel)=1),TopLipLevel-E${s.row}+${height},"")`,
     `IF(${used},${above}+${height},"")`,
   );
 }
 
+/** Whether a column of points holds readings. */
+function isReading(column: number): boolean {
+  return column === 3 || column === 4;
+}
+
 function reading(s: SheetLayout): void {
-  s.put(s.row, 3, { style: "input", look: { format: LEVEL, align: "right" } });
+  for (const column of [3, 4]) s.put(s.row, column, { style: "input", look: { format: LEVEL, align: "right" } });
+}
+
+/** What may be typed as a reading, before the instrument was moved and after. */
+function readingRules(s: SheetLayout, top: number, bottom: number): void {
+  const rule = (column: number, label: string, message: string): void => {
+    s.sheet.validations.push(
+      validationFor(
+        s,
+        { top, left: column, bottom, right: column },
+        { label, kind: "length", min: 0.01, max: { US: 25, SI: 7.6 }, message },
+      ),
+    );
+  };
+  rule(3, "Reading taken", "What the rod shows on this point.");
+  rule(4, "Reading after moving", "What the rod shows on this point since the instrument was moved.");
+}
+
+/** The dug bed to set out along the line, by station; as many rows as Ground has beds, and the edge of the basin. */
+export function stakes(s: SheetLayout): number {
+  const rows = MOST_DROPS + 1;
+  s.section("Dug bed along the line");
+  s.note(
+    "Stations are pulled down the line from the top lip, offsets square to it, to either side: the bed is dug level from one to the other.",
+  );
+  const top = s.row + 1;
+  ["Point", "Level", "Reading taken", "After moving", "Station", "Offset, either side"].forEach((title, index) =>
+    head(s, s.row, index + 1, { title, kind: index === 0 ? "text" : "length" }),
+  );
+  s.row++;
+  for (let row = 1; row <= rows; row++) {
+    const cell = (column: number): string => `INDEX(SurfaceStations,${row + 1},${column})`;
+    const shown = (formula: string): string => `=IF(COUNT(${cell(2)})=0,"",${formula})`;
+    s.put(s.row, 1, { formula: shown(`INDEX(SurfacePlaces,${row + 1})`), style: "resultText" });
+    s.put(s.row, 2, { formula: shown(cell(2)), style: "result", look: { format: LEVEL } });
+    reading(s);
+    s.put(s.row, 5, { formula: shown(cell(1)), style: "result", look: { format: "#,##0.00" } });
+    s.put(s.row, 6, { formula: shown(`${cell(3)}/2`), style: "result", look: { format: "#,##0.00" } });
+    s.row++;
+  }
+  const bottom = s.row - 1;
+  hideBlankRows(s, { top, left: 1, bottom, right: 6 }, isReading);
+  s.define("StakePoints", top, 1, bottom, 2);
+  s.define("StakeReadings", top, 3, bottom, 4);
+  s.define("StakeStations", top, 5, bottom, 6);
+  readingRules(s, top, bottom);
+  return rows;
 }

@@ -76,11 +76,13 @@ export function cuts(s: SheetLayout, job: Job): void {
 export function pieces(s: SheetLayout): void {
   s.section("Pieces to cut");
   s.note(
-    "Stream and basin are filled in from above; type over them where the ground asks for more. Add the skirts that join box, stream and basin.",
+    "Stream and basin are filled in from above, the stream by station from Ground once there are shots; type over them where the ground asks for more. Add the skirts that join box, stream and basin.",
   );
   const fromCut = (column: number): string => {
     const cell = (name: string): string => `IF(COUNT(INDEX(${name},1,${column}))=1,INDEX(${name},1,${column}),"")`;
-    return `=CHOOSE(MIN([#],3),${cell("StreamCut")},${cell("BasinCut")},"")`;
+    // By station once the ground was shot; until then the rectangle over drops and treads.
+    const run = ["LinerRunLength", "LinerRunWidth"][column - 1] ?? "";
+    return `=CHOOSE(MIN([#],3),IF(IFERROR(GroundShots,2)>=2,IF(COUNT(${run})=1,${run},""),${cell("StreamCut")}),${cell("BasinCut")},"")`;
   };
   const table = s.table({
     rows: PIECES,

@@ -1,0 +1,39 @@
+import { DIGGING_CAUTION } from "../../functions/ground/arguments";
+import { defineSheet } from "../layout";
+import { checks } from "./groundParts/checks";
+import { cutFill, profileChart, results } from "./groundParts/results";
+import { digging, setUp } from "./groundParts/setUp";
+import { shots } from "./groundParts/shots";
+import { surface } from "./groundParts/surface";
+
+const CHART_ROWS = 18;
+const COLUMNS = [23, 20, 12, 17, 9, 9, 10, 9, 11, 9, 11, 9, 14];
+/** Columns right of what is printed. */
+const BESIDE = Array.from({ length: 11 }, () => 12);
+
+/** The ground as it lies, from rod readings; what is cut and filled to build on it; the liner by station. */
+export const ground = defineSheet({
+  name: "Ground",
+  order: 1.5,
+  build(s, job) {
+    s.widths([...COLUMNS, ...BESIDE]);
+    s.print({ landscape: true, lastColumn: COLUMNS.length });
+    s.within(COLUMNS.length, () => {
+      s.title("Ground", "Type what the rod showed and where; ground, cut and fill, and the liner's length follow.");
+      s.caution(DIGGING_CAUTION);
+      setUp(s);
+      digging(s);
+      results(s);
+      s.section("Profile");
+      const chartTop = s.row;
+      s.skip(CHART_ROWS);
+      shots(s, job);
+      const bed = surface(s, job);
+      checks(s, job);
+      s.checksHere();
+      const volumes = cutFill(s);
+      s.row = chartTop;
+      profileChart(s, CHART_ROWS, { cutFill: volumes, bed });
+    });
+  },
+});

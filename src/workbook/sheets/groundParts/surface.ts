@@ -1,0 +1,205 @@
+import type { Job, Ref, SheetLayout } from "../../layout";
+import { cellAddress } from "../../layout/address";
+import { validationFor } from "../../layout/inputRule";
+import { head } from "../../layout/tableHead";
+import type { Kind } from "../../layout/formats";
+
+const MOST_DROPS = 12;
+const LEVEL = "#,##0.000";
+/** Columns that formulas and the chart read, right of what is printed. */
+const BESIDE = 15;
+
+/** The sheet columns of the designed surface and, right of what is printed, of its helpers. */
+const C = { place: 1, station: 2, dig: 3, width: 4, step: 5, bed: 6, deeper: 7 } as const;
+const H = { ends: BESIDE, fallen: BESIDE + 1, edge: BESIDE + 2, lip: BESIDE + 3, liner: BESIDE + 4 } as const;
+
+/**
+ * The designed surface by station: the berm's crest, the bed below each drop, and the edge of the basin; dug deeper by what
+ * lies on it. Right of it the liner's stations, the points of the finished bed, and the ground that is assumed without shots.
+ */
+export function surface(s: SheetLayout, job: Job): Ref {
+  s.section("Surface to dig and fill to");
+  s.note(
+    "Finished bed from Water, less what is dug below it (Earth); the bed is level below each drop. A pool is deepest below its drop and rises to its lip.",
+  );
+  const top = s.row + 1;
+  heads(s, s.row);
+  const size = job.pick({ US: 12, SI: 1000 });
+  const at = (row: number, column: number): string => cellAddress(row, column);
+  const put = (row: number, column: number, formula: string, kind: Kind = "length", format = LEVEL): void => {
+    s.put(row, column, {
+      formula: `=${formula}`,
+      style: kind === "text" ? "resultText" : "result",
+      look: kind === "text" ? {} : { format },
+    });
+  };
+  const width = "BedWidth+2*ShelfMargin";
+  // The crest of the berm, behind the top lip.
+  s.put(top, C.place, { value: "Back of the berm's crest", style: "resultText" });
+  put(
+    top,
+    C.station,
+    'IF(AND(N(BermLength)>0,COUNT(TopLipLevel,BoxHeight,BermWidth)=3),-BermLength,"")',
+    "length",
+    "#,##0.00",
+  );
+  put(top, C.dig, `IF(${at(top, C.station)}="","",TopLipLevel-BoxHeight/${size})`);
+  put(top, C.width, `IF(${at(top, C.dig)}="","",BermWidth)`, "length", "#,##0.00");
+  for (const column of [C.step, C.bed, C.deeper]) s.put(top, column, { style: "result" });
+  put(top, H.ends, "0");
+  put(top, H.fallen, "0");
+  put(top, H.lip, 'IF(COUNT(TopLipLevel,ShelfDepth)<2,"",TopLipLevel-ShelfDepth)');
+  put(top, H.edge, `IF(${at(top, C.dig)}="",${at(top, H.lip)},${at(top, C.dig)})`);
+  for (let drop = 1; drop <= MOST_DROPS; drop++) {
+    const row = top + drop;
+    const tread = `INDEX(Treads,${drop})`;
+    const bed = at(row, C.bed);
+    put(row, C.place, `IF(${bed}="","","Bed below drop ${drop}")`, "text");
+    put(
+      row,
+      C.station,
+      `IF(AND(N(${tread})>0,COUNT(TopLipLevel,ShelfDepth)=2),${at(row - 1, H.ends)},"")`,
+      "length",
+      "#,##0.00",
+    );
+    put(row, C.bed, `IF(${at(row, C.station)}="","",TopLipLevel-${at(row, H.fallen)})`);
+    s.put(row, C.deeper, { style: "input", look: { format: "#,##0.00", align: "right" } });
+    put(row, C.dig, `IF(${bed}="","",${bed}-ShelfDepth-N(${at(row, C.deeper)}))`);
+    put(row, C.width, `IF(${at(row, C.dig)}="","",${width})`, "length", "#,##0.00");
+    put(row, C.step, `IF(${at(row, C.dig)}="","",${at(row - 1, H.edge)}-${at(row, C.dig)})`);
+    put(row, H.ends, `${at(row - 1, H.ends)}+N(${tread})`);
+    put(row, H.fallen, `${at(row - 1, H.fallen)}+N(INDEX(Drops,${drop}))`);
+    for (const column of [H.edge, H.lip])
+      put(row, column, `IF(${at(row, C.dig)}="",${at(row - 1, column)},${bed}-ShelfDepth)`);
+  }
+  const bottom = top + MOST_DROPS + 1;
+  s.put(bottom, C.place, { value: "Edge of the basin", style: "resultText" });
+  put(
+    bottom,
+    C.station,
+    `IF(AND(${at(bottom - 1, H.ends)}>0,COUNT(${at(bottom - 1, H.lip)})=1),${at(bottom - 1, H.ends)},"")`,
+    "length",
+    "#,##0.00",
+  );
+  put(bottom, C.dig, `IF(${at(bottom, C.station)}="","",${at(bottom - 1, H.edge)})`);
+  put(bottom, C.width, `IF(${at(bottom, C.dig)}="","",${width})`, "length", "#,##0.00");
+  for (const column of [C.step, C.deeper]) s.put(bottom, column, { style: "result" });
+  put(bottom, C.bed, `IF(COUNT(${at(bottom, C.dig)},ShelfDepth)<2,"",${at(bottom, C.dig)}+ShelfDepth)`);
+  s.define("SurfaceStations", top, C.station, bottom, C.step);
+  s.define("SurfacePlaces", top, C.place, bottom, C.place);
+  s.define("PoolDepths", top + 1, C.deeper, bottom - 1, C.deeper);
+  s.sheet.validations.push(
+    validationFor(
+      s,
+      { top: top + 1, left: C.deeper, bottom: bottom - 1, right: C.deeper },
+      {
+        label: "Pool deeper by",
+        kind: "length",
+        min: 0,
+        max: { US: 6, SI: 2 },
+        message: "How much deeper the pool below this drop is dug than the bed; blank where there is none.",
+      },
+    ),
+  );
+  linerStations(s, job, top);
+  assumedGround(s, bottom);
+  const points = bedPoints(s, top, bottom);
+  linerRun(s, top - 1);
+  s.row = bottom + 1;
+  return points;
+}
+
+function heads(s: SheetLayout, row: number): void {
+  const titles: readonly (readonly [number, string, Kind])[] = [
+    [C.place, "Place", "text"],
+    [C.station, "Station", "length"],
+    [C.dig, "Dig or fill to", "length"],
+    [C.width, "Width", "length"],
+    [C.step, "Step down to it", "length"],
+    [C.bed, "Finished bed", "length"],
+    [C.deeper, "Pool deeper by", "length"],
+    [H.ends, "Ends at", "length"],
+    [H.fallen, "Fallen", "length"],
+    [H.edge, "Surface above", "length"],
+    [H.lip, "Lip above", "length"],
+  ];
+  for (const [column, title, kind] of titles) head(s, row, column, { title, kind });
+}
+
+/** The bed and its banks as the liner lies on them. */
+function linerStations(s: SheetLayout, job: Job, top: number): void {
+  const perLength = job.pick({ US: 12, SI: 1000 });
+  const titles = ["Station", "Dug bed", "Drop", "Width", "Bank", "Bank slope"];
+  titles.forEach((title, index) =>
+    head(s, top - 1, H.liner + index, { title, kind: index === 5 ? "factor" : "length" }),
+  );
+  for (let drop = 1; drop <= MOST_DROPS + 1; drop++) {
+    const row = top + drop;
+    const cell = (column: number, of = row): string => cellAddress(of, column);
+    const needed = "COUNT(BedWidth,BankReach,BankHeight,BankSlope)<4";
+    const known = (formula: string): string => `=IF(OR(${cell(C.dig)}="",${needed}),"",${formula})`;
+    const last = drop > MOST_DROPS;
+    const drops = last ? "0" : `MAX(0,${cell(H.lip, row - 1)}-${cell(C.dig)})`;
+    [
+      known(cell(C.station)),
+      known(cell(C.dig)),
+      known(drops),
+      known(`BedWidth+2*BankReach/${perLength}`),
+      known("BankHeight+ShelfDepth"),
+      known("BankSlope"),
+    ].forEach((formula, index) => s.put(row, H.liner + index, { formula, style: "result", look: { format: "0.000" } }));
+  }
+  s.define("LinerStations", top + 1, H.liner, top + MOST_DROPS + 1, H.liner + 5);
+}
+
+/** Straight from the level under the box down to finished grade, while there are no shots. */
+function assumedGround(s: SheetLayout, bottom: number): void {
+  const top = bottom + 2;
+  ["At", "Offset", "Level"].forEach((title, index) => head(s, top - 1, BESIDE + index, { title, kind: "length" }));
+  const rows = [
+    ["0", "0", 'IF(COUNT(BermGround)=0,"",BermGround)'],
+    [`${cellAddress(bottom - 1, H.ends)}`, "0", 'IF(COUNT(GradeLevel)=0,"",GradeLevel)'],
+  ];
+  rows.forEach((row, down) =>
+    row.forEach((formula, index) =>
+      s.put(top + down, BESIDE + index, { formula: `=${formula}`, style: "result", look: { format: LEVEL } }),
+    ),
+  );
+  s.define("GroundAssumed", top, BESIDE, top + 1, BESIDE + 2);
+}
+
+/** Two points for each drop of the finished bed; without more drops the last repeats itself. */
+function bedPoints(s: SheetLayout, top: number, bottom: number): Ref {
+  const first = bottom + 6;
+  ["Bed, station", "Bed, level"].forEach((title, index) =>
+    head(s, first - 1, BESIDE + index, { title, kind: "length" }),
+  );
+  const points = 2 * MOST_DROPS + 1;
+  for (let point = 0; point < points; point++) {
+    const x = cellAddress(top + Math.floor(point / 2), H.ends);
+    const fallen = cellAddress(top + Math.floor((point + 1) / 2), H.fallen);
+    const put = (column: number, formula: string): Ref =>
+      s.put(first + point, column, { formula: `=${formula}`, style: "result", look: { format: LEVEL } });
+    put(BESIDE, x);
+    put(BESIDE + 1, `IF(COUNT(TopLipLevel)=0,0,TopLipLevel-${fallen})`);
+  }
+  return s.define("BedPoints", first, BESIDE, first + points - 1, BESIDE + 1);
+}
+
+/** The liner by station, beside the surface it lies on. */
+function linerRun(s: SheetLayout, headRow: number): void {
+  s.row = headRow;
+  s.spill({
+    name: "LinerRun",
+    header: "function",
+    at: 9,
+    rows: MOST_DROPS + 1,
+    needs: ["INDEX(LinerStations,0,1)", "LinerOverlap"],
+    formula: "=RILL.LINERRUN(LinerStations,LinerOverlap,0,Units)",
+    columns: [
+      { kind: "length", format: "#,##0.00" },
+      { kind: "length", format: "#,##0.00" },
+      { kind: "length", format: "#,##0.00" },
+    ],
+  });
+}
