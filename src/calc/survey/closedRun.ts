@@ -23,6 +23,8 @@ export interface ClosedRun extends LevelRun {
  *
  * @param start level of the first row's point, m
  * @param known level of the last point, m; undefined where it is that of the first, or not known
+ * @example closedRun(10, [{ point: "a", backsight: 1 }, { point: "b", intermediate: 2 }, { point: "a", foresight: 1.01 }], {
+ *   limit: "construction" }).closure.misclosure => -0.01; 10 + 1 - 1.01 - 10
  * @param distance levelled, m; undefined where it was not paced
  *
  * Source: as levelRun, closure and shareOut.

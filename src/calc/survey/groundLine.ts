@@ -39,6 +39,8 @@ interface Known {
  * level, c the level on the line. A station shot on both sides only has the level between the two nearest.
  *
  * @param shots in any order; at least two stations with a level on the line
+ * @example groundLine([{ station: 0, offset: 0, level: 12 }, { station: 10, offset: 0, level: 10 }]).at(5).ground => 11;
+ *   half way
  * @throws Problem for fewer, for a station shot twice on the line, and outside the ranges
  *
  * Source: profile and cross-section leveling, any surveying text; the slope by least squares through a fixed point.

@@ -10,6 +10,8 @@ export type DesignedSurface = Pick<DesignStation, "station" | "design" | "width"
  * The designed surface with the ground that shots tell under it: its own stations, and those of the shots between them.
  *
  * @param surface in order along the line
+ * @example overGround([{ station: 0, design: 11, width: 2 }, { station: 10, design: 9, width: 2 }], { stations: [4], at:
+ *   () => ({ ground: 10, riseLeft: 0, riseRight: 0 }) })[1].design => 10.2; 11 - 2 × 4/10, at the shot
  */
 export function overGround(surface: readonly DesignedSurface[], line: GroundLine): DesignStation[] {
   const stations: DesignStation[] = [];

@@ -69,7 +69,12 @@ export function sectionArea(at: Station, slopes: SideSlopes): SectionArea {
   return { cut: sum(sides.map(({ cut }) => cut)), fill: sum(sides.map(({ fill }) => fill)) };
 }
 
-/** Width of the ground that a section takes up: the formation, and its sides out to where they meet the ground; m. */
+/**
+ * Width of the ground that a section takes up: the formation, and its sides out to where they meet the ground; m.
+ *
+ * @example footprint({ station: 0, ground: 10, design: 12, width: 3, riseLeft: 0, riseRight: 0 }, { cut: 1, fill: 2 }) => 11;
+ *   3 + 2 × 2 × 2
+ */
 export function footprint(at: Station, slopes: SideSlopes): number {
   const high = at.ground - at.design;
   const half = at.width / 2;

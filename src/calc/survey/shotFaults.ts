@@ -26,6 +26,8 @@ export interface FaultyShot {
 /**
  * What is wrong with each row of shots, or looks like a slip; undefined where nothing does. A row with several faults is
  * told the first. Going back is a fault only inside of what was shot already: one may shoot the line from either end.
+ *
+ * @example shotFaults([{ point: "a", intermediate: 1 }])[0].fault => "backsight"; nothing was read on a known level before
  */
 export function shotFaults(rows: readonly ShotRow[]): (FaultyShot | undefined)[] {
   const known = new Set<string>();
