@@ -39,7 +39,11 @@ export function evaluate(job: Job): State {
   const levels = reckonLevels(job, { water, basin, earth, ground });
   const labor = reckonLabor(job, { water, basin, pump, liner, stone, earth });
   const takeoff = reckonTakeoff(job, needsOf(job, { water, pump, basin, liner, stone, earth }));
-  const standing = standingOf(job, { takeoff, labor, design: [water, ground, drain, basin, pump, liner, stone, earth] });
+  const standing = standingOf(job, {
+    takeoff,
+    labor,
+    design: [water, ground, drain, basin, pump, liner, stone, earth],
+  });
   const price = reckonPrice(job, takeoff, labor, standing);
   const topics = { water, ground, drain, basin, pump, liner, stone, earth, levels, labor, takeoff, price };
   const checks = lazily(() => checksOf(job, topics));
