@@ -31,6 +31,8 @@ const MARKUP_DIGITS = 1e9;
  * @param wanted price before tax
  * @param step 0 where the price is not raised
  * @throws Problem where the price is under the cost, or a markup would leave 0 to 10
+ * @example markupsForPrice([{ cost: 100, markup: 0.2 }, { cost: 50, markup: 0.2 }], 225).markups => [0.5, 0.5]; 225 / 150 - 1
+ *
  * Source: arithmetic; commercial rounding.
  */
 export function markupsForPrice(rows: readonly PriceRow[], wanted: number, step = 0): WantedPrice {
@@ -88,6 +90,8 @@ function short(markup: number): number {
  * @param jobCost what the job itself costs: direct cost and contingency
  * @param margin share of the price, 0 to 0.9
  * @throws Problem as markupsForPrice, and for a margin outside its range
+ * @example markupsForMargin([{ cost: 150, markup: 0.2 }], { jobCost: 150, margin: 0.4 }).price => 250; 150 / (1 - 0.4)
+ *
  * Source: definition of the gross margin.
  */
 export function markupsForMargin(

@@ -2,7 +2,7 @@ import { COST_KINDS, TAX_BASES } from "../../calc/money/costKinds";
 import { fromInside, toInside } from "../../calc/quantity/measures";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Book } from "../../book/types";
-import type { InputSpec } from "../layout/inputs";
+import type { InputSpec } from "../layout/inputSpec";
 import type { CellValue } from "../model";
 import { MARK } from "./cells";
 

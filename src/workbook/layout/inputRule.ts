@@ -1,6 +1,6 @@
 import type { Validation } from "../model";
 import { unitOf } from "./formats";
-import type { InputSpec } from "./inputs";
+import type { InputSpec } from "./inputSpec";
 import type { Page } from "./page";
 
 /** The rule and the message of an input, for one cell or a column of them. */

@@ -3,40 +3,12 @@ import type { CellValue, Validation } from "../model";
 import { Ref } from "./address";
 import { markUsed } from "./conditions";
 import { COLUMN, FACTS_SHEET, factCell, factRow, readsTape, singleFact } from "./factCells";
-import { formatOf, unitOf, type Kind } from "./formats";
+import { formatOf, unitOf } from "./formats";
 import { label, remark, unit } from "./forms";
 import { yoursName } from "../yoursName";
 import { validationFor } from "./inputRule";
-import type { Both } from "./job";
+import type { InputSpec } from "./inputSpec";
 import type { Page } from "./page";
-
-/** One input in one row: label, cell, unit, note. */
-export interface InputSpec {
-  /** Defined name. */
-  readonly name?: string;
-  readonly label: string;
-  /** What it measures; gives unit and number format. "text" and "date" are kinds too. */
-  readonly kind: Kind;
-  /** Unit text where the kind has none of its own. */
-  readonly unit?: Both<string>;
-  /** Value in the demo only. */
-  readonly demo?: Both<CellValue>;
-  /** Value in demo and blank alike, of an input that is no fact; what a fact is taken for says `job/facts/usual`. */
-  readonly usual?: Both<CellValue>;
-  /** Least and most that may be typed. */
-  readonly min?: Both<number>;
-  readonly max?: Both<number>;
-  readonly whole?: boolean;
-  /** Names to choose from, or a formula such as "=PumpNames". */
-  readonly choices?: Both<readonly string[]> | string;
-  /** What to type, in a sentence; shown when the cell is selected and when it is refused. */
-  readonly message: Both<string>;
-  /** A remark printed beside it. */
-  readonly note?: Both<string>;
-  /** May stay blank. */
-  readonly optional?: boolean;
-  readonly format?: string;
-}
 
 export function addInput(page: Page, spec: InputSpec): Ref {
   const single = page.job.hasFacts ? singleFact(spec.name) : undefined;

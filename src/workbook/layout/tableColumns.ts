@@ -1,7 +1,7 @@
 import type { CellValue } from "../model";
 import { areaAddress, cellAddress } from "./address";
 import type { Kind } from "./formats";
-import type { InputSpec } from "./inputs";
+import type { InputSpec } from "./inputSpec";
 import type { Both } from "./job";
 
 /** One column of a table: an input column, or one with a formula, or fixed texts. */
