@@ -133,6 +133,11 @@ function quantitiesOf(job: Job, { water, basin, pump, liner, stone, earth }: Des
 
 /** Wage and burden of the crew, weighed by how many of each are on it. */
 export function crewRate(job: Job): Reckoned<number> {
+  const told = [
+    ...job.wages.map(({ role, wage, people }) => inFull(role, wage, people)),
+    ...job.burden.map(({ line, share }) => inFull(line, share)),
+  ];
+  if (told.includes(false)) return undefined;
   const burden = sumKnown(job.burden.map(({ share }) => share));
   const rates = job.wages.map(({ wage, people = 0 }) => ({
     people,
@@ -146,6 +151,7 @@ export function crewRate(job: Job): Reckoned<number> {
 
 /** Cost of a machine hour, weighed by the share each machine has of them. */
 export function machinesRate({ machines }: Job): Reckoned<number> {
+  if (machines.some(({ name, own, fuel, upkeep, share }) => !inFull(name, own, fuel, upkeep, share))) return undefined;
   const rates = machines.map(({ own, fuel, upkeep, share = 0 }) => {
     const parts = [own, fuel, upkeep].filter(isKnown);
     return [parts.length === 0 ? undefined : roundCents(total(parts)), share] as const;
@@ -154,6 +160,11 @@ export function machinesRate({ machines }: Job): Reckoned<number> {
     rates,
     machines.some(({ share }) => share !== undefined),
   );
+}
+
+/** Whether a row that says something has all its numbers; 0 says that there is none. */
+function inFull(name: string | undefined, ...numbers: readonly (number | undefined)[]): boolean {
+  return numbers.every(isKnown) || [name, ...numbers].every((cell) => cell === undefined);
 }
 
 function weighed(

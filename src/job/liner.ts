@@ -32,6 +32,8 @@ export interface Liner {
   readonly streamCut: Reckoned<SheetCut>;
   readonly basinCut: Reckoned<SheetCut>;
   readonly pieces: readonly LinerPiece[];
+  /** Pieces and rolls that are not told in full: without one the plan is not the whole price. */
+  readonly gaps: number;
   readonly plan: Reckoned<Plan>;
   readonly buyLength: Reckoned<number>;
   readonly buyArea: Reckoned<number>;
@@ -93,6 +95,7 @@ export function reckonLiner(job: Job, water: Water, ground: Ground): Liner {
     streamCut: cuts[0],
     basinCut: cuts[1],
     pieces,
+    gaps: gapsIn(job, pieces),
     plan,
     buyLength: from(plan, ({ bought }) => total(bought.map(({ length }) => length))),
     buyArea,
@@ -172,6 +175,15 @@ function piecesOf(job: Job, cuts: readonly Reckoned<SheetCut>[], weight: Reckone
 }
 
 /** Area of fabric for what is cut beside stream and basin, a tenth more for laps (common practice, no source). */
+function gapsIn({ rolls }: Job, pieces: readonly LinerPiece[]): number {
+  const isGap = (cells: readonly unknown[]): boolean =>
+    cells.some((cell) => cell !== undefined) && cells.some((cell) => cell === undefined);
+  return (
+    pieces.filter(({ length, width, count }) => isGap([known(length), known(width), count])).length +
+    rolls.filter(({ width, price, per }) => (width ?? price) !== undefined && isGap([width, price, per])).length
+  );
+}
+
 function skirts(pieces: readonly LinerPiece[], layers: number): number {
   const areas = pieces
     .slice(2)

@@ -9,7 +9,7 @@ export function basinChecks(job: Job, { water, drain, basin, pump }: Topics): Ch
   const check = checksOn("Basin");
   const { system, basinLength, basinWidth, basinWaterDepth, gravelVoids, rimBelowGrade, lowWaterDepth } = job;
   const { verdict, levelDrop } = basin;
-  const valves = total(job.route.map(({ checkValves = 0 }) => checkValves));
+  const valves = total(job.route.map(({ checkValves }) => checkValves ?? 0));
   const wantsNone = job.checkValve === "no";
   const parts = job.basinParts.filter(({ kind }) => kind !== undefined).length;
   const rim = { US: { least: 2, most: 5, words: "about 3 in" }, SI: { least: 50, most: 125, words: "about 75 mm" } };

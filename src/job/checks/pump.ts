@@ -38,7 +38,7 @@ export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
     return Math.max(0, ...[flow1, flow2, flow3, flow4, flow5].filter(isKnown));
   };
   const paid = Number(isKnown(pump.watts)) + Number(job.tariff !== undefined);
-  const riserValves = total(job.riser.map(({ checkValves = 0 }) => checkValves));
+  const riserValves = total(job.riser.map(({ checkValves }) => checkValves ?? 0));
   const best = known(pump.ranking)?.[0];
   return [
     check({

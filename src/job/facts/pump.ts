@@ -13,7 +13,7 @@ const typesIn = (unit: "in" | "mm"): string[] => [
 ];
 
 const fitting = (table: "" | "Riser", place: number, what: string) =>
-  numbers(`${table}Fittings${place}`, "count", [0, 200], `How many on this pipe: ${what}?`, { whole: true });
+  worked(numbers(`${table}Fittings${place}`, "count", [0, 200], `How many on this pipe: ${what}?`, { whole: true }));
 
 const pipeColumns = (table: "" | "Riser") => ({
   size: numbers(1, "size", { US: [0.5, 24], SI: [12, 630] }, "Which nominal size?"),

@@ -85,6 +85,7 @@ const liner: readonly Result[] = [
   column("PieceLengths", "length", 1, ({ liner }) => liner.pieces.map(({ length }) => known(length))),
   column("PieceWidths", "length", 1, ({ liner }) => liner.pieces.map(({ width }) => known(width))),
   column("PieceWeights", "weight", 1, ({ liner }) => liner.pieces.map(({ weight }) => weight)),
+  one("LinerGaps", "count", ({ liner }) => liner.gaps),
   one("LinerBuyLength", "length", ({ liner }) => liner.buyLength),
   one("LinerBuyArea", "area", ({ liner }) => liner.buyArea),
   one("LinerCost", "money", ({ liner }) => liner.cost),

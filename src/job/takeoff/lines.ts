@@ -48,6 +48,11 @@ function fittings(pipes: Job["route"] | Job["riser"], columns: FittingColumns): 
   return total(pipes.flatMap((pipe) => columns.map((column) => pipe[column] ?? 0)));
 }
 
+/** Whether the fittings of every pipe are counted: none, until somebody types how many; emptied by hand, nobody knows. */
+function counted(pipes: Job["route"] | Job["riser"], columns: FittingColumns): boolean {
+  return pipes.every((pipe) => pipe.size === undefined || columns.every((column) => pipe[column] !== null));
+}
+
 /** Everything the design asks for, in the order of the price list. */
 export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: Design): Need[] {
   const shown = (measure: Measure, inside: Reckoned<number>): Reckoned<number> =>
@@ -83,7 +88,7 @@ export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: D
     ...FITTINGS.map(([code, kind, columns]) =>
       need(
         code,
-        hasRoute
+        hasRoute && counted(job.route, columns) && counted(job.riser, columns)
           ? reckon([job.pumpCount], (pumps) => fittings(job.route, columns) + pumps * fittings(job.riser, columns))
           : undefined,
         fittingAsks(job, kind, (on) => fittings([on], columns)),
@@ -103,7 +108,11 @@ export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: D
       reckon([basin.hold], () => basin.tubs),
       tubAsks(job),
     ),
-    { code: "LINER", quantity: shown("area", liner.buyArea), price: linerPrice(job, liner) },
+    {
+      code: "LINER",
+      quantity: liner.gaps > 0 ? undefined : shown("area", liner.buyArea),
+      price: linerPrice(job, liner),
+    },
     need("FABRIC", shown("area", liner.fabricArea), one({ kind: "fabric", size: job.fabricRollWidth })),
     need("SEAMTAPE", shown("length", liner.seamTape)),
     need("GRAVEL", shown("load", stone.gravel), one({ kind: "gravel", type: job.gravel })),

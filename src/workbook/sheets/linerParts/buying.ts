@@ -23,6 +23,7 @@ export function buying(s: SheetLayout, job: Job): void {
     ...liner,
     quantity: "=LinerBuyArea",
     needs: ["LinerBuyArea"],
+    unknownIf: "=LinerGaps>0",
     which: `=LinerThickness&" ${thick}; off the roll "&MID(${off.join("&")},3,200)`,
   });
   s.rate({

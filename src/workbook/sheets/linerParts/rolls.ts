@@ -102,6 +102,16 @@ export function plan(s: SheetLayout): void {
   s.section("To buy");
   const read = (row: string): string => `INDEX(CutPlan,MATCH("${row}",INDEX(CutPlan,0,1),0),2)`;
   const planned = ["PieceLengths", "RollWidths"];
+  const [counts, prices, bases] = ["INDEX(LinerPieces,0,4)", "INDEX(LinerRolls,0,2)", "INDEX(LinerRolls,0,3)"];
+  s.result({
+    name: "LinerGaps",
+    label: "Pieces and rolls not told in full",
+    kind: "count",
+    formula:
+      `=SUMPRODUCT(((PieceLengths<>"")+(PieceWidths<>"")+(${counts}<>"")>0)*(1-ISNUMBER(PieceLengths)*ISNUMBER(PieceWidths)*ISNUMBER(${counts})))` +
+      `+SUMPRODUCT(((RollWidths<>"")+(${prices}<>"")>0)*(1-ISNUMBER(RollWidths)*ISNUMBER(${prices})*(${bases}<>"")))`,
+    note: "Length, width and count; width, price and what it is for. Without one the plan is not the whole price.",
+  });
   s.result({
     name: "LinerBuyLength",
     label: "Liner to buy, length of all rolls",

@@ -1,5 +1,23 @@
 import type { Job, SheetLayout } from "../../layout";
 
+/** Columns of a table whose rows are told in full or not at all: the first names the row, the others are numbers. */
+type Columns = readonly [name: string, ...numbers: string[]];
+const WAGES: Columns = ["LabourRoles", "LabourWages", "CrewPeople"];
+const BURDEN: Columns = ["INDEX(BurdenTable,0,1)", "INDEX(BurdenTable,0,2)"];
+const MACHINES: Columns = [
+  "MachineNames",
+  "INDEX(MachineTable,0,2)",
+  "INDEX(MachineTable,0,3)",
+  "INDEX(MachineTable,0,4)",
+  "MachineShares",
+];
+
+/** Formula of the rows that say something and lack a number; 0 says that there is none. */
+function gaps([name, ...numbers]: Columns): string {
+  const said = [name, ...numbers].map((cells) => `(${cells}<>"")`).join("+");
+  return `SUMPRODUCT((${said}>0)*(1-${numbers.map((cells) => `ISNUMBER(${cells})`).join("*")}))`;
+}
+
 /** What an hour of a person costs: burden on top of wages, line by line. */
 export function labour(s: SheetLayout, job: Job): void {
   s.section("Burden: what an hour costs on top of the wage");
@@ -91,7 +109,7 @@ export function labour(s: SheetLayout, job: Job): void {
   s.result({
     name: "CrewHourRate",
     label: "One hour of one person, crew average",
-    formula: "=ROUND(SUMPRODUCT(CrewPeople,LabourHourRates)/SUM(CrewPeople),2)",
+    formula: `=IF(${gaps(WAGES)}+${gaps(BURDEN)}>0,"",ROUND(SUMPRODUCT(CrewPeople,LabourHourRates)/SUM(CrewPeople),2))`,
     kind: "money",
     needs: ["CrewPeople", "LabourHourRates"],
     strong: true,
@@ -154,7 +172,7 @@ export function machines(s: SheetLayout): void {
   s.result({
     name: "MachineHourRate",
     label: "One machine hour, average",
-    formula: "=ROUND(SUMPRODUCT(MachineShares,MachineHourRates)/SUM(MachineShares),2)",
+    formula: `=IF(${gaps(MACHINES)}>0,"",ROUND(SUMPRODUCT(MachineShares,MachineHourRates)/SUM(MachineShares),2))`,
     kind: "money",
     needs: ["MachineShares", "MachineHourRates"],
     strong: true,

@@ -14,6 +14,13 @@ const BOUGHT_FITTINGS: readonly (readonly [title: string, code: string, descript
   ["Union", "FIT-UNION", "Union or coupling"],
 ];
 
+/** Formula of the pipes whose fittings of these columns were emptied. */
+function uncounted(columns: readonly string[]): string {
+  return columns
+    .flatMap((name) => [`SUMPRODUCT((RouteSizes<>"")*(${name}=""))`, `AND(RiserSizes<>"",Riser${name}="")`])
+    .join("+");
+}
+
 /** A pipe has both a size and a length; the route has a pipe; every pump has its riser. */
 function unknownPipe(row: number, part: number, table: string): string {
   const half = `(INDEX(PipeSizes,${row})="")<>(INDEX(${table}Lengths,${part})="")`;
@@ -76,7 +83,7 @@ export function buying(s: SheetLayout, job: Job): void {
     const titles: readonly string[] = title === "Tee, straight" ? [title, "Tee, branch"] : [title];
     const columns = titles.map((one) => `Fittings${FITTING_COLUMNS.findIndex(([name]) => name === one) + 1}`);
     // Every pump has a riser, and what is on it.
-    const risers = columns.map((name) => `SUM(Riser${name})`).join("+");
+    const risers = columns.map((name) => `IF(Riser${name}="",0,Riser${name})`).join("+");
     // Pipes of a route differ in size, and so do their fittings.
     const onPipes = Array.from({ length: ROUTE_ROWS + RISER_ROWS }, (_, index) => {
       const [part, prefix, times] =
@@ -90,7 +97,7 @@ export function buying(s: SheetLayout, job: Job): void {
     s.takeoff({
       ...line,
       quantity: `=${columns.map((name) => `SUM(${name})`).join("+")}+PumpCount*(${risers})`,
-      unknownIf: '=OR(COUNT(RouteLengths)=0,PumpCount="")',
+      unknownIf: `=OR(COUNT(RouteLengths)=0,PumpCount="",${uncounted(columns)}>0)`,
       which: `=MID(${sizes.join("&")},3,200)`,
       asks: onPipes.map(({ count, times, size }) => ({
         count: times === "" ? count : `(${count})*N(PumpCount)`,

@@ -28,9 +28,9 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Check valve for each pump",
-    value: "=SUM(RiserFittings7)",
+    value: '=IF(RiserFittings7="",0,RiserFittings7)',
     limit: '=IF(PumpCount>1,"at least 1","none needed")',
-    ok: "OR(PumpCount<2,SUM(RiserFittings7)>=1)",
+    ok: 'OR(PumpCount<2,IF(RiserFittings7="",0,RiserFittings7)>=1)',
     cure: "Give each riser a check valve: a pump that stops lets the other's water run back.",
     fix: "RiserTable",
     kind: "count",

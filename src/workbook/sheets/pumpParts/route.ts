@@ -150,6 +150,8 @@ function pipes(s: SheetLayout, job: Job): void {
         key: `f${index + 1}`,
         title,
         kind: "count" as const,
+        // None, until somebody types how many; emptied by hand, nobody knows.
+        formula: '=IF([size]="","",0)',
         input: { min: 0, max: 200, message: `How many: ${title}.` },
       })),
       {
