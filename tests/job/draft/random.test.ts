@@ -7,6 +7,7 @@ import { sites, SYSTEMS, wishOf } from "./sites";
 
 /** Sites that are tried; 1000 where asked for. */
 const RUNS = Number(process.env.DRAFT_SITES ?? 60);
+const PATIENCE = { timeout: 60_000 + 500 * RUNS };
 
 /**
  * Checks that stop a job and that the draft decides. It may fail one of them only where nothing in the book, the ground or
@@ -15,7 +16,7 @@ const RUNS = Number(process.env.DRAFT_SITES ?? 60);
 const MAY_STOP = new Set(["Flow delivered", "Shut-off head above the lift", "Works on its curve"]);
 
 describe.each(SYSTEMS)("drafts of random sites in %s units", (system) => {
-  it("price every site, and say what they cannot meet and what would help", () => {
+  it("price every site, and say what they cannot meet and what would help", PATIENCE, () => {
     fc.assert(
       fc.property(sites, (site) => {
         const wish = wishOf(site, system);
@@ -31,7 +32,7 @@ describe.each(SYSTEMS)("drafts of random sites in %s units", (system) => {
     );
   });
 
-  it("keep every number within what may be typed, and give a reason for each", () => {
+  it("keep every number within what may be typed, and give a reason for each", PATIENCE, () => {
     fc.assert(
       fc.property(sites, (site) => {
         const wish = wishOf(site, system);

@@ -33,26 +33,30 @@ function drawn(doubtful: readonly FactKey[], random: () => number): Map<FactKey,
 }
 
 describe("the range of a price", () => {
-  it("keeps about the share that it states, held against plain draws of the whole draft", () => {
-    const kept = fc.sample(sites, { seed: 77, numRuns: JOBS }).map((site, index) => {
-      const wish = wishOf(site, SYSTEMS[index % 2] ?? "US");
-      const { low, high } = ranged(wish);
-      const random = generator(`plain ${index}`);
-      const { doubtful } = draftOf(wish);
-      let inside = 0;
-      for (let draw = 0; draw < DRAWS; draw++) {
-        const price = draftOf({ ...wish, places: drawn(doubtful, random) }).state.price.quoted?.beforeTax ?? 0;
-        if (price >= low && price <= high) inside++;
-      }
-      return inside / DRAWS;
-    });
-    // Two standard errors of a share counted in so many draws come on top of what the range may be off by.
-    const noise = 2 * Math.sqrt((0.8 * 0.2) / DRAWS);
-    const told = kept.map((share) => share.toFixed(3)).join(", ");
-    for (const share of kept) expect(Math.abs(share - 0.8), told).toBeLessThan(OFF + noise);
-    const mean = kept.reduce((sum, share) => sum + share, 0) / kept.length;
-    expect(Math.abs(mean - 0.8), told).toBeLessThan(0.02 + noise / Math.sqrt(JOBS));
-  });
+  it(
+    "keeps about the share that it states, held against plain draws of the whole draft",
+    { timeout: 60_000 + 20 * JOBS * DRAWS },
+    () => {
+      const kept = fc.sample(sites, { seed: 77, numRuns: JOBS }).map((site, index) => {
+        const wish = wishOf(site, SYSTEMS[index % 2] ?? "US");
+        const { low, high } = ranged(wish);
+        const random = generator(`plain ${index}`);
+        const { doubtful } = draftOf(wish);
+        let inside = 0;
+        for (let draw = 0; draw < DRAWS; draw++) {
+          const price = draftOf({ ...wish, places: drawn(doubtful, random) }).state.price.quoted?.beforeTax ?? 0;
+          if (price >= low && price <= high) inside++;
+        }
+        return inside / DRAWS;
+      });
+      // Two standard errors of a share counted in so many draws come on top of what the range may be off by.
+      const noise = 2 * Math.sqrt((0.8 * 0.2) / DRAWS);
+      const told = kept.map((share) => share.toFixed(3)).join(", ");
+      for (const share of kept) expect(Math.abs(share - 0.8), told).toBeLessThan(OFF + noise);
+      const mean = kept.reduce((sum, share) => sum + share, 0) / kept.length;
+      expect(Math.abs(mean - 0.8), told).toBeLessThan(0.02 + noise / Math.sqrt(JOBS));
+    },
+  );
 
   it("is the price itself where the one fact in doubt stands at its tenths", () => {
     const wish = wishOf(
@@ -73,7 +77,7 @@ describe("the range of a price", () => {
     expect(likely).toBe(at(0));
   });
 
-  it("is never wider when more is known of what was assumed right", () => {
+  it("is never wider when more is known of what was assumed right", { timeout: 120_000 }, () => {
     for (const [index, site] of fc.sample(sites, { seed: 5, numRuns: 2 }).entries()) {
       const wish = wishOf(site, SYSTEMS[index % 2] ?? "US");
       const { job, doubtful } = draftOf(wish);
