@@ -3,6 +3,7 @@ import { curvesDrawing } from "../drawing/curves";
 import { cutPlanDrawing } from "../drawing/cutPlan";
 import { planDrawing } from "../drawing/plan";
 import { readCutPlan } from "../drawing/readCutPlan";
+import { profileDrawing } from "../drawing/profile";
 import { sectionDrawing } from "../drawing/section";
 import { findDeclaration } from "../functions/catalogue";
 import type { JobDrawing } from "./reading";
@@ -29,6 +30,24 @@ export const DRAWINGS: readonly JobDrawing[] = [
         basinDepth: read.number("BasinWaterDepth"),
         rimBelowGrade: read.length(read.number("RimBelowGrade")),
         levelDrop: read.number("LevelDrop"),
+      }),
+  },
+  {
+    title: "Profile",
+    places: ["Units", "FeatureName", "CutFill", "BedPoints"],
+    draw: (read) =>
+      profileDrawing({
+        system: read.system,
+        name: read.text("FeatureName"),
+        stations: read
+          .grid("CutFill")
+          .filter(([station]) => typeof station === "number")
+          .map(([station, ground, surface]) => ({
+            station: Number(station),
+            ground: Number(ground),
+            surface: Number(surface),
+          })),
+        bed: read.grid("BedPoints").map(([station, level]) => [Number(station), Number(level)] as const),
       }),
   },
   {
