@@ -49,7 +49,7 @@ function factsToFill({ name }: Page, first: Ref): CheckSpec {
     limit: 0,
     ok: `${count}=0`,
     cure: "Fill in what is marked and still blank.",
-    cureNow: `"See to: "&${named}&IF(${count}>1," and "&(${count}-1)&" more.",".")`,
+    cureNow: `"See: "&${named}&IF(${count}>1," and "&(${count}-1)&" more.",".")`,
     fix: first.name ?? first.address.replace(/\$/g, ""),
     kind: "count",
   };

@@ -10,7 +10,7 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
   s.section("Lips of the top pool and their flow");
   s.input({
     name: "SheetWanted",
-    label: "Wanted sheet over the lowest lip",
+    label: "Wanted sheet over lowest lip",
     kind: "size",
     demo: { US: 0.75, SI: 18 },
     min: { US: 0.1, SI: 3 },
