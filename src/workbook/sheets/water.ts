@@ -11,7 +11,7 @@ export const water = defineSheet({
   name: "Water",
   order: 3,
   build(s, job) {
-    s.widths([29, 12, 11, 15, 11, 11, 11, 11, 11]);
+    s.widths([28, 12, 13, 15, 11, 11, 11, 11, 10]);
     s.title(
       "Water",
       "Choose the lips and the sheet of water you want and read the flow; then lay out drops, pools and beds.",

@@ -46,7 +46,7 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
       },
       {
         key: "level",
-        title: "Higher by",
+        title: "Higher",
         kind: "size",
         input: {
           min: 0,
