@@ -5,8 +5,8 @@ import { formatOf } from "../layout/formats";
 const STEPS: readonly Both<string>[] = [
   "Work from left to right: fill in the cells with a thick left edge; select one to read what belongs in it. All others are worked out and protected.",
   {
-    US: 'Take another unit at any time with =RILL.QTY("12 ft 6 in","ft"), typed into the cell in place of a number.',
-    SI: 'Take another unit at any time with =RILL.QTY("85 cm","m"), typed into the cell in place of a number.',
+    US: 'Type lengths as a tape says them (9\' 4, 112 in, 2.8 m); in a table write =RILL.QTY("12 ft 6 in","ft").',
+    SI: 'Type lengths as a tape says them (2.8 m, 280 cm, 9\' 4); in a table write =RILL.QTY("85 cm","m").',
   },
   "Come back here: the list at the end shows every check, its limit, and where to mend what it finds.",
 ];
