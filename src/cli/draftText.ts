@@ -103,7 +103,7 @@ function nextLine(
   currency: string | undefined,
 ): string {
   const percent = Math.round(100 * share);
-  return `${question} ${percent} % of the range: ${money(atLow, currency)} to ${money(atHigh, currency)}`;
+  return `${question} ${percent}% of the range: ${money(atLow, currency)} to ${money(atHigh, currency)}`;
 }
 
 /** The main numbers of a draft. */

@@ -54,11 +54,11 @@ function refuseUnsound(file: string, reasons: readonly string[]): void {
 }
 
 function secondReckoning(differences: readonly Difference[]): string {
-  if (differences.length === 0) return "Reckoned a second time by other code: the same in every result and check.";
+  if (differences.length === 0) return "Calculated a second time by other code: the same in every result and check.";
   const rows = differences.map(
     ({ name, workbook, job }) => `  ${name}: ${shown(workbook)} by the cells, ${shown(job)} by the job`,
   );
-  return ["THE TWO RECKONINGS DIFFER: do not use this price before it is known why.", ...rows].join("\n");
+  return ["THE TWO CALCULATIONS DIFFER: do not use this price before it is known why.", ...rows].join("\n");
 }
 
 function shown(value: Difference["job"]): string {

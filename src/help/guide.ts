@@ -18,19 +18,19 @@ export function guidePage(job: DemoJob): Page {
   return {
     path: "help/guide.html",
     title: "A job, start to end",
-    about: "One job from the site visit to the squared invoice, sheet by sheet.",
+    about: "One job from the site visit to the reconciled invoice, sheet by sheet.",
     body: html`
       <p class="summary">This walks one invented job, ${job.value("FeatureName")}, through the workbook: a fall of ${n("Fall")} ft over a run of ${n("Run")} ft, in ${n("DropCount", 0)} drops. Open the <a href="../bench.html">bench</a>, which starts with this job, and look at each sheet as you read; the numbers here are the ones you will find there.</p>
       ${sectionPicture()}
-      <p>Tinted cells are yours to fill in; the others follow. Point at a tinted cell to see its unit and range. Inside a function, a length may be a number in the sheet's unit or a text with its own: <code>2' 6 1/2"</code>, <code>45 cm</code>, <code>12 ft + 8 ft 6 in</code>. For a cell that wants a number, ${call("QTY", ["2' 6 1/2\"", "ft"])} turns such a text into one.</p>
+      <p>Shaded cells are yours to fill in; the others follow. Point at a shaded cell to see its unit and range. Inside a function, a length may be a number in the sheet's unit or a text with its own: <code>2' 6 1/2"</code>, <code>45 cm</code>, <code>12 ft + 8 ft 6 in</code>. For a cell that wants a number, ${call("QTY", ["2' 6 1/2\"", "ft"])} turns such a text into one.</p>
 
       <h2>1. Site: what you measured</h2>
-      <p>Put in fall, run, bed width and bank height, the finished grade at the basin, the bench mark, and the kinds of soil and stone. US and metric jobs are separate workbooks, so that sizes and packs are those you can buy.</p>
+      <p>Put in fall, run, bed width and bank height, the finished grade at the basin, the benchmark, and the kinds of soil and stone. US and metric jobs are separate workbooks, so that sizes and packs are those you can buy.</p>
       ${picture("site", "The Site sheet of the demo job: company, client and the measured fall, run, drops, bed and bank.")}
       <p>A fall of about 2 ft over 6 ft of run takes 3 to 4 drops (common practice, no source).</p>
 
       <h2>2. Water: how much has to flow</h2>
-      <p>A lip 26 in wide that shall carry a sheet of 0.75 in needs ${call("LIPFLOW", [26, 0.75])} gph. The demo has a second, narrower lip a little higher; the two share the flow at one water level, and the design flow comes to ${n("DesignFlow", 0)} gph. Below two inches of water no standard weir formula holds, so allow 10 to 20 % either way.</p>
+      <p>A lip 26 in wide that shall carry a sheet of 0.75 in needs ${call("LIPFLOW", [26, 0.75])} gph. The demo has a second, narrower lip a little higher; the two share the flow at one water level, and the design flow comes to ${n("DesignFlow", 0)} gph. Below two inches of water no standard weir formula holds, so allow 10 to 20% either way.</p>
 
       <h2>3. Basin: what comes back when the pump stops</h2>
       <p>When the pump stops, the water above rest level in pools and bed runs down, and the pipe empties too unless a check valve holds it: ${n("DrainBack", 0)} gal here. The basin holds ${n("BasinHold", 0)} gal between its floor and its overflow, of which the lowest ${n("LowWater", 0)} gal stay under the pump. It has to take what comes back without overflowing, and still cover the pump while running; the checks of the sheet say which of the two fails, and by how much.</p>
@@ -47,13 +47,13 @@ export function guidePage(job: DemoJob): Page {
       <p>Gravel comes to ${n("GravelTons")} tons and boulders to ${n("BoulderTons")} tons, with the waste you set. The berm under the spillway box is made of the basin's own spoil, compacted in layers; the sheet keeps bank, loose and compacted volume apart and says what has to leave by truck.</p>
 
       <h2>7. Levels: what to read on the rod</h2>
-      <p>Bench mark plus backsight is the height of the instrument. The sheet gives the rod reading for every lip and the rim, as decimals and as feet, inches and eighths, and says cut or fill where you enter a reading.</p>
+      <p>Benchmark plus backsight is the height of the instrument. The sheet gives the rod reading for every lip and the rim, as decimals and as feet, inches and eighths, and says cut or fill where you enter a reading.</p>
 
       <h2>8. Rates and takeoff: what to buy</h2>
-      <p>Rates is your price list; the pane reads it from a CSV file and shows what would change before it does. Takeoff gathers every quantity, adds the waste and rounds up to whole packs: a need of 41 with 5 % waste in packs of 10 is an order of ${call("ORDERQTY", [41, 0.05, 10])}.</p>
+      <p>Rates is your price list; the pane reads it from a CSV file and shows what would change before it does. Takeoff gathers every quantity, adds the waste and rounds up to whole packs: a need of 41 with 5% waste in packs of 10 is an order of ${call("ORDERQTY", [41, 0.05, 10])}.</p>
 
       <h2>9. Labour and price</h2>
-      <p>A markup of 40 % is a gross margin of ${call("MARGINOF", [0.4])}, not of 0.4; to reach a margin of 40 % mark up by ${call("MARKUPFOR", [0.4])}. Set the markups, type the margin you want, and watch what becomes of both: the demo costs ${n("TotalCost")} and sells for ${n("PriceTotal")} with tax.</p>
+      <p>A markup of 40% is a gross margin of ${call("MARGINOF", [0.4])}, not of 0.4; to reach a margin of 40% mark up by ${call("MARKUPFOR", [0.4])}. Set the markups, type the margin you want, and watch what becomes of both: the demo costs ${n("TotalCost")} and sells for ${n("PriceTotal")} with tax.</p>
       ${picture("price", "The Price sheet of the demo job: wanted margin, overhead, contingency, tax and the options side by side.")}
 
       <h2>10. Quote: what the client signs</h2>
@@ -69,12 +69,12 @@ export function guidePage(job: DemoJob): Page {
       <h2>13. Receipts: tickets and invoices as they come</h2>
       <p>Each delivery ticket is a line on the left, each invoice line one on the right, in whatever unit the paper says: tons, pounds or cubic yards of stone. Freight and tax are lines of their own; what goes back, and a credit, is below zero.</p>
 
-      <h2>14. Reconcile: the squared invoice</h2>
+      <h2>14. Reconcile: the reconciled invoices</h2>
       <p>Order by order the sheet shows what was ordered, delivered and billed, what is short or over, what a changed price is worth, and a verdict in plain words. It flags a line billed twice or without an order, and adds up the money at stake by supplier. Before you pay, settle the lines marked Query; a credit goes on Receipts like any other invoice. When no line asks a question any more, the job is squared.</p>
       ${picture("reconcile", "The Reconcile sheet of the demo job: what was ordered, delivered and billed, order by order, with the money at stake.")}
 
       <h2>Your own job</h2>
-      <p>In the pane choose Start a job, pick units and a blank workbook, and begin on Site. Before you send the quote, look at Start: it lists every check with its value, its limit and where to mend it. The demo leaves some on purpose, to show what they say.</p>
+      <p>In the pane choose Start a job, pick units and a blank workbook, and begin on Site. Before you send the quote, look at Start: it lists every check with its value, its limit and where to fix it. The demo leaves some on purpose, to show what they say.</p>
     `,
   };
 }

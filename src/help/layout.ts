@@ -23,7 +23,7 @@ const LINKS = [
 const SMALL_LINKS = [
   ["help/privacy.html", "Privacy"],
   ["help/terms.html", "Terms"],
-  ["licences.txt", "Licences"],
+  ["licences.txt", "Licenses"],
 ] as const;
 
 /** The whole document of a page. */

@@ -32,15 +32,15 @@ export function limitsPage(catalogue: readonly Declaration[]): Page {
       <ul>
         <li>
           Water over a lip is half an inch to two inches (12 to 50 mm) deep; standard weirs are measured deeper than
-          that. Expect the flow for a wanted sheet to be off by 10 to 20 % (common practice, no source).
+          that. Expect the flow for a wanted sheet to be off by 10 to 20% (common practice, no source).
         </li>
         <li>
           Roughness tables assume water much deeper than the stones. In a shallow steep bed the depth can be off by a
           third; the speed too.
         </li>
         <li>
-          Nominal pipe sizes stand for the bore of the standard's least wall. Real bores differ by up to 2 %, which
-          moves friction by up to 10 %.
+          Nominal pipe sizes stand for the bore of the standard's least wall. Real bores differ by up to 2%, which
+          moves friction by up to 10%.
         </li>
         <li>Pump curves are joined between your points and never drawn on past the last one.</li>
         <li>
@@ -48,8 +48,8 @@ export function limitsPage(catalogue: readonly Declaration[]): Page {
           question for DUTY.
         </li>
         <li>
-          The workbook works drain-back out at the design flow, because the flow that a pump delivers depends on the
-          level in the basin, which depends on the drain-back. A pump that delivers more than was designed sends more back: leave
+          The workbook works drain-back out at the design flow, because the flow that a pump delivers depends on the level
+          in the basin, which depends on the drain-back. A pump that delivers more than was designed sends more back: leave
           the margin that the Basin sheet asks for.
         </li>
         <li>

@@ -107,19 +107,18 @@ export function termsPage(): Page {
   return {
     path: "help/terms.html",
     title: "Terms of use",
-    about:
-      "Rillwright is free software under the MIT licence, for estimating; it replaces no professional's judgement.",
+    about: "Rillwright is free software under the MIT license, for estimating; it replaces no professional's judgment.",
     body: html`
       <p>
-        Rillwright is free software under the MIT licence. You may use, copy, change and pass it on. The software it is
-        built with has licences of its own, <a href="../licences.txt">listed here</a>.
+        Rillwright is free software under the MIT license. You may use, copy, change and pass it on. The software it is
+        built with has licenses of its own, <a href="../licences.txt">listed here</a>.
       </p>
       <p>
         It is provided as it is, without warranty of any kind. The authors are not liable for any claim or damage that
         comes of using it.
       </p>
       <p>
-        Its results are estimates. They replace neither a measurement on site, nor the judgement of a licensed
+        Its results are estimates. They replace neither a measurement on site, nor the judgment of a licensed
         electrician, engineer or surveyor, nor the law of the place. Check what matters before you dig, order, lift or
         sign.
       </p>

@@ -56,7 +56,7 @@ describeInBrowser("typing on the bench", () => {
         `"1200" is not taken here; this cell takes 1 to 480 in, written like 6 1/2", 6.5 in or 16.5 cm.`,
       ],
       ["LipTable", "about nine", "is not understood"],
-      ["Markups", "2000", "0 % to 1000 %, written like 8, 8% or 0.08"],
+      ["Markups", "2000", "0% to 1000%, written like 8, 8% or 0.08"],
     ] as const) {
       const before = await value(name);
       await bench.goTo(place(name));

@@ -31,7 +31,7 @@ describe("the estimate command", () => {
   it("prints the job's summary", async () => {
     const { text, agrees } = await estimate([demo]);
     expect(agrees).toBe(true);
-    expect(text).toMatch(/Reckoned a second time by other code: the same in every result and check\.$/);
+    expect(text).toMatch(/Calculated a second time by other code: the same in every result and check\.$/);
     expect(text).toMatch(/^Hollow Bank stream, rear garden \(US units\)/);
     expect(text).toMatch(/Checks: \d+ in order/);
   });
@@ -100,7 +100,7 @@ describe("the estimate command", () => {
     );
     const { text, agrees } = await estimate([file]);
     expect(agrees).toBe(false);
-    expect(text).toMatch(/THE TWO RECKONINGS DIFFER[^\n]*\n {2}TakeoffTotal: 1234 by the cells, \d/);
+    expect(text).toMatch(/THE TWO CALCULATIONS DIFFER[^\n]*\n {2}TakeoffTotal: 1234 by the cells, \d/);
   });
 
   it.each(badFiles)("refuses $what in a sentence", async ({ bytes, asWorkbook }) => {

@@ -8,7 +8,7 @@ export function welcome(): void {
   if (setting(SEEN)) return;
   keepSetting(SEEN, "1");
   jobNotice(
-    "This is a demo job. Type into the tinted cells and everything else follows; nothing leaves this machine. " +
+    "This is a demo job. Type into the shaded cells and everything else follows; nothing leaves this machine. " +
       "For a job of your own, choose Blank in the pane and Open here.",
   );
 }

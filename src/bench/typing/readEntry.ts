@@ -73,7 +73,7 @@ function readShare(typed: string): Entry | undefined {
 export function outOfRange(typed: string, fact: NumberFact, system: UnitSystem): string {
   const [least, most] = inSystem(fact.range, system);
   const share = fact.kind === "share";
-  const bound = (value: number): string => (share ? `${plain(Number((value * 100).toPrecision(12)))} %` : plain(value));
+  const bound = (value: number): string => (share ? `${plain(Number((value * 100).toPrecision(12)))}%` : plain(value));
   const unit = unitOf(fact.kind, system);
   const range = `${bound(least)} to ${bound(most)}${unit ? ` ${unit}` : ""}`;
   const examples = isMeasure(fact.kind) ? kindOf(defaultUnit(fact.kind, system))?.examples : undefined;

@@ -26,7 +26,7 @@ export function splitIntoStages(totalCents: number, shares: readonly number[]): 
   const missing = new Big(1).minus(whole).toNumber();
   if (Math.abs(missing) > SUM_TOLERANCE) {
     throw invalid(
-      `shares must add up to 1 (100 %); they add up to ${plain(whole.toNumber())}. ` +
+      `shares must add up to 1 (100%); they add up to ${plain(whole.toNumber())}. ` +
         `${missing > 0 ? "Raise" : "Lower"} one of them by ${plain(Math.abs(missing))}`,
     );
   }

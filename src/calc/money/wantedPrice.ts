@@ -61,7 +61,7 @@ export function markupsForPrice(rows: readonly PriceRow[], wanted: number, step 
   const outside = markups.find((markup) => !isPossible(markup));
   if (outside !== undefined) {
     throw invalid(
-      `a price of ${plain(fromCents(price))} takes a markup of ${plain(100 * outside)} %; 0 to 1000 % is possible`,
+      `a price of ${plain(fromCents(price))} takes a markup of ${plain(100 * outside)}%; 0 to 1000% is possible`,
     );
   }
   return { markups, price: fromCents(price) };

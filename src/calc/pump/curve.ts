@@ -48,7 +48,7 @@ export function makeCurve(points: readonly CurvePoint[], name = "curve"): PumpCu
     const place = `between its points ${index} and ${index + 1} in the order of flow`;
     if (flow === before.flow) throw invalid(`${name} has two points with the same flow, ${place}`);
     if (head > before.head) {
-      throw invalid(`${name} rises ${place}; head must fall as flow grows, so mend or leave out that point`);
+      throw invalid(`${name} rises ${place}; head must fall as flow grows, so correct or leave out that point`);
     }
   });
   const flows = sorted.map((point) => point.flow);

@@ -63,7 +63,7 @@ export function boulderMix(
   requireRange("hand limit", handLimit, HAND_LIMIT.min, HAND_LIMIT.max, "kg");
   const sum = sizes.reduce((all, { share }) => all + requireRange("share", share, 0, 1), 0);
   if (Math.abs(sum - 1) > SHARE_SLACK) {
-    throw invalid(`mix shares must add up to 100 %; they add up to ${plain(sum * 100)} %`);
+    throw invalid(`mix shares must add up to 100%; they add up to ${plain(sum * 100)}%`);
   }
   const parts = sizes.map(({ size, share }) => {
     requireRange("size", size, MIX_RANGE.size.min, MIX_RANGE.size.max, "m");

@@ -16,7 +16,7 @@ const MIL = 25.4e-6;
 /** 0.29 lb/ft² at 45 mil; the other thicknesses weigh in proportion. */
 const WEIGHT_PER_MIL = (0.29 * POUND) / FOOT ** 2 / 45;
 
-const UFGS = "thickness: UFGS 07 53 00 (EPDM sheet, ASTM D4637), at least 90 % of nominal";
+const UFGS = "thickness: UFGS 07 53 00 (EPDM sheet, ASTM D4637), at least 90% of nominal";
 
 function epdm(mil: number, weightSource: string): LinerRow {
   return { mil, thickness: mil * MIL, weight: mil * WEIGHT_PER_MIL, source: `${UFGS}; weight: ${weightSource}` };

@@ -12,7 +12,7 @@ export interface SoilRow {
 
 const FM = "US Army FM 5-434 (2000), Table 1-1 (from memory)";
 const ALASKA = "Alaska Department of Transportation (1983), bulking of materials";
-const UFC = "UFC 3-220-20 (2025): without test data 10 to 15 % shrinkage; taken as a tenth of the bank volume";
+const UFC = "UFC 3-220-20 (2025): without test data 10 to 15% shrinkage; taken as a tenth of the bank volume";
 
 /** Sources disagree: Alaska DOT gives sand 5 % swell where FM 5-434 gives 11 %. The user can state his own. */
 export const SOILS: readonly SoilRow[] = [

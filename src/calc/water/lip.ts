@@ -106,7 +106,7 @@ export function deepestSheet(width: number): number {
  * @example lipDoubt(1, 0.1) => ""; inside the standards' range
  */
 export function lipDoubt(width: number, depth: number): string {
-  if (depth > width * LIP_STANDARD_RANGE.mostDepthPerWidth) return "deep for its width: ±20 %";
-  if (depth < LIP_STANDARD_RANGE.leastDepth) return "thin sheet: ±10 to 20 %";
+  if (depth > width * LIP_STANDARD_RANGE.mostDepthPerWidth) return "deep for its width: ±20%";
+  if (depth < LIP_STANDARD_RANGE.leastDepth) return "thin sheet: ±10 to 20%";
   return "";
 }

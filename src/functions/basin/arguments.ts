@@ -126,7 +126,7 @@ function neededWith(missingName: string, givenName: string, index: number, rows:
 /** Limits that DRAINBACK and DRAINTABLE share. */
 export const DRAIN_LIMITS =
   "Give the flow the pump really delivers (see DUTY): a pump that gives more than was designed sends more back. " +
-  "Pools are level with their lips at rest; thin sheets stand within 10 to 20 % of the weir equation (common practice, no " +
+  "Pools are level with their lips at rest; thin sheets stand within 10 to 20% of the weir equation (common practice, no " +
   "source); beds run evenly " +
   "and drain dry. Over stones a bed holds 1.1 to 1.9 times as much, and splash wets more: leave a margin. Water in a spillway " +
   "box counts as a pool. A check valve that leaks holds nothing.";

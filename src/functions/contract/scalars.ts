@@ -130,7 +130,7 @@ export function share(about: string, range: Range = { min: 0, max: 1 }): Argumen
           : NaN;
       if (insideRange(value, range) === undefined) {
         const hint =
-          value > 1 && value <= 100 ? `; for ${plain(value)} % write ${plain(value / 100)} or ${plain(value)}%` : "";
+          value > 1 && value <= 100 ? `; for ${plain(value)}% write ${plain(value / 100)} or ${plain(value)}%` : "";
         throw invalid(`${label} must be a share of ${rangeInWords(range, "US")}; got ${shown(cell)}${hint}`);
       }
       return value;

@@ -16,7 +16,7 @@ export const SOILBALANCE = declare({
   source:
     "US Army FM 5-434 (2000), chapter 1 and Table 1-1 (from memory); gravel and silt: Alaska DOT (1983) and UFC 3-220-20 (2025)",
   limits:
-    "Dug is bank volume, the berm compacted volume, the truck loose volume. Swell tables disagree (sand 5 or 11 %): " +
+    "Dug is bank volume, the berm compacted volume, the truck loose volume. Swell tables disagree (sand 5 or 11%): " +
     "state your own figures where you know the soil. Fill is taken as the same soil. Watch the truck's weight limit too.",
   caution: DIGGING_CAUTION,
   args: {

@@ -25,10 +25,10 @@ export const LEVELRUN = declare({
     "US Army FM 5-233 (1985), chapter 4 (from memory). Third order 12 mm √km: Federal Geodetic Control Committee (1984); " +
     "construction 0.1 ft √mile: common practice, no source",
   limits:
-    "The page check proves the arithmetic, never a reading: close the run on the bench mark. A misclosure over the limit is not shared out. " +
+    "The page check proves the arithmetic, never a reading: close the run on the benchmark. A misclosure over the limit is not shared out. " +
     "A backsight alone is read on a point already in the book, as after moving a laser. Readings upside down are not taken.",
   caution:
-    "Check that the instrument is level and read the bench mark again at the end; a moved tripod spoils every level.",
+    "Check that the instrument is level and read the benchmark again at the end; a moved tripod spoils every level.",
   args: {
     readings: table("Rod readings in the order taken", {
       point: optional(text("Name of the point", { longest: 80 }), "no name"),

@@ -31,13 +31,13 @@ export const SETOUT = declare({
     "HI = benchmark + backsight; rod = HI - level; string = level - benchmark; too high by = HI - reading - level",
   source: "Differential levelling, any surveying text",
   limits:
-    "Feet and inches to the nearest eighth, or whole millimetres: the text can be off by half of that. " +
-    "A new backsight is all that moving the instrument takes. Check the bench mark again before leaving; sights of equal length cancel the instrument's own error.",
+    "Feet and inches to the nearest eighth, or whole millimeters: the text can be off by half of that. " +
+    "A new backsight is all that moving the instrument takes. Check the benchmark again before leaving; sights of equal length cancel the instrument's own error.",
   caution:
-    "Check that the instrument is level and read the bench mark again at the end; a moved tripod spoils every level.",
+    "Check that the instrument is level and read the benchmark again at the end; a moved tripod spoils every level.",
   args: {
-    benchmark: quantity("length", "Level of the bench mark", LEVEL_RANGE.level),
-    backsight: quantity("length", "Rod reading on the bench mark", READING),
+    benchmark: quantity("length", "Level of the benchmark", LEVEL_RANGE.level),
+    backsight: quantity("length", "Rod reading on the benchmark", READING),
     targets: table("Points to set out", {
       name: text("Name of the point", { longest: 80 }),
       level: quantity("length", "Level wanted", LEVEL_RANGE.level),

@@ -20,7 +20,7 @@ export const COSTODDS = declare({
     "PERT three-point estimate (Malcolm et al., Operations Research 7, 1959; from memory) and its beta distribution; " +
     "correlation by one common normal factor: common practice, no source",
   limits:
-    "The stated share is kept to 0.2 % of all cases, if costs are as the three guesses say: what nobody thought of is in no guess. " +
+    "The stated share is kept to 0.2% of all cases, if costs are as the three guesses say: what nobody thought of is in no guess. " +
     "At correlation 0 items do not depend on each other, and highs and lows offset. One wet month, one slow crew or dearer fuel hits every line: " +
     "a correlation widens the spread. 0.3 is common practice, no source; 1 is all lines good or all bad together.",
   args: {
@@ -69,7 +69,7 @@ export const COSTODDS = declare({
       ["Likeliest", odds.likely],
       ["Mean", odds.mean],
       ["Spread (standard deviation)", odds.spread],
-      [`Kept with ${plain(confidence * 100)} % confidence`, odds.atConfidence],
+      [`Kept with ${plain(confidence * 100)}% confidence`, odds.atConfidence],
       ["Reserve over the likeliest", Math.max(0, odds.atConfidence - odds.likely)],
     ];
     return rows.map(([label, amount]) => [label, roundCents(amount, "sum of the items")]);

@@ -9,7 +9,7 @@ export const MARKUPFOR = declare({
   summary: "Gives the markup on cost that a wanted gross margin (share of the price) needs.",
   formula: "markup = margin / (1 - margin)",
   source: "Definition: price = cost × (1 + markup) = cost / (1 - margin)",
-  limits: "Exact. Using the margin itself as the markup prices too low: at a margin of 0.35 by 12 % of the price.",
+  limits: "Exact. Using the margin itself as the markup prices too low: at a margin of 0.35 by 12% of the price.",
   args: { margin: share("Gross margin as a share of the price", MARGIN_RANGE) },
   result: numberResult("the markup as a share of cost"),
   examples: [

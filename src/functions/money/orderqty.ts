@@ -10,7 +10,7 @@ export const ORDERQTY = declare({
   summary: "Gives the quantity to order: the need with waste, rounded up to whole packs, at least the minimum.",
   formula: "packs = ⌈max(need × (1 + waste), minimum) / pack⌉; order = packs × pack; a millionth of a pack is ignored",
   source: "Arithmetic; waste as an add-on to the need: common practice, no source",
-  limits: "Waste is added to the need (100 and 10 % make 110), not taken as a yield. Nothing needed orders nothing.",
+  limits: "Waste is added to the need (100 and 10% make 110), not taken as a yield. Nothing needed orders nothing.",
   args: {
     need: number("Quantity needed in place, in the unit of sale", { min: 0, max: ORDER_RANGE.need }),
     waste: optional(share("Waste as a share of the need", { min: 0, max: ORDER_RANGE.waste }), "0", 0),

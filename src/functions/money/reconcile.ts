@@ -42,7 +42,7 @@ export const RECONCILE = declare({
     "and otherwise the cheapest still free: the cheapest reading for you. " +
     "The same quantity under the same ticket number counts once. So does an invoice line entered twice, unless deliveries cover both. " +
     "Weight meets volume only with a density. Prices agree to the cent, quantities to the tolerance; " +
-    "a price turned into another unit may be off by its rounding, at most 0.1 %, without a query, but every cent of it is counted. " +
+    "a price turned into another unit may be off by its rounding, at most 0.1%, without a query, but every cent of it is counted. " +
     "Freight and tax need no ticket. A row that cannot be read is a line of its own, to query; its money is in no sum.",
   args: {
     orders: lenientTable(

@@ -10,7 +10,7 @@ export const PIPEBORE = declare({
   source:
     "ASTM D1785 (Sch 40, Sch 80), D2241 (SDR), D2239 (PE SIDR, from memory), ISO 1452-2 (PVC-U), ISO 4427-2 (PE100)",
   limits:
-    "Real pipe is made a little thicker than the least wall, so the true bore is up to 2 % smaller. " +
+    "Real pipe is made a little thicker than the least wall, so the true bore is up to 2% smaller. " +
     "Flexible PVC fixes only the outside diameter: its bore is taken as Schedule 40's.",
   args: { size: pipeSize, pipe_type: pipeType },
   result: quantityResult("size", "the inside diameter"),

@@ -14,7 +14,7 @@ export const PIPELOSS = declare({
     "Hazen-Williams: SI form as in Shammas & Wang, Eq. 5.37. Darcy-Weisbach: Colebrook (1939). C and roughness of plastic: EPANET 2.2 User Manual, Table 3.2",
   limits:
     "Hazen-Williams holds for turbulent water near 60 °F (15 °C) up to 10 ft/s (3 m/s) and does not see temperature. " +
-    "A bore 2 % off, as pipe is made, moves friction by 10 %. Between Reynolds numbers 2000 and 4000 no method is sure to 10 %.",
+    "A bore 2% off, as pipe is made, moves friction by 10%. Between Reynolds numbers 2000 and 4000 no method is sure to 10%.",
   args: {
     flow: quantity("flow", "Flow in the pipe", FLOW),
     size: pipeSize,

@@ -12,7 +12,7 @@ export const TDH = declare({
   formula: "TDH = lift + hf + ΣK V²/2g + V²/2g at the outlet, counted once",
   source: "Energy equation, any hydraulics text; the parts as in PIPELOSS and FITLOSS",
   limits:
-    "The lift is as good as your levels, friction to about 10 % (the bore), fittings to about a third. " +
+    "The lift is as good as your levels, friction to about 10% (the bore), fittings to about a third. " +
     "Measure the lift from the running water level, which lies below the full level by the drain-back. " +
     "A pipe outlet among the fittings is not counted a second time. For pipes of several sizes use TDHTABLE.",
   args: {

@@ -13,7 +13,7 @@ export const TDHTABLE = declare({
     "TDH = lift + Σ hf + Σ K V²/2g + V²/2g at the outlet, counted once; a riser carries flow / pumps; share = part / total",
   source: "Energy equation, any hydraulics text; the parts as in PIPELOSS and FITLOSS",
   limits:
-    "The lift is as good as your levels, friction to about 10 % (the bore), fittings to about a third. " +
+    "The lift is as good as your levels, friction to about 10% (the bore), fittings to about a third. " +
     "Losses where the pipe changes size are not added; put their K into the row if they matter. " +
     "The remark says where a pipe runs too fast or the method does not fit.",
   args: {

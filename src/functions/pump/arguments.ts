@@ -39,4 +39,4 @@ export const running = {
   tariff: optional(number("Price of a kWh", RUNNING_RANGE.tariff), "0.17 (US) or 0.30 (SI)", { US: 0.17, SI: 0.3 }),
 } as const;
 
-export const years: Argument<number> = optional(number("Years to reckon over", YEARS_RANGE), "10", 10);
+export const years: Argument<number> = optional(number("Years to count", YEARS_RANGE), "10", 10);

@@ -28,7 +28,7 @@ export const CABLEDROP = declare({
     "Ohm's law; R: NEC chapter 9, Table 8 (stranded, 75 °C) or IEC 60228, class 2 (from memory), brought to 75 °C",
   limits:
     "Planning only: cable sizes follow the electrical code, ampacity and installation, which this does not look at. " +
-    "3 % is the code's advice for a branch circuit (NEC 210.19, informational note), not a rule. Starting currents are higher.",
+    "3% is the code's advice for a branch circuit (NEC 210.19, informational note), not a rule. Starting currents are higher.",
   caution:
     "For planning only; never size a cable by it. Mains electricity near water kills: ground-fault protection (GFCI, RCD) " +
     "and a licensed electrician decide.",
@@ -46,10 +46,10 @@ export const CABLEDROP = declare({
         { at: [1, 1], is: 4.752 },
         { at: [2, 1], is: 0.041322 },
         { at: [3, 1], is: 110.248 },
-        { at: [4, 1], is: "Over the advised 3 %: ask the electrician about a thicker cable." },
+        { at: [4, 1], is: "Over the advised 3%: ask the electrician about a thicker cable." },
       ],
       within: 0.0001,
-      from: "by hand: 2 × 150 ft × 1.98 Ω / 1000 ft × 8 A = 4.752 V; 4.752 / 115 = 4.13 %",
+      from: "by hand: 2 × 150 ft × 1.98 Ω / 1000 ft × 8 A = 4.752 V; 4.752 / 115 = 4.13%",
     },
   ],
   compute({ amps, length, gauge: wire, volts }) {
@@ -62,8 +62,8 @@ export const CABLEDROP = declare({
       [
         "Verdict",
         share > ADVISED_DROP
-          ? "Over the advised 3 %: ask the electrician about a thicker cable."
-          : "Within the advised 3 %.",
+          ? "Over the advised 3%: ask the electrician about a thicker cable."
+          : "Within the advised 3%.",
         "",
       ],
     ];

@@ -15,7 +15,7 @@ export const CURVETABLE = declare({
   formula: "even steps of flow from 0 to the end of the pump curve; heads as in DUTY",
   source: "Any text on pumps; losses as in TDHTABLE",
   limits:
-    "As good as the points of the curve: makers hold them within 5 to 10 %. The pump curve is drawn as far as its points go; where it ends, so does the table. " +
+    "As good as the points of the curve: makers hold them within 5 to 10%. The pump curve is drawn as far as its points go; where it ends, so does the table. " +
     PARALLEL_LIMITS,
   args: {
     curve,

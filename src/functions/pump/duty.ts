@@ -53,7 +53,7 @@ export const DUTY = declare({
         { at: [2, 1], is: 17.0793 },
         { at: [3, 1], is: 5.7113 },
         { at: [5, 1], is: "meets the flow" },
-        { at: [6, 1], is: "Meets the flow with 1180 gph (49 %) to spare." },
+        { at: [6, 1], is: "Meets the flow with 1180 gph (49%) to spare." },
       ],
       within: 0.002,
       from:

@@ -14,7 +14,7 @@ export const PUMPHEAD = declare({
   formula: "H(Q) = n² H₁(Q / n), H₁ the curve bent between its points as they bend, n the share of its speed",
   source:
     "Affinity laws: DOE-HDBK-1012/3, pump laws; Crane TP-410, example 7.33; between points: Stineman (1980), slopes of parabolas",
-  limits: `${CURVE_LIMITS} The affinity laws hold best between 70 and 110 % speed.`,
+  limits: `${CURVE_LIMITS} The affinity laws hold best between 70 and 110% speed.`,
   args: { curve, flow: quantity("flow", "Flow through the pump", CURVE_FLOW), speed },
   result: quantityResult("head", "the head of the pump"),
   examples: [

@@ -9,9 +9,9 @@ export const ELECTRIC_CAUTION =
 
 /** How far to trust a curve that is read between its points. */
 export const CURVE_LIMITS =
-  "The curve bends between its points as they do and never rises. On smooth curves the flow comes out 0.7 % off on average " +
-  "with three points (6.5 % too little to 2 % too much), 0.1 % with five (1.3 % too little to 0.6 % too much). " +
-  "Makers hold their curves within 5 to 10 %.";
+  "The curve bends between its points as they do and never rises. On smooth curves the flow comes out 0.7% off on average " +
+  "with three points (6.5% too little to 2% too much), 0.1% with five (1.3% too little to 0.6% too much). " +
+  "Makers hold their curves within 5 to 10%.";
 
 /** What pumps side by side share. */
 export const PARALLEL_LIMITS =
@@ -50,7 +50,7 @@ export function dutyVerdict(
   }
   if (wanted === undefined) return `Delivers ${roughly("flow", flow, system)}.`;
   const share = Math.round(Math.abs(flow / wanted - 1) * 100);
-  const difference = `${roughly("flow", Math.abs(flow - wanted), system)} (${share} %)`;
+  const difference = `${roughly("flow", Math.abs(flow - wanted), system)} (${share}%)`;
   return meets(duty, wanted) ? `Meets the flow with ${difference} to spare.` : `Short by ${difference}.${hint}`;
 }
 

@@ -19,7 +19,7 @@ export const BOULDERMIX = declare({
     "W = π/6 γ D³: USACE, Streambank Manual, appendix A, Eq. A.1. Hand limit: NIOSH lifting equation (1994), 51 lb (23 kg) under ideal conditions",
   limits:
     `Size is the mean of a stone's length, width and height; its weight is good to ${WEIGHT_ERROR}. By hand is only what at its ` +
-    "heaviest keeps within the hand limit. Shares are of weight and must add up to 100 %. Counts are less than one stone from their " +
+    "heaviest keeps within the hand limit. Shares are of weight and must add up to 100%. Counts are less than one stone from their " +
     "share and, all together, at most half of the biggest stone from the total; a size with too few tons for one gets none.",
   caution: LIFTING_CAUTION,
   args: {

@@ -11,7 +11,7 @@ export const BOULDERTONS = declare({
   summary: "Gives the weight of the boulders of a face, such as a drop or a bank.",
   formula: "W = length × height × thickness × solid share × rock density × (1 + waste)",
   source:
-    "Geometry. Voids of dumped or placed rock 35 to 40 % (FHWA and USACE practice, from memory). " +
+    "Geometry. Voids of dumped or placed rock 35 to 40% (FHWA and USACE practice, from memory). " +
     "Rock densities: the sources named in the density table",
   limits: `Blank solid share is 0.65; loosely laid stone keeps 0.6, tightly fitted 0.8. One boulder can be off by ${WEIGHT_ERROR}: order lip stones by the piece.`,
   caution: LIFTING_CAUTION,

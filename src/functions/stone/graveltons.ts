@@ -13,7 +13,7 @@ export const GRAVELTONS = declare({
     "Definition of bulk density (ASTM C29). Densities: US EPA volume-to-weight factors (crushed stone 2,700 lb/yd³) " +
     "and the sources named in the density table",
   limits:
-    "Densities are of dry, loose stone; damp stone weighs 10 to 20 % more and quarries differ by 10 %. " +
+    "Densities are of dry, loose stone; damp stone weighs 10 to 20% more and quarries differ by 10%. " +
     "Your quarry's own figure is better than any table: give it with its unit.",
   args: {
     area: quantity("area", "Area to cover", AREA),

@@ -138,4 +138,4 @@ export const BED_LIMITS =
 /** How far to trust a weir equation on a cascade. */
 export const LIP_LIMITS =
   "Weir standards begin at a sheet of 0.2 ft (60 mm) and end at a third of the lip's width. Cascade sheets of 0.5 to 2 in " +
-  "(12 to 50 mm) lie below that: expect ±10 to 20 % (common practice, no source), more where the lip is rough or not level.";
+  "(12 to 50 mm) lie below that: expect ±10 to 20% (common practice, no source), more where the lip is rough or not level.";

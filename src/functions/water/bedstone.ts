@@ -14,8 +14,8 @@ export const BEDSTONE = declare({
   formula: "D = safety × d S / (0.047 (SG - 1)), d depth of the water, S slope, SG rock density / water density",
   source: "FHWA HEC-15, 3rd ed. (2005), Eq. 3.1, 6.7 and 6.8; Shields number 0.047 from its Table 6.1 (from memory)",
   limits:
-    "For an even flow (BEDDEPTH) at least 1.5 times as deep as the stone: beds of up to about 5 %. On steeper ones the stone " +
-    "comes out on the heavy side, two to three times what rock chutes of 40 % held. Over rough stones the water is 1.1 to 1.9 " +
+    "For an even flow (BEDDEPTH) at least 1.5 times as deep as the stone: beds of up to about 5%. On steeper ones the stone " +
+    "comes out on the heavy side, two to three times what rock chutes of 40% held. Over rough stones the water is 1.1 to 1.9 " +
     "times as deep, and asks for that much more stone. Where a drop lands take STABLESTONE.",
   args: {
     depth: quantity("size", "Depth of the water (BEDDEPTH)", aboveZero(BED_STONE_RANGE.depth)),

@@ -17,7 +17,7 @@ export const EVAPLOSS = declare({
     "Eq. 7, 8, 11, 13, 21 to 25, 35 to 40 and 47",
   limits:
     "Give means of day and night, and the wind as a weather report does, 33 ft (10 m) up in the open. Over a year of desert " +
-    "weather it came 14 % above what Lake Mead lost. Shade loses less, falling water and warm stone more. Splash, drift and " +
+    "weather it came 14% above what Lake Mead lost. Shade loses less, falling water and warm stone more. Splash, drift and " +
     "wicking are not in it and are often larger: add a share of your own.",
   args: {
     area: quantity("area", "Open water surface", aboveZero(EVAPORATION_RANGE.area)),

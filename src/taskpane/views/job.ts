@@ -83,7 +83,7 @@ function completeness(desk: Desk, { said, next }: Completeness): HTMLElement[] {
   const go = (): void =>
     desk.attempt(async () => {
       await desk.host.select(next);
-      return `Fill in or mend ${next}.`;
+      return `Fill in or correct ${next}.`;
     });
   return [
     make(

@@ -12,7 +12,7 @@ const LABELS: Readonly<Record<TemplateWay, Record<"excel" | "bench", string>>> =
 export function startView(desk: Desk): View {
   const units = choices("units", "Units", [
     ["us", "US: feet, inches, gallons per hour"],
-    ["si", "SI: metres, millimetres, litres per hour"],
+    ["si", "SI: meters, millimeters, liters per hour"],
   ]);
   const filled = choices("filled", "Filled in", [
     ["blank", "Blank, for a job of yours"],
@@ -73,7 +73,7 @@ export function startView(desk: Desk): View {
         {},
         ...[
           "Fill in Site: client, measurements, levels.",
-          "Read down Water, Basin, Pump, Liner, Stone, Earth, Levels; change the tinted cells.",
+          "Read down Water, Basin, Pump, Liner, Stone, Earth, Levels; change the shaded cells.",
           "Set your prices on Rates, hours on Labour, markups on Price.",
           "Clear every check, then print Quote and Crew and send Orders.",
           "Enter tickets and invoices on Receipts; Reconcile finds what does not square.",

@@ -56,7 +56,7 @@ describe("an entry in a percent cell", () => {
   ])("%s is %d", (text, value) => expect(readEntry(text, share)).toEqual({ value }));
 
   it("is refused with the range as it is typed", () => {
-    expect(outOfRange("95", FACTS.wantedMargin, "US")).toMatch(/"95" .*0 % to \d+ %.*8, 8% or 0\.08/);
+    expect(outOfRange("95", FACTS.wantedMargin, "US")).toMatch(/"95" .*0% to \d+%.*8, 8% or 0\.08/);
   });
 });
 

@@ -94,8 +94,8 @@ describe("boulderMix", () => {
         ],
         EASY,
       ),
-    ).toThrow("mix shares must add up to 100 %; they add up to 90 %");
-    expect(() => boulderMix(1000, [], EASY)).toThrow("they add up to 0 %");
+    ).toThrow("mix shares must add up to 100%; they add up to 90%");
+    expect(() => boulderMix(1000, [], EASY)).toThrow("they add up to 0%");
     expect(() => boulderMix(1000, [{ size: 0, share: 1 }], EASY)).toThrow("size must be 0.01 to 5 m; got 0 m");
     expect(() => boulderMix(1000, [{ size: 0.2, share: 1 }], EASY, -1)).toThrow("hand limit must be 0 to 100 kg");
     expect(() => boulderMix(-1, [{ size: 0.2, share: 1 }], EASY)).toThrow("weight must be 0 to 10000000 kg");

@@ -87,7 +87,7 @@ describe("a share", () => {
     expect(waste.read("7,5 %", "waste", "US")).toBeCloseTo(0.075, 12);
   });
   it("offers the share that a bare percent meant", () => {
-    expect(() => waste.read(10, "waste", "US")).toThrow("for 10 % write 0.1 or 10%");
+    expect(() => waste.read(10, "waste", "US")).toThrow("for 10% write 0.1 or 10%");
   });
 });
 

@@ -13,7 +13,7 @@ const serves = ["Serves", 400, 500, 26, 2400, 22, 4800, 10];
 describe("RILL.PUMPRANK says of each pump why", () => {
   it("meets the flow, with what it has to spare", () => {
     // EPANET 2.3.5, its curve of three points: 59.735 gpm = 3584.1 gph, 84.1 gph and 2 % over 3500.
-    expect(rank(serves)[0]?.[7]).toMatch(/^Meets the flow with 84\.\d gph \(2 %\) to spare\.$/);
+    expect(rank(serves)[0]?.[7]).toMatch(/^Meets the flow with 84\.\d gph \(2%\) to spare\.$/);
   });
 
   it("is dearer to own than the first: 100 W more for 6000 h a year at 0.15 over ten years are 900", () => {
@@ -31,7 +31,7 @@ describe("RILL.PUMPRANK says of each pump why", () => {
       serves,
     );
     const verdict = (name: string): unknown => rows.find((row) => row[1] === name)?.[7];
-    expect(verdict("Weak")).toMatch(/^Short by \d+ gph \(\d+ %\)\.$/);
+    expect(verdict("Weak")).toMatch(/^Short by \d+ gph \(\d+%\)\.$/);
     expect(verdict("Low")).toBe("Cannot lift: its shut-off head of 7.5 ft is not above the lift of 8 ft.");
     expect(verdict("Ends early")).toBe(
       "Runs off its curve, which ends at 3000 gph and 29 ft; the true flow is more than that and not known.",

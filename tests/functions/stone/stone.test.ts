@@ -46,7 +46,7 @@ describe("the stone functions on bad input", () => {
     );
     expect(() => GRAVELTONS.evaluate([120, 3, 1.35])).toThrow('write the unit behind a figure, such as "1.35 ton/yd3"');
     expect(() => GRAVELTONS.evaluate([120, -3])).toThrow("depth must be 0 to 196 in; got -3 in");
-    expect(() => GRAVELTONS.evaluate([120, 3, "", 10])).toThrow("for 10 % write 0.1 or 10%");
+    expect(() => GRAVELTONS.evaluate([120, 3, "", 10])).toThrow("for 10% write 0.1 or 10%");
     expect(() => BOULDERTONS.evaluate([10, 2, 18, "granite", 0.1])).toThrow("solid share must be a share of 0.3 to 1");
     expect(() => BOULDERWEIGHT.evaluate([30, 24, 18, "granite", "pyramid"])).toThrow(
       "shape must be one of rounded, angular, box",
@@ -59,7 +59,7 @@ describe("the stone functions on bad input", () => {
           [18, 0.4],
         ],
       ]),
-    ).toThrow("mix shares must add up to 100 %; they add up to 90 %");
+    ).toThrow("mix shares must add up to 100%; they add up to 90%");
     expect(() =>
       BOULDERMIX.evaluate([
         4,

@@ -94,7 +94,7 @@ function taxShare(lines: readonly InvoiceLine[], facts: OrderFacts, papers: stri
   const goods = sumCents([...new Set(lines.map(({ invoice }) => invoice))].map((invoice) => facts.goodsOn(invoice)));
   const tax = sumCents(lines.map(chargeCents));
   return goods > 0
-    ? `tax on ${papers} is ${clean(Math.round((tax / goods) * 10000) / 100)} % of the goods`
+    ? `tax on ${papers} is ${clean(Math.round((tax / goods) * 10000) / 100)}% of the goods`
     : `tax on ${papers} stands without goods`;
 }
 

@@ -248,7 +248,7 @@ export const EXPECTED: Readonly<
   "Sales tax": {
     amounts: [0, 299.14, 0, 0, 0],
     state: "Agrees",
-    says: ["Tax on invoice I1 is 6.42 % of the goods"],
+    says: ["Tax on invoice I1 is 6.42% of the goods"],
   },
   // A charge without a quantity stands for itself.
   "fuel surcharge": {

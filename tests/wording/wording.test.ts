@@ -1,0 +1,79 @@
+import { describe, expect, it } from "vitest";
+import { catalogue } from "../../src/functions/catalogue";
+import { NUMBERS, AMERICAN, TRANSLATED } from "./words";
+import { paragraphsOf, textsIn, textsOfFile, type UserText } from "./texts";
+
+/** What says the same to users in feet and in meters: American. */
+const TEXTS: Readonly<Record<string, () => UserText[]>> = {
+  "the help": () => textsIn("src/help"),
+  "the pane": () => [...textsIn("src/taskpane"), ...textsIn("src/bench")],
+  "the command line": () => textsIn("src/cli"),
+  "the papers": () => textsIn("src/papers"),
+  "the drawings": () => textsIn("src/drawing"),
+  "the README": () => paragraphsOf("README.md"),
+  "the release": () => textsOfFile("src/site/release.ts"),
+  "the functions": () => functionTexts(),
+  "the errors": () => textsIn("src/calc"),
+};
+
+/** Names of sheets that other texts point to, until the sheets themselves are called otherwise. */
+const SHEET_NAMES = /\bLabour\b/g;
+/** The name of a file of the site, and the names of cells. */
+const FILE_NAMES = /licences\.txt|\bLabour[A-Z]\w+/g;
+
+describe.each(Object.keys(TEXTS))("%s", (name) => {
+  it("is in American English, without words that read translated", () => {
+    const faults = (TEXTS[name]?.() ?? []).flatMap(({ place, text }) =>
+      faultsOf(text).map((fault) => `${place}: ${fault}`),
+    );
+    expect(faults).toEqual([]);
+  });
+});
+
+/** Switched on when the sheets' words are gone through. */
+const SHEETS = process.env.WORDING_OF_SHEETS === "1";
+
+describe.skipIf(!SHEETS)("the sheets", () => {
+  it("have no words that read translated, and no fault of American English in US", () => {
+    const faults = textsIn("src/workbook").flatMap(({ place, text }) =>
+      faultsOf(text).map((fault) => `${place}: ${fault}`),
+    );
+    expect(faults).toEqual([]);
+  });
+});
+
+describe("the lists of words", () => {
+  it("find what they are made to find, and pass over what only looks like it", () => {
+    expect(faultsOf("The colour hangs on the litres, 10 % of them.")).toEqual([
+      "colour: color",
+      "litres: liter",
+      "hangs on: depends on",
+      "0 %: no space before %",
+    ]);
+    expect(faultsOf("Hours on Labour; a parameter, recommended; 10%; diameter; the change hangs.")).toEqual([]);
+  });
+});
+
+function faultsOf(text: string): string[] {
+  const prose = text.replace(SHEET_NAMES, "").replace(FILE_NAMES, "");
+  const words = Object.entries({ ...AMERICAN, ...TRANSLATED }).flatMap(([word, right]) => {
+    const pattern = new RegExp(`\\b${word.replace("…", "[a-z]*")}\\b`, "gi");
+    return [...prose.matchAll(pattern)].map(([found]) => `${found}: ${right}`);
+  });
+  const numbers = NUMBERS.flatMap(({ wrong, right }) =>
+    [...prose.matchAll(wrong)].map(([found]) => `${found}: ${right}`),
+  );
+  return [...words, ...numbers];
+}
+
+/** What Excel and the help show of every function. */
+function functionTexts(): UserText[] {
+  return catalogue.flatMap((declaration) => {
+    const { name, summary, formula, limits, args } = declaration;
+    const described = Object.values(args).map(({ about }) => about);
+    return [summary, formula, limits, ...described].map((text) => ({
+      place: `RILL.${name}`,
+      text: String(text ?? ""),
+    }));
+  });
+}
