@@ -39,7 +39,7 @@ function letterhead(cells: PaperCells, words: Words, draft: string): Content[] {
     {
       columns: [
         { width: "*", stack: [title(cells.text("CompanyName"), 16), quiet(contact.join(" · "))] },
-        { width: 110, stack: [title("Quote", 20)], alignment: "right" },
+        { width: 110, stack: [title(draft === "" ? "Quote" : "Draft", 20)], alignment: "right" },
       ],
     },
     { canvas: [{ type: "line", x1: 0, y1: 4, x2: pageWidth(cells), y2: 4, lineWidth: 1.2 }], margin: [0, 2, 0, 8] },
@@ -132,9 +132,10 @@ function headed(rows: Rows, words: Words): Content {
 function sumTable(rows: Rows, words: Words): Content {
   return sums(
     rows.map((row) => {
-      const amount = row.map((_, column) => numberIn(row, column)).filter((value) => value !== undefined);
-      const said = amount.length > 0 ? words.money(amount.at(-1)) : textIn(row, row.length - 1);
-      return [textIn(row, 0), said];
+      const amounts = row.flatMap((_, column) => numberIn(row, column) ?? []);
+      // A draft has a range in place of its price.
+      const said = amounts.length > 0 ? amounts.map(words.money).join(" to ") : textIn(row, row.length - 1);
+      return [textIn(row, 0).replace(" from, to,", ","), said];
     }),
   );
 }

@@ -44,13 +44,14 @@ export function supplierPack(cells: PaperCells, today: number): TDocumentDefinit
     ];
   });
   const contact = ["CompanyAddress", "CompanyPhone", "CompanyEmail", "Estimator"].map((place) => cells.text(place));
+  const draft = cells.text("OrderDraft");
   const remark = textIn(supplier, SUPPLIER.remark);
   return paper(
     cells.system,
     {
       title: `Purchase order ${order} to ${name}`,
       foot: `${cells.text("CompanyName")} · Order ${order}`,
-      draft: order === "",
+      draft: order === "" || draft !== "",
     },
     [
       {
@@ -93,6 +94,7 @@ export function supplierPack(cells: PaperCells, today: number): TDocumentDefinit
         ],
       },
       ...(remark === "" ? [] : [{ text: remark, bold: true, margin: [0, 2, 0, 4] } satisfies Content]),
+      ...(draft === "" ? [] : [{ text: draft, bold: true, margin: [0, 2, 0, 4] } satisfies Content]),
       heading("Please deliver"),
       rows.length === 0
         ? quiet("Nothing is left to order from this supplier.")

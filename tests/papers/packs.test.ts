@@ -8,13 +8,25 @@ import { readPdf, type PrintedPage } from "./readPdf";
 /** 18 May 2026: 46160 days after 30 December 1899. */
 const TODAY = 46160;
 
+/** The demo's prices are made up, and a quote with such prices is a draft: here somebody has confirmed them. */
+function confirmed(workbook: OpenedWorkbook): OpenedWorkbook {
+  const days = ["PricesConfirmed", "FactsConfirmed"].flatMap((name): [string, number][] => {
+    const place = workbook.names.get(name);
+    return place === undefined ? [] : [[place.replace(/\$/g, ""), TODAY]];
+  });
+  return {
+    names: workbook.names,
+    recalculate: (typed = new Map()) => workbook.recalculate(new Map([...days, ...typed])),
+  };
+}
+
 describe.each(["us", "si"] as const)("the papers of the %s demo job", (units) => {
   let workbook: OpenedWorkbook;
   const pages = new Map<Pack, PrintedPage[]>();
   let suppliers: string[];
 
   beforeAll(async () => {
-    workbook = await openWorkbook(readFileSync(`templates/rillwright-${units}-demo.xlsx`));
+    workbook = confirmed(await openWorkbook(readFileSync(`templates/rillwright-${units}-demo.xlsx`)));
     suppliers = (workbook.recalculate().named("SupplierTable") ?? []).map(([name]) => String(name)).filter(Boolean);
     for (const pack of ["client", "crew", "office"] as const) pages.set(pack, await printed(pack));
     pages.set("supplier", await printed("supplier", suppliers[3]));
@@ -124,6 +136,22 @@ describe.each(["us", "si"] as const)("the papers of the %s demo job", (units) =>
     }
     expect(office).toContain("Grand total");
   });
+});
+
+describe("a quote with made-up prices", () => {
+  it("is marked as a draft and names no price to sign, only from where to where it may be", async () => {
+    const workbook = await openWorkbook(readFileSync("templates/rillwright-us-demo.xlsx"));
+    const said = workbook.recalculate().named("QuoteDraft")?.[0]?.[0];
+    // Workbooks from before the mark have none.
+    if (said === "" || workbook.names.get("PriceStanding") === undefined) return;
+    const pages = await readPdf(await pdfOf(packOf("client", workbook, { today: TODAY })));
+    const text = pages.map((page) => page.text).join(" ");
+    expect(text).toContain(String(said));
+    expect(text).toContain("DRAFT");
+    const price = Number(workbook.recalculate().named("PriceTotal")?.[0]?.[0]);
+    expect(text).not.toContain(price.toLocaleString("en-US", { minimumFractionDigits: 2 }));
+    expect(text).toMatch(/\$[\d,]+\.00 to \$[\d,]+\.00/);
+  }, 60_000);
 });
 
 describe.each(["us", "si"] as const)("the papers of a blank %s job", (units) => {
