@@ -20,7 +20,7 @@ export interface Target {
 export interface SetOutPoint extends Target {
   /** What the rod should show, from where the instrument stands last; negative where the point lies above the line of sight. */
   readonly rod: number;
-  /** How far the point lies above (positive) or below a string pulled level from the bench mark. */
+  /** How far the point lies above (positive) or below a string pulled level from the benchmark. */
   readonly fromString: number;
   /** How much too high (positive) the ground was when it was read; undefined when it was not. */
   readonly high?: number;
@@ -28,10 +28,10 @@ export interface SetOutPoint extends Target {
 }
 
 /**
- * Level of the line of sight: HI = bench mark + backsight.
+ * Level of the line of sight: HI = benchmark + backsight.
  *
  * @param benchmark m, -500 to 9000
- * @param backsight rod reading on the bench mark, m, above 0 to 7.7
+ * @param backsight rod reading on the benchmark, m, above 0 to 7.7
  * @throws Problem outside these ranges
  * @example heightOfInstrument(30, 1.2) => 31.2; 30 + 1.2
  *
@@ -59,14 +59,14 @@ export function levelOf(instrument: number, reading: number): number {
 }
 
 /**
- * What the rod should show on each point (HI - level), how far each lies from a level string at the bench mark, and
+ * What the rod should show on each point (HI - level), how far each lies from a level string at the benchmark, and
  * cut or fill where a reading was taken: high = (HI - reading) - level.
  *
- * @param benchmark level of the bench mark, m, -500 to 9000
+ * @param benchmark level of the benchmark, m, -500 to 9000
  * @param backsight rod reading on it, m, 0 to 7.7
  * @param targets levels m, -500 to 9000; readings m, 0 to 7.7
  * @param tolerance m, 0 to 0.3: as near as this is on grade
- * @param moved rod reading on the bench mark after the instrument was moved, m, 0 to 7.7: readings taken before stay good
+ * @param moved rod reading on the benchmark after the instrument was moved, m, 0 to 7.7: readings taken before stay good
  * @throws Problem outside these ranges
  * @example setOut(30, 1.2, [{ name: "rim", level: 29.5 }], 0.01)[0].rod => 1.7; 30 + 1.2 - 29.5
  *
@@ -86,7 +86,7 @@ export function setOut(
     const { level, after } = target;
     requireRange("level", level, LEVEL_RANGE.level.min, LEVEL_RANGE.level.max, "m");
     if (after !== undefined && moved === undefined)
-      throw invalid(`${target.name} was read after the move: the new backsight on the bench mark is needed`);
+      throw invalid(`${target.name} was read after the move: the new backsight on the benchmark is needed`);
     const reading = after ?? target.reading;
     const point = { ...target, reading, rod: last - level, fromString: level - benchmark };
     if (reading === undefined) return { ...point, todo: "" };

@@ -55,7 +55,7 @@ export const SETOUT = declare({
       { US: 0.25, SI: 6 },
     ),
     moved: optional(
-      quantity("length", "Rod reading on the bench mark after the instrument was moved", READING),
+      quantity("length", "Rod reading on the benchmark after the instrument was moved", READING),
       "it was not moved",
     ),
   },
