@@ -27,7 +27,7 @@ export function guidePage(job: DemoJob): Page {
       <h2>1. Site: what you measured</h2>
       <p>Put in fall, run, bed width and bank height, the finished grade at the basin, the benchmark, and the kinds of soil and stone. US and metric jobs are separate workbooks, so that sizes and packs are those you can buy.</p>
       ${picture("site", "The Site sheet of the demo job: company, client and the measured fall, run, drops, bed and bank.")}
-      <p>A fall of about 2 ft over 6 ft of run takes 3 to 4 drops (common practice, no source).</p>
+      <p>Drops of 6 to 8 in suit most streams (common practice, no source).</p>
 
       <h2>2. Water: how much has to flow</h2>
       <p>A lip 26 in wide that shall carry a sheet of 0.75 in needs ${call("LIPFLOW", [26, 0.75])} gph. The demo has a second, narrower lip a little higher; the two share the flow at one water level, and the design flow comes to ${n("DesignFlow", 0)} gph. Below two inches of water no standard weir formula holds, so allow 10 to 20% either way.</p>

@@ -3,7 +3,7 @@ import { BEDS } from "./beds";
 import { DROPS } from "./drops";
 
 const CHART_ROWS = 17;
-/** The back of the spillway box, the top lip, and two more for each drop. */
+/** The upstream end of the box, the top lip, and two more for each drop. */
 const POINTS = 2 + 2 * DROPS;
 
 /** Leaves room for the drawing, which is made when the rest is laid out; gives its first row. */
@@ -58,7 +58,7 @@ export function layOutSection(s: SheetLayout, job: Job, numbers: string, chartTo
       "with upright walls.",
   );
   const pointsTop = s.row;
-  /** Drops and treads passed at a point: two points for each, behind the one at the back of the spillway box. */
+  /** Drops and treads passed at a point: two points for each, behind the one at the upstream end of the box. */
   const passed = (half: 0 | 1): string => `"<="&INT(([point]-1+${half})/2)`;
   const bed = s.table({
     rows: POINTS,
@@ -131,7 +131,7 @@ export function layOutSection(s: SheetLayout, job: Job, numbers: string, chartTo
     description:
       "Levels over distance: the stepped bed from the top lip down to the basin, the basin's walls and floor, its full level, and the " +
       "lower level while the pump runs.",
-    xTitle: `Distance from the back of the spillway box (${unit})`,
+    xTitle: `Distance along the feature from its upstream end (${unit})`,
     yTitle: `Level (${unit})`,
     rows: CHART_ROWS,
     series: [
