@@ -35,6 +35,9 @@ function settle(layouts: readonly SheetLayout[], { spilled }: Job): void {
   }
 }
 
+/** Rows in whose multiples a growing list is looked through for cells in error. */
+const OPEN_ROWS = 500;
+
 /** Lays out every sheet and puts them in the order of their tabs. */
 export function assemble(
   definitions: readonly SheetDefinition[],
@@ -54,11 +57,14 @@ export function assemble(
       layout.finish();
       layouts.set(definition, layout);
       const { rows } = layout.sheet;
+      const used = Math.max(...rows.keys());
+      const open = layout.sheet.openFrom !== undefined;
       job.pages.push({
         name: definition.name,
         order: definition.order,
         purpose: layout.purpose,
-        rows: Math.max(...rows.keys()),
+        // A list that may grow is looked through for a while beyond what it holds.
+        rows: open ? Math.ceil(used / OPEN_ROWS) * OPEN_ROWS : used,
         columns: Math.max(...[...rows.values()].flatMap((cells) => [...cells.keys()])),
       });
     }

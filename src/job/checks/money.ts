@@ -89,7 +89,7 @@ export function ratesChecks(job: Job): Check[] {
   const codes = job.prices.flatMap(({ code }) => (code === undefined ? [] : [code.toLowerCase()]));
   const repeats = codes.length - new Set(codes).size;
   const oldest = Math.min(...job.prices.flatMap(({ day }) => (day === undefined ? [] : [day])));
-  const age = (): number => there(job.visitDate) - (Number.isFinite(oldest) ? oldest : 0);
+  const age = (): number => there(job.visitDate) - oldest;
   return [
     check({
       label: "Codes that stand twice",
@@ -102,7 +102,7 @@ export function ratesChecks(job: Job): Check[] {
     }),
     check({
       label: "Age of the oldest price at the visit",
-      needs: [job.visitDate],
+      needs: [job.visitDate, Number.isFinite(oldest) ? oldest : undefined],
       value: () => Math.max(0, age()),
       limit: `at most ${FRESH_DAYS} days`,
       ok: () => age() <= FRESH_DAYS,

@@ -35,7 +35,12 @@ function checks(s: SheetLayout): void {
     // One look through the list; counting each code in it would take a look for each.
     formula: '=IF(RateCount=0,0,RateCount-ROWS(UNIQUE(FILTER(RateCodes,RateCodes<>""))))',
   });
-  s.result({ name: "OldestRate", label: "Day of the oldest price", kind: "date", formula: "=MIN(RateDays)" });
+  s.result({
+    name: "OldestRate",
+    label: "Day of the oldest price",
+    kind: "date",
+    formula: '=IF(COUNT(RateDays)=0,"",MIN(RateDays))',
+  });
   s.check({
     label: "Codes that stand twice",
     value: "=RateRepeats",

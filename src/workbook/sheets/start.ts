@@ -66,7 +66,6 @@ export const start = defineSheet({
     CAUTIONS.forEach((text) => s.caution(text));
     s.notice(NOTICE);
 
-    s.pageBreak();
     s.section("Checks");
     checkList(s, job);
     signature(s, job);

@@ -62,7 +62,7 @@ export function fabric(s: SheetLayout, job: Job): void {
     kind: "area",
     formula: "=1.1*(FabricUnder+FabricOver)*SUMPRODUCT(SkirtLengths,SkirtWidths,SkirtCounts)",
     needs: ["PieceLengths"],
-    note: "Their area and a tenth more for laps (common practice, no source).",
+    note: "Area, a tenth more for laps (rule of thumb).",
   });
   s.result({
     name: "FabricBuyArea",

@@ -105,12 +105,12 @@ export function plan(s: SheetLayout): void {
   const [counts, prices, bases] = ["INDEX(LinerPieces,0,4)", "INDEX(LinerRolls,0,2)", "INDEX(LinerRolls,0,3)"];
   s.result({
     name: "LinerGaps",
-    label: "Pieces and rolls not told in full",
+    label: "Rows not told in full",
     kind: "count",
     formula:
       `=SUMPRODUCT(((PieceLengths<>"")+(PieceWidths<>"")+(${counts}<>"")>0)*(1-ISNUMBER(PieceLengths)*ISNUMBER(PieceWidths)*ISNUMBER(${counts})))` +
       `+SUMPRODUCT(((RollWidths<>"")+(${prices}<>"")>0)*(1-ISNUMBER(RollWidths)*ISNUMBER(${prices})*(${bases}<>"")))`,
-    note: "Length, width and count; width, price and what it is for. Without one the plan is not the whole price.",
+    note: "Each takes length, width, count; width, price, basis.",
   });
   s.result({
     name: "LinerBuyLength",

@@ -43,7 +43,8 @@ export function asks(s: SheetLayout, job: Job, lines: TableRef): void {
         kind: "text",
         name: "AskMissing",
         across: 3,
-        formula: '=IF([count]<=0,"",IF([price]="",[first],""))',
+        // A price that is no number is none: a text would count as nothing in the sum.
+        formula: '=IF([count]<=0,"",IF(ISNUMBER([price]),"",[first]))',
       },
       { key: "mark", title: "Mark", kind: "text", formula: '=IF([place]="","",INDEX(RateMarks,[place])&"")' },
     ],
@@ -75,7 +76,7 @@ function inSheet(at: Ref): string {
 /** The mean of the products' prices by how much there is of each, where the line has no price of its own on Rates. */
 function priceByProducts(rate: string, count: string, price: string): string {
   const mean = `ROUND(SUMPRODUCT(${count},${price})/SUM(${count}),4)`;
-  const missing = `SUMPRODUCT((${count}>0)*(${price}=""))>0`;
+  const missing = `SUMPRODUCT((${count}>0)*(1-ISNUMBER(${price})))>0`;
   return `IF(${rate}<>"",ROUND(${rate},4),IF(SUM(${count})=0,"",IF(${missing},"",${mean})))`;
 }
 
