@@ -25,7 +25,9 @@ export function previewWords(
 
 /** "cost 10 → 12, supplier's code blank → 40-118". */
 export function changeWords(changes: readonly FieldChange[]): string {
-  return changes.map(({ field, from, to }) => `${fieldName(field)} ${shown(from)} → ${shown(to)}`).join(", ");
+  // A cost of nothing is one that nobody has typed.
+  const was = ({ field, from }: FieldChange): string => (field === "cost" && from === 0 ? "blank" : shown(from));
+  return changes.map((change) => `${fieldName(change.field)} ${was(change)} → ${shown(change.to)}`).join(", ");
 }
 
 function shown(value: FieldChange["from"]): string {

@@ -10,7 +10,7 @@ const MOST_POINTS = 5_000;
  * calculate draw from these alone (ECMA-376 part 1, 21.2.2.121 numCache and 21.2.2.201 strCache).
  */
 export function storeChartValues(file: Package): void {
-  const charts = file.names().filter((name) => /\/charts\/chart\d*\.xml$/i.test(name));
+  const charts = file.names().filter((name) => /\/charts\/chart\d*\.xml$/i.test(name) && isReadable(file, name));
   const sheets = file.sheets();
   const references = charts.flatMap((part) => referencesOf(file.xml(part)));
   const areas = references.flatMap(({ area }) => (area ? [area] : []));
@@ -37,6 +37,15 @@ export function storeChartValues(file: Package): void {
       const cache = cacheXml(element, area, values);
       file.replace(part, element.opened, element.closing, [formula, cache, ...rest].join(""));
     }
+  }
+}
+
+/** A chart that cannot be read is kept as it is: it must not keep a job from being saved. */
+function isReadable(file: Package, part: string): boolean {
+  try {
+    return file.xml(part) !== undefined;
+  } catch {
+    return false;
   }
 }
 

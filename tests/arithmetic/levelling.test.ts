@@ -23,7 +23,7 @@ describe("levelling by arithmetic", () => {
     const c = arithmeticCase("LV-06");
     const [benchmark, target] = [100, given(c.inputs, "targetElevation")];
     const sight = given(c.inputs, "HI") - benchmark;
-    const table = SETOUT.evaluate([benchmark, sight, [["Target", target]], "", "", "US"]) as unknown[][];
+    const table = SETOUT.evaluate([benchmark, sight, [["Target", target]], "", "", "", "US"]) as unknown[][];
     expectCase(c, "rod", table[1]?.[2] as number);
     expect(formatFeetInches((table[1]?.[2] as number) * FOOT, 16)).toBe("5'-10 3/16\"");
     // The crew's column is in eighths: 10.2 in lies nearest 10 1/4.

@@ -135,7 +135,7 @@ describeInBrowser("the bench", () => {
       await bench.ready();
       expect(await bench.page.locator("#file-name").innerText()).toContain("own.xlsx");
       await bench.showTab("Start");
-      await bench.page.getByLabel("SI: metres").check();
+      await bench.page.getByLabel("SI: meters").check();
       await bench.page.getByRole("button", { name: "Open here" }).click();
       await bench.page.locator("#file-name", { hasText: "rillwright-si-blank.xlsx" }).waitFor();
       const help = await bench.page.context().newPage();

@@ -148,7 +148,7 @@ describeInBrowser("the bench's looks", () => {
     await bench.open();
     const greeting = page.locator(".notice", { hasText: "This is a demo job" });
     await greeting.waitFor();
-    await page.getByLabel("SI: metres").check();
+    await page.getByLabel("SI: meters").check();
     await page.getByRole("button", { name: "Open here" }).click();
     await page.locator("#file-name", { hasText: "rillwright-si-blank.xlsx" }).waitFor();
     await greeting.waitFor({ state: "detached" });
@@ -160,7 +160,7 @@ describeInBrowser("the bench's looks", () => {
     await bench.ready();
     const back = page.locator(".notice", { hasText: "are back" });
     await back.waitFor();
-    await expect.poll(() => page.getByLabel("SI: metres").isChecked()).toBe(true);
+    await expect.poll(() => page.getByLabel("SI: meters").isChecked()).toBe(true);
     await page.getByRole("button", { name: "Open here" }).click();
     await page.getByRole("button", { name: "Open without saving" }).click();
     await back.waitFor({ state: "detached" });

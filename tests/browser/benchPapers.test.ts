@@ -36,7 +36,8 @@ describeInBrowser("papers from the bench", () => {
     await page.emulateMedia({ media: "print" });
     const text = await paper.innerText();
     expect(text).toContain("A basin under gravel at its foot");
-    expect(text).toContain("Client: signature and date");
+    // The demo's prices are invented, so that its quote is a draft.
+    expect(text).toContain("Draft: not to be signed");
     expect(await page.locator("#bar").isVisible()).toBe(false);
     const rules = await page.locator("body > style").last().textContent();
     // The file: Letter, portrait, and the margins of its page set-up.

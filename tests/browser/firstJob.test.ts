@@ -13,6 +13,9 @@ const BLANK = path.join(SITE_FOLDER, "templates/rillwright-us-blank.xlsx");
 /** A job of our own, as an estimator would type it: the name of the cells, then rows of what goes into them. */
 type Typed = readonly (readonly [name: string, rows: readonly (readonly (string | number)[])[]])[];
 
+/** 2 October 2026. Excel counts days from 1 January 1900 = 1: 1 January 2026 is 46,023, and 2 October is 274 days on. */
+const VISITED = 46_297;
+
 /** What comes home from the site visit: whose job, what the tape and the rod gave, and the ground. */
 const VISIT: Typed = [
   ["JobName", [["Side garden fall (invented)"]]],
@@ -72,11 +75,15 @@ describeInBrowser("a first job", () => {
   });
   afterAll(() => site?.close());
 
-  it("typed into the blank workbook comes to the price of the headless estimate", async () => {
-    const edits = [...VISIT, ...DESK].flatMap(([name, rows]) => cellsOf(blank, name, rows));
+  it("typed into the blank workbook comes to what the headless estimate gives", async () => {
+    const edits = [...VISIT, ...DESK].flatMap(([name, rows]) =>
+      cellsOf(blank, name, name === "VisitDate" ? [[VISITED]] : rows),
+    );
     const expected = await recalculate(saveWorkbook(readFileSync(BLANK), { edits, results: [], pictures: [] }));
     const price = expected.named("PriceTotal")?.[0]?.[0];
-    expect(price).toBeGreaterThan(1000);
+    // A blank workbook has no prices: until they are read in there is no price, but what is missing is named.
+    expect(price).toMatch(/^not complete: /);
+    expect(expected.named("TotalCost")?.[0]?.[0]).toBeGreaterThan(1000);
 
     const { context, page } = await site.open();
     const bench = new BenchPage(page, site.address);
@@ -105,11 +112,9 @@ describeInBrowser("a first job", () => {
     ]) {
       expect(saved.named(name), name).toEqual(expected.named(name));
     }
-    // Excel counts days from 1 January 1900 = 1: 1 January 2026 is 46,023, and 2 October is 274 days on.
-    expect(saved.named("VisitDate")).toEqual([[46_297]]);
+    expect(saved.named("VisitDate")).toEqual([[VISITED]]);
     await bench.showTab("Job");
-    const shown = Number((await bench.glance("PriceTotal")).replace(/[^\d.]/g, ""));
-    expect(shown).toBeCloseTo(price as number, 2);
+    expect(await bench.glance("PriceTotal")).toContain(price);
 
     // Ordered with one press; the orders square in the grid too, where the blank workbook holds no row for them yet.
     const suppliers = parseArea(blank.names.get("SupplierTable") ?? "");
@@ -125,7 +130,6 @@ describeInBrowser("a first job", () => {
     const room = page.locator(".check", { hasText: "Room for every line" });
     await room.and(page.locator(".good")).waitFor({ state: "attached" });
     const ordered = await recalculate(await bench.save());
-    expect(ordered.named("OrderedAmount")?.[0]?.[0]).toBeGreaterThan(1000);
     expect(ordered.named("OrderNumbers")?.flat()).toEqual(expect.arrayContaining(["PO-1", "PO-5"]));
     await context.close();
   }, 400_000);

@@ -283,7 +283,7 @@ describeInBrowser("the pane", () => {
   it("opens a job in a new workbook", async () => {
     const { context, page } = await openPane();
     await showTab(page, "Start");
-    await page.getByLabel("SI: metres").check();
+    await page.getByLabel("SI: meters").check();
     await page.getByRole("button", { name: "Open in a new workbook" }).click();
     await said(page).filter({ hasText: "open in a new Excel window" }).waitFor();
     expect(await page.evaluate(() => workbook.opened.length)).toBe(1);

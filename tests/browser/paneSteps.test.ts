@@ -50,7 +50,7 @@ describeInBrowser("the pane, step by step", () => {
     await readFile(page, `Code,Cost,Taxable,Supplier's code\r\n${String(code)},987.65,no,T-1\r\n`);
     const entry = page.locator("li.choice", { hasText: String(code) });
     expect(await entry.innerText()).toContain(
-      `cost ${String(before)} → 987.65, taxable yes → no, supplier's code blank → T-1`,
+      `cost ${before === "" ? "blank" : String(before)} → 987.65, taxable yes → no, supplier's code blank → T-1`,
     );
     await entry.getByRole("checkbox").uncheck();
     await page.getByRole("button", { name: "Take the marked prices over" }).click();
@@ -78,7 +78,7 @@ describeInBrowser("the pane, step by step", () => {
     const asked: string[] = [];
     await page.route("**/templates/*.xlsx", async (route) => {
       asked.push(route.request().url().split("/").pop() ?? "");
-      await page.getByLabel("SI: metres").check();
+      await page.getByLabel("SI: meters").check();
       await route.fulfill({ status: 404, body: "" });
     });
     await page.getByLabel("US: feet").check();

@@ -86,7 +86,7 @@ export function setOut(
     const { level, after } = target;
     requireRange("level", level, LEVEL_RANGE.level.min, LEVEL_RANGE.level.max, "m");
     if (after !== undefined && moved === undefined)
-      throw invalid(`${target.name} was read after the move: the new backsight on the benchmark is needed`);
+      throw invalid(`moved is needed, the new backsight on the benchmark: ${target.name} was read after the move`);
     const reading = after ?? target.reading;
     const point = { ...target, reading, rod: last - level, fromString: level - benchmark };
     if (reading === undefined) return { ...point, todo: "" };

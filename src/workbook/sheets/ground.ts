@@ -14,7 +14,7 @@ const BESIDE = Array.from({ length: 11 }, () => 12);
 /** The ground as it lies, from rod readings; what is cut and filled to build on it; the liner by station. */
 export const ground = defineSheet({
   name: "Ground",
-  order: 1.5,
+  order: 2.5,
   build(s, job) {
     s.widths([...COLUMNS, ...BESIDE]);
     s.print({ landscape: true, lastColumn: COLUMNS.length });
