@@ -110,14 +110,15 @@ describeInBrowser("the bench's looks", () => {
     expect(await focused()).toBe("sheet");
     await page.keyboard.press("Alt+PageDown");
     await cell.filter({ hasText: "Site!" }).waitFor();
-    await until("Start");
+    // The pane follows the sheet: beside Site stands its drawing.
+    await until("Drawings");
     await page.keyboard.press("ArrowRight");
-    expect(await focused()).toBe("Job");
+    expect(await focused()).toBe("Lists");
     await page.keyboard.press("Tab");
     const ring = await page.evaluate(() => getComputedStyle(document.activeElement as Element).outlineStyle);
     expect(ring).not.toBe("none");
     await until("Open…");
-    for (const next of ["Save .xlsx", "↶", "↷", "Hide pane"]) {
+    for (const next of ["Save .xlsx", "Print sheet", "↶", "↷", "Hide pane"]) {
       await page.keyboard.press("Tab");
       expect(await focused()).toBe(next);
     }

@@ -13,6 +13,10 @@ const BLANK = path.join(SITE_FOLDER, "templates/rillwright-us-blank.xlsx");
 /** A job of our own, as an estimator would type it: the name of the cells, then rows of what goes into them. */
 type Typed = readonly (readonly [name: string, rows: readonly (readonly (string | number)[])[]])[];
 
+/** Of every item of the price list, from one supplier; our own invention. */
+const COST = 20;
+const SUPPLIER = "Yard (invented)";
+
 /** 2 October 2026. Excel counts days from 1 January 1900 = 1: 1 January 2026 is 46,023, and 2 October is 274 days on. */
 const VISITED = 46_297;
 
@@ -76,14 +80,18 @@ describeInBrowser("a first job", () => {
   afterAll(() => site?.close());
 
   it("typed into the blank workbook comes to what the headless estimate gives", async () => {
-    const edits = [...VISIT, ...DESK].flatMap(([name, rows]) =>
+    const codes = (blank.named("RateCodes") ?? []).flat().filter((code) => code !== "");
+    const priced: Typed = [
+      ["RateCosts", codes.map(() => [COST])],
+      ["RateSuppliers", codes.map(() => [SUPPLIER])],
+    ];
+    const edits = [...VISIT, ...DESK, ...priced].flatMap(([name, rows]) =>
       cellsOf(blank, name, name === "VisitDate" ? [[VISITED]] : rows),
     );
     const expected = await recalculate(saveWorkbook(readFileSync(BLANK), { edits, results: [], pictures: [] }));
     const price = expected.named("PriceTotal")?.[0]?.[0];
-    // A blank workbook has no prices: until they are read in there is no price, but what is missing is named.
-    expect(price).toMatch(/^not complete: /);
-    expect(expected.named("TotalCost")?.[0]?.[0]).toBeGreaterThan(1000);
+    // Spoil, fill and the basin's own part were not told, so that no price may be shown: what is missing is named.
+    expect(price).toBe("not complete: basin, hauling, fill and 1 more");
 
     const { context, page } = await site.open();
     const bench = new BenchPage(page, site.address);
@@ -99,6 +107,14 @@ describeInBrowser("a first job", () => {
     // A job from the blank template goes by its own name.
     await page.locator(".notice", { hasText: "Your changes to Side garden fall (invented).xlsx" }).waitFor();
     await typeJob(bench, blank, DESK);
+    // A blank workbook has no prices: what is missing is named until they are read in.
+    await bench.showTab("Job");
+    await expect.poll(() => bench.glance("PriceTotal")).toContain("not complete: fabric, pipe");
+    await bench.showTab("Lists");
+    const list = ["Code,Cost,Supplier", ...codes.map((code) => `${String(code)},${COST},${SUPPLIER}`)].join("\r\n");
+    await page.setInputFiles("#price-file", { name: "s.csv", mimeType: "text/csv", buffer: Buffer.from(list) });
+    await page.getByRole("button", { name: "Take the marked prices over" }).click();
+    await page.getByText(/\d+ cells of the price list were changed/).waitFor();
     const saved = await recalculate(await bench.save());
     for (const name of [
       "DesignFlow",
@@ -122,7 +138,7 @@ describeInBrowser("a first job", () => {
     const { sheet, top: row, left } = suppliers;
     const numbers = { sheet, top: row, bottom: row, left: left + 1, right: left + 1 };
     await bench.goTo(areaName(numbers));
-    for (const number of ["PO-1", "PO-2", "PO-3", "PO-4", "PO-5"]) await bench.typeRow([number]);
+    await bench.typeRow(["PO-1"]);
     await bench.showTab("Lists");
     await page.getByRole("button", { name: "Enter open lines as ordered" }).click();
     await page.getByText(/\d+ lines entered at the end of the order book/).waitFor();
@@ -130,7 +146,8 @@ describeInBrowser("a first job", () => {
     const room = page.locator(".check", { hasText: "Room for every line" });
     await room.and(page.locator(".good")).waitFor({ state: "attached" });
     const ordered = await recalculate(await bench.save());
-    expect(ordered.named("OrderNumbers")?.flat()).toEqual(expect.arrayContaining(["PO-1", "PO-5"]));
+    expect(ordered.named("OrderedAmount")?.[0]?.[0]).toBeGreaterThan(1000);
+    expect(ordered.named("OrderNumbers")?.flat()).toEqual(expect.arrayContaining(["PO-1"]));
     await context.close();
   }, 400_000);
 });
