@@ -24,7 +24,10 @@ export function clientPack(cells: PaperCells): TDocumentDefinitions {
       ...(first ? block(first, words) : []),
       picture(cells),
       ...rest.flatMap((part) => block(part, words)),
-      { unbreakable: true, stack: [...(blocks[agreed] ? agreement(blocks[agreed]) : []), signatures(cells)] },
+      {
+        unbreakable: true,
+        stack: [...(blocks[agreed] ? agreement(blocks[agreed]) : []), signatures(cells, draft !== "")],
+      },
     ],
   );
 }
@@ -145,7 +148,9 @@ function agreement(part: QuoteBlock): Content[] {
   return [heading(part.title), { text: sentence }];
 }
 
-function signatures(cells: PaperCells): Content {
+function signatures(cells: PaperCells, draft: boolean): Content {
+  // Nothing invented or incomplete is ever signed.
+  if (draft) return { text: "Draft: not to be signed", bold: true, margin: [0, 12, 0, 0] };
   return {
     columns: [
       signature("Client: signature and date", cells.text("ClientName")),

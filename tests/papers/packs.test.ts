@@ -148,6 +148,7 @@ describe("a quote with made-up prices", () => {
     const text = pages.map((page) => page.text).join(" ");
     expect(text).toContain(String(said));
     expect(text).toContain("DRAFT");
+    expect(text).not.toContain("signature and date");
     const price = Number(workbook.recalculate().named("PriceTotal")?.[0]?.[0]);
     expect(text).not.toContain(price.toLocaleString("en-US", { minimumFractionDigits: 2 }));
     expect(text).toMatch(/\$[\d,]+\.00 to \$[\d,]+\.00/);
