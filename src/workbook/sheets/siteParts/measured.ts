@@ -49,8 +49,8 @@ export function measured(s: SheetLayout): void {
     max: 12,
     message: "Steps the fall is divided into.",
     note: {
-      US: "Common practice: 3 or 4 drops in 2 ft of fall.",
-      SI: "Common practice: 3 or 4 drops in 0.6 m of fall.",
+      US: "Rule of thumb: drops of 6 to 8 in.",
+      SI: "Rule of thumb: drops of 15 to 20 cm.",
     },
   });
   s.input({
