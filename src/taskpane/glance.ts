@@ -11,15 +11,23 @@ export interface Glance {
   readonly name: string;
 }
 
+/** What an owner looks at while markups change, behind the numbers that Start shows. */
+const NUMBERS: typeof GLANCE = [
+  ...GLANCE,
+  { name: "GrossMargin", label: "Gross margin", kind: "share" },
+  { name: "PriceLow", label: "Price with tax, low", kind: "money" },
+  { name: "PriceHigh", label: "Price with tax, high", kind: "money" },
+];
+
 /** The names that `readGlance` needs, in its order. */
-export const GLANCE_PLACES: readonly Place[] = ["Units", "Currency", ...GLANCE.map(({ name }) => name)];
+export const GLANCE_PLACES: readonly Place[] = ["Units", "Currency", ...NUMBERS.map(({ name }) => name)];
 
 /** The job in a dozen numbers, from what their cells show; nothing where the workbook is none of ours. */
 export function readGlance(shown: readonly (readonly (readonly string[])[] | undefined)[]): readonly Glance[] {
   const [units, currency = "", ...texts] = shown.map((rows) => rows?.[0]?.[0]);
   if (units !== "US" && units !== "SI") return [];
   const system = readUnitSystem(units);
-  return GLANCE.flatMap(({ name, label, kind }, index) => {
+  return NUMBERS.flatMap(({ name, label, kind }, index) => {
     const text = texts[index];
     if (text === undefined) return [];
     if (text === "") return [{ name, label, text: "to fill" }];
