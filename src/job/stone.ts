@@ -65,12 +65,15 @@ export function reckonStone(job: Job, water: Water, basin: Basin): Stone {
     boulderFaceWeight(length, height, reach, rock().usual, job.solidShare ?? USUAL_SOLID_SHARE, waste);
 
   const drops = dropFaces(job, water);
-  const dropStone = reckon([anyOf(drops.map(({ area }) => area)), dropReach, job.solidShare], (areas, reach) => {
-    const fallen = total(drops.map(({ height = 0 }) => height));
-    return face(quotient(total(areas), fallen), fallen, reach);
-  });
+  const dropStone = reckon(
+    [areasOf(drops.filter(({ height }) => height !== undefined)), dropReach, job.solidShare],
+    (areas, reach) => {
+      const fallen = total(drops.map(({ height = 0 }) => height));
+      return face(quotient(total(areas), fallen), fallen, reach);
+    },
+  );
   const banks = bankFaces(job, known(water.fall));
-  const bankStone = reckon([anyOf(banks.map(({ area }) => area)), bankReach, job.solidShare], (areas, reach) => {
+  const bankStone = reckon([areasOf(banks), bankReach, job.solidShare], (areas, reach) => {
     const along = total(banks.map(({ length = 0 }) => length));
     return face(along, quotient(total(areas), along), reach);
   });
@@ -171,6 +174,12 @@ function bankFaces({ run, bankHeight, bankFaces: typed }: Job, fall: number | un
 
 function areaOf(length: number | undefined, height: number | undefined): number | undefined {
   return length === undefined || height === undefined ? undefined : length * height;
+}
+
+/** The areas of all faces; nothing while one is told in part, whose stones the sum would leave out. */
+function areasOf(faces: readonly BareFace[]): number[] | undefined {
+  const inPart = faces.some(({ length, height, area }) => (length ?? height) !== undefined && area === undefined);
+  return inPart ? undefined : anyOf(faces.map(({ area }) => area));
 }
 
 /** Hands the weight of all faces out by their areas. */

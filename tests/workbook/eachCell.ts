@@ -55,9 +55,12 @@ export class EachCell {
     return new EachCell(engine, model, Number(engine.value(sheet, row, column)));
   }
 
-  /** Inputs that the sheets before the price ask for; of lists that grow, the rows that are filled. */
+  /** Inputs that the sheets before the price ask for, those that a rule fills too; of lists that grow, the filled rows. */
   inputs(): Target[] {
-    return this.cells((cell) => cell.style.unlocked === true && cell.value !== undefined && cell.value !== "");
+    return this.cells(
+      ({ style, value, formula }) =>
+        style.unlocked === true && ((value !== undefined && value !== "") || formula !== undefined),
+    );
   }
 
   /** Cells with one of our functions, on the sheets that the price follows from. */
@@ -121,6 +124,7 @@ export class EachCell {
 /** Sheets that the price follows from. */
 const PRICED = new Set([
   "Site",
+  "Ground",
   "Water",
   "Pump",
   "Basin",

@@ -21,6 +21,7 @@ const MOST: Readonly<Record<string, number>> = {
   Crew: 1,
   Takeoff: 3,
   Price: 3,
+  Quote: 2,
 };
 
 /** Points of the page that rows may take at full size, on the shorter of Letter (11 × 8.5 in) and A4 (11.69 × 8.27 in). */

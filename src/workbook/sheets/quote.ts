@@ -24,9 +24,9 @@ export const quote = defineSheet({
     scope(s, job);
     block(s, "Price");
     prices(s);
+    s.pageBreak();
     block(s, "Payments");
     payments(s);
-    s.pageBreak();
     block(s, "Not part of the price");
     list(s, "ExclusionLines", EXCLUSION_ROWS);
     block(s, "Please know");

@@ -64,7 +64,8 @@ export function drops(s: SheetLayout): void {
   s.result({
     name: "DropTons",
     label: "Boulders of drops, with waste",
-    formula: `=RILL.BOULDERTONS(SUM(${areas})/SUM(${heights}),SUM(${heights}),DropReach,RockUsed,SolidShare,StoneWaste,Units)`,
+    // A drop without a width would leave its stones out of the sum.
+    formula: `=IF(COUNT(${heights})<>COUNT(${areas}),"",RILL.BOULDERTONS(SUM(${areas})/SUM(${heights}),SUM(${heights}),DropReach,RockUsed,SolidShare,StoneWaste,Units))`,
     kind: "load",
     needs: [`${areas}`, "DropReach", "SolidShare"],
   });
@@ -102,7 +103,7 @@ export function banks(s: SheetLayout): void {
         title: "Height",
         kind: "length",
         formula: `=IF(COUNT(BankHeight)=1,BankHeight,"")`,
-        input: { min: 0, max: { US: 10, SI: 3 }, message: "Height of the stones of this bank." },
+        input: { min: 0, max: { US: 10, SI: 3 }, message: "Height of the stones of this bank; 0 where it has none." },
       },
       {
         key: "area",
@@ -119,11 +120,12 @@ export function banks(s: SheetLayout): void {
       },
     ],
   });
-  const [lengths, areas] = [table.column("length"), table.column("area")];
+  const [lengths, heights, areas] = [table.column("length"), table.column("height"), table.column("area")];
   s.result({
     name: "BankTons",
     label: "Boulders of banks, with waste",
-    formula: `=RILL.BOULDERTONS(SUM(${lengths}),SUM(${areas})/SUM(${lengths}),BankReach,RockUsed,SolidShare,StoneWaste,Units)`,
+    // So would a bank of which only one measure is told.
+    formula: `=IF(COUNT(${lengths},${heights})<>2*COUNT(${areas}),"",RILL.BOULDERTONS(SUM(${lengths}),SUM(${areas})/SUM(${lengths}),BankReach,RockUsed,SolidShare,StoneWaste,Units))`,
     kind: "load",
     needs: [`${areas}`, "BankReach", "SolidShare"],
   });
