@@ -1,4 +1,5 @@
 import { invalid } from "../calc/problem";
+import { unitLabel } from "../calc/quantity/measures";
 import type { CutPlanFacts } from "./cutPlanFacts";
 import { type Cut, drawSheet, isOn, LEFT, LETTER, shortened, wasteHatch } from "./cutPlanSheet";
 import { drawing, element, FAINT, figure, label } from "./svg";
@@ -27,7 +28,7 @@ export function cutPlanDrawing(facts: CutPlanFacts): string {
       throw invalid("the cut plan needs cuts with lengths and widths above 0");
     }
   }
-  const unit = facts.system === "US" ? "ft" : "m";
+  const unit = unitLabel("length", facts.system);
   const cuts = facts.cuts.map((cut, index): Cut => ({ ...cut, number: index + 1 }));
   const longest = Math.max(...bought.map((b) => b.length));
   const widest = Math.max(...bought.map((b) => b.width));

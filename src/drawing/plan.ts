@@ -1,6 +1,8 @@
+import { unitLabel } from "../calc/quantity/measures";
 import type { UnitSystem } from "../calc/quantity/unitSystem";
 import { invalid } from "../calc/problem";
-import { poolShapes, type Pool } from "./planPools";
+import { boxLength, poolShapes, type Pool } from "./planPools";
+import { lipStations, sum } from "./steps";
 import { dimension, drawing, element, FAINT, figure, INK, label, line, STONE, WATER } from "./svg";
 
 /** What the plan shows; every length in the default unit of the system (ft or m), areas in its square. */
@@ -29,13 +31,12 @@ export function planDrawing(facts: PlanFacts): string {
     if (!(value > 0 && Number.isFinite(value))) throw invalid("the plan needs treads, a bed and a basin above 0");
   }
   if (treads.length === 0) throw invalid("the plan needs at least one tread");
-  const unit = facts.system === "US" ? "ft" : "m";
-  const run = treads.reduce((total, tread) => total + tread, 0);
+  const unit = unitLabel("length", facts.system);
+  const run = sum(treads);
   // The box is as long as its water needs at the width of the bed; where its water is not known, it is a sign only.
-  const boxWater = pools[0] ? pools[0].area / bedWidth : 0;
-  const box = boxWater > 0 && boxWater < run ? boxWater : 0.08 * (run + basinLength);
+  const box = boxLength(pools, bedWidth, run) ?? 0.08 * (run + basinLength);
   const scale = (WIDTH - LEFT - RIGHT) / (box + run + basinLength);
-  const lips = treads.map((_, index) => treads.slice(0, index).reduce((total, tread) => total + tread, 0));
+  const lips = lipStations(treads);
   const shapes = poolShapes(pools, lips);
   const widest = Math.max(bedWidth, basinWidth, ...shapes.map(({ width }) => width)) * scale;
   const middle = TOP + widest / 2;

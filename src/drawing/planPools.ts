@@ -11,6 +11,12 @@ export interface PoolShape {
   readonly width: number;
 }
 
+/** How long the spillway box is at the width of the bed for its water; undefined where that is not known or passes the run. */
+export function boxLength(pools: readonly Pool[], bedWidth: number, run: number): number | undefined {
+  const length = (pools[0]?.area ?? 0) / bedWidth;
+  return length > 0 && length < run ? length : undefined;
+}
+
 /**
  * Where the pools lie, as ellipses of their true surface that end at their lips: the pool numbered n stands behind the
  * lip of drop n. The first is the spillway box, which is drawn as a box; those without a lip are left out.

@@ -1,3 +1,4 @@
+import { unitLabel } from "../calc/quantity/measures";
 import type { UnitSystem } from "../calc/quantity/unitSystem";
 import { invalid } from "../calc/problem";
 import { dimension, drawing, element, FAINT, figure, INK, label, path, STONE, WATER } from "./svg";
@@ -28,7 +29,7 @@ export function profileDrawing({ system, name, stations, bed }: ProfileFacts): s
   const [first, last] = [stations[0], stations.at(-1)];
   if (!first || !last || !(last.station > first.station))
     throw invalid("the profile needs the ground and the surface at two stations at least");
-  const unit = system === "US" ? "ft" : "m";
+  const unit = unitLabel("length", system);
   const levels = [...stations.flatMap(({ ground, surface }) => [ground, surface]), ...bed.map(([, level]) => level)];
   const [low, high] = [Math.min(...levels), Math.max(...levels)];
   const across = (WIDTH - LEFT - RIGHT) / (last.station - first.station);

@@ -1,5 +1,7 @@
+import { unitLabel } from "../calc/quantity/measures";
 import type { UnitSystem } from "../calc/quantity/unitSystem";
 import { invalid } from "../calc/problem";
+import { sum } from "./steps";
 import { dimension, drawing, element, FAINT, figure, INK, label, line, path, STONE, WATER } from "./svg";
 
 /** What the section shows; every length in the default unit of the system (ft or m). */
@@ -32,7 +34,7 @@ export function sectionDrawing(facts: SectionFacts): string {
   for (const value of [...drops, ...treads, basinLength, basinDepth]) {
     if (!(value > 0 && Number.isFinite(value))) throw invalid("the section needs drops, treads and a basin above 0");
   }
-  const unit = facts.system === "US" ? "ft" : "m";
+  const unit = unitLabel("length", facts.system);
   const fall = sum(drops);
   const run = sum(treads);
   const box = 0.08 * (run + basinLength);
@@ -140,8 +142,4 @@ export function sectionDrawing(facts: SectionFacts): string {
       `${figure(facts.levelDrop)} ${unit} when the pump starts.`,
     parts.join(""),
   );
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

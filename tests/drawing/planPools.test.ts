@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import fc from "fast-check";
-import { poolShapes } from "../../src/drawing/planPools";
+import { boxLength, poolShapes } from "../../src/drawing/planPools";
 
 const size = fc.double({ min: 0.05, max: 200, noNaN: true });
 
@@ -39,5 +39,19 @@ describe("the pools of the plan", () => {
       [0, 5],
     );
     expect(shape).toEqual({ start: 3, length: 2, width: 2 });
+  });
+});
+
+describe("the spillway box", () => {
+  it("is as long as its water needs at the width of the bed, where that is known and shorter than the run", () => {
+    // By hand: 6 square feet on a bed of 3 ft are 2 ft.
+    const pools = [
+      { area: 6, lip: 0 },
+      { area: 9, lip: 0 },
+    ];
+    expect(boxLength(pools, 3, 8)).toBe(2);
+    expect(boxLength(pools, 3, 2)).toBeUndefined();
+    expect(boxLength([{ area: 0, lip: 0 }], 3, 8)).toBeUndefined();
+    expect(boxLength([], 3, 8)).toBeUndefined();
   });
 });

@@ -7,9 +7,8 @@ import { polyline } from "./shapes";
 
 /** The buried basin in section: stone and water, the pump in its well, the gravel over it, boulders behind it. */
 export function basinSection(feature: Feature, { x, y, scale }: Frame): string {
-  const { facts, fall, run, foot, around, random } = feature;
+  const { facts, fall, rim, run, foot, around, random } = feature;
   const { basinLength: long, basinDepth: deep, basinLean: lean, rimBelowGrade: below } = facts;
-  const rim = -fall - below;
   const floor = rim - deep;
   const corners = [
     [x(run), y(rim)],
@@ -90,18 +89,8 @@ function pump(
 }
 
 /** The buried pipe from the basin's wall to the box, as stations and levels: well under the bed, and out above the floor. */
-export function pipeLine({
-  facts,
-  run,
-  fall,
-  foot,
-  box,
-  lips,
-  levels,
-  depths,
-}: Feature): (readonly [number, number])[] {
+export function pipeLine({ facts, run, rim, foot, box, lips, levels, depths }: Feature): (readonly [number, number])[] {
   const [from, to] = [-0.5 * box, run];
-  const rim = -fall - facts.rimBelowGrade;
   const ends = [-1.6 * foot, Math.max(rim - 0.75 * facts.basinDepth, rim - 0.6 * foot)] as const;
   const line = (station: number): number => ends[0] + ((station - from) / (to - from)) * (ends[1] - ends[0]);
   const least = (index: number): number => (levels[index + 1] ?? 0) - (depths[index] ?? 0) - 0.8 * foot;

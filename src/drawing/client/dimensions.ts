@@ -1,11 +1,11 @@
 import { FAINT, line } from "../svg";
 import type { Feature } from "./feature";
-import { FALL_ROOM, type Frame } from "./frame";
+import type { Frame } from "./frame";
 import { allAlike, type Labels, lengthText } from "./labels";
 
 /** Writes the measures of the feature around section and plan. */
-export function dimensions({ facts, fall, lips, run }: Feature, frame: Frame, labels: Labels): void {
-  const { x, y, across, treadsAt, lengthsAt, left, right } = frame;
+export function dimensions({ facts, fall, rim, lips, run }: Feature, frame: Frame, labels: Labels): void {
+  const { x, y, across, treadsAt, lengthsAt, fallAt, deepAt } = frame;
   const text = (length: number): string => lengthText(length, facts.system);
   const ends = [...lips, run];
   labels.dimension([x(0), lengthsAt], [x(run), lengthsAt], text(run));
@@ -21,10 +21,7 @@ export function dimensions({ facts, fall, lips, run }: Feature, frame: Frame, la
     const row = { x: x(0), y: treadsAt - 14, width: x(run) - x(0), height: 14 };
     labels.plate(`${treads.length} × ${text(treads[0] ?? 0)}`, [(x(0) + x(run)) / 2, treadsAt - 4], row);
   }
-  const fallAt = x(left) - FALL_ROOM + 2;
   labels.dimension([fallAt, y(0)], [fallAt, y(-fall)], text(fall));
-  const rim = -fall - facts.rimBelowGrade;
-  const deepAt = x(right) + 6;
   labels.dimension([deepAt, y(rim)], [deepAt, y(rim - facts.basinDepth)], text(facts.basinDepth));
   labels.dimension([fallAt, across(-facts.bedWidth / 2)], [fallAt, across(facts.bedWidth / 2)], text(facts.bedWidth));
   labels.dimension(
@@ -36,12 +33,10 @@ export function dimensions({ facts, fall, lips, run }: Feature, frame: Frame, la
 
 /** Thin lines from what is measured to where its length is written. */
 export function extensions(
-  { facts, fall, run, lips, box }: Feature,
-  { x, y, across, left, right, treadsAt, lengthsAt, bottom }: Frame,
+  { facts, fall, rim, run, lips, box }: Feature,
+  { x, y, across, left, treadsAt, lengthsAt, fallAt, deepAt, bottom }: Frame,
 ): string {
   const look = { stroke: FAINT, "stroke-width": 0.45, "stroke-dasharray": "2 2" };
-  const fallAt = x(left) - FALL_ROOM + 2;
-  const [deepAt, rim] = [x(right) + 6, -fall - facts.rimBelowGrade];
   const half = facts.bedWidth / 2;
   return [
     line(fallAt, y(0), x(-box), y(0), look),

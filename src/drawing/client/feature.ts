@@ -1,4 +1,6 @@
 import { repeatableRandom } from "../../calc/sheet/cutplan/random";
+import { boxLength } from "../planPools";
+import { lipStations, sum } from "../steps";
 import { lengthOfFeet, seedOf, type ClientFacts } from "./facts";
 import { layFirst, layOn, type Laid, type Wall } from "./laying";
 import { Deck, type Boulder } from "./stones";
@@ -8,6 +10,8 @@ export interface Feature {
   readonly facts: ClientFacts;
   readonly foot: number;
   readonly fall: number;
+  /** Level of the basin's rim. */
+  readonly rim: number;
   readonly run: number;
   /** Station of each lip, and the level of each; the last level is that of the finished grade. */
   readonly lips: readonly number[];
@@ -32,16 +36,16 @@ const TRIES = [...GAPS.map((upperGap) => ({ gap: 0, upperGap })), ...GAPS.map((g
 export function featureOf(facts: ClientFacts): Feature {
   const { drops, treads } = facts;
   const foot = lengthOfFeet(facts.system);
-  const lips = treads.map((_, index) => sum(treads.slice(0, index)));
+  const lips = lipStations(treads);
   const levels = [0, ...drops.map((_, index) => -sum(drops.slice(0, index + 1)))];
   const run = sum(treads);
   // The shape of the bed is free: as deep as pools of such steps are, and shallow before the basin.
   const depths = drops.map((drop, index) =>
     index === drops.length - 1 ? 0.12 * foot : Math.min(0.35 * foot, 0.45 * Math.min(drop, drops[index + 1] ?? drop)),
   );
-  const water = (facts.pools[0]?.area ?? 0) / facts.bedWidth;
-  const box = water > 0 && water < run ? water : 1.3 * foot;
-  const bed = { facts, foot, fall: sum(drops), run, lips, levels, depths, box };
+  const box = boxLength(facts.pools, facts.bedWidth, run) ?? 1.3 * foot;
+  const fall = sum(drops);
+  const bed = { facts, foot, fall, rim: -fall - facts.rimBelowGrade, run, lips, levels, depths, box };
   return { ...bed, ...laid(bed), random: repeatableRandom(seedOf(facts) ^ 0x5f3759df) };
 }
 
@@ -89,8 +93,4 @@ function sunk(stones: readonly Laid[], level: number): Laid[] {
 function someOf(deck: Deck, { facts, foot }: Bed): Boulder[] {
   const most = Math.min(deck.left, Math.round((facts.basinLength + facts.basinWidth) / (1.6 * foot)), 24);
   return Array.from({ length: most }, () => deck.take()).flatMap((boulder) => boulder ?? []);
-}
-
-export function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

@@ -1,3 +1,4 @@
+import { sum } from "../steps";
 import type { Boulder, Deck } from "./stones";
 
 /** A boulder where it lies: along the feature, up from the top lip, and across from the middle line. */
@@ -69,6 +70,5 @@ function layCourse(deck: Deck, wall: Wall, below: readonly Laid[], course: numbe
 function restsOn(below: readonly Laid[], from: number, to: number, base: number): number {
   const under = below.filter((other) => other.from < to && other.from + other.length > from);
   if (under.length === 0) return base;
-  const tops = under.map((other) => other.bottom + other.boulder.high);
-  return tops.reduce((sum, value) => sum + value, 0) / tops.length;
+  return sum(under.map((other) => other.bottom + other.boulder.high)) / under.length;
 }

@@ -6,14 +6,13 @@ import type { Box } from "./outline";
 
 /** What the parts are called, and the height of each drop, where there is room in the ground. */
 export function names(feature: Feature, { x, y, across, bottom, left, right, scale }: Frame, labels: Labels): void {
-  const { facts, fall, lips, levels, depths, run, foot } = feature;
+  const { facts, rim, lips, levels, depths, run, foot } = feature;
   const area = (from: number, to: number, top: number, floor: number): Box => ({
     x: x(from),
     y: y(top),
     width: x(to) - x(from),
     height: y(floor) - y(top),
   });
-  const rim = -fall - facts.rimBelowGrade;
   const basin = area(run, run + facts.basinLength, rim, rim - facts.basinDepth);
   const well = pumpWell(feature);
   const pump = well.from + well.wide / 2;
