@@ -1,7 +1,7 @@
 import { element, FAINT, INK, line, PAPER, WATER } from "../svg";
 import type { Feature } from "./feature";
 import type { Frame } from "./frame";
-import { at } from "./outline";
+import { at, ring } from "./outline";
 import { GRAVEL, gravel, stone, water } from "./paint";
 import { polyline } from "./shapes";
 
@@ -25,7 +25,7 @@ export function basinSection(feature: Feature, { x, y, scale }: Frame): string {
     const inward = Math.max(0, (lean * (py - y(rim))) / (deep * scale)) * scale + r;
     return px > x(run) + inward && px < x(run + long) - inward && py + r < y(floor);
   };
-  const cover = `M${at([x(run), y(-fall)])}L${at([x(run + long), y(-fall)])}L${at(corners[3])}L${at(corners[0])}Z`;
+  const cover = ring([[x(run), y(-fall)], [x(run + long), y(-fall)], corners[3], corners[0]]);
   const behind = around.slice(0, Math.floor(around.length / 3)).map((boulder, index) => {
     const station = run + ((index + 0.6) / Math.max(1, Math.floor(around.length / 3))) * long * 0.92;
     const size = { width: boulder.along * scale, height: boulder.high * scale };

@@ -49,6 +49,14 @@ export function featureOf(facts: ClientFacts): Feature {
   return { ...bed, ...laid(bed), random: repeatableRandom(seedOf(facts) ^ 0x5f3759df) };
 }
 
+/** How much of a boulder's width in a drop's face lies behind the lip. */
+export const FACE_BACK = 0.86;
+
+/** How far water leaves the lip before the face: by the lip stone, where there is one. */
+export function overhang({ lipStone: { width } }: ClientFacts, foot: number): number {
+  return width > 0 ? 0.12 * width : 0.1 * foot;
+}
+
 type Bed = Pick<Feature, "facts" | "foot" | "run" | "lips" | "levels" | "depths" | "box">;
 
 function laid(bed: Bed): Pick<Feature, "far" | "near" | "faces" | "around"> {

@@ -1,6 +1,7 @@
 import { repeatableRandom } from "../../calc/sheet/cutplan/random";
 
-type Point = readonly [number, number];
+/** A point on the paper. */
+export type Point = readonly [number, number];
 
 /** A box on the paper. */
 export interface Box {
@@ -87,6 +88,11 @@ function worn(points: readonly Point[]): string {
 /** A point as path data. */
 export function at([x, y]: Point): string {
   return `${round(x)} ${round(y)}`;
+}
+
+/** The area that points enclose, as path data. */
+export function ring(points: readonly Point[]): string {
+  return `M${points.map(at).join("L")}Z`;
 }
 
 /** A tenth of a unit is finer than any line of the drawing, and keeps it small. */

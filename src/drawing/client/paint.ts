@@ -1,5 +1,5 @@
 import { element, INK, PAPER, WATER, type Attributes } from "../svg";
-import { stoneOutline, type Box } from "./outline";
+import { round, stoneOutline, type Box } from "./outline";
 
 /** Colors of the drawing besides those that all drawings share. */
 export const EARTH = "var(--drawing-earth, #e9dfce)";
@@ -86,8 +86,8 @@ export function pebbles(
 
 /** One path for many circles keeps a drawing small. */
 export function circlePath(cx: number, cy: number, r: number): string {
-  const [x, y, d] = [cx - r, cy, 2 * r].map((value) => Math.round(value * 10) / 10);
-  const radius = Math.round(r * 10) / 10;
+  const [x, y, d] = [cx - r, cy, 2 * r].map(round);
+  const radius = round(r);
   return `M${x} ${y}a${radius} ${radius} 0 1 0 ${d} 0a${radius} ${radius} 0 1 0 -${d} 0z`;
 }
 

@@ -1,9 +1,9 @@
 import { element, INK } from "../svg";
 import { poolShapes } from "../planPools";
-import type { Feature } from "./feature";
+import { FACE_BACK, overhang, type Feature } from "./feature";
 import type { Frame } from "./frame";
 import type { Laid } from "./laying";
-import { at } from "./outline";
+import { at, ring } from "./outline";
 import { pumpWell } from "./basin";
 import { GRAVEL, gravel, PAPER, slab, stone, water, WATER, waterLine } from "./paint";
 import { fromAbove, planted } from "./planting";
@@ -54,7 +54,13 @@ function stream({ facts, lips, run, box, random, foot }: Feature, { x, across, s
       return `M${at([px, py])}q${at([long / 2, -1.1])} ${at([long, 0])}`;
     },
   );
-  const body = `M${at([area.x, area.y])}L${at([area.x + area.width, area.y])}L${at([area.x + area.width, area.y + area.height])}L${at([area.x, area.y + area.height])}Z`;
+  const [right, below] = [area.x + area.width, area.y + area.height];
+  const body = ring([
+    [area.x, area.y],
+    [right, area.y],
+    [right, below],
+    [area.x, below],
+  ]);
   return (
     element("path", { d: body, fill: PAPER }) +
     water(body, 0.36) +
@@ -83,7 +89,7 @@ function faces({ faces: walls, lips }: Feature, { x, across, scale }: Frame): st
     wall.map(({ boulder, from, length }) =>
       stone(
         {
-          x: x(lips[index] ?? 0) - 0.86 * boulder.across * scale,
+          x: x(lips[index] ?? 0) - FACE_BACK * boulder.across * scale,
           y: across(from),
           width: boulder.across * scale,
           height: length * scale,
@@ -97,10 +103,10 @@ function faces({ faces: walls, lips }: Feature, { x, across, scale }: Frame): st
 
 function lips({ facts, lips: stations, foot }: Feature, { x, across, scale }: Frame): string {
   const { length, width } = facts.lipStone;
+  const out = overhang(facts, foot);
   const count = facts.lipStonesPerDrop;
   return stations
     .map((station, index) => {
-      const out = width > 0 ? 0.12 * width : 0.1 * foot;
       const slabs = Array.from({ length: width > 0 ? count : 0 }, (_, place) =>
         slab(
           {
@@ -115,15 +121,16 @@ function lips({ facts, lips: stations, foot }: Feature, { x, across, scale }: Fr
       const half =
         (facts.pools[index]?.lip || Math.min(facts.bedWidth, Math.max(1, count) * length || facts.bedWidth)) / 2;
       const edge = x(station + out) + 0.6;
-      const over = [
-        at([x(station + out - 0.85 * width), across(-0.9 * half)]),
-        at([edge, across(-half)]),
-        at([edge, across(half)]),
-        at([x(station + out - 0.85 * width), across(0.9 * half)]),
-      ];
+      const back = x(station + out - 0.85 * width);
+      const over = ring([
+        [back, across(-0.9 * half)],
+        [edge, across(-half)],
+        [edge, across(half)],
+        [back, across(0.9 * half)],
+      ]);
       return (
         slabs.join("") +
-        (width > 0 ? water(`M${over.join("L")}Z`, 0.15) : "") +
+        (width > 0 ? water(over, 0.15) : "") +
         waterLine(`M${at([edge, across(-half)])}L${at([edge, across(half)])}`, Math.max(1.4, 0.12 * foot * scale))
       );
     })

@@ -1,9 +1,8 @@
 import { element } from "../svg";
-import { at, round } from "./outline";
+import { at, round, type Point } from "./outline";
 import { LEAF, LEAF_LINE, PAPER } from "./paint";
 
 type Random = () => number;
-type Point = readonly [number, number];
 
 /** A plant: where it stands, how high and wide it is, in the lengths of the feature. */
 export interface Plant {

@@ -1,14 +1,13 @@
 import { element, line } from "../svg";
+import { drops, FILM_FEET } from "./drops";
 import type { Feature } from "./feature";
 import type { Frame } from "./frame";
-import { at, round } from "./outline";
-import { EARTH, EARTH_LINE, INK, LEAF_LINE, pebbles, slab, stone, water, WATER, waterLine, SHINE } from "./paint";
+import { at, ring, type Point } from "./outline";
+import { EARTH, EARTH_LINE, INK, LEAF_LINE, pebbles, stone, water, waterLine } from "./paint";
 import { person, PERSON_FEET } from "./person";
 import { fromSide, planted } from "./planting";
 import { basinSection } from "./basin";
 import { polygon, polyline } from "./shapes";
-
-type Point = readonly [number, number];
 
 /** The feature cut along its middle: what lies behind the cut first, then the cut, then what stands before it. */
 export function clientSection(feature: Feature, frame: Frame): string {
@@ -54,9 +53,6 @@ function bank({ far }: Feature, { x, y, scale }: Frame): string {
   return element("g", { class: "bank" }, stones.join(""));
 }
 
-/** How far the water stands above a lip while it runs. */
-const FILM_FEET = 0.05;
-
 function pools({ lips, levels, depths, run, foot, box }: Feature, { x, y, scale }: Frame): string {
   const film = FILM_FEET * foot;
   const treads = depths.map((depth, index) => {
@@ -68,8 +64,14 @@ function pools({ lips, levels, depths, run, foot, box }: Feature, { x, y, scale 
 }
 
 function wet(from: number, to: number, surface: number, depth: number): string {
-  const body = `M${at([from, surface])}L${at([to, surface])}L${at([to, surface + depth])}L${at([from, surface + depth])}Z`;
-  return water(body) + waterLine(`M${at([from, surface])}L${at([to, surface])}`);
+  const floor = surface + depth;
+  const body: Point[] = [
+    [from, surface],
+    [to, surface],
+    [to, floor],
+    [from, floor],
+  ];
+  return water(ring(body)) + waterLine(`M${at([from, surface])}L${at([to, surface])}`);
 }
 
 /** The cut earth with liner and gravel on it. */
@@ -137,72 +139,4 @@ function ground(feature: Feature, { x, y, scale, left, right, bottom }: Frame): 
     polyline(surface, { stroke: LEAF_LINE, "stroke-width": 1.6 }) +
     line(x(run + facts.basinLength), y(-fall), x(right), y(-fall), { stroke: LEAF_LINE, "stroke-width": 1.6 })
   );
-}
-
-/** Faces, lip stones and falling water. */
-function drops({ facts, faces, lips, levels, foot, random }: Feature, { x, y, scale }: Frame): string {
-  const film = FILM_FEET * foot;
-  const { width, height } = facts.lipStone;
-  return lips
-    .map((lip, index) => {
-      const [top, below] = [levels[index] ?? 0, levels[index + 1] ?? 0];
-      // The stones that the cut runs through stand at the middle of the bed.
-      const cut = (faces[index] ?? []).filter(({ from, length }) => from <= 0 && from + length > 0);
-      const face = cut.map(({ boulder, bottom }) => {
-        const box = { x: x(lip) - 0.86 * boulder.across * scale, width: boulder.across * scale };
-        return stone({ ...box, y: y(bottom + boulder.high), height: boulder.high * scale }, boulder.seed);
-      });
-      const out = width > 0 ? 0.12 * width : 0.1 * foot;
-      const lipStone =
-        facts.lipStonesPerDrop > 0 && width > 0 && height > 0
-          ? slab({ x: x(lip + out - width), y: y(top), width: width * scale, height: height * scale }, 7 + index, {
-              class: "lip",
-            })
-          : "";
-      const reach = out + Math.min(0.22 * (top - below), 0.4 * ((lips[index + 1] ?? lip + 9) - lip));
-      return (
-        element("g", { class: "face" }, face.join("")) +
-        lipStone +
-        fall(
-          [x(lip + out) - 1, y(top + film)],
-          [x(lip + reach), y(below + film)],
-          Math.max(1.4, 0.1 * foot * scale),
-          random,
-        ) +
-        waterLine(
-          `M${at([x(lip + out - Math.max(width, 0.6 * foot)), y(top + film)])}L${at([x(lip + out), y(top + film)])}`,
-        ) +
-        foam(x(lip + reach), y(below + film), Math.min(0.5 * (top - below), 0.35 * foot) * scale, random)
-      );
-    })
-    .join("");
-}
-
-/** A sheet of water from a lip to the pool below. */
-function fall(from: Point, to: Point, thick: number, random: () => number): string {
-  const drop = to[1] - from[1];
-  const edge = (shift: number): string => `${at([to[0] + shift, from[1] + 0.25 * drop])} ${at([to[0] + shift, to[1]])}`;
-  const body = `M${at(from)}Q${edge(0)}L${at([to[0] - thick, to[1]])}Q${at([to[0] - thick, from[1] + 0.35 * drop])} ${at([from[0], from[1] + 0.6 * thick])}Z`;
-  const streak = thick > 2.2 ? `M${at([from[0] + 1, from[1] + 0.5])}Q${edge(-0.5 * thick + 0.4 * random())}` : "";
-  return (
-    element("path", { d: body, fill: WATER, "fill-opacity": 0.7, stroke: WATER, "stroke-width": 0.6 }) +
-    (streak
-      ? element("path", { d: streak, fill: "none", stroke: SHINE, "stroke-width": 0.7, "stroke-opacity": 0.8 })
-      : "")
-  );
-}
-
-/** White water where a fall meets the pool. */
-function foam(x: number, y: number, size: number, random: () => number): string {
-  if (size < 2) return "";
-  const bows = [0.3, 0.45, 0.42, 0.33].map((share) => {
-    const wide = size * share * (0.9 + 0.2 * random());
-    return `a${round(wide * 0.55)} ${round(wide * 0.55)} 0 0 1 ${round(wide)} 0`;
-  });
-  return element("path", {
-    d: `M${at([x - 0.75 * size, y + 0.6])}${bows.join("")}Z`,
-    fill: SHINE,
-    stroke: WATER,
-    "stroke-width": 0.6,
-  });
 }
