@@ -49,12 +49,12 @@ export function shippedCompany(system: UnitSystem): Company {
 /** Markups of cost kinds, overhead and contingency, in the order of the price's rows; all of our own invention. */
 const MARKUPS = [0.32, 0.42, 0.25, 0.15, 0.15, 0.1, 0.12, 0.1];
 
-export function shippedPricing(system: UnitSystem): Pricing {
+export function shippedPricing(system: UnitSystem) {
   const us = system === "US";
   return {
     markups: MARKUPS,
     wantedMargin: 0.3,
-    overheadBy: "share of cost",
+    overheadBy: "share of cost" as const,
     overheadShare: 0.12,
     overheadPerHour: us ? 13.75 : 11.5,
     contingencyShare: 0.05,
@@ -72,7 +72,7 @@ export function shippedPricing(system: UnitSystem): Pricing {
       { name: "Handed over and explained", share: 0.1 },
     ],
     ...invented,
-  };
+  } satisfies Pricing;
 }
 
 /** Name, day, run and fall in ft or m, price, cost as estimated and as it came, hours as estimated and as they came. */

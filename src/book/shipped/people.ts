@@ -99,14 +99,14 @@ const MACHINES: Readonly<Record<UnitSystem, readonly MachineRow[]>> = {
 
 const invented = { invented: true } as const;
 
-export function shippedLabor(system: UnitSystem): Labor {
+export function shippedLabor(system: UnitSystem) {
   return {
     burden: BURDEN[system].map(([line, share]) => ({ line, share, ...invented })),
     wages: WAGES[system].map(([role, wage, people]) => ({ role, wage, people, ...invented })),
     rates: RATES[system].map(([task, unit, hours, machineHours]) => ({ task, unit, hours, machineHours, ...invented })),
     dayHours: 8,
     handLimit: toInside("weight", system === "US" ? 50 : 23, system),
-  };
+  } satisfies Labor;
 }
 
 export function shippedMachines(system: UnitSystem): Machine[] {

@@ -6,8 +6,11 @@ import { INVENTED_DAY } from "./products";
 /** Name, price, watts, then head and flow of each point from the shut-off head on: ft and gph, m and L/h. */
 type PumpRow = readonly [name: string, price: number, watts: number, shutOff: number, ...points: readonly number[]];
 
-/** Pumps of our own invention: no maker's curve, name or price. One serves the demo, one is too weak, one is dear to run. */
-const ROWS: Readonly<Record<UnitSystem, readonly PumpRow[]>> = {
+/**
+ * Pumps of our own invention: no maker's curve, name or price. Of the first three, which the demo shows, one serves, one is
+ * too weak and one is dear to run.
+ */
+export const SHIPPED_PUMP_ROWS: Readonly<Record<UnitSystem, readonly PumpRow[]>> = {
   US: [
     ["Demo A, middle (invented)", 418, 265, 11.4, 1200, 10.5, 2400, 8.4, 3300, 5.5, 4000, 2.6, 4500, 0.6],
     ["Demo B, small (invented)", 240, 165, 7.6, 600, 7, 1200, 5.8, 1800, 4.1, 2300, 2.1, 2650, 0.5],
@@ -31,7 +34,7 @@ const ROWS: Readonly<Record<UnitSystem, readonly PumpRow[]>> = {
 };
 
 export function shippedPumps(system: UnitSystem): BookPump[] {
-  return ROWS[system].map(([name, price, watts, shutOff, ...points]): BookPump => {
+  return SHIPPED_PUMP_ROWS[system].map(([name, price, watts, shutOff, ...points]): BookPump => {
     const flow = (typed = 0): number => toInside("flow", typed, system);
     const head = (typed = 0): number => toInside("head", typed, system);
     const curve = [{ flow: 0, head: head(shutOff) }];

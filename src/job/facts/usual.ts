@@ -1,3 +1,5 @@
+import { shippedPricing } from "../../book/shipped/office";
+import type { Pricing } from "../../book/types";
 import { GRAVEL_VOIDS } from "../../calc/tables/basinParts";
 import { USUAL_SHAPE } from "../../calc/stone/boulder";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
@@ -20,6 +22,11 @@ const invented = (value: Usual["value"], reason: Usual["reason"] = "made up for 
   reason,
   invented: true,
 });
+
+const PRICING = { US: shippedPricing("US"), SI: shippedPricing("SI") } as const;
+type Priced = Exclude<keyof Pricing & FactKey, "markups" | "stages">;
+/** As the book that ships prices its jobs. */
+const priced = (key: Priced, reason?: string): Usual => invented({ US: PRICING.US[key], SI: PRICING.SI[key] }, reason);
 
 /** Every fact with a usual value, once, whether a sheet shows it or a job is reckoned from it. */
 export const USUAL = {
@@ -105,18 +112,18 @@ export const USUAL = {
 
   dayHours: invented({ US: 8.5, SI: 8 }),
   difficulty: invented({ US: 1.15, SI: 1.1 }),
-  wantedMargin: invented(0.3),
-  overheadBy: invented("share of cost"),
-  overheadShare: invented(0.12),
-  overheadPerHour: invented({ US: 13.75, SI: 11.5 }),
-  contingencyShare: invented(0.05),
-  taxBase: invented({ US: "materials with markup", SI: "whole price" }, "rules differ: ask your accountant"),
-  taxRate: invented({ US: 0.065, SI: 0.2 }, "rates differ: ask your accountant"),
-  roundTo: invented(10),
+  wantedMargin: priced("wantedMargin"),
+  overheadBy: priced("overheadBy"),
+  overheadShare: priced("overheadShare"),
+  overheadPerHour: priced("overheadPerHour"),
+  contingencyShare: priced("contingencyShare"),
+  taxBase: priced("taxBase", "rules differ: ask your accountant"),
+  taxRate: priced("taxRate", "rates differ: ask your accountant"),
+  roundTo: priced("roundTo"),
   chosenOption: assumed("A", "the job as designed"),
   confidence: assumed(0.8, "four times in five"),
   costCorrelation: assumed(0.3),
-  validDays: invented(30),
+  validDays: priced("validDays"),
 } as const satisfies Partial<Record<FactKey, Usual>>;
 
 /** Tables that the tool ships with rows of its own in them, and how far to trust those. */

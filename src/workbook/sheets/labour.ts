@@ -1,6 +1,6 @@
 import { defineSheet, type Job, type SheetLayout } from "../layout";
 import { cellOf } from "./money/cells";
-import { TASKS } from "./labourParts/tasks";
+import { TASKS, taskRows } from "./labourParts/tasks";
 
 const FREE_TASKS = 3;
 
@@ -143,13 +143,7 @@ function tasks(s: SheetLayout, job: Job): void {
         formula: `=IF([task]&[quantity]&[rate]&[machine]="","",IF(${blank("[quantity]", "[rate]", "[machine]")},"to fill",""))`,
       },
     ],
-    usual: TASKS.map(({ name, unit, hours, machine }) => [
-      name,
-      "",
-      job.pick(unit),
-      job.pick(hours),
-      job.pick(machine),
-    ]),
+    usual: taskRows(job.system),
     totals: {
       label: "All tasks",
       keys: ["hours", "machineHours", "labour", "machines"],

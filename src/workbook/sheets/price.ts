@@ -27,7 +27,7 @@ export const price = defineSheet({
     top = s.row;
     options(s, job);
     s.section("From cost to price");
-    const table = priceTable(s, labourCosts(job));
+    const table = priceTable(s, job, labourCosts(job));
     results(s, table);
     const builtUp = areaFrom(top);
     odds(s);

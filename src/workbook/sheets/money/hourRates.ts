@@ -1,3 +1,4 @@
+import { shippedLabor } from "../../../book/shipped/people";
 import type { Job, SheetLayout } from "../../layout";
 
 /** Columns of a table whose rows are told in full or not at all: the first names the row, the others are numbers. */
@@ -12,6 +13,9 @@ const MACHINES: Columns = [
   "MachineShares",
 ];
 
+/** Roles in the one spelling that the sheets of a job have in both systems. */
+const ROLES = shippedLabor("SI").wages.map(({ role }) => role);
+
 /** Formula of the rows that say something and lack a number; 0 says that there is none. */
 function gaps([name, ...numbers]: Columns): string {
   const said = [name, ...numbers].map((cells) => `(${cells}<>"")`).join("+");
@@ -20,6 +24,7 @@ function gaps([name, ...numbers]: Columns): string {
 
 /** What an hour of a person costs: burden on top of wages, line by line. */
 export function labour(s: SheetLayout, job: Job): void {
+  const { burden, wages } = shippedLabor(job.system);
   s.section("Burden: what an hour costs on top of the wage");
   s.table({
     name: "BurdenTable",
@@ -34,26 +39,7 @@ export function labour(s: SheetLayout, job: Job): void {
         input: { min: 0, max: 1, message: "Share of the wage, from your payroll or insurer." },
       },
     ],
-    usual: {
-      US: [
-        ["Social security, Medicare (employer)", 0.0765],
-        ["Unemployment insurance", 0.024],
-        ["Workers' compensation insurance", 0.088],
-        ["Liability insurance", 0.031],
-        ["Paid leave and holidays", 0.064],
-        ["Health and pension", 0.057],
-        ["Small tools and clothing", 0.018],
-      ],
-      SI: [
-        ["Social insurance, employer's part", 0.212],
-        ["Accident insurance", 0.037],
-        ["Liability insurance", 0.019],
-        ["Paid leave and holidays", 0.146],
-        ["Sick pay", 0.034],
-        ["Pension", 0.028],
-        ["Small tools and clothing", 0.017],
-      ],
-    },
+    usual: burden.map(({ line, share }) => [line, share]),
     totals: { label: "Burden", keys: ["share"], names: { share: "BurdenTotal" } },
   });
   if (job.system === "US") {
@@ -91,20 +77,7 @@ export function labour(s: SheetLayout, job: Job): void {
         input: { min: 0, max: 30, message: "How many of them are on the usual crew." },
       },
     ],
-    usual: {
-      US: [
-        ["Foreman", 37.5, 1],
-        ["Stone setter", 31.25, 1],
-        ["Labourer", 23.4, 1],
-        ["Machine operator", 33.8, 0],
-      ],
-      SI: [
-        ["Foreman", 29.4, 1],
-        ["Stone setter", 24.6, 1],
-        ["Labourer", 18.7, 1],
-        ["Machine operator", 26.1, 0],
-      ],
-    },
+    usual: wages.map(({ wage, people }, row) => [ROLES[row] ?? "", wage, people]),
   });
   s.result({
     name: "CrewHourRate",

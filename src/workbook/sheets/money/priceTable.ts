@@ -1,3 +1,4 @@
+import { shippedPricing } from "../../../book/shipped/office";
 import { COST_KINDS, type CostKind } from "../../../calc/money/costKinds";
 import type { Job, Ref, SheetLayout, TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
@@ -15,12 +16,10 @@ export const KIND_LABELS: Readonly<Record<CostKind, string>> = {
   other: "Other",
 };
 
-/** Usual markups on cost; ours, to be replaced. */
-const MARKUPS: readonly number[] = [0.32, 0.42, 0.25, 0.15, 0.15, 0.1, 0.12, 0.1];
 const KINDS = COST_KINDS.length;
 
 /** Costs and prices of the three options, line by line, with the markups between. */
-export function priceTable(s: SheetLayout, extra: Readonly<Partial<Record<CostKind, string>>>): TableRef {
+export function priceTable(s: SheetLayout, job: Job, extra: Readonly<Partial<Record<CostKind, string>>>): TableRef {
   const option = (letter: string) => [
     { key: `cost${letter}`, title: `${letter}: cost`, kind: "money" as const, name: `Costs${letter}` },
     {
@@ -48,7 +47,7 @@ export function priceTable(s: SheetLayout, extra: Readonly<Partial<Record<CostKi
       },
       ...OPTIONS.flatMap(option),
     ],
-    usual: MARKUPS.map((markup) => [markup]),
+    usual: shippedPricing(job.system).markups.map((markup) => [markup]),
     totals: {
       label: "Cost and price before rounding",
       keys: OPTIONS.flatMap((letter) => [`cost${letter}`, `price${letter}`]),

@@ -1,3 +1,4 @@
+import { shippedPricing } from "../../../book/shipped/office";
 import type { Job, SheetLayout } from "../../layout";
 
 export const STAGE_ROWS = 6;
@@ -78,12 +79,7 @@ export function quoteTerms(s: SheetLayout, job: Job): void {
         input: { min: 0, max: 1, message: "Share of the price with tax; all shares make 100 %." },
       },
     ],
-    usual: [
-      ["On signing", 0.3],
-      ["Liner in and water tight", 0.35],
-      ["Stone set, water running", 0.25],
-      ["Handed over and explained", 0.1],
-    ],
+    usual: shippedPricing(job.system).stages.map(({ name, share }) => [name, share]),
   });
   s.row = top;
   const stages = s.spill({
