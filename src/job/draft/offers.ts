@@ -1,6 +1,7 @@
 import type { ProductKind } from "../../book/kinds";
 import type { Product } from "../../book/types";
 import type { CurvePoint } from "../../calc/pump/curve";
+import type { FittingColumn } from "../takeoff/fittings";
 
 /** What can be bought and used, as the rules ask for it; SI, money without tax. */
 export interface Offers {
@@ -38,10 +39,6 @@ export interface OfferedPipe {
   /** Money for one of each fitting of this size; what is not in it counts nothing. */
   readonly fittings?: Readonly<Partial<Record<FittingColumn, number>>>;
 }
-
-/** Columns of a pipe in which fittings that are bought are counted. */
-export type FittingColumn =
-  "elbows" | "sweeps" | "halfElbows" | "teesThrough" | "teesBranch" | "ballValves" | "checkValves" | "unions";
 
 export interface OfferedBox {
   readonly length: number;

@@ -1,7 +1,8 @@
 import type { Book, Product } from "../../book/types";
 import { find, offers as offered } from "../../book/choose";
 import { aboutUnit } from "../../book/units";
-import type { FittingColumn, OfferedBox, OfferedPipe, Offers } from "./offers";
+import { FITTINGS } from "../takeoff/fittings";
+import type { OfferedBox, OfferedPipe, Offers } from "./offers";
 
 /** What a company's book offers; machines without a share of the usual hours work only where those do not pass. */
 export function offersOfBook(book: Book): Offers {
@@ -35,20 +36,12 @@ export function offersOfBook(book: Book): Offers {
   };
 }
 
-const FITTINGS: readonly (readonly [FittingColumn, Product["kind"]])[] = [
-  ["elbows", "90 elbow"],
-  ["sweeps", "90 sweep"],
-  ["halfElbows", "45 elbow"],
-  ["teesThrough", "tee"],
-  ["teesBranch", "tee"],
-  ["ballValves", "ball valve"],
-  ["checkValves", "check valve"],
-  ["unions", "union"],
-];
-
 function fittingsOf(products: readonly Product[], size: number, type: string): OfferedPipe["fittings"] {
   return Object.fromEntries(
-    FITTINGS.map(([column, kind]) => [column, find(products, { kind, size, type })?.price ?? 0]),
+    FITTINGS.flatMap(([kind, columns]) => {
+      const price = find(products, { kind, size, type })?.price ?? 0;
+      return columns.map((column) => [column, price]);
+    }),
   );
 }
 

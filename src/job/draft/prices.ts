@@ -1,10 +1,11 @@
 import { find } from "../../book/choose";
 import type { Wanted } from "../../book/ask";
-import type { ProductKind } from "../../book/kinds";
+import { aboutKind, type ProductKind } from "../../book/kinds";
 import type { Product } from "../../book/types";
 import { aboutUnit, type SaleUnit } from "../../book/units";
 import type { JobRow } from "../facts";
 import { total } from "../rows";
+import { FITTINGS } from "../takeoff/fittings";
 import type { Sketch } from "./sketch";
 
 /** Units in which the takeoff counts. */
@@ -12,16 +13,6 @@ const TAKEOFF_UNITS = {
   US: { length: "ft", area: "ft²", weight: "ton", volume: "yd³" },
   SI: { length: "m", area: "m²", weight: "t", volume: "m³" },
 } as const satisfies Record<string, Record<string, SaleUnit>>;
-
-const FITTINGS: readonly (readonly [string, ProductKind])[] = [
-  ["FIT-EL90", "90 elbow"],
-  ["FIT-SW90", "90 sweep"],
-  ["FIT-EL45", "45 elbow"],
-  ["FIT-TEE", "tee"],
-  ["FIT-BALL", "ball valve"],
-  ["FIT-CHECK", "check valve"],
-  ["FIT-UNION", "union"],
-];
 
 /** The price list of this job: of every line the product of the size that the design asks for. */
 export function pricesRule(sketch: Sketch): void {
@@ -79,7 +70,7 @@ function linesOf({ job, system }: Sketch, products: readonly Product[]): JobRow<
     },
     ...[0, 1, 2, 3].flatMap((row) => (job.route[row] ? [line(`PIPE-${row + 1}`, sized(job.route[row], "pipe"))] : [])),
     ...(riser ? [line("RISER", sized(riser, "pipe"))] : []),
-    ...FITTINGS.map(([code, kind]) => line(code, sized(fitted, kind))),
+    ...FITTINGS.map(([kind]) => line(aboutKind(kind).word, sized(fitted, kind))),
     line("MODULE", { kind: "void module", length: job.moduleLength, width: job.moduleWidth, height: job.moduleHeight }),
     tub ? lineOf("PUMPWELL", tub, system) : line("PUMPWELL", { kind: "pump well" }),
     {

@@ -9,7 +9,8 @@ import type { Job, JobRow } from "../facts";
 import { sumOfK } from "../pump";
 import { attempt, isKnown } from "../reckoned";
 import { total } from "../rows";
-import type { FittingColumn, OfferedPipe, OfferedPump } from "./offers";
+import type { FittingColumn } from "../takeoff/fittings";
+import type { OfferedPipe, OfferedPump } from "./offers";
 
 /** What pump and pipe must do; SI. */
 export interface PumpWish {

@@ -1,3 +1,4 @@
+import { aboutKind } from "../../book/kinds";
 import { fromInside, type Measure } from "../../calc/quantity/measures";
 import type { Basin } from "../basin";
 import type { Job, JobRow } from "../facts";
@@ -7,6 +8,7 @@ import type { Pump } from "../pump";
 import { isKnown, known, reckon, type Reckoned } from "../reckoned";
 import { total } from "../rows";
 import { boulderAsks, fittingAsks, oneAsk, pipeAsk, tubAsks, type Ask } from "./asks";
+import { FITTINGS, type FittingColumns } from "./fittings";
 import type { Stone } from "../stone";
 import type { Water } from "../water";
 
@@ -28,19 +30,6 @@ interface Design {
   readonly stone: Stone;
   readonly earth: Earth;
 }
-
-/** Fittings that are bought, with the columns of the route they are counted in; intakes are part of the pump. */
-const FITTINGS = [
-  ["FIT-EL90", "90 elbow", ["elbows"]],
-  ["FIT-SW90", "90 sweep", ["sweeps"]],
-  ["FIT-EL45", "45 elbow", ["halfElbows"]],
-  ["FIT-TEE", "tee", ["teesThrough", "teesBranch"]],
-  ["FIT-BALL", "ball valve", ["ballValves"]],
-  ["FIT-CHECK", "check valve", ["checkValves"]],
-  ["FIT-UNION", "union", ["unions"]],
-] as const;
-
-type FittingColumns = (typeof FITTINGS)[number][2];
 
 const ROUTE_ROWS = [0, 1, 2, 3] as const;
 
@@ -85,9 +74,9 @@ export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: D
       need(`PIPE-${row + 1}`, hasRoute ? pipe(job.route[row] ?? {}, 1) : undefined, pipeAsk(job, job.route[row] ?? {})),
     ),
     need("RISER", hasRoute ? pipe(job.riser[0] ?? {}, job.pumpCount) : undefined, pipeAsk(job, job.riser[0] ?? {})),
-    ...FITTINGS.map(([code, kind, columns]) =>
+    ...FITTINGS.map(([kind, columns]) =>
       need(
-        code,
+        aboutKind(kind).word,
         hasRoute && counted(job.route, columns) && counted(job.riser, columns)
           ? reckon([job.pumpCount], (pumps) => fittings(job.route, columns) + pumps * fittings(job.riser, columns))
           : undefined,
