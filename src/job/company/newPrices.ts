@@ -1,22 +1,15 @@
 import { serialOf } from "../../calc/quantity/dateSerial";
 import { askingCode } from "../../book/ask";
-import { inUnitsOf } from "../../book/choose";
-import { aboutKind, type ProductKind } from "../../book/kinds";
+import type { ProductKind } from "../../book/kinds";
 import type { Book, Product } from "../../book/types";
-import { aboutUnit, type SaleUnit } from "../../book/units";
 import type { JobRow } from "../facts";
+import { takeoffTerms } from "../takeoff/terms";
 
 /** A job's own copy of a book's prices: lines under the codes that the takeoff asks for, and what could not come along. */
 export interface NewPrices {
   readonly lines: readonly JobRow<"prices">[];
   readonly left: readonly string[];
 }
-
-/** The unit the takeoff counts in. */
-const TAKEOFF_UNITS = {
-  US: { pieces: "each", length: "ft", area: "ft²", volume: "yd³", weight: "ton" },
-  SI: { pieces: "each", length: "m", area: "m²", volume: "m³", weight: "t" },
-} as const satisfies Record<string, Record<string, SaleUnit>>;
 
 /** Kinds that a job prices from tables of their own. */
 const APART: ReadonlySet<ProductKind> = new Set(["liner"]);
@@ -37,24 +30,15 @@ export function newPrices(book: Book): NewPrices {
 }
 
 function lineOf(product: Product, { system }: Book): JobRow<"prices"> | undefined {
-  const { counted } = aboutKind(product.kind);
-  const isOwn = product.kind === "other" || product.unit === "load";
-  const unit: SaleUnit = isOwn ? product.unit : TAKEOFF_UNITS[system][counted];
-  // How many units of sale one unit of the takeoff is.
-  const each = unit === product.unit ? 1 : inUnitsOf(product, { [counted]: aboutUnit(unit).inside });
-  if (each === undefined || !(each > 0)) return undefined;
-  const { description, price, pack, minimum, waste, supplier, costKind, taxable, day, theirs, invented } = product;
+  const terms = takeoffTerms(product, system);
+  if (!terms) return undefined;
+  const { kind, code, day, theirs, invented } = product;
   const serial = serialOf(day);
   return {
-    ...{ description, code: product.kind === "other" ? product.code : askingCode(product, system), unit },
-    ...(price === undefined ? {} : { cost: digits(price * each) }),
-    ...{ pack: digits(pack / each), minimum: digits(minimum / each), waste, supplier, kind: costKind },
-    ...{ taxable: taxable ? "yes" : "no", theirs },
+    ...terms,
+    code: kind === "other" ? code : askingCode(product, system),
+    theirs,
     ...(serial === undefined ? {} : { day: serial }),
     ...(invented ? { mark: "invented" } : {}),
   };
-}
-
-function digits(value: number): number {
-  return Number(value.toPrecision(10));
 }

@@ -1,5 +1,6 @@
 import type { Book, Product } from "../../book/types";
-import { find, offers as offered } from "../../book/choose";
+import { find, inUnitsOf, offers as offered } from "../../book/choose";
+import { aboutKind } from "../../book/kinds";
 import { aboutUnit } from "../../book/units";
 import { FITTINGS } from "../takeoff/fittings";
 import type { OfferedBox, OfferedPipe, Offers } from "./offers";
@@ -53,10 +54,11 @@ function asRoll({ size, length = Infinity, unit, price = 0 }: Product): Offers["
   return unit === "roll" ? [{ width: size, price, per: "roll", longest: length }] : [];
 }
 
-/** Money for one m², m³, kg or piece of the first product of a kind. */
+/** Money for one m², m³, kg or piece of the first product of a kind, whatever the unit it is sold in. */
 function priceOf(products: readonly Product[], kind: Product["kind"]): number {
   const found = products.find((product) => product.kind === kind && product.price !== undefined);
-  return found?.price === undefined ? 0 : found.price / aboutUnit(found.unit).inside;
+  const each = found && inUnitsOf(found, { [aboutKind(kind).counted]: 1 });
+  return found?.price === undefined || each === undefined ? 0 : found.price * each;
 }
 
 function cheapestSheet(products: readonly Product[]): number {

@@ -2,17 +2,11 @@ import { find } from "../../book/choose";
 import type { Wanted } from "../../book/ask";
 import { aboutKind, type ProductKind } from "../../book/kinds";
 import type { Product } from "../../book/types";
-import { aboutUnit, type SaleUnit } from "../../book/units";
 import type { JobRow } from "../facts";
 import { total } from "../rows";
 import { FITTINGS } from "../takeoff/fittings";
+import { takeoffTerms } from "../takeoff/terms";
 import type { Sketch } from "./sketch";
-
-/** Units in which the takeoff counts. */
-const TAKEOFF_UNITS = {
-  US: { length: "ft", area: "ft²", weight: "ton", volume: "yd³" },
-  SI: { length: "m", area: "m²", weight: "t", volume: "m³" },
-} as const satisfies Record<string, Record<string, SaleUnit>>;
 
 /** The price list of this job: of every line the product of the size that the design asks for. */
 export function pricesRule(sketch: Sketch): void {
@@ -118,20 +112,5 @@ function boulderLine({ job, system }: Pick<Sketch, "job" | "system">, products: 
 
 /** A line of the price list under the takeoff's code and unit; without a cost where the book has none for it. */
 function lineOf(code: string, product: Product | undefined, system: Sketch["system"]): JobRow<"prices"> {
-  if (!product) return { code };
-  const { counts, inside } = aboutUnit(product.unit);
-  const unit: SaleUnit = counts === "pieces" ? product.unit : TAKEOFF_UNITS[system][counts];
-  const each = aboutUnit(unit).inside / inside;
-  return {
-    code,
-    description: product.description,
-    unit,
-    cost: product.price === undefined ? undefined : product.price * each,
-    pack: product.pack / each,
-    minimum: product.minimum / each,
-    waste: product.waste,
-    supplier: product.supplier,
-    kind: product.costKind,
-    taxable: product.taxable ? "yes" : "no",
-  };
+  return { ...(product && takeoffTerms(product, system)), code };
 }

@@ -1,0 +1,36 @@
+import { inUnitsOf } from "../../book/choose";
+import { aboutKind } from "../../book/kinds";
+import type { Product } from "../../book/types";
+import { aboutUnit, type SaleUnit } from "../../book/units";
+import type { UnitSystem } from "../../calc/quantity/unitSystem";
+import type { JobRow } from "../facts";
+
+/** The unit the takeoff counts in. */
+const TAKEOFF_UNITS = {
+  US: { pieces: "each", length: "ft", area: "ft²", volume: "yd³", weight: "ton" },
+  SI: { pieces: "each", length: "m", area: "m²", volume: "m³", weight: "t" },
+} as const satisfies Record<string, Record<string, SaleUnit>>;
+
+/**
+ * What a product is bought for under a line of the takeoff, in the unit the takeoff counts in; undefined where the book
+ * does not say what one unit of sale holds or weighs.
+ */
+export function takeoffTerms(product: Product, system: UnitSystem): JobRow<"prices"> | undefined {
+  const { counted } = aboutKind(product.kind);
+  const isOwn = product.kind === "other" || product.unit === "load";
+  const unit: SaleUnit = isOwn ? product.unit : TAKEOFF_UNITS[system][counted];
+  // How many units of sale one unit of the takeoff is.
+  const each = unit === product.unit ? 1 : inUnitsOf(product, { [counted]: aboutUnit(unit).inside });
+  if (each === undefined || !(each > 0)) return undefined;
+  const { description, price, pack, minimum, waste, supplier, costKind, taxable } = product;
+  return {
+    ...{ description, unit },
+    ...(price === undefined ? {} : { cost: digits(price * each) }),
+    ...{ pack: digits(pack / each), minimum: digits(minimum / each), waste, supplier, kind: costKind },
+    taxable: taxable ? "yes" : "no",
+  };
+}
+
+function digits(value: number): number {
+  return Number(value.toPrecision(10));
+}
