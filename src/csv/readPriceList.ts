@@ -1,10 +1,10 @@
 import { customsOf, type Customs } from "./cells";
-import { decodeText, type Encoding } from "./decode";
+import type { Encoding } from "./decode";
+import { listText, recordsUnder } from "./listFile";
 import { findHeadings } from "./priceHeadings";
 import type { Field, PriceItem } from "./priceItem";
 import { readPriceItem } from "./readPriceItem";
-import { readRecords, type RawRecord } from "./readRecords";
-import { refuseFile } from "./refuseFile";
+import type { RawRecord } from "./readRecords";
 
 /** A row that was left out, and why, as the end of a sentence that begins with its number. */
 export interface RefusedRow {
@@ -51,15 +51,11 @@ export interface ReadAs {
  * @throws Problem when the file is no text, or has no row of headings with a code and a cost
  */
 export function readPriceList(file: Uint8Array | string, as: ReadAs = {}): PriceListFile {
-  if (typeof file !== "string") refuseFile(file);
-  const { text, encoding } =
-    typeof file === "string" ? { text: file.replace(/^\uFEFF/, ""), encoding: "UTF-8" as const } : decodeText(file);
+  const { text, encoding } = listText(file);
   const { delimiter, row, cells: headings, columns } = findHeadings(text, as.columns);
   const taken = new Set(columns.values());
   const ignored = headings.flatMap((cell, index) => (taken.has(index) || cell.trim() === "" ? [] : [cell.trim()]));
-  const records = readRecords(text, delimiter)
-    .slice(row)
-    .filter(({ cells, problem }) => problem !== undefined || cells.some((cell) => cell.trim() !== ""));
+  const records = recordsUnder(text, { delimiter, row });
   const cellsOf = (...names: Field[]): string[] =>
     names.flatMap((name) => records.map(({ cells }) => cells[columns.get(name) ?? -1] ?? ""));
   const found = customsOf(cellsOf("cost", "pack", "minimum", "waste"), cellsOf("day"), delimiter);

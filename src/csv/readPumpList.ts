@@ -1,12 +1,11 @@
 import { invalid } from "../calc/problem";
 import { CURVE_RANGE, type CurvePoint } from "../calc/pump/curve";
 import { customsOf, readNumber, type Customs } from "./cells";
-import { decodeText } from "./decode";
 import { unguardText } from "./formulaGuard";
+import { findHeadingRow, listText, recordsUnder, type HeadingRow } from "./listFile";
 import { flowUnit, headUnit, pumpColumnOf, type PumpColumn } from "./pumpHeadings";
-import { readRecords, type RawRecord } from "./readRecords";
 import type { RefusedRow } from "./readPriceList";
-import { refuseFile } from "./refuseFile";
+import type { RawRecord } from "./readRecords";
 
 /** Points of a curve that are taken, the shut-off head among them. */
 export const MOST_POINTS = 12;
@@ -43,9 +42,6 @@ export interface ReadPumpsAs {
   readonly head?: string;
 }
 
-const DELIMITERS = [";", "\t", ",", "|"] as const;
-const HEADING_ROWS = 10;
-
 /**
  * Reads pumps from a CSV file: a row for a pump with the points of its curve side by side, or a row for a point. Flows
  * and heads are converted by the units of their headings.
@@ -53,12 +49,11 @@ const HEADING_ROWS = 10;
  * @throws Problem where the file is no text, names no pump and points, or does not say in which units they are
  */
 export function readPumpList(file: Uint8Array | string, as: ReadPumpsAs = {}): PumpListFile {
-  if (typeof file !== "string") refuseFile(file);
-  const text = typeof file === "string" ? file.replace(/^\uFEFF/, "") : decodeText(file).text;
-  const { delimiter, heading, columns } = headingsOf(text, as.columns);
-  const records = readRecords(text, delimiter)
-    .slice(heading.row)
-    .filter(({ cells, problem }) => problem !== undefined || cells.some((cell) => cell.trim() !== ""));
+  const { text } = listText(file);
+  const heading = headingsOf(text);
+  const { delimiter } = heading;
+  const columns = as.columns ?? heading.cells.map(pumpColumnOf);
+  const records = recordsUnder(text, heading);
   const numbers = records.flatMap(({ cells }) =>
     cells.filter((_, index) => columns[index] !== undefined && columns[index].is !== "name"),
   );
@@ -148,21 +143,13 @@ function finish({ points, ...pump }: Gathered): ListedPump | RefusedRow {
   return { ...pump, curve };
 }
 
-function headingsOf(
-  text: string,
-  chosen: ReadPumpsAs["columns"],
-): { delimiter: string; heading: RawRecord; columns: readonly (PumpColumn | undefined)[] } {
-  let best: { delimiter: string; heading: RawRecord; columns: (PumpColumn | undefined)[]; known: number } | undefined;
-  for (const delimiter of DELIMITERS) {
-    for (const heading of readRecords(text, delimiter, HEADING_ROWS)) {
-      const columns = heading.cells.map(pumpColumnOf);
-      const has = (...kinds: PumpColumn["is"][]): boolean => columns.some((one) => one && kinds.includes(one.is));
-      const known = columns.filter((column) => column !== undefined).length;
-      const enough = has("name") && (has("flowAt") || (has("flow") && has("head")));
-      if (enough && known > (best?.known ?? 0)) best = { delimiter, heading, columns, known };
-    }
-  }
-  if (best) return { ...best, columns: chosen ?? best.columns };
+function headingsOf(text: string): HeadingRow {
+  const heading = findHeadingRow(text, (cells) => {
+    const columns = cells.map(pumpColumnOf).filter((column) => column !== undefined);
+    const has = (kind: PumpColumn["is"]): boolean => columns.some(({ is }) => is === kind);
+    return has("name") && (has("flowAt") || (has("flow") && has("head"))) ? columns.length : 0;
+  });
+  if (heading) return heading;
   throw invalid(
     "the file must have a row of headings with Pump and the points of its curve, such as Shut-off head (ft), " +
       "Flow 1 (gpm), Head 1 (ft), or gpm @ 5 ft",
