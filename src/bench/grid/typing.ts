@@ -5,8 +5,8 @@ import type { Workbook } from "hucre";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { NumberFact } from "../../job/facts/fact";
 import { inSystem } from "../../job/facts/units";
-import { cellName, parseArea } from "../../xlsx/address";
-import { measuredCells, systemOf } from "../typing/measured";
+import { parseArea } from "../../xlsx/address";
+import { measuredCells, systemOf, type Measured } from "../typing/measured";
 import { outOfRange, readEntry, type Entry } from "../typing/readEntry";
 import { UNIT, type GridModel } from "./model";
 import { asTyped } from "./pasted";
@@ -24,7 +24,7 @@ interface Place {
 
 /** Reads what is typed or pasted before the grid does, and says why an entry is refused. */
 export class Typing {
-  private measured: ReadonlyMap<string, NumberFact> = new Map();
+  private measured: Measured = () => undefined;
   private units: string | undefined;
   /** What was typed last, and what was wrong with it. */
   private last: (Place & { readonly typed: string; readonly refused?: string }) | undefined;
@@ -111,7 +111,7 @@ export class Typing {
   }
 
   private factAt({ sheet, row, column }: Place): NumberFact | undefined {
-    return this.measured.get(`${sheet}!${cellName(row, column)}`);
+    return this.measured(sheet, row, column);
   }
 
   private get system(): UnitSystem | undefined {
