@@ -5,7 +5,7 @@ import type { CellValue } from "../../host/port";
 import type { Spreadsheet } from "./spreadsheet";
 import { copiedFormula, cutFormula } from "./movedFormula";
 import { matchHeadings, type ByHeadings } from "./byHeadings";
-import { asTyped, pastedTexts, spread } from "./pasted";
+import { pastedTexts, spread } from "./pasted";
 import { writeCells } from "./write";
 
 /** What the browser's clipboard holds. */
@@ -140,9 +140,10 @@ function landingTexts(grid: Spreadsheet, text: string, sheet: string, refused: s
 
 function landing({ typing }: Spreadsheet, typed: string, sheet: string, refused: string[]): Landing {
   return (row, column) => {
-    const entry = typing.read({ sheet, row, column }, typed);
-    if (entry && "refused" in entry) refused.push(`${areaName(cellArea(sheet, row, column))}: ${entry.refused}`);
-    return entry && "value" in entry ? entry.value : asTyped(typed);
+    const taken = typing.taken({ sheet, row, column }, typed);
+    if ("value" in taken) return taken.value;
+    refused.push(`${areaName(cellArea(sheet, row, column))}: ${taken.refused}`);
+    return typed;
   };
 }
 

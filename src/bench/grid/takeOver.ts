@@ -3,7 +3,6 @@ import type { Write } from "../../host/bench/benchGrid";
 import { areaName, cellArea } from "../../xlsx/address";
 import { nextFrame } from "../firstLook/frames";
 import type { Spreadsheet } from "./spreadsheet";
-import { asTyped } from "./pasted";
 import { writeCells } from "./write";
 
 /** Frames after which the grid stands as it will be seen, and the most it is waited for. */
@@ -29,12 +28,9 @@ function putIn(grid: Spreadsheet, { entries, sheet, cell }: LastLook, isSame: bo
   const writes: Write[] = [];
   for (const { sheet: name, row, column, text } of isSame ? entries : []) {
     const area = cellArea(name, row, column);
-    const refused = grid.typing.refusal({ sheet: name, row, column }, text);
-    if (refused !== undefined) grid.page.told(`Not put into ${areaName(area)}: ${refused}`);
-    else {
-      const entry = grid.typing.read({ sheet: name, row, column }, text);
-      writes.push({ area, values: [[entry && "value" in entry ? entry.value : asTyped(text)]] });
-    }
+    const taken = grid.typing.checked({ sheet: name, row, column }, text);
+    if ("refused" in taken) grid.page.told(`Not put into ${areaName(area)}: ${taken.refused}`);
+    else writes.push({ area, values: [[taken.value]] });
   }
   if (writes.length > 0) writeCells(grid.univer, grid.model, writes);
   if (sheet !== undefined && grid.model.hasSheet(sheet)) grid.selection.showSheet(sheet);

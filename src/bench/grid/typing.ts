@@ -3,6 +3,7 @@ import { BaseDataValidator } from "@univerjs/data-validation";
 import { AFTER_CELL_EDIT, INumfmtService, SheetInterceptorService } from "@univerjs/preset-sheets-core";
 import type { Workbook } from "hucre";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
+import type { CellValue } from "../../host/port";
 import type { NumberFact } from "../../job/facts/fact";
 import { inSystem } from "../../job/facts/units";
 import { parseArea } from "../../xlsx/address";
@@ -15,6 +16,9 @@ import { asTyped } from "./pasted";
 const FIRST = 500;
 const TEXT = 1;
 const NUMBER = 2;
+
+/** What comes into a cell, or a sentence that refuses it. */
+export type Taken = { readonly value: CellValue } | { readonly refused: string };
 
 interface Place {
   readonly sheet: string;
@@ -89,18 +93,23 @@ export class Typing {
     return entry && "refused" in entry && isSingle(fact) ? { value: typed } : entry;
   }
 
-  /** Why a text cannot be taken in a cell, where the grid's own check of it does not come. */
-  refusal(place: Place, typed: string): string | undefined {
-    const entry = this.read(place, typed);
-    if (entry && "refused" in entry) return entry.refused;
+  /** What a text comes to in a cell that it is put into, not typed. */
+  taken(place: Place, text: string): Taken {
+    return this.read(place, text) ?? { value: asTyped(text) };
+  }
+
+  /** The same where the grid's own check of the cell does not come: held to its range as well. */
+  checked(place: Place, text: string): Taken {
+    const taken = this.taken(place, text);
     const fact = this.factAt(place);
     const { system } = this;
-    const number = entry?.value ?? asTyped(typed);
-    if (!fact || !system || isSingle(fact) || typed.startsWith("=") || typed.trim() === "") return undefined;
+    if ("refused" in taken || !fact || !system || isSingle(fact) || text.startsWith("=") || text.trim() === "")
+      return taken;
+    const { value } = taken;
     const [least, most] = inSystem(fact.range, system);
-    const taken =
-      typeof number === "number" && number >= least && number <= most && (!fact.whole || Number.isInteger(number));
-    return taken ? undefined : outOfRange(typed.trim(), fact, system);
+    const fits =
+      typeof value === "number" && value >= least && value <= most && (!fact.whole || Number.isInteger(value));
+    return fits ? taken : { refused: outOfRange(text.trim(), fact, system) };
   }
 
   /** Why the last entry is refused, in the cell's own kind. */

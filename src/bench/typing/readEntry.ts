@@ -20,7 +20,6 @@ export interface EntryCell {
 
 /** The marks that tapes write behind feet and inches, behind a number. */
 const TAPE_MARKS = /\d\s*['’′"”″]/;
-/** Numbers of papers and parts have more digits than a number holds exactly. */
 const PERCENTAGE = /^([+-]?[\d.,\s]*\d[\d.,\s]*)(%?)$/;
 
 /**
