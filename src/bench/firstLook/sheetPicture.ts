@@ -2,7 +2,7 @@ import type { Sheet, Workbook } from "hucre";
 import { format } from "numfmt";
 import { columnLetters } from "../../xlsx/address";
 import { coveredCells } from "../reading/cellSets";
-import { plainValue } from "../work/fileContent";
+import { storedValue } from "../work/fileContent";
 import type { OpenedWorkbook } from "../reading/openWorkbook";
 import { columnPixels, fittingZoom, rowHeights, USUAL } from "../reading/sizes";
 import { StyleTable } from "../reading/styles";
@@ -78,7 +78,7 @@ function cellAt(
   const element = document.createElement("td");
   const key = `${row},${column}`;
   const cell = sheet.cells?.get(key);
-  const value = plainValue(cell?.formulaResult ?? cell?.value ?? sheet.rows[row]?.[column], dateSystem === "1904");
+  const value = storedValue(cell, sheet.rows[row]?.[column], dateSystem === "1904");
   const look = styles.convert(cell?.style ?? {});
   element.textContent = shownAs(value, look.n?.pattern);
   element.dataset.cell = key;

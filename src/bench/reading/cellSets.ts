@@ -3,7 +3,7 @@ import type { Sheet } from "hucre";
 import { parseArea, type Area } from "../../xlsx/address";
 import { asResult } from "../work/content";
 import { rangeOf } from "../work/rangeOf";
-import { plainValue } from "../work/fileContent";
+import { storedValue } from "../work/fileContent";
 import { sheetId } from "./sheetId";
 
 /** Some cells of a sheet, by their keys "row,column"; areas are not taken apart, which may cover a whole sheet. */
@@ -62,8 +62,7 @@ export function storedSpills(
       ((ranges[id] ??= {})[area.top] ??= {})[area.left] = rangeOf(area);
       for (let row = area.top; row <= area.bottom; row++) {
         for (let column = area.left; column <= area.right; column++) {
-          const cell = sheet.cells?.get(`${row},${column}`);
-          const value = plainValue(cell?.formulaResult ?? cell?.value ?? sheet.rows[row]?.[column], dates1904);
+          const value = storedValue(sheet.cells?.get(`${row},${column}`), sheet.rows[row]?.[column], dates1904);
           ((cells[id] ??= {})[row] ??= {})[column] = asResult(value);
         }
       }

@@ -4,7 +4,7 @@ import { parseArea, type Area } from "../../xlsx/address";
 import type { OpenedWorkbook } from "./openWorkbook";
 import { coveredCells, listCells, mergedRanges, spilledCells } from "./cellSets";
 import { conditionalRules } from "./conditional";
-import { formulaOf, plainValue } from "../work/fileContent";
+import { formulaOf, storedValue } from "../work/fileContent";
 import { fromFile } from "../../workbook/formulaText";
 import { sheetId } from "./sheetId";
 import { columnPixels, fittingZoom, rowHeights, USUAL, type UsualSize } from "./sizes";
@@ -160,7 +160,7 @@ function sheetData(
 
 /** Value or formula of a cell; the stored result of a formula is shown until the first calculation. */
 function shownCell(cell: Cell | undefined, plain: CellValue, dates1904: boolean): ICellData {
-  const value = plainValue(cell?.formulaResult ?? cell?.value ?? plain, dates1904);
+  const value = storedValue(cell, plain, dates1904);
   const shown: ICellData =
     value === ""
       ? {}

@@ -8,6 +8,15 @@ export function plainValue(value: CellValue | undefined, dates1904: boolean): st
   return value ?? "";
 }
 
+/** What the file stores for a cell: a formula's result, or the value; `plain` is what it has without a cell of its own. */
+export function storedValue(
+  cell: Cell | undefined,
+  plain: CellValue | undefined,
+  dates1904: boolean,
+): string | number | boolean {
+  return plainValue(cell?.formulaResult ?? cell?.value ?? plain, dates1904);
+}
+
 /** The formula of a cell as a person types it, or "". */
 export function formulaOf(cell: Cell | undefined): string {
   return cell?.formula ? `=${fromFile(cell.formula)}` : "";
