@@ -7,6 +7,7 @@ import type { OpenedWorkbook } from "../reading/openWorkbook";
 import { columnPixels, fittingZoom, rowHeights, USUAL } from "../reading/sizes";
 import { StyleTable } from "../reading/styles";
 import { lookLike } from "./cellLook";
+import { columnWidths } from "./columnWidths";
 
 /** Rows and columns that are drawn; nobody reads further before the grid stands. */
 const MOST_ROWS = 160;
@@ -27,7 +28,7 @@ export function sheetPicture({ workbook, usual }: OpenedWorkbook, sheet: Sheet, 
   const table = document.createElement("table");
   table.style.zoom = String(fittingZoom(sheet, room));
   table.style.width = `${widths.reduce((sum, width) => sum + width, HEAD)}px`;
-  table.append(columnWidths(widths), columnHeads(widths));
+  table.append(columnWidths([HEAD, ...widths]), columnHeads(widths));
   const body = table.createTBody();
   for (let row = 0; row < rows; row++) {
     const line = body.insertRow();
@@ -44,16 +45,6 @@ export function sheetPicture({ workbook, usual }: OpenedWorkbook, sheet: Sheet, 
 
 /** Row numbers are as wide as the grid's, in pixels. */
 const HEAD = 46;
-
-function columnWidths(widths: readonly number[]): HTMLElement {
-  const group = document.createElement("colgroup");
-  for (const width of [HEAD, ...widths]) {
-    const column = document.createElement("col");
-    column.style.width = `${width}px`;
-    group.append(column);
-  }
-  return group;
-}
 
 function columnHeads(widths: readonly number[]): HTMLElement {
   const group = document.createElement("thead");

@@ -42,7 +42,8 @@ export function planPages(
   const { wide, high } = size(area);
   const width = ((across - left - right) * DOTS_PER_INCH) / wide;
   const height = ((down - top - bottom) * DOTS_PER_INCH) / high;
-  const fits = pageSetup.fitToPage ? Math.min(width, (pageSetup.fitToHeight ?? 1) === 1 ? height : width) : width;
+  const onOnePage = (pageSetup.fitToHeight ?? 1) === 1;
+  const asked = pageSetup.fitToPage ? (onOnePage ? height : width) : (pageSetup.scale ?? 100) / 100;
   const rows = /^\$?(\d+):\$?(\d+)$/.exec((pageSetup.printTitlesRow ?? "").replace(/^.*!/, ""));
   return {
     area,
@@ -52,7 +53,7 @@ export function planPages(
     landscape,
     paper,
     // Never wider than the page, whatever the file says: what runs over its edge is lost.
-    scale: Math.min(1, width, pageSetup.fitToPage ? fits : (pageSetup.scale ?? 100) / 100),
+    scale: Math.min(1, width, asked),
     margins: [top, right, bottom, left],
   };
 }

@@ -1,6 +1,7 @@
 import type { Worksheet } from "@univerjs/core";
 import type { Sheet } from "hucre";
 import { lookLike } from "../firstLook/cellLook";
+import { columnWidths } from "../firstLook/columnWidths";
 import type { EmbeddedGrid } from "../grid/grid";
 import { USUAL } from "../reading/sizes";
 import { planPages, type PagePlan } from "./pageSetup";
@@ -76,12 +77,15 @@ function tablesOf(printed: Printed): HTMLTableElement[] {
   const { grid, worksheet, sheet, plan, heightOf } = printed;
   const { area, titles } = plan;
   const shown = grid.model.shown({ sheet: sheet.name, ...area });
+  const widths = Array.from({ length: area.right - area.left + 1 }, (_, across) =>
+    worksheet.getColumnWidth(area.left + across),
+  );
   const rowAt = (row: number): HTMLTableRowElement => rowOf(printed, row, shown[row - area.top] ?? []);
   const table = (heads: readonly number[], from: number, to: number): HTMLTableElement => {
     const element = document.createElement("table");
     element.style.zoom = String(plan.scale);
-    element.style.width = `${sum(area.left, area.right, (column) => worksheet.getColumnWidth(column))}px`;
-    element.append(widths(worksheet, area));
+    element.style.width = `${widths.reduce((all, width) => all + width, 0)}px`;
+    element.append(columnWidths(widths));
     if (heads.length > 0) element.createTHead().append(...heads.map(rowAt));
     const body = element.createTBody();
     for (let row = from; row <= to; row++) if (heightOf(row) > 0) body.append(rowAt(row));
@@ -93,16 +97,6 @@ function tablesOf(printed: Printed): HTMLTableElement[] {
   if (titles.first === area.top) return [rest];
   if (plan.breaks.has(titles.first)) rest.style.breakBefore = "page";
   return [table([], area.top, titles.first - 1), rest];
-}
-
-function widths(worksheet: Worksheet, { left, right }: PagePlan["area"]): HTMLElement {
-  const group = document.createElement("colgroup");
-  for (let column = left; column <= right; column++) {
-    const element = document.createElement("col");
-    element.style.width = `${worksheet.getColumnWidth(column)}px`;
-    group.append(element);
-  }
-  return group;
 }
 
 function rowOf({ worksheet, plan, heightOf }: Printed, row: number, texts: readonly string[]): HTMLTableRowElement {
