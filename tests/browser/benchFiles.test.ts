@@ -6,6 +6,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { smallTemplate } from "../host/smallTemplate";
 import { BenchPage } from "./benchPage";
 import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";
+import { hold } from "./held";
 
 const DEMO = path.join(SITE_FOLDER, "templates/rillwright-us-demo.xlsx");
 /** As many cells as take a moment to read, lay out and write. */
@@ -134,6 +135,21 @@ describeInBrowser("files on the bench", () => {
     // 8 typed into A1 and the 42 of the file.
     expect(cells?.get("2,0")).toMatchObject({ formula: "A1+A2", formulaResult: 50 });
   });
+
+  it("tells of results it cannot work out, however late the calculation comes", async () => {
+    const { context, page } = await site.open();
+    const late = new BenchPage(page, site.address);
+    const release = await hold(page, "calculation.js");
+    await late.open();
+    const cells = new Map([["0,0", { value: 42, formula: 'GETPIVOTDATA("Cost",B9)', formulaResult: 42 }]]);
+    await late.takeFile("late.xlsx", await writeXlsx({ sheets: [{ name: "Own", rows: [], cells }] }));
+    const told = page.locator(".notice", { hasText: "1 formulas use what the bench cannot work out" });
+    await page.waitForTimeout(1000);
+    expect(await told.count()).toBe(0);
+    release();
+    await told.waitFor();
+    await context.close();
+  }, 120_000);
 
   it("keeps a day that was typed into a plain cell a day, after a reload too", async () => {
     await bench.takeFile("plain.xlsx", await writeXlsx({ sheets: [{ name: "Own", rows: [["due", null, 4]] }] }));

@@ -6,6 +6,7 @@ import { parseArea, type Area } from "../../src/xlsx/address";
 import { recalculate, type Recalculated } from "../../src/workbook/recalculate";
 import { BenchPage } from "./benchPage";
 import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";
+import { hold } from "./held";
 
 const DEMO = path.join(SITE_FOLDER, "templates/rillwright-us-demo.xlsx");
 
@@ -37,12 +38,7 @@ describeInBrowser("the bench while it opens", () => {
     const { context, page, faults } = await site.open();
     const bench = new BenchPage(page, site.address);
     // The grid comes as late as over a slow line.
-    let release = (): void => undefined;
-    const held = new Promise<void>((resolve) => (release = resolve));
-    await page.route("**/page.js", async (route) => {
-      await held;
-      await route.continue();
-    });
+    const release = await hold(page, "page.js");
     await page.goto(`${site.address}/bench.html`);
     const picture = page.locator(".first-look");
     await picture.getByText("Estimate of a recirculating stream").waitFor();

@@ -5,6 +5,7 @@ import { parseArea, areaName } from "../../src/xlsx/address";
 import { recalculate } from "../../src/workbook/recalculate";
 import { BenchPage } from "./benchPage";
 import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";
+import { hold } from "./held";
 
 const DEMO = path.join(SITE_FOLDER, "templates/rillwright-us-demo.xlsx");
 interface Edit {
@@ -44,12 +45,7 @@ describeInBrowser("the bench's speed", () => {
       return 1000 * (metrics.find(({ name }) => name === "TaskDuration")?.value ?? NaN);
     };
     // The rest of the page is held back, so that its work is not counted to the first look's.
-    let release = (): void => undefined;
-    const held = new Promise<void>((resolve) => (release = resolve));
-    await page.route("**/page.js", async (route) => {
-      await held;
-      await route.continue();
-    });
+    const release = await hold(page, "page.js");
     await page.goto(`${site.address}/bench.html`);
     await page.waitForFunction(() => performance.getEntriesByName("stored values shown").length > 0);
     const first = await workedMs();

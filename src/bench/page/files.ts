@@ -1,6 +1,6 @@
 import { HostRefusal, type WorkbookFile } from "../../host/port";
 import { download } from "../../taskpane/download";
-import { copyMadeAt } from "../../workbook/copy/valuesCopy";
+import { COPY_NAME } from "../../workbook/copy/copySheet";
 import { FileRefusal, refuseSize } from "../../workbook/file/refusal";
 import type { EmbeddedGrid } from "../grid/grid";
 import { Listeners } from "../grid/listeners";
@@ -61,7 +61,7 @@ export class Files {
     }
     closeJobNotices();
     this.opened.tell();
-    this.sayUnseen();
+    void this.sayUnseen();
   }
 
   /**
@@ -123,14 +123,21 @@ export class Files {
   }
 
   /** What a file of a person's own holds that the bench keeps and does not show. */
-  private sayUnseen(): void {
+  private async sayUnseen(): Promise<void> {
     const { opened } = this.grid;
-    const made = opened && copyMadeAt(opened.bytes);
-    if (made !== undefined) {
-      jobNotice(`This is a copy of values made ${made}: it holds no formulas, so nothing in it follows a change.`);
+    if (!opened) return;
+    const names = new Set(this.grid.model.names().map(({ name }) => name));
+    if (names.has(COPY_NAME)) {
+      const { copyMadeAt } = await import("../../workbook/copy/valuesCopy");
+      const made = copyMadeAt(opened.bytes);
+      if (this.grid.opened === opened && made !== undefined)
+        jobNotice(`This is a copy of values made ${made}: it holds no formulas, so nothing in it follows a change.`);
       return;
     }
-    if (!opened || this.grid.model.names().some(({ name }) => name === "Checks")) return;
+    if (names.has("Checks")) return;
+    // What cannot be worked out comes with the first results.
+    await this.grid.calculation.settled();
+    if (this.grid.opened !== opened) return;
     const unseen = unseenParts(opened.bytes);
     const unknown = this.grid.unworkableCount;
     const sentences = [
