@@ -1,5 +1,15 @@
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
-import { attributeOf, escapeAttribute, readXml, relationOf, within, type XmlElement } from "./xml";
+import {
+  attributeOf,
+  escapeAttribute,
+  inPlaceOf,
+  readXml,
+  relationOf,
+  within,
+  withPieces,
+  type Piece,
+  type XmlElement,
+} from "./xml";
 
 export const XML = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 const RELATIONS = "http://schemas.openxmlformats.org/package/2006/relationships";
@@ -178,14 +188,21 @@ export class Package {
 
   /** Puts other text in the place of a piece of a part. */
   replace(part: string, from: number, to: number, text: string): void {
-    const before = this.text(part);
-    this.setText(part, before.slice(0, from) + text + before.slice(to));
+    this.change(part, [{ from, to, text }]);
+  }
+
+  /** The same for several pieces of a part at once. */
+  change(part: string, pieces: readonly Piece[]): void {
+    if (pieces.length > 0) this.setText(part, withPieces(this.text(part), pieces));
   }
 
   /** Takes elements out of the root of a part. */
   removeElements(part: string, unwanted: (element: XmlElement) => boolean): void {
     const doomed = this.xml(part)?.children.filter(unwanted) ?? [];
-    for (const { start, end } of doomed.reverse()) this.replace(part, start, end, "");
+    this.change(
+      part,
+      doomed.map((element) => inPlaceOf(element, "")),
+    );
   }
 
   private types(): XmlElement {

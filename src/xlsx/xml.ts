@@ -131,6 +131,11 @@ export interface Piece {
   readonly text: string;
 }
 
+/** Other text for a whole element. */
+export function inPlaceOf({ start, end }: XmlElement, text: string): Piece {
+  return { from: start, to: end, text };
+}
+
 /** A text with other pieces in it, which do not overlap. */
 export function withPieces(xml: string, pieces: readonly Piece[]): string {
   let done = 0;

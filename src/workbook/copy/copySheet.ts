@@ -1,6 +1,15 @@
 import { XML, type Package } from "../../xlsx/package";
 import { quotedSheet } from "../../xlsx/address";
-import { attributeOf, childOf, escapeAttribute, escapeText, writtenAttributes, type XmlElement } from "../../xlsx/xml";
+import {
+  attributeOf,
+  childOf,
+  escapeAttribute,
+  escapeText,
+  inPlaceOf,
+  startTag,
+  writtenAttributes,
+  type XmlElement,
+} from "../../xlsx/xml";
 
 /** The name by which a copy is known; it stands for the cell with the time. */
 export const COPY_NAME = "CopyOfValuesMade";
@@ -34,13 +43,16 @@ export function addCopySheet(file: Package, { time, job, from, taken }: CopyShee
   const numbers = sheets.children.map((one) => Number(attributeOf(one, "sheetId")) || 0);
   const relation = first.attributes.find((one) => one.name === "id" && one.space.endsWith("/relationships"));
   const entry = `<${first.prefix}sheet name="${escapeAttribute(name)}" sheetId="${Math.max(...numbers) + 1}" ${relation?.written ?? "r:id"}="${id}"/>`;
-  // From the end of the part to its begin, so that what stands before keeps its place.
   const place = `${quotedSheet(name)}!$B$4`;
   const known = childOf(root, "definedNames");
-  if (known) file.replace(workbook, known.start, known.end, shiftedNames(known, place));
-  else file.replace(workbook, sheets.end, sheets.end, namesXml(sheets.prefix, [nameXml(sheets.prefix, place)]));
-  file.replace(workbook, first.start, first.start, entry);
-  openAtFirst(file);
+  const view = childOf(childOf(root, "bookViews"), "workbookView");
+  file.change(workbook, [
+    ...(view ? [startTag(view, { activeTab: "0", firstSheet: undefined })] : []),
+    { from: first.start, to: first.start, text: entry },
+    known
+      ? inPlaceOf(known, shiftedNames(known, place))
+      : { from: sheets.end, to: sheets.end, text: namesXml(sheets.prefix, [nameXml(sheets.prefix, place)]) },
+  ]);
 }
 
 function nameXml(prefix: string, place: string): string {
@@ -62,18 +74,6 @@ function shiftedNames(known: XmlElement, place: string): string {
     return `<${one.prefix}definedName${attributes}>${escapeText(one.text)}</${one.prefix}definedName>`;
   });
   return namesXml(known.prefix, [...shifted, nameXml(known.prefix, place)]);
-}
-
-function openAtFirst(file: Package): void {
-  const view = childOf(childOf(file.xml(file.workbook), "bookViews"), "workbookView");
-  if (!view) return;
-  const attributes = writtenAttributes(view.attributes, { activeTab: "0", firstSheet: undefined });
-  file.replace(
-    file.workbook,
-    view.start,
-    view.opened,
-    `<${view.prefix}workbookView${attributes}${view.closing === view.end ? "/>" : ">"}`,
-  );
 }
 
 function sheetXml(time: string, job: string | undefined, from: string | undefined): string {

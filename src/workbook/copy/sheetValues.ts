@@ -1,4 +1,15 @@
-import { attributeOf, childOf, escapeText, walkXml, writtenAttributes, type XmlElement } from "../../xlsx/xml";
+import {
+  attributeOf,
+  childOf,
+  escapeText,
+  inPlaceOf,
+  startTag,
+  walkXml,
+  withPieces,
+  writtenAttributes,
+  type Piece,
+  type XmlElement,
+} from "../../xlsx/xml";
 
 /** A sheet without its formulas. */
 interface SheetValues {
@@ -15,13 +26,6 @@ interface Marks {
   readonly texts: readonly string[];
 }
 
-/** A text in the place of a piece of the sheet. */
-interface Edit {
-  readonly from: number;
-  readonly to: number;
-  readonly text: string;
-}
-
 const UNFINISHED = /^#(?:NAME\?|BUSY!|GETTING_DATA|CONNECT!)$/;
 
 /**
@@ -29,7 +33,7 @@ const UNFINISHED = /^#(?:NAME\?|BUSY!|GETTING_DATA|CONNECT!)$/;
  * heading, which says what to type, and the head of each printed page say what the sheet is.
  */
 export function valuesOnly(xml: string, { mark, texts }: Marks): SheetValues {
-  const edits: Edit[] = [];
+  const edits: Piece[] = [];
   const unfinished: string[] = [];
   const formulas: string[] = [];
   const seen = { heading: false, header: false };
@@ -43,27 +47,23 @@ export function valuesOnly(xml: string, { mark, texts }: Marks): SheetValues {
           if (address === "A1") seen.heading = formula === undefined && plainText(element, texts) !== undefined;
           if (formula) {
             if (UNFINISHED.test(childOf(element, "v")?.text ?? "")) unfinished.push(address);
-            edits.push({ from: element.start, to: element.end, text: withoutFormula(element) });
+            edits.push(inPlaceOf(element, withoutFormula(element)));
           } else if (address === "A2" && seen.heading && plainText(element, texts) !== undefined) {
             const said = `${mark}: nothing here follows a change. Change the workbook itself, and make a new copy.`;
-            edits.push({ from: element.start, to: element.end, text: textCell(element, said) });
+            edits.push(inPlaceOf(element, textCell(element, said)));
           }
           return "forget";
         }
         case "row":
           return "forget";
         case "dataValidations":
-          edits.push({ from: element.start, to: element.end, text: "" });
+          edits.push(inPlaceOf(element, ""));
           return "forget";
         case "formula":
           formulas.push(element.text);
           return undefined;
         case "sheetView":
-          edits.push({
-            from: element.start,
-            to: element.opened,
-            text: `<${element.prefix}sheetView${writtenAttributes(element.attributes, { tabSelected: undefined })}${element.closing === element.end ? "/>" : ">"}`,
-          });
+          edits.push(startTag(element, { tabSelected: undefined }));
           return undefined;
         case "pageMargins":
         case "pageSetup":
@@ -82,7 +82,7 @@ export function valuesOnly(xml: string, { mark, texts }: Marks): SheetValues {
     const head = `<${margins.prefix}headerFooter><${margins.prefix}oddHeader>${escapeText(markedHeader("", mark))}</${margins.prefix}oddHeader></${margins.prefix}headerFooter>`;
     edits.push({ from: margins.end, to: margins.end, text: head });
   }
-  return { xml: apply(xml, edits), unfinished, formulas };
+  return { xml: withPieces(xml, edits), unfinished, formulas };
 }
 
 /** A cell's own text; undefined where it holds something else. */
@@ -113,14 +113,14 @@ function textCell(cell: XmlElement, text: string): string {
   return `<${prefix}c${attributes}><${prefix}is><${prefix}t xml:space="preserve">${escapeText(text)}</${prefix}t></${prefix}is></${prefix}c>`;
 }
 
-function header(element: XmlElement, mark: string): Edit {
+function header(element: XmlElement, mark: string): Piece {
   const { prefix } = element;
   const old = childOf(element, "oddHeader");
   const head = `<${prefix}oddHeader>${escapeText(markedHeader(old?.text ?? "", mark))}</${prefix}oddHeader>`;
-  if (old) return { from: old.start, to: old.end, text: head };
+  if (old) return inPlaceOf(old, head);
   if (element.closing < element.end) return { from: element.opened, to: element.opened, text: head };
   const open = `<${prefix}headerFooter${writtenAttributes(element.attributes)}>`;
-  return { from: element.start, to: element.end, text: `${open}${head}</${prefix}headerFooter>` };
+  return inPlaceOf(element, `${open}${head}</${prefix}headerFooter>`);
 }
 
 /** The head of a page with the mark in its middle, before what stands right. */
@@ -129,14 +129,4 @@ function markedHeader(head: string, mark: string): string {
   const without = head.replace(/&C(?:[^&]|&[^LR])*/, "");
   const right = without.indexOf("&R");
   return right < 0 ? without + middle : without.slice(0, right) + middle + without.slice(right);
-}
-
-function apply(xml: string, edits: readonly Edit[]): string {
-  const parts: string[] = [];
-  let at = 0;
-  for (const { from, to, text } of [...edits].sort((a, b) => a.from - b.from)) {
-    parts.push(xml.slice(at, from), text);
-    at = to;
-  }
-  return parts.join("") + xml.slice(at);
 }

@@ -2,7 +2,7 @@ import { FileRefusal } from "../file/refusal";
 import { namesIn } from "../lint/formula";
 import { parseArea } from "../../xlsx/address";
 import { Package } from "../../xlsx/package";
-import { attributeOf, childOf, escapeText, within, writtenAttributes } from "../../xlsx/xml";
+import { attributeOf, childOf, escapeText, inPlaceOf, startTag, within, writtenAttributes } from "../../xlsx/xml";
 import { addCopySheet, COPY_NAME } from "./copySheet";
 import { valuesOnly } from "./sheetValues";
 
@@ -93,15 +93,10 @@ function lockAll(file: Package): void {
   const root = part === undefined ? undefined : file.xml(part);
   if (part === undefined || !root) return;
   const open = [...within(root, "protection")].filter((one) => attributeOf(one, "locked") === "0");
-  for (const one of open.reverse()) {
-    const attributes = writtenAttributes(one.attributes, { locked: "1" });
-    file.replace(
-      part,
-      one.start,
-      one.opened,
-      `<${one.prefix}protection${attributes}${one.closing === one.end ? "/>" : ">"}`,
-    );
-  }
+  file.change(
+    part,
+    open.map((one) => startTag(one, { locked: "1" })),
+  );
 }
 
 /** Names that only formulas read go, so that nobody takes the copy for the workbook; what is printed and coloured by keeps its own. */
@@ -117,12 +112,8 @@ function dropNames(file: Package, used: ReadonlySet<string>): void {
     (one) =>
       `<${one.prefix}definedName${writtenAttributes(one.attributes)}>${escapeText(one.text)}</${one.prefix}definedName>`,
   );
-  file.replace(
-    part,
-    list.start,
-    list.end,
-    kept.length === 0 ? "" : `<${list.prefix}definedNames>${written.join("")}</${list.prefix}definedNames>`,
-  );
+  const all = kept.length === 0 ? "" : `<${list.prefix}definedNames>${written.join("")}</${list.prefix}definedNames>`;
+  file.change(part, [inPlaceOf(list, all)]);
 }
 
 /** A copy needs no add-in, so it must not ask for one. */

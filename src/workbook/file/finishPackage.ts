@@ -2,7 +2,7 @@ import { unzipSync, zipSync, type Zippable } from "fflate";
 import type { SheetModel } from "../model";
 import { storeChartValues } from "../../xlsx/chartCaches";
 import { Package } from "../../xlsx/package";
-import { attributeOf, childOf, startTag, within, withPieces, type Piece, type XmlElement } from "../../xlsx/xml";
+import { attributeOf, childOf, inPlaceOf, startTag, within, type Piece, type XmlElement } from "../../xlsx/xml";
 import { openColumns } from "./openRows";
 
 /** Every entry of the package carries this time, so that the same workbook gives the same bytes anywhere. */
@@ -31,7 +31,7 @@ export function finishPackage(bytes: Uint8Array, { valuesOnly, sheets }: Finish)
   const file = new Package(parts);
   const change = (part: string, pieces: (root: XmlElement, xml: string) => Piece[]): void => {
     const root = file.xml(part);
-    if (root) file.setText(part, withPieces(file.text(part), pieces(root, file.text(part))));
+    if (root) file.change(part, pieces(root, file.text(part)));
   };
   change(file.workbook, (root) => [...within(root, "calcPr")].map((element) => inPlaceOf(element, CALCULATION)));
   change("docProps/app.xml", (root) =>
@@ -49,10 +49,6 @@ export function finishPackage(bytes: Uint8Array, { valuesOnly, sheets }: Finish)
   });
   storeChartValues(file);
   return zip(parts);
-}
-
-function inPlaceOf({ start, end }: XmlElement, text: string): Piece {
-  return { from: start, to: end, text };
 }
 
 /** Readers draw a series that does not say otherwise as a curve, which would round the steps of a stream. */
