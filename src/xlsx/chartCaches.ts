@@ -1,6 +1,6 @@
 import { columnNumber, overlap, parseArea, type Area } from "./address";
 import type { Package } from "./package";
-import { attributeOf, childOf, escapeText, walkXml, within, type XmlElement } from "./xml";
+import { attributeOf, childOf, escapeText, walkXml, within, type Piece, type XmlElement } from "./xml";
 
 /** Longest range of a chart that is stored with it. */
 const MOST_POINTS = 5_000;
@@ -10,33 +10,33 @@ const MOST_POINTS = 5_000;
  * calculate draw from these alone (ECMA-376 part 1, 21.2.2.121 numCache and 21.2.2.201 strCache).
  */
 export function storeChartValues(file: Package): void {
-  const charts = file.names().filter((name) => /\/charts\/chart\d*\.xml$/i.test(name) && isReadable(file, name));
+  const charts = file
+    .names()
+    .filter((name) => /\/charts\/chart\d*\.xml$/i.test(name) && isReadable(file, name))
+    .map((part) => ({ part, references: referencesOf(file.xml(part)) }));
+  const areas = charts.flatMap(({ references }) => references.map(({ area }) => area));
   const sheets = file.sheets();
-  const references = charts.flatMap((part) => referencesOf(file.xml(part)));
-  const areas = references.flatMap(({ area }) => (area ? [area] : []));
   const shown = new Map<string, Map<string, string | number>>();
-  for (const sheet of new Set(areas.map(({ sheet }) => sheet))) {
+  for (const sheet of new Set(areas.map((area) => area.sheet))) {
     const part = sheets.get(sheet);
+    const drawn = areas.filter((area) => area.sheet === sheet);
     if (part !== undefined)
       shown.set(
         sheet,
-        valuesIn(
-          file.text(part),
-          areas.filter((area) => area.sheet === sheet),
-          () => file.sharedTexts(),
-        ),
+        valuesIn(file.text(part), drawn, () => file.sharedTexts()),
       );
   }
-  for (const part of charts) {
-    for (const { element, area } of referencesOf(file.xml(part)).reverse()) {
-      const values = area && shown.get(area.sheet);
-      if (!area || !values || pointsOf(area) > MOST_POINTS) continue;
-      const kept = [...element.children].filter(({ name }) => name === "f" || name === "extLst");
-      const xml = file.text(part);
+  for (const { part, references } of charts) {
+    const xml = file.text(part);
+    const pieces = references.flatMap(({ element, area }): Piece[] => {
+      const values = shown.get(area.sheet);
+      if (!values) return [];
+      const kept = element.children.filter(({ name }) => name === "f" || name === "extLst");
       const [formula, ...rest] = kept.map(({ start, end }) => xml.slice(start, end));
-      const cache = cacheXml(element, area, values);
-      file.replace(part, element.opened, element.closing, [formula, cache, ...rest].join(""));
-    }
+      const text = [formula, cacheXml(element, area, values), ...rest].join("");
+      return [{ from: element.opened, to: element.closing, text }];
+    });
+    file.change(part, pieces);
   }
 }
 
@@ -51,15 +51,16 @@ function isReadable(file: Package, part: string): boolean {
 
 interface Reference {
   readonly element: XmlElement;
-  readonly area: Area | undefined;
+  readonly area: Area;
 }
 
-/** What a chart reads from cells, in the order of the file. */
+/** What a chart draws from cells, as far as it is stored. */
 function referencesOf(root: XmlElement | undefined): Reference[] {
   if (!root) return [];
-  return [...within(root, "numRef"), ...within(root, "strRef")]
-    .sort((a, b) => a.start - b.start)
-    .map((element) => ({ element, area: parseArea(childOf(element, "f")?.text ?? "") }));
+  return [...within(root, "numRef"), ...within(root, "strRef")].flatMap((element) => {
+    const area = parseArea(childOf(element, "f")?.text ?? "");
+    return area && pointsOf(area) <= MOST_POINTS ? [{ element, area }] : [];
+  });
 }
 
 function pointsOf({ top, left, bottom, right }: Area): number {
