@@ -1,8 +1,8 @@
 import { readXlsx } from "hucre/xlsx";
 import { parseArea, type Area } from "../xlsx/address";
 import { Engine, type Put } from "./engine/engine";
+import { nameOf } from "./engine/formula";
 import { sourceOf } from "./engine/source";
-import { cellAddress } from "./layout/address";
 import type { CellValue } from "./model";
 
 /** What a formula gives: one value, or rows of them where it spills. */
@@ -77,8 +77,9 @@ export async function openWorkbook(bytes: Uint8Array): Promise<OpenedWorkbook> {
       type(typed);
       const results = new Map<string, Calculated>();
       const formulas = new Map<string, string>();
-      for (const { sheet, row, column, filled, text } of engine.formulas()) {
-        const key = `${sheet}!${cellAddress(row, column)}`;
+      for (const formula of engine.formulas()) {
+        const { sheet, row, column, filled, text } = formula;
+        const key = nameOf(formula);
         formulas.set(key, text);
         results.set(key, filled ? rowsIn(engine, areaOf(sheet, filled)) : engine.value(sheet, row, column));
       }

@@ -1,4 +1,3 @@
-import { cellAddress } from "../layout/address";
 import type { CellValue } from "../model";
 import { eachCell, LAST_COLUMN, type Block } from "./block";
 import { Book, type Source } from "./book";
@@ -97,7 +96,7 @@ export class Engine {
     if (owner) sheet.put(row, column, undefined);
     if (typeof content === "object" && "formula" in content) {
       const text = content.formula;
-      const written = this.written.get(`${sheet.name}!${cellAddress(row, column)}`);
+      const written = this.written.get(nameOf({ sheet: sheet.name, row, column }));
       const spilling = written?.text === text ? written.spilling : "free";
       this.order.want(this.enter(sheet, { sheet: sheet.name, row, column, text, spilling }, undefined));
     } else sheet.put(row, column, content);

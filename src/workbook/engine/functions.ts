@@ -2,12 +2,9 @@ import { Problem } from "../../calc/problem";
 import type { Declaration } from "../../functions/contract/declaration";
 import type { Cell, Value } from "../../functions/contract/result";
 import type { FunctionDescriptor } from "./library";
-import { lift, liftedFunctions, type Given as AnyGiven } from "./lifted";
+import { lift, liftedFunctions, type Invoke } from "./lifted";
 import { pick } from "./pick";
-import { KIND } from "./values";
-
-type Scalar = { readonly kind: number; readonly value?: Cell; readonly code?: string };
-type Given = Scalar | { readonly kind: number; readonly rows: readonly (readonly Scalar[])[] };
+import { asTable, isTable, KIND, type Given, type Scalar } from "./values";
 
 /**
  * The functions of the catalogue and those that do better here than the calculating library's, by their names in formulas.
@@ -44,26 +41,25 @@ export function worksheetFunctions(
       lifted((given) => rounded(given, toWhole)),
     );
   add("FIXED", 1, 3, lifted(fixed));
-  add("INDEX", 2, 3, (given) => pick(given as Scalar[]));
+  add("INDEX", 2, 3, pick);
   return functions;
 }
 
 /** One of ours that takes single values, for ranges as well. */
-function lifted(invoke: (given: readonly Scalar[]) => Scalar): (given: Given[]) => unknown {
-  return lift((given) => invoke(given as readonly Scalar[]) as AnyGiven) as (given: Given[]) => unknown;
+function lifted(invoke: (given: readonly Scalar[]) => Scalar): Invoke {
+  return lift((given) => invoke(given as readonly Scalar[]));
 }
 
 /** What the function contract expects for a value of the library: rows for ranges, {error} for error cells. */
 function toRaw(value: Given): unknown {
-  if ("rows" in value) return value.rows.map((row) => row.map(toRaw));
+  if (isTable(value)) return value.rows.map((row) => row.map(toRaw));
   if (value.kind === KIND.error) return { error: value.code };
   return value.kind === KIND.blank ? null : value.value;
 }
 
 function fromValue(value: Value): unknown {
   if (!Array.isArray(value)) return scalar(value);
-  const rows = value.map((row) => row.map(scalar));
-  return { kind: KIND.table, rows, height: rows.length, width: rows[0]?.length ?? 0 };
+  return asTable(value.map((row) => row.map(scalar)));
 }
 
 function scalar(value: Cell): Scalar {

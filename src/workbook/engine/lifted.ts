@@ -1,16 +1,6 @@
 import { ensureRegistryInitialized, lookupFunction, type FunctionDescriptor } from "./library";
-import { KIND } from "./values";
+import { asTable, isTable, KIND, type Given, type Scalar, type Table } from "./values";
 
-interface Scalar {
-  readonly kind: number;
-  readonly value?: unknown;
-  readonly code?: string;
-}
-interface Table {
-  readonly kind: number;
-  readonly rows: readonly (readonly Scalar[])[];
-}
-export type Given = Scalar | Table;
 export type Invoke = (given: Given[]) => Given;
 
 const NOT_THERE: Scalar = { kind: KIND.error, code: "#N/A" };
@@ -60,7 +50,7 @@ export function lift(invoke: Invoke, at?: readonly number[]): Invoke {
     let height = 0;
     let width = 0;
     given.forEach((one, index) => {
-      if (!("rows" in one) || (at && !at.includes(index))) return;
+      if (!isTable(one) || (at && !at.includes(index))) return;
       height = Math.max(height, one.rows.length);
       width = Math.max(width, one.rows[0]?.length ?? 0);
     });
@@ -68,14 +58,12 @@ export function lift(invoke: Invoke, at?: readonly number[]): Invoke {
     const rows = Array.from({ length: height }, (_, row) =>
       Array.from({ length: width }, (__, column): Scalar => {
         const one = invoke(
-          given.map((from, index) =>
-            "rows" in from && (!at || at.includes(index)) ? cellOf(from, row, column) : from,
-          ),
+          given.map((from, index) => (isTable(from) && (!at || at.includes(index)) ? cellOf(from, row, column) : from)),
         );
-        return "rows" in one ? (one.rows[0]?.[0] ?? NOT_THERE) : one;
+        return isTable(one) ? (one.rows[0]?.[0] ?? NOT_THERE) : one;
       }),
     );
-    return { kind: KIND.table, rows, height, width } as Table;
+    return asTable(rows);
   };
 }
 

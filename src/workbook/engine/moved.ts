@@ -1,11 +1,10 @@
 import { columnLetters, columnNumber } from "../../xlsx/address";
+import { LAST_COLUMN, LAST_ROW } from "./block";
 import type { AstNode } from "./library";
 
 /** The kinds of a formula's parts that name cells; the library's own enumeration exists for the compiler only. */
-const TYPE = { error: 4, cell: 5, area: 6 } as const;
+export const TYPE = { error: 4, cell: 5, area: 6 } as const;
 const BEYOND = { type: TYPE.error, value: "#REF!" };
-const LAST_ROW = 1_048_576;
-const LAST_COLUMN = 16_384;
 
 interface CellPart {
   readonly type: number;

@@ -1,16 +1,5 @@
-/** A value of the calculating library, or a table of them. */
-interface Scalar {
-  readonly kind: number;
-  readonly value?: unknown;
-  readonly code?: string;
-}
-interface Table {
-  readonly kind: number;
-  readonly rows: readonly (readonly Scalar[])[];
-}
-type Given = Scalar | Table;
+import { asTable, isTable, KIND, type Given, type Scalar, type Table } from "./values";
 
-const KIND = { error: 4, table: 5 } as const;
 const VALUE: Scalar = { kind: KIND.error, code: "#VALUE!" };
 const REF: Scalar = { kind: KIND.error, code: "#REF!" };
 
@@ -47,14 +36,6 @@ function numberOf(given: Scalar | 0): number | undefined {
   return given !== 0 && (given.kind === KIND.error || given.value === "" || Number.isNaN(number)) ? undefined : number;
 }
 
-function isTable(given: Given): given is Table {
-  return "rows" in given;
-}
-
 function tableOf(given: Given): Table {
   return isTable(given) ? given : asTable([[given]]);
-}
-
-function asTable(rows: readonly (readonly Scalar[])[]): Table & { height: number; width: number } {
-  return { kind: KIND.table, rows, height: rows.length, width: rows[0]?.length ?? 0 };
 }

@@ -1,4 +1,5 @@
 import { treeOf } from "./formula";
+import { TYPE } from "./moved";
 import type { Engine } from "./engine";
 import { shown, type Held } from "./values";
 import type { Block } from "./block";
@@ -111,8 +112,6 @@ export class Rules {
   }
 }
 
-const CELL = 5;
-
 /** Whether a formula reads other cells when it is copied down, and across. */
 function movesWith(text: string): { rows: boolean; columns: boolean } {
   const moves = { rows: false, columns: false };
@@ -120,7 +119,7 @@ function movesWith(text: string): { rows: boolean; columns: boolean } {
     if (Array.isArray(part)) return part.forEach(look);
     if (typeof part !== "object" || part === null) return;
     const { type, rowAbsolute, colAbsolute } = part as { type?: number; rowAbsolute?: boolean; colAbsolute?: boolean };
-    if (type === CELL) {
+    if (type === TYPE.cell) {
       moves.rows ||= rowAbsolute === false;
       moves.columns ||= colAbsolute === false;
     }

@@ -4,6 +4,26 @@ import type { RuntimeValue, ScalarValue } from "./library";
 /** The kinds of the calculating library's values; its own enumeration exists for the compiler only. */
 export const KIND = { blank: 0, number: 1, text: 2, flag: 3, error: 4, table: 5 } as const;
 
+/** What the calculating library gives its functions: a value, or a table of them. */
+export interface Scalar {
+  readonly kind: number;
+  readonly value?: unknown;
+  readonly code?: string;
+}
+export interface Table {
+  readonly kind: number;
+  readonly rows: readonly (readonly Scalar[])[];
+}
+export type Given = Scalar | Table;
+
+export function isTable(given: Given): given is Table {
+  return "rows" in given;
+}
+
+export function asTable(rows: Table["rows"]): Table & { height: number; width: number } {
+  return { kind: KIND.table, rows, height: rows.length, width: rows[0]?.length ?? 0 };
+}
+
 /** A value as the calculating library reads it off a cell. */
 export type Held = number | string | boolean | { readonly error: string };
 

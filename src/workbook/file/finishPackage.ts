@@ -1,4 +1,5 @@
 import { unzipSync, zipSync, type Zippable } from "fflate";
+import { isErrorCode } from "../engine/values";
 import type { SheetModel } from "../model";
 import { storeChartValues } from "../../xlsx/chartCaches";
 import { Package } from "../../xlsx/package";
@@ -12,7 +13,6 @@ const ENTRY_TIME = "1980-01-01T00:00:00";
 const CALCULATION = '<calcPr calcId="191029"/>';
 
 const CHART = /^xl\/charts\/chart\d+\.xml$/;
-const ERROR = /^#(?:N\/A|NAME\?|REF!|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!)$/;
 
 /** What is done to the writing library's package before it ships. */
 export interface Finish {
@@ -79,7 +79,7 @@ function mendedCells(sheet: XmlElement, valuesOnly: boolean): Piece[] {
     children.flatMap((cell) => {
       const [formula, value] = [childOf(cell, "f"), childOf(cell, "v")];
       const bare = valuesOnly && attributeOf(formula, "t") === "array";
-      const type = formula && value && ERROR.test(value.text) ? { t: "e" } : {};
+      const type = formula && value && isErrorCode(value.text) ? { t: "e" } : {};
       const changed = { ...type, ...(bare ? { cm: undefined } : {}) };
       return [
         ...(Object.keys(changed).length > 0 ? [startTag(cell, changed)] : []),
