@@ -5,13 +5,11 @@ import { sayBoth } from "../../calc/quantity/measures";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
 import { aboveZero } from "../contract/range";
-import { tableResult, type TableCell } from "../contract/result";
-import { choice, quantity, text } from "../contract/scalars";
+import { tableResult } from "../contract/result";
+import { choice, quantity } from "../contract/scalars";
 import { table } from "../contract/tables";
+import { inStep, READING, rodColumns } from "./arguments";
 
-/** A reading of 0 is a blank cell: the rod's foot is never on the line of sight. */
-const READING = aboveZero(LEVEL_RANGE.reading);
-const reading = (about: string) => optional(quantity("length", about, READING), "none");
 const LIMIT_NAMES = Object.keys(CLOSURE_LIMITS) as (keyof typeof CLOSURE_LIMITS)[];
 
 export const LEVELRUN = declare({
@@ -30,12 +28,7 @@ export const LEVELRUN = declare({
   caution:
     "Check that the instrument is level and read the benchmark again at the end; a moved tripod spoils every level.",
   args: {
-    readings: table("Rod readings in the order taken", {
-      point: optional(text("Name of the point", { longest: 80 }), "no name"),
-      backsight: reading("On a point of known level"),
-      intermediate: reading("On a point the run does not go on from"),
-      foresight: reading("On a turning point or the last point"),
-    }),
+    readings: table("Rod readings in the order taken", rodColumns(READING)),
     start: quantity("length", "Level of the first point", LEVEL_RANGE.level),
     known: optional(
       quantity("length", "Known level of the last point", LEVEL_RANGE.level),
@@ -117,25 +110,18 @@ export const LEVELRUN = declare({
     const { points, backsights, foresights, closure, corrected } = closedRun(
       start,
       readings.map((row) => ({ ...row, point: row.point ?? "" })),
-      {
-        known,
-        distance,
-        limit,
-      },
+      { known, distance, limit },
     );
-    const rows: TableCell[][] = [];
-    points.forEach((point, index) => {
-      // Blank rows between readings stay blank, so that the levels keep step with the cells beside them.
-      while (rows.length < (readings[index]?.row ?? 0) - 1) rows.push(["", "", "", "", ""]);
-      rows.push([
-        point.point,
-        point.instrument ?? "",
-        point.level,
+    return inStep(
+      readings,
+      points.map(({ point, instrument, level }, index) => [
+        point,
+        instrument ?? "",
+        level,
         corrected?.[index] ?? "",
         index === points.length - 1 ? remark(backsights - foresights, closure) : "",
-      ]);
-    });
-    return rows;
+      ]),
+    );
   },
 });
 

@@ -8,9 +8,7 @@ import { aboveZero } from "../contract/range";
 import { tableResult, type TableCell } from "../contract/result";
 import { quantity, text } from "../contract/scalars";
 import { table } from "../contract/tables";
-
-/** A reading of 0 is a blank cell: the rod's foot is never on the line of sight. */
-const READING = aboveZero(LEVEL_RANGE.reading);
+import { inStep, READING } from "./arguments";
 
 const COLUMNS = [
   { title: "Point" },
@@ -136,14 +134,10 @@ export const SETOUT = declare({
     for (const { row } of targets) byRow.delete(row);
     for (const row of byRow.keys())
       throw invalid(`readings row ${row} has no point beside it; name the point and its level`);
-    // Blank rows between the points stay blank, so that the table keeps step with the cells beside it.
-    const rows: TableCell[][] = [];
-    points.forEach((point, index) => {
-      const row = targets[index]?.row ?? 0;
-      while (rows.length < row - 1) rows.push(COLUMNS.map(() => ""));
-      rows.push(cells(point, system));
-    });
-    return rows;
+    return inStep(
+      targets,
+      points.map((point) => cells(point, system)),
+    );
   },
 });
 

@@ -1,13 +1,13 @@
 import { shotFaults } from "../../calc/survey/shotFaults";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
-import { tableResult, type TableCell } from "../contract/result";
-import { quantity, text } from "../contract/scalars";
+import { tableResult } from "../contract/result";
+import { quantity } from "../contract/scalars";
 import { table } from "../contract/tables";
+import { inStep, rodColumns } from "./arguments";
 
 /** Any length at all: what is out of range is told in its row, and not refused with the whole table. */
 const ANY = { min: -1e6, max: 1e6 };
-const reading = (about: string) => optional(quantity("length", about, ANY), "none");
 
 export const SHOTCHECK = declare({
   name: "SHOTCHECK",
@@ -19,10 +19,7 @@ export const SHOTCHECK = declare({
   limits: "It finds slips of booking, never a wrong reading: close the run for that (see LEVELRUN).",
   args: {
     shots: table("Shots in the order taken", {
-      point: optional(text("Name of the point", { longest: 80 }), "no name"),
-      backsight: reading("On a point of known level"),
-      intermediate: reading("On a point the run does not go on from"),
-      foresight: reading("On a turning point or the last point"),
+      ...rodColumns(ANY),
       station: optional(quantity("length", "Distance along the line", ANY), "not on the ground line"),
       offset: optional(
         quantity("length", "Distance to the right of the line, negative to the left", ANY),
@@ -52,12 +49,9 @@ export const SHOTCHECK = declare({
   ],
   compute({ shots }) {
     const faults = shotFaults(shots.map((shot) => ({ ...shot, point: shot.point ?? "" })));
-    const rows: TableCell[][] = [];
-    shots.forEach(({ row }, index) => {
-      // Blank rows between shots stay blank, so that each sentence stands beside its shot.
-      while (rows.length < row - 1) rows.push([""]);
-      rows.push([faults[index]?.sentence ?? ""]);
-    });
-    return rows;
+    return inStep(
+      shots,
+      faults.map((fault) => [fault?.sentence ?? ""]),
+    );
   },
 });
