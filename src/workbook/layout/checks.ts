@@ -7,6 +7,9 @@ import type { Page } from "./page";
 /** Words of the verdicts; Start counts them, the pane reads them. */
 export const VERDICT = { ok: "OK", fix: "FIX", look: "LOOK", blank: "to fill", error: "ERROR" } as const;
 
+/** Where a check stands in its row, on its own sheet. */
+export const CHECK_COLUMN = { value: 2, verdict: 5, cure: 6 } as const;
+
 /** Lays out the sheet's checks as one block and hands them to Start. */
 export function addChecks(page: Page, checks: readonly CheckSpec[]): void {
   if (checks.length === 0) return;
@@ -73,11 +76,9 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
     style: "remark",
     across,
   });
-  const at = (column: number): string => `${page.name}!${cellAddress(row, column, true)}`;
-  const cells = { value: at(2), unit: at(3), limit: at(4), verdict: at(5), cure: at(6) };
   // What is changed of a fact is the cell it is typed into.
   const fix = job.inputs.get(check.fix)?.yours.name ?? check.fix;
-  job.checks.push({ ...check, fix, sheet: page.name, cells });
+  job.checks.push({ ...check, fix, sheet: page.name, row });
 }
 
 /** Verdicts that ask for something stand out by weight and ground as well as by their word. */

@@ -68,7 +68,7 @@ export {
   type RateLine,
   type TakeoffLine,
 } from "./job";
-export { VERDICT, markVerdicts } from "./checks";
+export { CHECK_COLUMN, VERDICT, markVerdicts } from "./checks";
 export type { Kind } from "./formats";
 export { SheetLayout } from "./sheetLayout";
 export type { TableRef } from "./tableRef";

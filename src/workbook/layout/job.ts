@@ -102,10 +102,10 @@ export const CATEGORIES = [
 ] as const;
 export type Category = (typeof CATEGORIES)[number];
 
-/** A check as it stands on its sheet; Start refers to these cells. */
+/** A check as it stands in a row of its sheet; those of a sheet stand one below the other. */
 export interface PlacedCheck extends CheckSpec {
   readonly sheet: string;
-  readonly cells: Readonly<Record<"value" | "unit" | "limit" | "verdict" | "cure", string>>;
+  readonly row: number;
 }
 
 /** The input of a fact as it was laid out on its own sheet; the sheet of facts reads it. */

@@ -1,6 +1,6 @@
-import { defineSheet, markVerdicts, VERDICT, type Both, type Job, type PlacedCheck, type SheetLayout } from "../layout";
+import { defineSheet, VERDICT, type Both, type Job, type SheetLayout } from "../layout";
 import { GLANCE } from "../glance";
-import { formatOf } from "../layout/formats";
+import { checkList, VERDICT_COLUMN, WEIGHT_COLUMN } from "./startParts/checkList";
 
 const STEPS: readonly Both<string>[] = [
   "Work from left to right: fill in the cells with a thick left edge; select one to read what belongs in it. All others are worked out and protected.",
@@ -20,11 +20,6 @@ const CAUTIONS = [
 /** What costs money rather than a limb. */
 const NOTICE =
   "Weir, friction and stone figures are estimates: flows over rough natural lips are good to 10 to 20 % (common practice, no source). Check the finished feature against the plan with a rod and a bucket.";
-
-/** Column of the verdicts in the list of checks. */
-const VERDICT_COLUMN = 5;
-/** Right of the list, for formulas: whether a check stops the job or is a rule of thumb. */
-const WEIGHT_COLUMN = 8;
 
 /** How many checks stand where. */
 const STANDING: readonly (readonly [name: string, label: string, verdicts: readonly string[]])[] = [
@@ -140,43 +135,4 @@ function sheetList(s: SheetLayout, job: Job): void {
     s.textAcross(s.row, RIGHT + 1, across, purpose, "remark");
     s.row++;
   }
-}
-
-function checkList(s: SheetLayout, job: Job): void {
-  const first = s.row + 1;
-  const last = first + job.checks.length - 1;
-  s.print({ landscape: true, titleRows: [s.row, s.row], lastColumn: s.lastColumn });
-  const heads = ["Check", "Value", "Unit", "Limit", "Verdict", "Where to fix it", "What to do"];
-  heads.forEach((title, index) => s.put(s.row, index + 1, { value: title, style: index === 1 ? "head" : "headText" }));
-  s.row++;
-  for (const check of job.checks) {
-    checkRow(s, job, check);
-    s.row++;
-  }
-  if (job.checks.length > 0) {
-    s.define("Checks", first, 1, last, s.lastColumn);
-    s.filter(first - 1, 1, last, s.lastColumn);
-    s.define("CheckWeights", first, WEIGHT_COLUMN, last, WEIGHT_COLUMN);
-    markVerdicts(s, { top: first, left: 5, bottom: last, right: 5 });
-  }
-}
-
-function checkRow(s: SheetLayout, job: Job, check: PlacedCheck): void {
-  const { row } = s;
-  const format = formatOf(check.kind ?? "number", job.system);
-  s.fitHeight(row, check.label, s.charactersAcross(1, 1));
-  s.put(row, 1, { value: check.label, style: "label" });
-  s.put(row, 2, { formula: `=${check.cells.value}`, style: "result", look: { format } });
-  s.put(row, 3, { formula: `=${check.cells.unit}&""`, style: "unit" });
-  s.put(row, 4, { formula: `=${check.cells.limit}`, style: "resultText", look: { format, align: "right" } });
-  if (typeof check.limit === "string" && !check.limit.startsWith("=")) {
-    s.fitHeight(row, check.limit, s.charactersAcross(4, 1));
-  }
-  s.put(row, WEIGHT_COLUMN, { value: check.weight ?? "stop", style: "unit" });
-  s.put(row, 5, { formula: `=${check.cells.verdict}`, style: "resultText", look: { bold: true, align: "center" } });
-  const where = check.fix.includes("!") ? check.fix : `${check.sheet}: ${check.fix}`;
-  s.put(row, 6, { value: where, style: "link", link: check.fix, look: { wrap: true } });
-  s.fitHeight(row, where, s.charactersAcross(6, 1));
-  s.fitHeight(row, check.cure, s.charactersAcross(7, 1));
-  s.put(row, 7, { ...(check.cureNow ? { formula: `=${check.cells.cure}` } : { value: check.cure }), style: "remark" });
 }

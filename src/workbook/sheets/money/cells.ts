@@ -10,10 +10,10 @@ export function fill(s: SheetLayout, at: Ref, formula: string): void {
   cell.formula = `=${bare(formula)}`;
 }
 
-/** Gives a laid-out column one formula that fills it from its first cell down. */
-export function fillDown(s: SheetLayout, column: Ref, formula: string): void {
-  fill(s, column.cell(1), formula);
-  cellOf(s, column.cell(1)).spill = { rows: column.bottom - column.top + 1, columns: 1 };
+/** Gives a laid-out column, or several side by side, one formula that fills them from the first cell down. */
+export function fillDown(s: SheetLayout, area: Ref, formula: string): void {
+  fill(s, area.cell(1), formula);
+  cellOf(s, area.cell(1)).spill = { rows: area.bottom - area.top + 1, columns: area.right - area.left + 1 };
 }
 
 /** Makes one cell of an input column a fixed text. */
