@@ -1,3 +1,4 @@
+import { roundCents } from "../calc/money/cents";
 import { say } from "../calc/quantity/measures";
 import type { UnitSystem } from "../calc/quantity/unitSystem";
 import type { Machine } from "./types";
@@ -21,8 +22,8 @@ export type MachineChoice =
   | { readonly by: "none" | "unknown"; readonly reason: string };
 
 /**
- * The machine that comes in and lifts the heaviest stone: by the narrowest way it passes and by its load chart, the
- * cheapest hour first. A lift is known at the reach of the chart and nearer, never beyond it, so that nothing is
+ * The machine that comes in and lifts the heaviest stone, by the narrowest way it passes and by its load chart: one that
+ * works the usual hours before one that is fetched for it, one with an engine before a hoist, then the cheapest hour. A lift is known at the reach of the chart and nearer, never beyond it, so that nothing is
  * extrapolated from a chart. The load chart of the machine itself, on its own ground and slings, has the last word.
  */
 export function chooseMachine(machines: readonly Machine[], lift: Lift, system: UnitSystem): MachineChoice {
@@ -35,7 +36,7 @@ export function chooseMachine(machines: readonly Machine[], lift: Lift, system: 
   if (strong.length === 0) return { by: "none", reason: tooHeavy(lifters, heaviest, reach, system) };
   if (wayIn === undefined) return { by: "unknown", reason: "the width of the way in is not known" };
   const fitting = strong.filter(({ width }) => width !== undefined && width <= wayIn);
-  const [machine, ...others] = [...fitting].sort((a, b) => hourCost(a) - hourCost(b));
+  const [machine, ...others] = [...fitting].sort((a, b) => rank(a) - rank(b));
   if (machine) return { by: "machine", machine, others };
   const known = strong.flatMap(({ name, width }) => (width === undefined ? [] : [{ name, width }]));
   const narrowest = known.sort((a, b) => a.width - b.width)[0];
@@ -53,9 +54,16 @@ function lifts({ lift = 0, reach }: Machine, weight: number, wanted: number | un
   return wanted === undefined || (reach !== undefined && wanted <= reach);
 }
 
+/** More than an hour of any machine costs. */
+const MORE = 1e4;
+
+function rank(machine: Machine): number {
+  return (machine.share > 0 ? 0 : 2 * MORE) + ((machine.fuel ?? 0) > 0 ? 0 : MORE) + hourCost(machine);
+}
+
 /** What an hour of a machine costs, without its operator; Infinity where the book does not say. */
 export function hourCost({ own, fuel, upkeep }: Machine): number {
-  return own === undefined ? Infinity : own + (fuel ?? 0) + (upkeep ?? 0);
+  return own === undefined ? Infinity : roundCents(own + (fuel ?? 0) + (upkeep ?? 0));
 }
 
 function tooHeavy(

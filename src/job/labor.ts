@@ -7,11 +7,15 @@ import type { Liner } from "./liner";
 import type { Pump } from "./pump";
 import { isKnown, reckon, type Reckoned } from "./reckoned";
 import { sumOf, total } from "./rows";
+import { reckonSetting, settingRate, type Setting } from "./setting";
 import type { Stone } from "./stone";
 import type { Water } from "./water";
 
 /** Rows of tasks that the workbook has room for; the last three are the user's own. */
 const TASK_ROWS = 15;
+
+/** Boulders and lip stones, by their place among the usual tasks. */
+const STONE_TASKS: ReadonlySet<number> = new Set([7, 8]);
 
 /** A task with its hours; quantities in the unit the trade counts them in. */
 export interface Task {
@@ -33,6 +37,9 @@ export interface Labor {
   readonly machineHourRate: Reckoned<number>;
   readonly laborRate: Reckoned<number>;
   readonly machineRate: Reckoned<number>;
+  /** What sets the heaviest stone, and what its hour costs. */
+  readonly setting: Setting;
+  readonly stoneMachineRate: Reckoned<number>;
   readonly tasks: readonly Task[];
   readonly hours: Reckoned<number>;
   readonly machineHours: Reckoned<number>;
@@ -56,9 +63,17 @@ export function reckonLabor(job: Job, design: Design): Labor {
   const machineHourRate = machinesRate(job);
   const laborRate = job.laborRateTyped ?? crewHourRate;
   const machineRate = job.machineRateTyped ?? machineHourRate;
+  const setting = reckonSetting(job, design.stone);
+  const stoneMachineRate = settingRate(job, setting, machineRate);
   const quantities = quantitiesOf(job, design);
   const tasks = Array.from({ length: TASK_ROWS }, (_, index) =>
-    taskOf(job.tasks[index] ?? {}, quantities[index], job.difficulty, laborRate, machineRate),
+    taskOf(
+      job.tasks[index] ?? {},
+      quantities[index],
+      job.difficulty,
+      laborRate,
+      STONE_TASKS.has(index) ? stoneMachineRate : machineRate,
+    ),
   );
   const people = job.wages.flatMap(({ people: count }) => (count === undefined ? [] : [count]));
   const crewSize = people.length === 0 ? undefined : total(people);
@@ -69,6 +84,8 @@ export function reckonLabor(job: Job, design: Design): Labor {
     machineHourRate,
     laborRate,
     machineRate,
+    setting,
+    stoneMachineRate,
     tasks,
     hours,
     machineHours: sumOf(tasks.map((task) => task.machineHours)),

@@ -35,6 +35,16 @@ describe("chooseMachine", () => {
     expect(choose(8, 1601)).toMatchObject({ machine: { name: "Large" } });
   });
 
+  it("takes what works the usual hours before what is fetched, and an engine before a hoist", () => {
+    const hoist = { ...machine("Hoist", 3, 700, 5), fuel: 0 };
+    const usual = { ...machine("Usual", 6, 1500, 50), share: 0.7 };
+    const lift = { wayIn: 8 * FOOT, heaviest: 600 * POUND };
+    const names = (of: Machine[]): unknown => chooseMachine(of, lift, "US");
+    expect(names([hoist, machine("Fetched", 4, 700, 20), usual])).toMatchObject({ machine: { name: "Usual" } });
+    expect(names([hoist, machine("Fetched", 4, 700, 20)])).toMatchObject({ machine: { name: "Fetched" } });
+    expect(names([hoist])).toMatchObject({ machine: { name: "Hoist" } });
+  });
+
   it("says that none fits, and why", () => {
     expect(choose(4, 1380)).toEqual({
       by: "none",

@@ -1,3 +1,4 @@
+import { SETTING_WORDS } from "../setting";
 import type { Topics } from "../topics";
 import type { Job } from "../facts";
 import { toSi } from "../facts/units";
@@ -75,9 +76,17 @@ export function linerChecks(job: Job, { liner }: Topics): Check[] {
 /** Laid flat, a stone is about two thirds as high as its mean size. Common practice, no source. */
 const SIZE_PER_HEIGHT = 1.5;
 
-export function stoneChecks(job: Job, { water, stone }: Topics): Check[] {
+/** What helps where no machine sets the heaviest stone. */
+export const STONE_MACHINE_CURES = {
+  noLift: "Type on Rates what your machines lift.",
+  noWay: "Measure the way in.",
+  none: "Smaller stones, wider way in, or hire one.",
+} as const;
+
+export function stoneChecks(job: Job, { water, stone, labor }: Topics): Check[] {
   const check = checksOn("Stone");
   const { system, handLimit, machineLift, bankHeight, coverDepth, rimBelowGrade, boulderSizes } = job;
+  const anyLift = machineLift !== undefined || job.machines.some(({ lift }) => lift !== undefined);
   const anySize = boulderSizes.find(({ size, share }) => size !== undefined || share !== undefined);
   const shares = total(boulderSizes.map(({ share = 0 }) => share));
   const biggest = Math.max(0, ...boulderSizes.map(({ size = 0 }) => size));
@@ -99,16 +108,18 @@ export function stoneChecks(job: Job, { water, stone }: Topics): Check[] {
       label: "Heaviest stone for the machine",
       needs: [stone.heaviest, handLimit],
       value: () => there(stone.heaviest),
-      limit: () => machineLift ?? "not known",
-      ok: () => atMost(there(stone.heaviest), Math.max(there(handLimit), machineLift ?? 0)),
-      cure:
-        machineLift === undefined
-          ? "Type on Earth what the machine lifts."
-          : "Take smaller stones or a bigger machine.",
-      place: "MachineLift",
+      limit: () => known(labor.setting.machine)?.lift ?? machineLift ?? "not known",
+      ok: () =>
+        isKnown(labor.setting.machine) || atMost(there(stone.heaviest), Math.max(there(handLimit), machineLift ?? 0)),
+      cure: anyLift
+        ? labor.setting.by === SETTING_WORDS.unknown
+          ? STONE_MACHINE_CURES.noWay
+          : STONE_MACHINE_CURES.none
+        : STONE_MACHINE_CURES.noLift,
+      place: "MachineLifts",
       kind: "weight",
       weight: "look",
-      stopIf: () => machineLift !== undefined,
+      stopIf: () => anyLift,
     }),
     check({
       label: "Biggest stone in drops and banks",

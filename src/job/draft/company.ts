@@ -27,7 +27,9 @@ export function companyOf(book: Book): SomeOf {
     estimator: words(company.estimator),
     burden: labor.burden.map(({ line, share }) => ({ line, share })),
     wages: labor.wages.map(({ role, wage, people }) => ({ role, wage, people })),
-    machines: machines.map(({ name, own, fuel, upkeep, share }) => ({ name, own, fuel, upkeep, share })),
+    machines: machines.map(({ name, own, fuel, upkeep, share, width, lift, reach }) => ({
+      ...{ name, own, fuel, upkeep, share, width, lift, reach },
+    })),
     tasks: labor.rates.map(({ task, unit, hours, machineHours }) => ({ name: task, unit, hours, machineHours })),
     dayHours: labor.dayHours,
     handLimit: labor.handLimit,

@@ -21,6 +21,14 @@ export const earth = {
     "What does the machine lift at full reach?",
     { optional: true },
   ),
+  setReach: number(
+    "SetReach",
+    "visit",
+    "length",
+    { US: [1, 60], SI: [0.3, 20] },
+    "How far from the machine's center is the farthest stone set?",
+    { optional: true },
+  ),
   pitMargin: number("PitMargin", "book", "length", MARGIN, "How much wider than the basin is the pit, on each side?"),
   beddingDepth: number(
     "BeddingDepth",

@@ -3,6 +3,7 @@ import { choices, numbers, table, texts, worked } from "./fact";
 
 const own = { sheet: "Rates", knower: "book" } as const;
 const PART = [0, 1000] as const;
+const REACH = { US: [0, 60], SI: [0, 20] } as const;
 
 /** What an hour of the crew and of its machines costs, and the price list. */
 export const rates = {
@@ -31,13 +32,16 @@ export const rates = {
     ...own,
     name: "MachineTable",
     question: "Which machines work, and what do they cost an hour?",
-    rows: 6,
+    rows: 8,
     columns: {
       name: texts(1, "Which machine?"),
       own: numbers(2, "money", PART, "What does an hour of hire or ownership cost?"),
       fuel: numbers(3, "money", PART, "What does the fuel of an hour cost?"),
       upkeep: numbers(4, "money", PART, "What does the upkeep of an hour cost?"),
       share: numbers(6, "share", [0, 1], "What share of the machine hours does it work?"),
+      width: numbers(7, "length", REACH, "How wide a way in does it need?"),
+      lift: numbers(8, "weight", { US: [0, 40_000], SI: [0, 20_000] }, "What does it lift by its load chart?"),
+      reach: numbers(9, "length", REACH, "At what reach from its center does it lift that?"),
     },
   }),
   prices: table({

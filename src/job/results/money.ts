@@ -11,6 +11,8 @@ const labor: readonly Result[] = [
   one("MachineHourRate", "money", ({ labor }) => labor.machineHourRate),
   one("LabourRate", "money", ({ labor }) => labor.laborRate),
   one("MachineRate", "money", ({ labor }) => labor.machineRate),
+  one("StoneMachine", "number", ({ labor }) => labor.setting.by),
+  one("StoneMachineRate", "money", ({ labor }) => labor.stoneMachineRate),
   column("LabourTable", "number", 2, ({ labor }) => labor.tasks.map(({ quantity }) => quantity)),
   column("LabourTable", "hours", 6, ({ labor }) => labor.tasks.map(({ hours }) => hours)),
   column("LabourTable", "hours", 7, ({ labor }) => labor.tasks.map(({ machineHours }) => machineHours)),

@@ -18,7 +18,7 @@ export interface NewJob {
 }
 
 /** Rows of the job's tables of pumps, rolls and machines, and points of its curves besides the shut-off head. */
-const ROOM = { pumps: 6, rolls: 4, machines: 6, points: 5 } as const;
+const ROOM = { pumps: 6, rolls: 4, machines: FACTS.machines.rows, points: 5 } as const;
 
 /**
  * A new job from a company's book: its own copy of the prices with their days and marks, pumps, rolls, wages, machines,
@@ -60,9 +60,9 @@ export function newJobFrom(book: Book, blank: Recalculated): NewJob {
   const tables: SomeFacts = {
     burden: said.burden,
     wages: said.wages,
-    machines: machines
-      .slice(0, ROOM.machines)
-      .map(({ name, own, fuel, upkeep, share }) => ({ name, own, fuel, upkeep, share })),
+    machines: machines.slice(0, ROOM.machines).map(({ name, own, fuel, upkeep, share, width, lift, reach }) => ({
+      ...{ name, own, fuel, upkeep, share, width, lift, reach },
+    })),
     tasks: said.tasks,
     ...(pricing.markups.some((markup) => markup !== undefined) ? { markups: said.markups } : {}),
     ...(pricing.stages.length > 0 ? { stages: said.stages } : {}),

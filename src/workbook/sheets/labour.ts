@@ -1,5 +1,6 @@
 import { defineSheet, type Job, type SheetLayout } from "../layout";
-import { cellOf } from "./money/cells";
+import { cellOf, fill } from "./money/cells";
+import { STONE_MACHINE_RATE } from "./money/liftingMachine";
 import { TASKS, taskRows } from "./labourParts/tasks";
 
 const FREE_TASKS = 3;
@@ -80,6 +81,13 @@ function rates(s: SheetLayout): void {
     "Hire or ownership, fuel and upkeep of an hour, without the operator.",
     "The mix of machines on Rates, unless typed above; the operator's hours are in the crew's.",
   );
+  s.result({
+    name: "StoneMachineRate",
+    label: "One machine hour with stones",
+    kind: "money",
+    formula: STONE_MACHINE_RATE,
+    note: "Of the machine on Rates that sets the heaviest stone, where one must.",
+  });
 }
 
 function tasks(s: SheetLayout, job: Job): void {
@@ -91,8 +99,7 @@ function tasks(s: SheetLayout, job: Job): void {
     const each = cells.map((cell) => `${cell}=""`);
     return each.length === 1 ? (each[0] ?? "") : `OR(${each.join(",")})`;
   };
-  const money = (hours: string, rate: string): string =>
-    `=IF(${blank(`[${hours}]`, rate)},"",ROUND([${hours}]*${rate},2))`;
+  const money = (hours: string, rate: string): string => `=IF(${blank(hours, rate)},"",ROUND(${hours}*${rate},2))`;
   const table = s.table({
     name: "LabourTable",
     rows: TASKS.length + FREE_TASKS,
@@ -132,8 +139,8 @@ function tasks(s: SheetLayout, job: Job): void {
         unit: "",
         formula: `=IF(${blank("[quantity]", "[machine]", "Difficulty")},"",[quantity]*[machine]*Difficulty)`,
       },
-      { key: "labour", title: "Labour", kind: "money", formula: money("hours", "LabourRate") },
-      { key: "machines", title: "Machines", kind: "money", formula: money("machineHours", "MachineRate") },
+      { key: "labour", title: "Labour", kind: "money", formula: money("[hours]", "LabourRate") },
+      { key: "machines", title: "Machines", kind: "money", formula: money("[machineHours]", "MachineRate") },
       {
         key: "look",
         title: "Look at",
@@ -150,7 +157,11 @@ function tasks(s: SheetLayout, job: Job): void {
       names: { hours: "LabourHours", machineHours: "MachineHours" },
     },
   });
-  TASKS.forEach(({ quantity }, index) => {
+  TASKS.forEach(({ quantity, stones }, index) => {
+    if (stones) {
+      const hours = table.cell("machineHours", index + 1).address.replace(`${s.name}!`, "");
+      fill(s, table.cell("machines", index + 1), money(hours, "StoneMachineRate"));
+    }
     const names = quantity === "once" ? ["DesignFlow"] : quantity;
     const amount = quantity === "once" ? "1" : names.join("+");
     const cell = cellOf(s, table.cell("quantity", index + 1));

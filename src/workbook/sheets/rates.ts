@@ -17,7 +17,7 @@ export const rates = defineSheet({
       "Every wage, rate and price that comes with this workbook is invented, and no quote with one of them is to be signed: change it or confirm it. Keep the codes of items that Takeoff asks for.",
     );
     labour(s, job);
-    machines(s);
+    machines(s, job);
     checks(s);
     s.checksHere();
     s.pageBreak();

@@ -268,6 +268,7 @@ export const earth: Facts = some({
   accessWidth: mostly(between(0.6, 4), 3),
   machineWidth: mostly(between(0.6, 3), 3),
   machineLift: mostly(between(50, 800), 3),
+  setReach: seldom(between(1, 4)),
   pitMargin: mostly(between(0, 0.6)),
   beddingDepth: mostly(between(0, 0.15)),
   trenchLength: mostly(between(0, 40)),

@@ -40,9 +40,12 @@ export const labor: Facts = some({
       fuel: mostly(money(0, 12), 8),
       upkeep: mostly(money(0, 9), 8),
       share: mostly(between(0, 1), 8),
+      width: mostly(between(0.8, 3), 8),
+      lift: mostly(between(50, 900), 8),
+      reach: mostly(between(1, 5), 8),
     }),
     0,
-    6,
+    8,
   ),
 });
 

@@ -38,6 +38,10 @@ const NUMBERS = {
   LabourCost: 2480.35,
   MachineCost: 641.2,
   WorkingDays: 2.4,
+  HeaviestStone: 40,
+  HandLimit: 50,
+  AccessWidth: 6,
+  SetReach: 8,
 };
 
 /** The job as the money sheets see it, without the sheets that work it out. */

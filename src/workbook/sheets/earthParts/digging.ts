@@ -25,6 +25,16 @@ export function machine(s: SheetLayout): void {
     optional: true,
     note: "From the maker's chart, at full reach over the side; rigging counts as load.",
   });
+  s.input({
+    name: "SetReach",
+    label: "Farthest stone from the machine's center",
+    kind: "length",
+    min: { US: 1, SI: 0.3 },
+    max: { US: 60, SI: 20 },
+    message: "From where the machine can stand to where the farthest heavy stone is set; blank while not measured.",
+    optional: true,
+    note: "A lift on Rates counts at the reach of its load chart and nearer, never farther out.",
+  });
 }
 
 /** The basin pit, with room to work and bedding. */

@@ -7,6 +7,8 @@ export interface Task {
   readonly name: string;
   /** The names that add up to the quantity, or "once": one job, as soon as there is one to build. */
   readonly quantity: "once" | readonly string[];
+  /** Its machine is the one that sets the heaviest stone. */
+  readonly stones?: true;
 }
 
 /** The usual tasks, in the order they are done. */
@@ -18,8 +20,8 @@ export const TASKS: readonly Task[] = [
   { name: "Fabric and liner", quantity: ["LinerBuyArea"] },
   { name: "Void modules and pump well", quantity: ["ModuleCount"] },
   { name: "Pipe", quantity: ["PipeTotalLength"] },
-  { name: "Boulders of drops and banks", quantity: ["BoulderTons"] },
-  { name: "Lip stones, levelled and foamed", quantity: ["LipStoneCount"] },
+  { name: "Boulders of drops and banks", quantity: ["BoulderTons"], stones: true },
+  { name: "Lip stones, levelled and foamed", quantity: ["LipStoneCount"], stones: true },
   { name: "Gravel and stone around modules", quantity: ["GravelTons", "BasinStoneTons"] },
   { name: "Pump, plumbing and start-up", quantity: "once" },
   { name: "Clean up and hand over", quantity: "once" },

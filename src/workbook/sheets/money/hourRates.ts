@@ -1,5 +1,8 @@
-import { shippedLabor } from "../../../book/shipped/people";
+import { shippedLabor, shippedMachines } from "../../../book/shipped/people";
+import { FACTS } from "../../../job/facts";
+import { typedIn } from "../../company/cells";
 import type { Job, SheetLayout } from "../../layout";
+import { liftColumns, stoneMachine } from "./liftingMachine";
 
 /** Columns of a table whose rows are told in full or not at all: the first names the row, the others are numbers. */
 type Columns = readonly [name: string, ...numbers: string[]];
@@ -90,7 +93,7 @@ export function labour(s: SheetLayout, job: Job): void {
 }
 
 /** What an hour of a machine costs, part by part. */
-export function machines(s: SheetLayout): void {
+export function machines(s: SheetLayout, job: Job): void {
   s.section("Machine rates, without the operator");
   const part = (key: string, title: string, message: string) => ({
     key,
@@ -100,7 +103,7 @@ export function machines(s: SheetLayout): void {
   });
   s.table({
     name: "MachineTable",
-    rows: 6,
+    rows: FACTS.machines.rows,
     columns: [
       {
         key: "machine",
@@ -126,21 +129,18 @@ export function machines(s: SheetLayout): void {
         name: "MachineShares",
         input: { min: 0, max: 1, message: "Share of the usual machine hours that this machine works." },
       },
+      ...liftColumns(job),
     ],
-    usual: {
-      US: [
-        ["Mini excavator, 4 ton", 41, 9.8, 6.2, 0.7],
-        ["Skid steer loader", 33, 8.4, 4.9, 0.3],
-        ["Plate compactor", 9.5, 1.6, 1.1, 0],
-        ["Dump trailer", 12.5, 0, 2.4, 0],
-      ],
-      SI: [
-        ["Mini excavator, 3.5 t", 36, 8.7, 5.6, 0.7],
-        ["Wheel loader, 1 t", 31, 7.9, 4.7, 0.3],
-        ["Plate compactor", 8.5, 1.5, 1.2, 0],
-        ["Tipping trailer", 11, 0, 2.1, 0],
-      ],
-    },
+    usual: shippedMachines(job.system).map(({ name, own, fuel, upkeep, share, width, lift, reach }) => [
+      name,
+      own ?? "",
+      fuel ?? "",
+      upkeep ?? "",
+      share,
+      typedIn("length", width, job.system),
+      typedIn("weight", lift, job.system),
+      typedIn("length", reach, job.system),
+    ]),
   });
   s.result({
     name: "MachineHourRate",
@@ -150,4 +150,5 @@ export function machines(s: SheetLayout): void {
     needs: ["MachineShares", "MachineHourRates"],
     strong: true,
   });
+  stoneMachine(s);
 }

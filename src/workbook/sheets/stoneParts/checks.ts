@@ -1,4 +1,6 @@
+import { STONE_MACHINE_CURES as CURES } from "../../../job/checks/stone";
 import type { Job, SheetLayout } from "../../layout";
+import { STONE_MACHINE_CHECK } from "../money/liftingMachine";
 
 /** Laid flat, a stone is about two thirds as high as its mean size. Common practice, no source. */
 const SIZE_PER_HEIGHT = 1.5;
@@ -16,16 +18,12 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Heaviest stone for the machine",
-    value: "=HeaviestStone",
-    limit: '=IF(COUNT(MachineLift)=0,"not known",MachineLift)',
-    ok: "HeaviestStone<=MAX(HandLimit,N(MachineLift))",
-    cure: "Take smaller stones or a bigger machine.",
-    cureNow:
-      'IF(COUNT(MachineLift)=0,"Type on Earth what the machine lifts.","Take smaller stones or a bigger machine.")',
-    fix: "MachineLift",
+    ...STONE_MACHINE_CHECK,
+    cure: CURES.none,
+    cureNow: `IF(COUNT(MachineLift,MachineLifts)=0,"${CURES.noLift}",IF(StoneMachine="not known","${CURES.noWay}","${CURES.none}"))`,
+    fix: "MachineLifts",
     kind: "weight",
     weight: "look",
-    stopIf: "COUNT(MachineLift)=1",
     needs: ["HeaviestStone", "HandLimit"],
   });
   const small = job.pick({ US: 12, SI: 1000 });
