@@ -18,6 +18,7 @@ const FLOORS = {
   taskpane: ["calc", "functions", "csv", "drawing", "xlsx", "host", "book", "job", "workbook"],
   papers: ["calc", "functions", "drawing", "workbook", "taskpane"],
   bench: ["calc", "functions", "csv", "drawing", "xlsx", "host", "book", "job", "workbook", "taskpane"],
+  company: ["calc", "csv", "xlsx", "book", "job", "workbook", "taskpane", "bench"],
 };
 const ALL = [...Object.keys(FLOORS), "cli", "site"];
 

@@ -2,10 +2,8 @@ import { writeFile } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { saveWorkbook } from "../bench/saving/saveWorkbook";
-import type { Result } from "../bench/work/work";
+import { resultsOf } from "../company/typedFile";
 import { copyFileName, valuesCopy } from "../workbook/copy/valuesCopy";
-import type { Recalculated } from "../workbook/recalculate";
-import { parseArea } from "../xlsx/address";
 import { openWorkbookFile, readWorkbookFile } from "./workbookFile";
 
 const USAGE = "Usage: npm run copy -- FILE.xlsx";
@@ -34,18 +32,6 @@ export async function copyValues(args: readonly string[], made = new Date()): Pr
     );
   }
   return `${target} holds the values of ${basename(file)}, without formulas.`;
-}
-
-/** What every formula of a calculated workbook shows, to be saved with it. */
-export function resultsOf({ results, formulas }: Recalculated): Result[] {
-  return [...results].flatMap(([key, result]) => {
-    const at = key.lastIndexOf("!");
-    const area = parseArea(key.slice(at + 1), key.slice(0, at));
-    if (!area) return [];
-    const { sheet, top: row, left: column } = area;
-    const values = Array.isArray(result) ? result : [[result]];
-    return [{ sheet, row, column, formula: `=${formulas.get(key) ?? ""}`, values }];
-  });
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

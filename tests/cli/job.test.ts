@@ -6,6 +6,7 @@ import { shippedBook } from "../../src/book/shipped";
 import type { Book } from "../../src/book/types";
 import { job } from "../../src/cli/job";
 import { buildCompanyBook } from "../../src/workbook/company/build";
+import { readBook } from "../../src/workbook/company/readBook";
 import { recalculate } from "../../src/workbook/recalculate";
 import { readJob } from "../../src/workbook/reckoning/readJob";
 
@@ -48,18 +49,91 @@ it("makes a job with its own copy of the book's prices, their days and their mar
 });
 
 it("never writes over a file", async () => {
-  await expect(job(["--book", file("book.xlsx"), "--out", file("job.xlsx")])).rejects.toThrow("EEXIST");
+  await expect(job(["--book", file("book.xlsx"), "--out", file("job.xlsx")])).rejects.toThrow(
+    "job.xlsx is there already.",
+  );
 });
 
 it("says how a job's prices differ from the book of today, and changes nothing", async () => {
   const before = readFileSync(file("job.xlsx"));
   expect(await job(["--book", file("later.xlsx"), "--refresh", file("job.xlsx")])).toContain(
-    "1 line differs from the book; nothing was changed:\n  PIPE 3 Sch 40 PVC: cost 4.15 → 4.4, day 46113 → 46144",
+    "1 line differs from the book; nothing was changed:\n" +
+      "  PIPE 3 Sch 40 PVC: price 4.15 → 4.40, price of 2026-04-01 → 2026-05-02, mark invented → nothing",
   );
   expect(readFileSync(file("job.xlsx")).equals(before)).toBe(true);
   expect(await job(["--book", file("book.xlsx"), "--refresh", file("job.xlsx")])).toBe(
     "The job's prices are those of the book.",
   );
+});
+
+it("brings prices up to date in a new file, and only what is wanted", async () => {
+  const args = ["--book", file("later.xlsx"), "--refresh", file("job.xlsx")];
+  await expect(job([...args, "--only", "GRAVEL", "--out", file("none.xlsx")])).rejects.toThrow(
+    'Nothing differs in "GRAVEL"',
+  );
+  expect(await job([...args, "--out", file("new-job.xlsx")])).toContain("1 line differs from the book; taken into");
+  const { job: made } = readJob(await recalculate(readFileSync(file("new-job.xlsx"))));
+  const pipe = made.prices.find(({ code }) => code === "PIPE 3 Sch 40 PVC");
+  // 2 May 2026 is 31 days after 1 April, which is day 46,113.
+  expect(pipe).toMatchObject({ cost: 4.4, day: 46_144 });
+  expect(pipe?.mark).toBeUndefined();
+  expect(await job(["--book", file("later.xlsx"), "--refresh", file("new-job.xlsx")])).toBe(
+    "The job's prices are those of the book.",
+  );
+});
+
+it("takes a finished job's news into a new book, and leaves the old one", async () => {
+  // What the job has from the later book is news for the first.
+  const args = ["--book", file("book.xlsx"), "--news", file("new-job.xlsx")];
+  const words = "PIPE 3 Sch 40 PVC: price 4.15 → 4.40 by the ft, price of 2026-04-01 → 2026-05-02";
+  expect(await job(args)).toBe(`1 row is news for the book; nothing was changed:\n  ${words}`);
+  await job([...args, "--out", file("new-book.xlsx")]);
+  const { book } = await readBook("Book.xlsx", readFileSync(file("new-book.xlsx")));
+  expect(book.products.find(({ code }) => code === "PIPE 3 Sch 40 PVC")).toMatchObject({
+    ...{ price: 4.4, day: "2026-05-02", invented: false },
+  });
+  expect(book.products).toHaveLength(shipped.products.length);
+  expect(await job(["--book", file("new-book.xlsx"), "--news", file("new-job.xlsx")])).toBe(
+    "The job has nothing that the book lacks.",
+  );
+});
+
+it("takes a maker's curves into a new book, converted by their headings", async () => {
+  writeFileSync(
+    file("pumps.csv"),
+    "Pump;Price;Shut-off head (m);Flow 1 (L/min);Head 1 (kPa)\nFern 40;412,50;6,1;100;39,2266\nBad;1;2",
+  );
+  const args = ["--book", file("book.xlsx"), "--pumps", file("pumps.csv")];
+  const said = await job([...args, "--out", file("pump-book.xlsx")]);
+  expect(said).toContain(
+    "pumps.csv: 1 pumps read, decimal comma, from the columns Pump, Price, Shut-off head (m), Flow 1 (L/min), Head 1 (kPa).",
+  );
+  expect(said).toContain("Left out: row 3 (Bad): needs at least one point with a flow.");
+  const { book } = await readBook("Book.xlsx", readFileSync(file("pump-book.xlsx")));
+  const pump = book.pumps.find(({ name }) => name === "Fern 40");
+  // 100 L/min are 0.1 m³ / 60 s; 39.2266 kPa are 39.2266 / 9.80665 = 4 m of water (NIST SP 811, appendix B).
+  expect(pump).toMatchObject({ price: 412.5, invented: false });
+  expect(pump?.curve.map(({ flow, head }) => [flow, head])).toEqual([
+    [0, expect.closeTo(6.1, 6)],
+    [expect.closeTo(0.1 / 60, 8), expect.closeTo(4, 6)],
+  ]);
+});
+
+it("refuses what is no job, no book, and no list, in a sentence", async () => {
+  const refused = async (...args: string[]): Promise<string> =>
+    job(args).then(
+      () => "",
+      (error: unknown) => String((error as Error).message),
+    );
+  const book = ["--book", file("book.xlsx")];
+  expect(await refused(...book, "--news", file("later.xlsx"))).toBe(
+    "later.xlsx is a company book, not a job: it has no price list to compare.",
+  );
+  expect(await refused("--book", file("job.xlsx"), "--refresh", file("job.xlsx"))).toContain(
+    "job.xlsx is a job, not a company book",
+  );
+  expect(await refused(...book, "--pumps", file("job.xlsx"))).toContain("the file is a workbook, not a CSV file");
+  expect(await refused(...book, "--refresh", file("gone.xlsx"))).toContain("There is no file");
 });
 
 it("says how it is used", async () => {

@@ -1,37 +1,38 @@
-import { serialOf } from "../../calc/quantity/dateSerial";
-import type { Book, Product } from "../../book/types";
+import type { Book } from "../../book/types";
 import type { JobRow } from "../facts";
+import { byCode } from "./newPrices";
 
 /** A line of the job's own copy of the prices. */
 export type PriceLine = JobRow<"prices">;
 
-/** What the book says of a line today. */
+/** What the book says of a line today; its unit is told apart, because nothing converts a pack or a need. */
 export type PriceField =
-  "cost" | "unit" | "pack" | "minimum" | "waste" | "supplier" | "theirs" | "kind" | "taxable" | "day";
+  "cost" | "pack" | "minimum" | "waste" | "supplier" | "theirs" | "kind" | "taxable" | "day" | "mark";
 
 /** One line of the job that the book knows better today; nothing is changed before a person has seen it. */
 export interface PriceUpdate {
   readonly code: string;
-  readonly description: string;
   /** Its place in the job's list, from 0. */
   readonly at: number;
   readonly changes: readonly { readonly field: PriceField; readonly from: unknown; readonly to: unknown }[];
 }
 
-/** A product of the book as a line of a job's price list. */
-export function priceLine(product: Product): PriceLine {
-  const { description, code, unit, price, pack, minimum, waste, supplier, costKind, taxable, day, theirs } = product;
-  const serial = serialOf(day);
-  return {
-    ...{ description, code, unit, pack, minimum, waste, supplier, kind: costKind, theirs },
-    ...(price === undefined ? {} : { cost: price }),
-    taxable: taxable ? "yes" : "no",
-    ...(serial === undefined ? {} : { day: serial }),
-  };
+/** A line that cannot be compared, and why. */
+export interface Incomparable {
+  readonly name: string;
+  readonly reason: string;
 }
 
+/** What a blank cell of a price line means. */
+const BLANK: Readonly<Partial<Record<PriceField, unknown>>> = {
+  pack: 1,
+  minimum: 0,
+  waste: 0,
+  kind: "material",
+  taxable: "yes",
+};
 const FIELDS: readonly PriceField[] = [
-  ...(["cost", "unit", "pack", "minimum", "waste", "supplier", "theirs", "kind", "taxable", "day"] as const),
+  ...(["cost", "pack", "minimum", "waste", "supplier", "theirs", "kind", "taxable", "day", "mark"] as const),
 ];
 
 /**
@@ -39,28 +40,30 @@ const FIELDS: readonly PriceField[] = [
  * code, every field in which they differ. Lines the book does not have stay; a price the book has not asked for changes
  * none; a day alone is no change.
  */
-export function refreshed(prices: readonly PriceLine[], book: Book): PriceUpdate[] {
-  const products = new Map(book.products.map((product) => [product.code.toLowerCase(), product]));
-  return prices.flatMap((line, at): PriceUpdate[] => {
-    const product = products.get(line.code?.toLowerCase() ?? "");
-    if (!product || product.price === undefined) return [];
-    const today = priceLine(product);
+export function refreshed(
+  prices: readonly PriceLine[],
+  book: Book,
+): { readonly updates: readonly PriceUpdate[]; readonly left: readonly Incomparable[] } {
+  const products = byCode(book);
+  const left: Incomparable[] = [];
+  const updates = prices.flatMap((line, at): PriceUpdate[] => {
+    const code = line.code ?? "";
+    const today = products.get(code.toLowerCase())?.line;
+    if (!today || today.cost === undefined) return [];
+    if (line.unit !== undefined && line.unit !== today.unit) {
+      left.push({
+        name: code,
+        reason: `is priced by the ${line.unit} in the job and by the ${today.unit ?? "each"} in the book`,
+      });
+      return [];
+    }
     const changes = FIELDS.flatMap((field) => {
       const [from, to] = [line[field], today[field]];
-      return same(from, to) ? [] : [{ field, from, to }];
+      return same(from ?? BLANK[field], to ?? BLANK[field]) ? [] : [{ field, from, to }];
     });
-    if (changes.every(({ field }) => field === "day")) return [];
-    return [{ code: product.code, description: line.description ?? product.description, at, changes }];
+    return changes.every(({ field }) => field === "day") ? [] : [{ code, at, changes }];
   });
-}
-
-/** The job's prices with the updates a person has taken. */
-export function takeUpdates(prices: readonly PriceLine[], updates: readonly PriceUpdate[]): PriceLine[] {
-  const byLine = new Map(updates.map((update) => [update.at, update]));
-  return prices.map((line, at) => {
-    const { changes = [] } = byLine.get(at) ?? {};
-    return changes.reduce((changed, { field, to }) => ({ ...changed, [field]: to }), line);
-  });
+  return { updates, left };
 }
 
 /** A blank text and nothing are the same, and so are numbers but for binary noise. */

@@ -11,17 +11,26 @@ const TAKEOFF_UNITS = {
   SI: { pieces: "each", length: "m", area: "m²", volume: "m³", weight: "t" },
 } as const satisfies Record<string, Record<string, SaleUnit>>;
 
+/** The unit the takeoff counts a product in, and how many units of sale one of it is; undefined where that is unknown. */
+export function takeoffUnit(
+  product: Product,
+  system: UnitSystem,
+): { readonly unit: SaleUnit; readonly each: number } | undefined {
+  const { counted } = aboutKind(product.kind);
+  const isOwn = product.kind === "other" || product.unit === "load";
+  const unit: SaleUnit = isOwn ? product.unit : TAKEOFF_UNITS[system][counted];
+  const each = unit === product.unit ? 1 : inUnitsOf(product, { [counted]: aboutUnit(unit).inside });
+  return each === undefined || !(each > 0) ? undefined : { unit, each };
+}
+
 /**
  * What a product is bought for under a line of the takeoff, in the unit the takeoff counts in; undefined where the book
  * does not say what one unit of sale holds or weighs.
  */
 export function takeoffTerms(product: Product, system: UnitSystem): JobRow<"prices"> | undefined {
-  const { counted } = aboutKind(product.kind);
-  const isOwn = product.kind === "other" || product.unit === "load";
-  const unit: SaleUnit = isOwn ? product.unit : TAKEOFF_UNITS[system][counted];
-  // How many units of sale one unit of the takeoff is.
-  const each = unit === product.unit ? 1 : inUnitsOf(product, { [counted]: aboutUnit(unit).inside });
-  if (each === undefined || !(each > 0)) return undefined;
+  const counted = takeoffUnit(product, system);
+  if (!counted) return undefined;
+  const { unit, each } = counted;
   const { description, price, pack, minimum, waste, supplier, costKind, taxable } = product;
   return {
     ...{ description, unit },

@@ -15,6 +15,8 @@ import { TABLES, type BookTable } from "./tables";
 export interface BookRead {
   readonly book: Book;
   readonly problems: readonly BookProblem[];
+  /** Its cells as they were read. */
+  readonly workbook: Recalculated;
 }
 
 /**
@@ -41,7 +43,7 @@ export async function readBook(fileName: string, bytes: Uint8Array, wanted?: Uni
   const labor = { burden, wages, rates, dayHours, handLimit };
   const book = changedByHand({ system, company, products, pumps, labor, machines, pricing, pastJobs });
   const faults = checkBook(book).map((fault) => problemOf(fault, workbook, system));
-  return { book, problems: [...problems, ...faults] };
+  return { book, problems: [...problems, ...faults], workbook };
 }
 
 async function open(fileName: string, bytes: Uint8Array): Promise<Recalculated> {

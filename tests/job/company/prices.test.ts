@@ -2,8 +2,9 @@ import { describe, expect, it } from "vitest";
 import { shippedBook } from "../../../src/book/shipped";
 import { blankBook, type Book } from "../../../src/book/types";
 import { blankJob, type Job } from "../../../src/job/facts";
-import { priceLine, refreshed, takeUpdates } from "../../../src/job/company/refresh";
-import { newsForBook, takeNews } from "../../../src/job/company/takeBack";
+import { newPrices } from "../../../src/job/company/newPrices";
+import { refreshed } from "../../../src/job/company/refresh";
+import { newsForBook } from "../../../src/job/company/takeBack";
 import { product } from "../../book/products";
 
 const book: Book = {
@@ -16,35 +17,55 @@ const book: Book = {
 };
 
 describe("bringing a job's prices up to date", () => {
-  it("shows every difference, and changes only what is taken", () => {
-    const [gravel = {}, tape = {}] = book.products.map(priceLine);
+  it("shows every difference, and says what cannot be compared", () => {
+    const [gravel = {}, tape = {}] = newPrices(book).lines;
     // 1 April 2026 is 46,113: 46,023 on 1 January, and 31 + 28 + 31 days more.
     const prices = [
       { ...gravel, cost: 57.5, day: 46_113 },
-      { ...tape, pack: 25 },
+      { ...tape, pack: 25, mark: "invented" },
       { code: "OWN", cost: 3 },
+      { ...tape, unit: "roll", cost: 190 },
     ];
-    const updates = refreshed(prices, book);
-    expect(updates.map(({ code, changes }) => [code, changes.map(({ field, from, to }) => [field, from, to])])).toEqual(
+    const { updates, left } = refreshed(prices, book);
+    expect(updates.map(({ code, at, changes }) => [code, at, changes])).toEqual([
       [
+        "GRAVEL",
+        0,
         [
-          "GRAVEL",
-          [
-            ["cost", 57.5, 60],
-            ["day", 46_113, 46_143],
-          ],
+          { field: "cost", from: 57.5, to: 60 },
+          { field: "day", from: 46_113, to: 46_143 },
         ],
-        ["TAPE", [["pack", 25, 1]]],
       ],
-    );
-    const taken = takeUpdates(prices, updates.slice(0, 1));
-    expect(taken).toEqual([{ ...gravel, cost: 60, day: 46_143 }, prices[1], prices[2]]);
-    expect(refreshed(taken, book).map(({ code }) => code)).toEqual(["TAPE"]);
+      [
+        "SEAMTAPE",
+        1,
+        [
+          { field: "pack", from: 25, to: 1 },
+          { field: "mark", from: "invented", to: undefined },
+        ],
+      ],
+    ]);
+    expect(left).toEqual([{ name: "SEAMTAPE", reason: "is priced by the roll in the job and by the ft in the book" }]);
   });
 
   it("has nothing to say of the book's own prices, and leaves a price alone that the book lacks", () => {
-    expect(refreshed(shippedBook("SI").products.map(priceLine), shippedBook("SI"))).toEqual([]);
-    expect(refreshed([{ code: "ASKED", cost: 4 }], book)).toEqual([]);
+    const shipped = shippedBook("SI");
+    expect(refreshed(newPrices(shipped).lines, shipped)).toEqual({ updates: [], left: [] });
+    expect(refreshed([{ code: "ASKED", cost: 4 }], book).updates).toEqual([]);
+  });
+
+  it("prices by the unit of the takeoff what the book buys by another", () => {
+    const roll = product({ code: "R", kind: "fabric", size: 4, length: 50, unit: "roll", price: 300 });
+    const metric: Book = { ...blankBook("SI"), products: [roll] };
+    const [line = {}] = newPrices(metric).lines;
+    // A roll of 4 m by 50 m holds 200 m²: 300 / 200 = 1.50 a m².
+    expect([line.unit, line.cost]).toEqual(["m²", 1.5]);
+    expect(refreshed([{ ...line, cost: 1.4 }], metric).updates[0]?.changes).toEqual([
+      { field: "cost", from: 1.4, to: 1.5 },
+    ]);
+    // Back again: 1.65 a m² are 330 a roll.
+    const job = { ...blankJob("SI"), prices: [{ ...line, cost: 1.65, day: 46_500 }] };
+    expect(newsForBook(job, metric).news.map(({ to }) => [to.code, to.unit, to.price])).toEqual([["R", "roll", 330]]);
   });
 });
 
@@ -76,10 +97,18 @@ describe("from a finished job back into the book", () => {
       { name: "TAPE", reason: "its price in the book is newer (2026-05-01)" },
       { name: "Crane day", reason: 'the unit "day" is no unit of sale of the book' },
     ]);
-    const taken = takeNews(book, news);
     // 46,200 is 87 days after 1 April 2026: 27 June.
-    expect(taken.products[0]).toMatchObject({ code: "GRAVEL", price: 63, day: "2026-06-27", kind: "gravel" });
-    expect(taken.products.map(({ code }) => code)).toEqual(["GRAVEL", "TAPE", "ASKED", "LAMP", "Mulch"]);
-    expect(takeNews(book, [])).toEqual(book);
+    expect(news[0]?.to).toMatchObject({ code: "GRAVEL", day: "2026-06-27", kind: "gravel" });
+  });
+
+  it("learns kind and size from the takeoff's own code, and nothing from what is invented", () => {
+    const prices = [
+      { code: "PIPE 3 Sch 40 PVC", unit: "ft", cost: 4.4 },
+      { code: "LAMP", unit: "each", cost: 44, mark: "invented" },
+    ];
+    const ownLines = [{ code: "LAMP", need: 3, price: 44 }];
+    expect(newsForBook(job({ prices, ownLines }), book).news.map(({ to }) => to)).toEqual([
+      expect.objectContaining({ kind: "pipe", type: "Sch 40 PVC", unit: "ft", price: 4.4, invented: false }),
+    ]);
   });
 });

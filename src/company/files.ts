@@ -1,0 +1,87 @@
+import type { Book } from "../book/types";
+import { readPumpList, type PumpListFile, type ReadPumpsAs } from "../csv/readPumpList";
+import { bookNews } from "../workbook/company/bookNews";
+import { cellsToTake } from "../workbook/company/bookRows";
+import { jobSystem, type Compared, type Difference } from "../workbook/company/difference";
+import { newJobFrom } from "../workbook/company/newJob";
+import { priceUpdates } from "../workbook/company/priceUpdates";
+import { pumpListNews } from "../workbook/company/pumpNews";
+import { readBook, type BookRead } from "../workbook/company/readBook";
+import { damaged, refuseUnreadable } from "../workbook/file/refusal";
+import type { CellValue } from "../workbook/model";
+import { openWorkbook, UnreadableWorkbook, type OpenedWorkbook } from "../workbook/recalculate";
+import type { Names } from "../workbook/reckoning/places";
+import { typedFile } from "./typedFile";
+
+/** A file by its name. */
+export interface NamedFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+/** A job that was made from a book, and what to tell of it. */
+export interface MadeJob {
+  readonly bytes: Uint8Array;
+  readonly notes: readonly string[];
+}
+
+/**
+ * A new job from a company's book.
+ *
+ * @param blank the blank job of the book's unit system
+ * @param answers what else is typed, by cell
+ */
+export async function madeJob(
+  book: Book,
+  blank: Uint8Array,
+  answers: (names: Names) => ReadonlyMap<string, CellValue> = () => new Map(),
+): Promise<MadeJob> {
+  const opened = await openWorkbook(blank);
+  const { cells, notes } = newJobFrom(book, opened.recalculate());
+  return { bytes: typedFile(blank, opened, new Map([...cells, ...answers(opened.names)])), notes };
+}
+
+/** How the prices of a job differ from the book of today, as cells of the job. */
+export async function comparedPrices(book: NamedFile, job: NamedFile): Promise<Compared & { readonly read: BookRead }> {
+  const { read, opened } = await both(book, job);
+  return { read, ...priceUpdates(read.book, opened.recalculate()) };
+}
+
+/** What a job knows that the book does not, as cells of the book. */
+export async function comparedNews(book: NamedFile, job: NamedFile): Promise<Compared & { readonly read: BookRead }> {
+  const { read, opened } = await both(book, job);
+  return { read, ...bookNews(read.book, read.workbook, opened.recalculate()) };
+}
+
+/** What a maker's list of pumps would change, as cells of the book. */
+export async function comparedPumps(
+  book: NamedFile,
+  list: Uint8Array,
+  as: ReadPumpsAs,
+): Promise<Compared & { readonly read: BookRead; readonly file: PumpListFile }> {
+  const file = readPumpList(list, as);
+  const read = await readBook(book.name, book.bytes);
+  return { read, file, ...pumpListNews(read.book, read.workbook, file.pumps) };
+}
+
+/** A file with the differences that were taken. */
+export async function fileWith({ name, bytes }: NamedFile, taken: readonly Difference[]): Promise<Uint8Array> {
+  return typedFile(bytes, await open(name, bytes), cellsToTake(taken));
+}
+
+/** The job first: its unit system is the one that the book must have. */
+async function both(book: NamedFile, job: NamedFile): Promise<{ read: BookRead; opened: OpenedWorkbook }> {
+  const opened = await open(job.name, job.bytes);
+  const system = jobSystem(job.name, opened.recalculate());
+  return { read: await readBook(book.name, book.bytes, system), opened };
+}
+
+async function open(name: string, bytes: Uint8Array): Promise<OpenedWorkbook> {
+  refuseUnreadable(name, bytes);
+  try {
+    return await openWorkbook(bytes);
+  } catch (error) {
+    if (error instanceof UnreadableWorkbook) throw damaged(name);
+    throw error;
+  }
+}
