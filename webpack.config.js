@@ -6,7 +6,7 @@ import path from "node:path";
 import { baseAddress, WORKING_ADDRESS } from "./src/site/address.ts";
 import { SitePlugin } from "./src/site/sitePlugin.ts";
 
-const SCRIPTS = /^(functions|taskpane|cutPlanWorker|help|sw)\.js$/;
+const SCRIPTS = /^((functions|taskpane|cutPlanWorker|help|sw)|(\d+|drafting)\.\w{8})\.js$/;
 const top = import.meta.dirname;
 
 /** `npm run build -- --env base=https://example.org` makes the site for that address. */
@@ -16,8 +16,8 @@ export default async (env, { mode }) => {
   return {
     context: top,
     entry: {
-      // Excel loads functions.js on its own, so nothing of it may move to another file;
-      // the pane's page loads it too, and shares what is in it.
+      // Excel loads functions.js on its own, so nothing of it may move to another file that its page would have to name;
+      // what a function asks for on its first call, the page loads then. The pane's page shares what is in it.
       functions: "./src/functions/associate.ts",
       taskpane: { import: "./src/taskpane/index.ts", dependOn: "functions" },
       // Runs beside the pane's page, so it stands alone too.

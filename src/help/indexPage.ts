@@ -15,6 +15,7 @@ const TOPICS: Readonly<Record<Topic, string>> = {
   ground: "Digging and berm",
   level: "Drops and rod readings",
   money: "Price, orders and invoices",
+  job: "A whole job from a few answers",
 };
 
 /** The list of every function, which the page's script searches. */

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import type { Compiler, Module } from "webpack";
-import { catalogue } from "../functions/catalogue";
+import { catalogue, loadLater } from "../functions/catalogue";
 import { functionsJson } from "../functions/contract/metadata";
 import { helpPages } from "../help/pages";
 import { atBase } from "./address";
@@ -56,6 +56,7 @@ export class SitePlugin {
       "color.png": this.read("manifest/icons/color.png"),
       "outline.png": this.read("manifest/icons/outline.png"),
     };
+    await loadLater();
     return new Map<string, string | Uint8Array>([
       ...helpPages(catalogue, version, await demoJob(this.top)),
       ["manifest.xml", atBase(this.read("manifest/manifest.xml").toString(), this.base)],

@@ -6,12 +6,10 @@ import { readCutPlan } from "../drawing/readCutPlan";
 import { profileDrawing } from "../drawing/profile";
 import { sectionDrawing } from "../drawing/section";
 import { findDeclaration } from "../functions/catalogue";
+import { CUT_PLAN } from "./drawingTitles";
 import type { JobDrawing } from "./reading";
 
 export { Reading, type JobDrawing } from "./reading";
-
-/** The drawing that a longer search may change. */
-export const CUT_PLAN = "Cut plan";
 
 const CURVE_POINTS = 25;
 

@@ -1,4 +1,5 @@
 import { readXlsx } from "hucre/xlsx";
+import { loadLater } from "../functions/catalogue";
 import { parseArea, type Area } from "../xlsx/address";
 import { Engine, type Put } from "./engine/engine";
 import { nameOf } from "./engine/formula";
@@ -50,6 +51,8 @@ export async function openWorkbook(bytes: Uint8Array): Promise<OpenedWorkbook> {
   const workbook = await readXlsx(bytes, { readStyles: true }).catch((error: unknown) => {
     throw new UnreadableWorkbook(error instanceof Error ? error.message : String(error));
   });
+  // Functions answer at once here; their code cannot come when a cell asks for it.
+  await loadLater();
   const engine = new Engine(sourceOf(workbook));
   engine.runAll();
   const sheets = workbook.sheets.map(({ name }) => name);

@@ -1,8 +1,10 @@
 import vm from "node:vm";
 import { describe, expect, it } from "vitest";
-import { catalogue } from "../../src/functions/catalogue";
+import { catalogue, loadLater } from "../../src/functions/catalogue";
 import { exampleCall } from "../../src/functions/contract/exampleCall";
 import { builtFile } from "../built";
+
+await loadLater();
 
 type Call = (...args: unknown[]) => unknown;
 
@@ -16,7 +18,10 @@ class FakeError extends Error {
   }
 }
 
-/** The functions that the built script, with no page, no other file and nothing but the language around it, associates. */
+/** The files that the script asked its page for, one after the other. */
+const fetched: string[] = [];
+
+/** The functions that the built script associates, with nothing but the language and a page that runs scripts around it. */
 function associated(): Map<string, Call> {
   const found = new Map<string, Call>();
   const CustomFunctions = {
@@ -27,7 +32,21 @@ function associated(): Map<string, Call> {
     Error: FakeError,
     ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A" },
   };
-  const context = vm.createContext({ CustomFunctions });
+  interface Script {
+    src: string;
+    onload?(): void;
+  }
+  const run = (script: Script): void => {
+    fetched.push(script.src);
+    vm.runInContext(builtFile(script.src).toString(), context, { filename: script.src, timeout: 20_000 });
+    script.onload?.();
+  };
+  const document = {
+    createElement: () => ({ setAttribute: () => undefined, src: "" }),
+    getElementsByTagName: () => [],
+    head: { appendChild: run },
+  };
+  const context = vm.createContext({ CustomFunctions, document, setTimeout, clearTimeout });
   vm.runInContext("globalThis.self = globalThis", context);
   vm.runInContext(builtFile("functions.js").toString(), context, { filename: "functions.js", timeout: 20_000 });
   return found;
@@ -44,20 +63,31 @@ describe("the built functions.js", () => {
     expect([...calls.keys()].sort()).toEqual(catalogue.map((d) => d.name).sort());
   });
 
+  it("asks for one more file, once, when the first function is called that needs it", async () => {
+    calls.get("LIPFLOW")?.(26, 0.75, null, null, null, null, INVOCATION);
+    expect(fetched).toEqual([]);
+    const draft = (): unknown => calls.get("DRAFT")?.([["fall", 2.75]], null, null, null, INVOCATION);
+    await Promise.all([draft(), draft()]);
+    expect(fetched).toEqual([expect.stringMatching(/^drafting\.\w+\.js$/)]);
+    // From then on it answers in the same turn.
+    expect(draft()).not.toBeInstanceOf(Promise);
+    expect(Array.isArray(draft())).toBe(true);
+  });
+
   it.each(catalogue.flatMap((d) => d.examples.map((e) => [exampleCall(d.name, e.args), d, e] as const)))(
     "answers =RILL.%s as the declaration does",
-    (_, declaration, example) => {
+    async (_, declaration, example) => {
       const args = Object.keys(declaration.args).map((__, index) => example.args[index] ?? null);
       // Excel fills left-out arguments with null and appends its invocation object.
-      const answer = calls.get(declaration.name)?.(...args, INVOCATION);
+      const answer = await calls.get(declaration.name)?.(...args, INVOCATION);
       expect(plainData(answer)).toEqual(plainData(declaration.evaluate(example.args)));
     },
   );
 
-  it.each([...calls])("%s turns a problem into Excel's own error, with its sentence", (name, call) => {
+  it.each([...calls])("%s turns a problem into Excel's own error, with its sentence", async (name, call) => {
     let thrown: unknown;
     try {
-      call(...Object.keys(catalogue.find((d) => d.name === name)?.args ?? {}).map(() => null), INVOCATION);
+      await call(...Object.keys(catalogue.find((d) => d.name === name)?.args ?? {}).map(() => null), INVOCATION);
     } catch (error) {
       thrown = error;
     }

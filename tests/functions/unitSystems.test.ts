@@ -3,11 +3,13 @@ import { isDeepStrictEqual } from "node:util";
 import { describe, expect, it } from "vitest";
 import { Problem } from "../../src/calc/problem";
 import { fromInside, toInside, type Measure } from "../../src/calc/quantity/measures";
-import { catalogue } from "../../src/functions/catalogue";
+import { catalogue, loadLater } from "../../src/functions/catalogue";
 import type { Argument } from "../../src/functions/contract/argument";
 import type { Declaration } from "../../src/functions/contract/declaration";
 import { limitIn } from "../../src/functions/contract/range";
 import type { Value } from "../../src/functions/contract/result";
+
+await loadLater();
 
 const RUNS = 300;
 const MEASURES: readonly Measure[] = [
@@ -126,6 +128,9 @@ const APART = new Map([
   ["STEPS", "drops and treads are whole eighths of an inch, or whole multiples of 5 mm"],
   ["PIPERANK", "prices are per foot or per metre"],
   ["CUTPLAN", "prices are per foot or per metre"],
+  ["DRAFT", "a design keeps to what is sold and usual in its own system"],
+  ["PRICERANGE", "as DRAFT"],
+  ["OPTION", "as DRAFT"],
 ]);
 
 describe.each(catalogue.filter((d) => "units" in d.args && !APART.has(d.name)).map((d) => [d.name, d] as const))(

@@ -6,7 +6,14 @@ import { describe, expect, it } from "vitest";
 import { catalogue } from "../../src/functions/catalogue";
 import { functionPath } from "../../src/help/functionPage";
 import { WORKING_ADDRESS } from "../../src/site/address";
-import { ADDIN_BUDGET, ADDIN_FILES, BENCH_BUDGET, BENCH_FILES } from "../../src/site/sizes";
+import {
+  ADDIN_BUDGET,
+  ADDIN_FILES,
+  BENCH_BUDGET,
+  BENCH_FILES,
+  DRAFTING_BUDGET,
+  DRAFTING_FILES,
+} from "../../src/site/sizes";
 import { builtFile, builtFiles } from "../built";
 
 const files = builtFiles();
@@ -44,11 +51,18 @@ describe("the built site", () => {
   it.each([
     ["Excel load functions and pane", ADDIN_FILES, ADDIN_BUDGET],
     ["a browser load the bench", BENCH_FILES, BENCH_BUDGET],
+    ["the first draft load its code", DRAFTING_FILES, DRAFTING_BUDGET],
   ])("lets %s within the budget", (_, names, budget) => {
     const found = files.filter((name) => names.test(name));
-    expect(found.length).toBeGreaterThan(3);
+    expect(found.length).toBeGreaterThan(names === DRAFTING_FILES ? 0 : 3);
     const sent = found.map((name) => gzipSync(builtFile(name), { level: 9 }).length);
     expect(sent.reduce((sum, size) => sum + size, 0)).toBeLessThan(budget);
+  });
+
+  it("keeps what the bench loads to draft a job for when there is no network", () => {
+    const drafting = files.filter((name) => name.startsWith("drafting.") && !DRAFTING_FILES.test(name));
+    expect(drafting).toHaveLength(1);
+    expect(text("sw.js")).toContain(drafting[0]);
   });
 
   it("serves each file that the manifests and functions.json name, from one address", () => {

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Grid } from "../../src/host/port";
 import { DRAWINGS, Reading } from "../../src/taskpane/drawings";
+import { DRAWING_TITLES } from "../../src/taskpane/drawingTitles";
 import { recalculate, type Recalculated } from "../../src/workbook/recalculate";
 
 describe.each(["us", "si"] as const)("the drawings of the %s demo job", (units) => {
@@ -19,6 +20,10 @@ describe.each(["us", "si"] as const)("the drawings of the %s demo job", (units) 
       ),
     );
   };
+
+  it("are chosen by their titles, before their code is there", () => {
+    expect(DRAWINGS.map(({ title }) => title)).toEqual([...DRAWING_TITLES]);
+  });
 
   it.each(DRAWINGS.map(({ title }) => title))("%s stays a drawing a pane can show", (title) => {
     const [, width = 0, height = 0] = (/viewBox="0 0 (\d+) (\d+)"/.exec(draw(title)) ?? []).map(Number);

@@ -1,4 +1,5 @@
 import { readXlsx } from "hucre/xlsx";
+import { laterWanted, loadLater } from "../../functions/catalogue";
 import { Engine } from "../../workbook/engine/engine";
 import { Rules } from "../../workbook/engine/rules";
 import { sourceOf } from "../../workbook/engine/source";
@@ -20,7 +21,11 @@ class CalculatedBook {
 
   async answer(asked: Asked): Promise<Answer> {
     try {
-      return this.told(await this.changes(asked));
+      const changes = await this.changes(asked);
+      if (!laterWanted()) return this.told(changes);
+      // Functions answer at once here. One was called whose code is still to come: it is called again with it.
+      await loadLater();
+      return this.told([...changes, ...(this.engine?.runAll() ?? [])]);
     } catch (error) {
       return { ...this.told([]), problem: error instanceof Error ? error.message : String(error) };
     }

@@ -1,12 +1,13 @@
 import { invalid, Problem } from "../../calc/problem";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { inWords, type Argument, type Arguments, type Values } from "./argument";
+import type { Later } from "./later";
 import { unitsArgument } from "./optional";
 import { NoFiniteValue, type Result, type Value } from "./result";
 
 /** The groups the functions are listed under. */
 export type Topic =
-  "quantities" | "water" | "basin" | "pipe" | "pump" | "sheet" | "stone" | "ground" | "level" | "money";
+  "quantities" | "water" | "basin" | "pipe" | "pump" | "sheet" | "stone" | "ground" | "level" | "money" | "job";
 
 /** A call with the answer a person worked out or read elsewhere; a test executes it. */
 export interface Example {
@@ -37,6 +38,8 @@ export interface Declaration {
   readonly args: Arguments;
   readonly result: Result<never>;
   readonly examples: readonly Example[];
+  /** Code that must be loaded before `evaluate` is called. */
+  readonly later?: Later<unknown>;
   /** Reads the host's values, calculates, and returns what the cell shows. Throws only `Problem`. */
   evaluate(raw: readonly unknown[]): Value;
 }

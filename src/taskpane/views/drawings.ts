@@ -1,6 +1,6 @@
 import { Problem } from "../../calc/problem";
 import { download } from "../download";
-import { CUT_PLAN, DRAWINGS, Reading, type JobDrawing } from "../drawings";
+import { CUT_PLAN, DRAWING_TITLES } from "../drawingTitles";
 import { searchLonger } from "../longerSearch";
 import { pngOf } from "../picture";
 import { button, make } from "../ui/elements";
@@ -11,7 +11,7 @@ export function drawingsView(desk: Desk): View {
   const choice = make(
     "select",
     { id: "drawing" },
-    ...DRAWINGS.map(({ title }, index) => make("option", { value: index }, title)),
+    ...DRAWING_TITLES.map((title, index) => make("option", { value: index }, title)),
   );
   const sheet = make("div", { class: "drawing" });
   const note = make("p", { class: "quiet", role: "status" });
@@ -24,8 +24,6 @@ export function drawingsView(desk: Desk): View {
   const actions = make("div", { class: "actions" });
   let shown: { readonly title: string; readonly svg: string } | undefined;
 
-  const chosen = (): JobDrawing | undefined => DRAWINGS[Number(choice.value)];
-
   /** Shows a drawing, or words in its place; nothing can be saved or placed that is not in sight. */
   function show(drawn: typeof shown, words = ""): void {
     actions.hidden = sheet.hidden = drawn === undefined;
@@ -36,14 +34,16 @@ export function drawingsView(desk: Desk): View {
   }
 
   async function refresh(): Promise<void> {
-    const drawing = chosen();
+    const asked = choice.value;
+    const { DRAWINGS, Reading } = await import("../drawings");
+    const drawing = DRAWINGS[Number(asked)];
     if (!drawing) return;
     const { title, places } = drawing;
     longer.hidden = title !== CUT_PLAN;
     // Should the reading fail, the drawing before must not stand under this one's title.
     if (shown && shown.title !== title) show(undefined);
     const reading = new Reading(places, await desk.host.read(places));
-    if (drawing !== chosen()) return;
+    if (asked !== choice.value) return;
     try {
       show({ title, svg: drawing.draw(reading) });
     } catch (error) {
@@ -98,7 +98,7 @@ export function drawingsView(desk: Desk): View {
       enlarged,
     ),
     choose(title) {
-      const index = DRAWINGS.findIndex((drawing) => drawing.title === title);
+      const index = (DRAWING_TITLES as readonly string[]).indexOf(title);
       if (index < 0 || choice.value === String(index)) return;
       choice.value = String(index);
       again();

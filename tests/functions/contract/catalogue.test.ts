@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { catalogue } from "../../../src/functions/catalogue";
+import { catalogue, loadLater } from "../../../src/functions/catalogue";
 import { exampleCall } from "../../../src/functions/contract/exampleCall";
 import { describeArgument, LONGEST_DESCRIPTION } from "../../../src/functions/contract/metadata";
+
+await loadLater();
 
 describe.each(catalogue.map((d) => [d.name, d] as const))("RILL.%s", (name, declaration) => {
   it("has a name Excel accepts and that no cell address has", () => {

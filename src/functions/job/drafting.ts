@@ -1,0 +1,163 @@
+import { shippedBook } from "../../book/shipped";
+import { roundCents } from "../../calc/money/cents";
+import { missing } from "../../calc/problem";
+import type { UnitSystem } from "../../calc/quantity/unitSystem";
+import { companyOf } from "../../job/draft/company";
+import { draftOf, type Draft, type DraftWish } from "../../job/draft/draft";
+import { offersOfBook } from "../../job/draft/offersOfBook";
+import { offersOfJob } from "../../job/draft/offersOfJob";
+import { tape } from "../../job/draft/words";
+import { blankJob, FACTS, type Job } from "../../job/facts";
+import { fromSi, unitOf } from "../../job/facts/units";
+import { usedJob } from "../../job/facts/standing";
+import { rangeOf, type PriceRange } from "../../job/range/range";
+import { known } from "../../job/reckoned";
+import type { TableCell } from "../contract/result";
+import type { FactRow } from "./arguments";
+import { jobOf, tableOf } from "./said";
+
+/** What the functions hand over: facts, and rows of the workbook's price list and of its pumps. */
+export interface Asked {
+  readonly facts: readonly FactRow[];
+  readonly prices: readonly (readonly unknown[])[];
+  readonly pumps: readonly (readonly unknown[])[];
+}
+
+/** How many facts to measure next are named. */
+const NEXT = 8;
+
+const bases: Partial<Record<UnitSystem, Pick<DraftWish, "offers" | "usual">>> = {};
+
+/** The draft that is asked for: with the workbook's own prices and pumps where it has any, else with the book that ships. */
+function wishOf({ facts, prices, pumps }: Asked, system: UnitSystem): DraftWish {
+  const book = shippedBook(system);
+  const base = (bases[system] ??= {
+    offers: offersOfBook(book),
+    usual: usedJob(blankJob(system), companyOf(book)),
+  });
+  const { typed, character } = jobOf(facts, system);
+  const priced = tableOf(FACTS.prices, prices, system).filter(({ cost }) => typeof cost === "number");
+  const offered = tableOf(FACTS.pumps, pumps, system) as unknown as Job["pumps"];
+  const own: Partial<Job> = {
+    ...(priced.length > 0 ? { prices: priced as unknown as Job["prices"] } : {}),
+    ...(offered.length > 0 ? { pumps: offered } : {}),
+  };
+  const usual = { ...base.usual, ...own };
+  const ofJob = offersOfJob({ ...usual, system });
+  const offers = priced.length > 0 ? ofJob : offered.length > 0 ? { ...base.offers, pumps: ofJob.pumps } : base.offers;
+  return { offers, usual, typed, character };
+}
+
+/** Every fact that was left open. */
+export function drafted(asked: Asked, system: UnitSystem): TableCell[][] {
+  const { facts } = draftOf(wishOf(asked, system));
+  return [...facts].map(([key, { value, low, high, reason }]) => {
+    const fact = FACTS[key];
+    const shown = (held: unknown): number | string => {
+      if (fact.type !== "number") return typeof held === "string" ? held : "";
+      return typeof held === "number" ? Number(fromSi(fact.kind, held, system).toPrecision(12)) : "";
+    };
+    const unit = fact.type === "number" ? unitOf(fact.kind, system) : "";
+    return [fact.name, shown(value), shown(low), shown(high), unit, reason];
+  });
+}
+
+/** The price with its range, the main numbers of the draft, and what to measure next. */
+export function ranged(asked: Asked, system: UnitSystem): TableCell[][] {
+  const { range, draft } = rangeFor(asked, system);
+  const { job, state } = draft;
+  const side = (metres: number | undefined): string => (metres === undefined ? "?" : tape(metres, system));
+  const count = job.pumpCount ?? 1;
+  const measured = (what: string, measure: "flow" | "load", value: number | undefined): TableCell[] => [
+    what,
+    value === undefined ? "" : { measure, inside: value },
+    unitOf(measure, system),
+    "",
+    "",
+    "",
+  ];
+  const money = (amount: number): number => roundCents(amount);
+  const currency = job.currency ?? "";
+  return [
+    ["Low", money(range.low), currency, "", "", ""],
+    ["Likely", money(range.likely), currency, "", "", ""],
+    ["High", money(range.high), currency, "", "", ""],
+    measured("Flow", "flow", known(state.pump.deliveredFlow)),
+    ["Pump", `${count > 1 ? `${count} of ` : ""}${job.chosenPump ?? "none delivers"}`, "", "", "", ""],
+    [
+      "Basin",
+      `${side(job.basinLength)} x ${side(job.basinWidth)}, water ${side(job.basinWaterDepth)} deep`,
+      "",
+      "",
+      "",
+      "",
+    ],
+    measured("Boulders", "load", known(state.stone.boulders)),
+    measured("Gravel", "load", known(state.stone.gravel)),
+    ["Days", known(state.labor.workingDays) ?? "", "days", "", "", ""],
+    ...range.next
+      .slice(0, NEXT)
+      .map(({ question, atLow, atHigh, share }): TableCell[] => [
+        question,
+        "",
+        currency,
+        money(atLow),
+        money(atHigh),
+        share,
+      ]),
+  ];
+}
+
+/** A job beside the same job with some facts changed. */
+export function option(asked: Asked, changes: readonly FactRow[], system: UnitSystem): TableCell[][] {
+  const before = draftOf(wishOf(asked, system));
+  const after = draftOf(wishOf({ ...asked, facts: [...asked.facts, ...changes] }, system));
+  const numbers = (what: string, of: (draft: Draft) => number): TableCell[] => {
+    const [from, to] = [of(before), of(after)];
+    return [what, from, to, to - from];
+  };
+  const measured = (what: string, measure: "flow" | "load", of: (draft: Draft) => number): TableCell[] => {
+    const [from, to] = [of(before), of(after)];
+    return [what, { measure, inside: from }, { measure, inside: to }, { measure, inside: to - from }];
+  };
+  return [
+    numbers("Price", (draft) => roundCents(quoted(draft).beforeTax)),
+    numbers("Gross margin", (draft) => known(quoted(draft).grossMargin) ?? 0),
+    measured("Flow", "flow", ({ state }) => known(state.pump.deliveredFlow) ?? 0),
+    measured("Boulders", "load", ({ state }) => known(state.stone.boulders) ?? 0),
+    numbers("Days", ({ state }) => known(state.labor.workingDays) ?? 0),
+    ["Pump", before.job.chosenPump ?? "", after.job.chosenPump ?? "", ""],
+  ];
+}
+
+function quoted({ state }: Draft): NonNullable<Draft["state"]["price"]["quoted"]> {
+  const { quoted } = state.price;
+  if (!quoted) throw noPrice();
+  return quoted;
+}
+
+const noPrice = () => missing("facts lead to no price: pumps or prices lack what this design needs");
+
+interface Ranged {
+  readonly range: PriceRange;
+  readonly draft: Draft;
+}
+
+/** Ranges made before: a sheet asks for the same one again whenever something beside it changes. */
+const ranges = new Map<string, Ranged | undefined>();
+const MOST_RANGES = 20;
+
+function rangeFor(asked: Asked, system: UnitSystem): Ranged {
+  const key = JSON.stringify([system, asked]);
+  if (!ranges.has(key)) {
+    const [oldest] = ranges.keys();
+    if (ranges.size >= MOST_RANGES && oldest !== undefined) ranges.delete(oldest);
+    const wish = wishOf(asked, system);
+    const draft = draftOf(wish);
+    const range = rangeOf(wish, draft);
+    ranges.set(key, range && { range, draft });
+  }
+  const found = ranges.get(key);
+  if (!found) throw noPrice();
+  return found;
+}
