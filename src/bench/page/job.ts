@@ -50,7 +50,8 @@ export class Job {
   get fileName(): string {
     const { opened, model } = this.grid;
     if (!opened) return "";
-    const place = resolvePlace("JobName", model.names());
+    // What was typed, for the cell that reads it has no result yet when a job has just been brought back.
+    const place = resolvePlace("JobNameYours", model.names());
     return fileNameOf(opened.fileName, String((place && model.values(place)[0]?.[0]) ?? ""));
   }
 
