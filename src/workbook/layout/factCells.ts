@@ -36,9 +36,17 @@ export const COLUMN = {
   sheet: 20,
   needed: 21,
   missing: 22,
+  says: 23,
+  days: 24,
+  own: 25,
+  fault: 26,
+  called: 27,
+  wrongly: 28,
 } as const;
 
 const KEYS = Object.keys(FACTS) as FactKey[];
+/** The row of its last fact. */
+export const LAST_FACT = FIRST_FACT + KEYS.length - 1;
 const ROWS: ReadonlyMap<string, number> = new Map(KEYS.map((key, index) => [FACTS[key].name, FIRST_FACT + index]));
 
 /** The row of a fact on the sheet of facts, by its defined name. */

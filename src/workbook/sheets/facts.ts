@@ -1,10 +1,13 @@
 import { FACTS, type FactKey } from "../../job/facts";
 import { defineSheet } from "../layout";
-import { COLUMN, FACTS_SHEET, FIRST_FACT } from "../layout/factCells";
+import { Ref } from "../layout/address";
+import { COLUMN, FACTS_SHEET, FIRST_FACT, LAST_FACT } from "../layout/factCells";
+import { faults, missing, reasons, states } from "./factsParts/formulas";
 import { headings } from "./factsParts/headings";
 import { single } from "./factsParts/single";
 import { standing } from "./factsParts/standing";
 import { columnsOfTables, tableRow } from "./factsParts/tables";
+import { fillDown } from "./money/cells";
 
 /** Columns that a person reads; the others are for formulas. */
 const READ = COLUMN.confirmed;
@@ -15,7 +18,9 @@ export const facts = defineSheet({
   order: 90,
   turn: 1,
   build(s, job) {
-    s.widths([32, 22, 12, 22, 22, 10, 10, 8, 8, 50, 15, 14, 9, 9, 80, 150, 90, 10, 10, 10, 8, 60]);
+    s.widths([
+      32, 22, 12, 22, 22, 10, 10, 8, 8, 50, 15, 14, 9, 9, 80, 150, 90, 10, 10, 10, 8, 60, 80, 16, 24, 60, 60, 60,
+    ]);
     s.within(READ, () => {
       s.title("Facts", "Every fact of the job: yours where you typed it, else your company's, else assumed.");
       standing(s);
@@ -26,8 +31,7 @@ export const facts = defineSheet({
     });
     headings(s);
     if (s.row !== FIRST_FACT) throw new Error(`the first fact stands in row ${s.row}, not ${FIRST_FACT}`);
-    const last = FIRST_FACT + Object.keys(FACTS).length - 1;
-    const column = (name: string, at: number): void => void s.define(name, FIRST_FACT, at, last, at);
+    const column = (name: string, at: number): void => void s.define(name, FIRST_FACT, at, LAST_FACT, at);
     column("FactNames", COLUMN.label);
     column("FactStates", COLUMN.state);
     column("FactPlaces", COLUMN.place);
@@ -38,13 +42,21 @@ export const facts = defineSheet({
     column("FactsAssumedValues", COLUMN.assumed);
     column("FactsCompanyValues", COLUMN.company);
     column("FactsConfirmedDays", COLUMN.confirmed);
-    const bodies = columnsOfTables(s, job, last + 4);
+    const bodies = columnsOfTables(s, job, LAST_FACT + 4);
     for (const key of Object.keys(FACTS) as FactKey[]) {
       const fact = FACTS[key];
       if (fact.type === "table") tableRow(s, job, key, bodies);
       else single(s, job, key, fact);
+      for (const at of [COLUMN.missing, COLUMN.wrongly]) s.put(s.row, at, {});
       s.row++;
     }
+    for (const [at, formula] of [
+      [COLUMN.state, states()],
+      [COLUMN.reason, reasons()],
+      [COLUMN.missing, missing()],
+      [COLUMN.wrongly, faults()],
+    ] as const)
+      fillDown(s, new Ref(s.name, FIRST_FACT, at, LAST_FACT, at), formula);
     s.notPrinted();
     s.print({ landscape: true, lastColumn: READ, titleRows: [FIRST_FACT - 1, FIRST_FACT - 1] });
     s.row = bodies.next;

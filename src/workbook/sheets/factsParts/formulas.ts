@@ -1,5 +1,5 @@
-import { cellAddress } from "../../layout/address";
-import { COLUMN } from "../../layout/factCells";
+import { areaAddress, cellAddress } from "../../layout/address";
+import { COLUMN, FIRST_FACT, LAST_FACT } from "../../layout/factCells";
 
 /** The first day and the last of the numbers that may be days that a host made of 3/4 or 9-4: 2000 to 2099. */
 const DAYS = { first: 36526, last: 73050 } as const;
@@ -42,33 +42,47 @@ export function reading({ yours }: Cells, unit: string): string {
   return `=IF(ISTEXT(${yours}),IF(${yours}="","",RILL.QTY(${yours},"${unit}")),"")`;
 }
 
-export function state({ yours, company, assumed, used, confirmed, shipped }: Cells): string {
+/** The columns of all facts, which one formula reads from the first to the last. */
+const ALL = Object.fromEntries(
+  Object.entries(COLUMN).map(([key, column]) => [
+    key,
+    areaAddress({ top: FIRST_FACT, left: column, bottom: LAST_FACT, right: column }),
+  ]),
+) as Cells;
+
+/** How far to trust each fact, in a word. */
+export function states(): string {
+  const { yours, company, used, confirmed, shipped, own } = ALL;
   return (
-    `=IF(ISERROR(${used}),"wrong",IF(${yours}<>"","yours",IF(${company}<>"","company",IF(${assumed}="","unknown",` +
-    `IF(OR(${confirmed}<>"",AND(${shipped}="invented",FactsConfirmed<>"")),"company",${shipped})))))`
+    `=IF(ISERROR(${used}),"wrong",IF(${used}="","unknown",IF((${yours}<>"")*(${own}="yes"),"yours",IF(${company}<>"","company",` +
+    `IF((${confirmed}<>"")+(${shipped}="invented")*(FactsConfirmed<>""),"company",${shipped})))))`
   );
 }
 
 /**
- * The words beside the value. A number that the cell cannot take, and that a host may have made of 3/4, is said to be a day:
- * no length of this trade comes near it.
+ * What is wrong with each fact that is. A number that the cell cannot take, and that a host may have made of 3/4, is said to be
+ * a day: no length of this trade comes near it.
  */
-export function reason(cells: Cells, { dated, listed }: { dated: boolean; listed: boolean }): string {
-  const { yours, company, state, note, because } = cells;
-  const takes = listed ? '"one of its list"' : cells.takes;
-  const typed = `IF(${yours}="",${company},${yours})`;
-  const day = `AND(ISNUMBER(${yours}),${yours}>=${DAYS.first},${yours}<=${DAYS.last})`;
-  const wrong =
-    `IF(ISERROR(${yours}),"A formula in error: needs "&${takes},` +
-    (dated ? `IF(${day},"Excel made a date of it: type "&${takes},` : "") +
-    `""""&${typed}&""" is wrong: type "&${takes}${dated ? ")" : ""})`;
+export function faults(): string {
+  const { yours, company, state, says, days, fault } = ALL;
+  const day = `(${days}="yes")*ISNUMBER(${yours})*(${yours}>=${DAYS.first})*(${yours}<=${DAYS.last})`;
   return (
-    `=IF(${state}="wrong",${wrong},IF(OR(${state}="yours",${state}="unknown"),${note}&"",` +
+    `=IF(${state}<>"wrong","",IF(${fault}<>"",${fault},IF(ISERROR(${yours}),"A formula in error: needs "&${says},` +
+    `IF(${day},"Excel made a date of it: type "&${says},""""&IF(${yours}="",${company},${yours})&""" is wrong: type "&${says}))))`
+  );
+}
+
+/** The words beside each value. */
+export function reasons(): string {
+  const { state, wrongly, note, because } = ALL;
+  return (
+    `=IF(${state}="wrong",${wrongly},IF((${state}="yours")+(${state}="unknown"),${note}&"",` +
     `IF(${state}="company","your company's",${state}&": "&${because})))`
   );
 }
 
 /** What has to be filled in or mended: "Site: Run". */
-export function missing({ label, state, sheet, needed }: Cells): string {
-  return `=IF(OR(${state}="wrong",AND(${state}="unknown",${needed}="yes")),${sheet}&": "&${label},"")`;
+export function missing(): string {
+  const { state, needed, called } = ALL;
+  return `=IF((${state}="wrong")+(${state}="unknown")*(${needed}="yes"),${called},"")`;
 }

@@ -24,9 +24,29 @@ const TITLES: Readonly<Record<keyof typeof COLUMN, string>> = {
   sheet: "Sheet",
   needed: "Needed",
   missing: "To fill or mend",
+  says: "Type",
+  days: "May be a day",
+  own: "Typing makes it yours",
+  fault: "Wrong in the table",
+  called: "Called",
+  wrongly: "What is wrong",
 };
 
-const LEFT = new Set<string>(["label", "unit", "state", "reason", "place", "takes", "note", "because", "missing"]);
+const LEFT = new Set<string>([
+  "label",
+  "unit",
+  "state",
+  "reason",
+  "place",
+  "takes",
+  "note",
+  "because",
+  "missing",
+  "says",
+  "called",
+  "fault",
+  "wrongly",
+]);
 
 /** The heads of the columns. */
 export function headings(s: SheetLayout): void {

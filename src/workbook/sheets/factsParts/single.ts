@@ -5,7 +5,7 @@ import { USUAL, type Usual } from "../../../job/facts/usual";
 import { inSystem } from "../../../job/facts/units";
 import type { Job, SheetLayout } from "../../layout";
 import { COLUMN, readsTape, takes } from "../../layout/factCells";
-import { cellsIn, missing, reading, reason, state, usedChoice, usedNumber, usedText } from "./formulas";
+import { cellsIn, reading, usedChoice, usedNumber, usedText } from "./formulas";
 import { typedHere } from "./typedHere";
 
 /** The measures whose entries a host may take for days: 3/4 and 9-4 are lengths on a tape. */
@@ -44,10 +44,9 @@ export function single(s: SheetLayout, job: Job, key: FactKey, fact: SingleFact)
   });
   const unit = input?.unit ?? "";
   s.put(row, COLUMN.unit, unit.startsWith("=") ? { formula: unit, style: "unit" } : { value: unit, style: "unit" });
-  s.put(row, COLUMN.state, { formula: state(cells), style: "resultText" });
+  s.put(row, COLUMN.state, { style: "resultText" });
   for (const column of [COLUMN.low, COLUMN.high]) s.put(row, column, { style: "result", look });
-  const dated = fact.type === "number" && DATED.has(fact.kind);
-  s.put(row, COLUMN.reason, { formula: reason(cells, { dated, listed: fact.type === "choice" }), style: "remark" });
+  s.put(row, COLUMN.reason, { style: "remark" });
   for (const line of [input?.note ?? "", `assumed: ${known ? inSystem(known.reason, system) : ""}`])
     s.fitHeight(row, line, s.charactersAcross(COLUMN.reason, 1));
   typedHere(s, row, COLUMN.confirmed, { format: "yyyy-mm-dd", align: "right" }, "The day your company confirmed it.");
@@ -67,7 +66,10 @@ export function single(s: SheetLayout, job: Job, key: FactKey, fact: SingleFact)
   }
   s.put(row, COLUMN.sheet, { value: fact.sheet });
   s.put(row, COLUMN.needed, { value: fact.optional ? "no" : "yes" });
-  s.put(row, COLUMN.missing, { formula: missing(cells) });
+  s.put(row, COLUMN.says, { value: fact.type === "choice" ? "one of its list" : takes(fact, system) });
+  if (fact.type === "number" && DATED.has(fact.kind)) s.put(row, COLUMN.days, { value: "yes" });
+  s.put(row, COLUMN.own, { value: "yes" });
+  s.put(row, COLUMN.called, { value: `${fact.sheet}: ${input?.label ?? fact.question}` });
 }
 
 /** What the cell takes; of a choice its list, between bars, which the formulas look through. */

@@ -5,7 +5,8 @@ import { inSystem } from "../../../job/facts/units";
 import type { Job, SheetLayout } from "../../layout";
 import { areaAddress, cellAddress, Ref } from "../../layout/address";
 import { COLUMN, takes } from "../../layout/factCells";
-import { cellsIn, missing } from "./formulas";
+import { fillDown } from "../money/cells";
+import { cellsIn } from "./formulas";
 import { typedHere } from "./typedHere";
 
 /** Tables longer than this are looked through by their readers. */
@@ -47,6 +48,11 @@ export function columnsOfTables(s: SheetLayout, job: Job, first: number): Bodies
       columnRow(s, job, row++, table, column, cells);
     }
   }
+  const column = (at: number): Ref => new Ref(s.name, first, at, row - 1, at);
+  const [tables, counts] = [COLUMN.label, COLUMN.yours].map((at) =>
+    areaAddress({ top: first, left: at, bottom: row - 1, right: at }),
+  );
+  fillDown(s, column(COLUMN.company), `IF(${counts}>0,${tables},"")`);
   return { first, last: row - 1, next: row };
 }
 
@@ -61,7 +67,7 @@ function columnRow(
   const at = (place: number): string => cellAddress(row, place);
   const area = `${cells.sheet}!${areaAddress(cells, true)}`;
   const [least, most] = inSystem(column.range, job.system);
-  const [count, lowest, highest] = [at(COLUMN.yours), at(COLUMN.least), at(COLUMN.most)];
+  const [lowest, highest] = [at(COLUMN.least), at(COLUMN.most)];
   s.put(row, COLUMN.label, { value: table.name });
   s.put(row, COLUMN.yours, {
     // An error that reached a worked cell is told where it arose.
@@ -69,12 +75,10 @@ function columnRow(
       `=IFERROR(SUMPRODUCT(ISTEXT(${area})*(${area}<>"")),0)+IF(ISERROR(SUM(${area})),${column.worked ? 0 : 1},` +
       `IF(COUNT(${area})=0,0,(MIN(${area})<${lowest})+(MAX(${area})>${highest})))`,
   });
-  s.put(row, COLUMN.company, { formula: `=IF(${count}>0,${at(COLUMN.label)},"")` });
-  s.put(row, COLUMN.note, { formula: `="In its cells of """&${at(COLUMN.because)}&""" type "&${at(COLUMN.takes)}` });
+  s.put(row, COLUMN.company, {});
+  s.put(row, COLUMN.note, { value: `In its cells of "${column.question}" type ${takes(column, job.system)}` });
   s.put(row, COLUMN.least, { value: least });
   s.put(row, COLUMN.most, { value: most });
-  s.put(row, COLUMN.takes, { value: takes(column, job.system) });
-  s.put(row, COLUMN.because, { value: column.question });
 }
 
 /** The row of a table: as a whole it is yours, shipped with the workbook, worked out by it, or blank. */
@@ -105,26 +109,16 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
   } else s.put(row, COLUMN.yours, { style: "result" });
   s.put(row, COLUMN.assumed, { ...(allWorked ? { value: "as worked out" } : {}), style: "result" });
   for (const column of [COLUMN.company, COLUMN.low, COLUMN.high, COLUMN.unit]) s.put(row, column, { style: "unit" });
-  s.put(row, COLUMN.used, { formula: `=IF(${cells.yours}="",${cells.assumed}&"",${cells.yours})`, style: "result" });
-  const columnKeys = areaAddress(
-    { top: bodies.first, left: COLUMN.company, bottom: bodies.last, right: COLUMN.company },
-    true,
-  );
-  const reasons = areaAddress({ top: bodies.first, left: COLUMN.note, bottom: bodies.last, right: COLUMN.note }, true);
-  const wrong = `COUNTIF(${columnKeys},"${table.name}")`;
-  const confirmed = `OR(${cells.confirmed}<>"",AND(${cells.shipped}="invented",FactsConfirmed<>""))`;
-  s.put(row, COLUMN.state, {
-    formula:
-      `=IF(${wrong}>0,"wrong",IF(${cells.used}="","unknown",IF(${cells.shipped}="","yours",` +
-      `IF(${confirmed},"company",${cells.shipped}))))`,
-    style: "resultText",
+  const body = (at: number): string =>
+    areaAddress({ top: bodies.first, left: at, bottom: bodies.last, right: at }, true);
+  const wrong = `MATCH("${table.name}",${body(COLUMN.company)},0)`;
+  s.put(row, COLUMN.fault, { formula: `=IFERROR(INDEX(${body(COLUMN.note)},${wrong}),"")` });
+  s.put(row, COLUMN.used, {
+    formula: `=IF(${cells.fault}<>"",NA(),IF(${cells.yours}="",${cells.assumed}&"",${cells.yours}))`,
+    style: "result",
   });
-  s.put(row, COLUMN.reason, {
-    formula:
-      `=IF(${cells.state}="wrong",INDEX(${reasons},MATCH("${table.name}",${columnKeys},0)),` +
-      `IF(OR(${cells.state}="yours",${cells.state}="unknown"),"",${cells.state}&": "&${cells.because}))`,
-    style: "remark",
-  });
+  s.put(row, COLUMN.state, { style: "resultText" });
+  s.put(row, COLUMN.reason, { style: "remark" });
   const link = place ? `${place.sheet}!${cellAddress(place.top, place.left)}` : "";
   s.put(row, COLUMN.place, place ? { value: link, style: "link", link } : { style: "link" });
   typedHere(s, row, COLUMN.confirmed, { format: "yyyy-mm-dd", align: "right" }, "The day your company confirmed it.");
@@ -132,5 +126,6 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
   if (shipped ?? allWorked) s.put(row, COLUMN.shipped, { value: shipped?.state ?? "assumed" });
   s.put(row, COLUMN.sheet, { value: table.sheet });
   s.put(row, COLUMN.needed, { value: table.required ? "yes" : "no" });
-  s.put(row, COLUMN.missing, { formula: missing({ ...cells, label: `"the table at "&${cells.place}` }) });
+  s.put(row, COLUMN.own, { value: (shipped ?? allWorked) ? "no" : "yes" });
+  s.put(row, COLUMN.called, { value: `${table.sheet}: the table at ${link}` });
 }
