@@ -55,6 +55,12 @@ export function changedByHand(book: Book): Book {
         ({ task }) => task,
         (a, b) => equal(a.hours, b.hours) && equal(a.machineHours, b.machineHours),
       ),
+      sizes: unmark(
+        labor.sizes,
+        shipped.labor.sizes,
+        ({ pipe, stone }) => [pipe, stone].map((size) => size?.toPrecision(6) ?? "").join("|"),
+        (a, b) => equal(a.pipeTimes, b.pipeTimes) && equal(a.stoneTimes, b.stoneTimes),
+      ),
     },
     // A lift can hurt: a price of one's own does not make the invented load chart one's own.
     machines: unmark(

@@ -82,6 +82,7 @@ export interface Labor {
   readonly burden: readonly BurdenLine[];
   readonly wages: readonly Wage[];
   readonly rates: readonly ProductionRate[];
+  readonly sizes: readonly SizeHours[];
   /** Hours of a working day. */
   readonly dayHours: number | undefined;
   /** The most that one person lifts, kg. */
@@ -109,6 +110,16 @@ export interface ProductionRate extends Row {
   readonly hours: number | undefined;
   /** Machine hours for one unit. */
   readonly machineHours: number | undefined;
+}
+
+/** How many times the hours of its rate the work takes, by the size of the pipe or the weight of the lip stone. */
+export interface SizeHours extends Row {
+  /** Nominal size up to which it holds, m. */
+  readonly pipe: number | undefined;
+  readonly pipeTimes: number | undefined;
+  /** Weight up to which it holds, kg. */
+  readonly stone: number | undefined;
+  readonly stoneTimes: number | undefined;
 }
 
 export interface Machine extends Row {
@@ -197,7 +208,7 @@ export function blankBook(system: UnitSystem): Book {
     },
     products: [],
     pumps: [],
-    labor: { burden: [], wages: [], rates: [], dayHours: undefined, handLimit: undefined },
+    labor: { burden: [], wages: [], rates: [], sizes: [], dayHours: undefined, handLimit: undefined },
     machines: [],
     pricing: {
       ...row,

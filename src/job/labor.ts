@@ -8,6 +8,7 @@ import type { Pump } from "./pump";
 import { isKnown, reckon, type Reckoned } from "./reckoned";
 import { sumOf, total } from "./rows";
 import { reckonSetting, settingRate, type Setting } from "./setting";
+import { pipeTimes, stoneTimes } from "./sizeHours";
 import type { Stone } from "./stone";
 import type { Water } from "./water";
 
@@ -16,6 +17,7 @@ const TASK_ROWS = 15;
 
 /** Boulders and lip stones, by their place among the usual tasks. */
 const STONE_TASKS: ReadonlySet<number> = new Set([7, 8]);
+const [PIPE_TASK, LIP_TASK] = [6, 8];
 
 /** A task with its hours; quantities in the unit the trade counts them in. */
 export interface Task {
@@ -40,6 +42,9 @@ export interface Labor {
   /** What sets the heaviest stone, and what its hour costs. */
   readonly setting: Setting;
   readonly stoneMachineRate: Reckoned<number>;
+  /** How many times the usual hours its pipes and lip stones take, by their size and weight. */
+  readonly pipeTimes: Reckoned<number>;
+  readonly stoneTimes: Reckoned<number>;
   readonly tasks: readonly Task[];
   readonly hours: Reckoned<number>;
   readonly machineHours: Reckoned<number>;
@@ -66,10 +71,12 @@ export function reckonLabor(job: Job, design: Design): Labor {
   const setting = reckonSetting(job, design.stone);
   const stoneMachineRate = settingRate(job, setting, machineRate);
   const quantities = quantitiesOf(job, design);
+  const times = { pipe: pipeTimes(job), stone: stoneTimes(job, design.stone) };
   const tasks = Array.from({ length: TASK_ROWS }, (_, index) =>
     taskOf(
       job.tasks[index] ?? {},
       quantities[index],
+      index === PIPE_TASK ? times.pipe : index === LIP_TASK ? times.stone : 1,
       job.difficulty,
       laborRate,
       STONE_TASKS.has(index) ? stoneMachineRate : machineRate,
@@ -86,6 +93,8 @@ export function reckonLabor(job: Job, design: Design): Labor {
     machineRate,
     setting,
     stoneMachineRate,
+    pipeTimes: times.pipe,
+    stoneTimes: times.stone,
     tasks,
     hours,
     machineHours: sumOf(tasks.map((task) => task.machineHours)),
@@ -102,13 +111,14 @@ function sumKnown(values: readonly (number | undefined)[]): number {
 function taskOf(
   typed: JobRow<"tasks">,
   drafted: Reckoned<number>,
+  times: Reckoned<number>,
   difficulty: number | undefined,
   laborRate: Reckoned<number>,
   machineRate: Reckoned<number>,
 ): Task {
   const quantity = typed.quantity === undefined ? drafted : (typed.quantity ?? undefined);
   const taking = (rate: number | undefined): Reckoned<number> =>
-    reckon([quantity, rate, difficulty], (amount, each, factor) => amount * each * factor);
+    reckon([quantity, rate, times, difficulty], (amount, each, size, factor) => amount * each * size * factor);
   const cost = (hours: Reckoned<number>, rate: Reckoned<number>): Reckoned<number> =>
     reckon([hours, rate], (taken, each) => roundCents(taken * each));
   const [hours, machineHours] = [taking(typed.hours), taking(typed.machineHours)];
@@ -120,7 +130,7 @@ function taskOf(
     machines: cost(machineHours, machineRate),
     complete:
       (typed.name === undefined && [quantity, typed.hours, typed.machineHours].every((each) => each === undefined)) ||
-      (quantity !== undefined && typed.hours !== undefined && typed.machineHours !== undefined),
+      [quantity, typed.hours, typed.machineHours, times].every((each) => each !== undefined),
   };
 }
 

@@ -72,6 +72,24 @@ const RATES: Readonly<Record<UnitSystem, readonly (readonly [string, string, num
   ],
 };
 
+/** Pipe up to a size, in or mm, and lip stones up to a weight, lb or kg, and times the usual hours; of our own invention. */
+const SIZES: Readonly<Record<UnitSystem, readonly (readonly [number, number, number, number])[]>> = {
+  US: [
+    [2, 0.85, 120, 0.65],
+    [3, 1, 350, 1],
+    [4, 1.25, 800, 1.5],
+    [6, 1.8, 1600, 2.3],
+    [8, 2.5, 4000, 3.6],
+  ],
+  SI: [
+    [63, 0.85, 55, 0.65],
+    [90, 1, 160, 1],
+    [110, 1.25, 360, 1.5],
+    [160, 1.8, 730, 2.3],
+    [225, 2.5, 1800, 3.6],
+  ],
+};
+
 /** Name, then for an hour hire, fuel and upkeep, share of hours; narrowest way, lift, reach: ft and lb, m and kg. */
 type MachineRow = readonly [string, number, number, number, number, number, number, number];
 
@@ -104,6 +122,13 @@ export function shippedLabor(system: UnitSystem) {
     burden: BURDEN[system].map(([line, share]) => ({ line, share, ...invented })),
     wages: WAGES[system].map(([role, wage, people]) => ({ role, wage, people, ...invented })),
     rates: RATES[system].map(([task, unit, hours, machineHours]) => ({ task, unit, hours, machineHours, ...invented })),
+    sizes: SIZES[system].map(([pipe, pipeTimes, stone, stoneTimes]) => ({
+      pipe: toInside("size", pipe, system),
+      pipeTimes,
+      stone: toInside("weight", stone, system),
+      stoneTimes,
+      ...invented,
+    })),
     dayHours: 8,
     handLimit: toInside("weight", system === "US" ? 50 : 23, system),
   } satisfies Labor;

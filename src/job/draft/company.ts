@@ -1,4 +1,5 @@
 import type { Book } from "../../book/types";
+import { tasksOf } from "./companyTasks";
 import type { Job } from "../facts";
 import type { SomeOf } from "../facts/standing";
 
@@ -30,7 +31,8 @@ export function companyOf(book: Book): SomeOf {
     machines: machines.map(({ name, own, fuel, upkeep, share, width, lift, reach }) => ({
       ...{ name, own, fuel, upkeep, share, width, lift, reach },
     })),
-    tasks: labor.rates.map(({ task, unit, hours, machineHours }) => ({ name: task, unit, hours, machineHours })),
+    tasks: tasksOf(book).rows,
+    sizeHours: labor.sizes.map(({ pipe, pipeTimes, stone, stoneTimes }) => ({ pipe, pipeTimes, stone, stoneTimes })),
     dayHours: labor.dayHours,
     handLimit: labor.handLimit,
     fabricRollWidth: fabric?.size,

@@ -2,6 +2,7 @@ import { factsOf, numbers, table, texts, worked } from "./fact";
 
 const { number } = factsOf("Labour");
 const HOURS = [0, 1000] as const;
+const TIMES = [0.05, 50] as const;
 
 /** The crew's day, and its production rates. */
 export const labor = {
@@ -35,6 +36,19 @@ export const labor = {
       unit: texts(3, "In which unit?"),
       hours: numbers(4, "factor", HOURS, "How many hours of one person does one unit take?"),
       machineHours: numbers(5, "factor", HOURS, "How many machine hours does one unit take?"),
+    },
+  }),
+  sizeHours: table({
+    sheet: "Labour",
+    knower: "book",
+    name: "SizeHours",
+    question: "How many times the usual hours do pipes and lip stones of each size take?",
+    rows: 6,
+    columns: {
+      pipe: numbers(1, "size", { US: [0.25, 48], SI: [6, 1200] }, "Pipe up to which nominal size?"),
+      pipeTimes: numbers(2, "factor", TIMES, "How many times the usual hours does it take?"),
+      stone: numbers(3, "weight", { US: [1, 40_000], SI: [1, 20_000] }, "Lip stones up to which weight?"),
+      stoneTimes: numbers(4, "factor", TIMES, "How many times the usual hours do they take?"),
     },
   }),
 } as const;

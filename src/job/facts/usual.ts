@@ -132,6 +132,7 @@ export const SHIPPED_TABLES = {
   odds: { state: "assumed", reason: RULE },
   options: { state: "assumed", reason: "the job as designed" },
   tasks: { state: "invented", reason: "production rates made up for this tool" },
+  sizeHours: { state: "invented", reason: "made up for this tool" },
   burden: { state: "invented", reason: "made up for this tool" },
   wages: { state: "invented", reason: "made up for this tool" },
   machines: { state: "invented", reason: "made up for this tool" },

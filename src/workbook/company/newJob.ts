@@ -1,6 +1,7 @@
 import { aboutUnit } from "../../book/units";
 import type { Book, BookPump } from "../../book/types";
 import { newPrices } from "../../job/company/newPrices";
+import { tasksOf } from "../../job/draft/companyTasks";
 import { companyOf } from "../../job/draft/company";
 import { FACTS, type FactKey, type JobRow } from "../../job/facts";
 import type { TableFact } from "../../job/facts/fact";
@@ -64,6 +65,7 @@ export function newJobFrom(book: Book, blank: Recalculated): NewJob {
       ...{ name, own, fuel, upkeep, share, width, lift, reach },
     })),
     tasks: said.tasks,
+    sizeHours: said.sizeHours,
     ...(pricing.markups.some((markup) => markup !== undefined) ? { markups: said.markups } : {}),
     ...(pricing.stages.length > 0 ? { stages: said.stages } : {}),
     pumps: pumps.map(pumpRow),
@@ -73,6 +75,9 @@ export function newJobFrom(book: Book, blank: Recalculated): NewJob {
     Object.entries(tables).filter(([, rows]) => Array.isArray(rows) && rows.length > 0),
   ) as SomeFacts;
   for (const [cell, value] of cellsToType(filled, { system, names })) cells.set(cell, value);
+  const { left } = tasksOf(book);
+  if (left.length > 0)
+    notes.push(`${left.length} production rates of the book find no row on Labor: ${left.join(", ")}.`);
   const prices = newPrices(book);
   notes.push(...prices.left.map((reason) => `${reason}: left out.`));
   typePrices(prices.lines, blank, cells);

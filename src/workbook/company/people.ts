@@ -1,7 +1,8 @@
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
-import type { BurdenLine, Machine, ProductionRate, Wage } from "../../book/types";
+import type { BurdenLine, Machine, ProductionRate, SizeHours, Wage } from "../../book/types";
 import type { ColumnSpec } from "../layout/tableColumns";
 import type { CellValue } from "../model";
+import { sizeHoursCells, sizeHoursColumns } from "../sizeHours";
 import { markCell, markColumn, orBlank, typedIn, type RowReader } from "./cells";
 
 const words = (key: string, title: string, max: number, message: string): ColumnSpec => ({
@@ -91,6 +92,24 @@ export const readRate = (row: RowReader): ProductionRate => ({
   unit: row.text("unit"),
   hours: row.number("hours", { min: 0 }),
   machineHours: row.number("machineHours", { min: 0 }),
+  invented: row.invented,
+  row: row.row,
+});
+
+export function sizeColumns(system: UnitSystem): readonly ColumnSpec[] {
+  return [...sizeHoursColumns(system), markColumn];
+}
+
+export const sizeRow = (size: SizeHours, system: UnitSystem): CellValue[] => [
+  ...sizeHoursCells(size, system),
+  markCell(size),
+];
+
+export const readSize = (row: RowReader): SizeHours => ({
+  pipe: row.measure("pipe", "size"),
+  pipeTimes: row.number("pipeTimes", { min: 0 }),
+  stone: row.measure("stone", "weight"),
+  stoneTimes: row.number("stoneTimes", { min: 0 }),
   invented: row.invented,
   row: row.row,
 });

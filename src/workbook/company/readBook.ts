@@ -37,10 +37,11 @@ export async function readBook(fileName: string, bytes: Uint8Array, wanted?: Uni
   const burden = rows(TABLES.burden);
   const wages = rows(TABLES.wages);
   const rates = rows(TABLES.rates);
+  const sizes = rows(TABLES.sizes);
   const machines = rows(TABLES.machines);
   const pastJobs = rows(TABLES.pastJobs);
   const { company, pricing, dayHours, handLimit } = readFields(workbook, system, problems);
-  const labor = { burden, wages, rates, dayHours, handLimit };
+  const labor = { burden, wages, rates, sizes, dayHours, handLimit };
   const book = changedByHand({ system, company, products, pumps, labor, machines, pricing, pastJobs });
   const faults = checkBook(book).map((fault) => problemOf(fault, workbook, system));
   return { book, problems: [...problems, ...faults], workbook };

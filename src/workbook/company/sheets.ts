@@ -112,6 +112,9 @@ export function companySheets(system: UnitSystem, book?: Book): readonly SheetDe
       lay(s, TABLES.wages);
       s.section("Production rates");
       lay(s, TABLES.rates);
+      s.section("Hours by size");
+      s.note("A pipe and a lip stone take the row of the next size up; what is larger than the last has no hours yet.");
+      lay(s, TABLES.sizes);
     },
   });
 

@@ -1,5 +1,6 @@
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Book } from "../../book/types";
+import { FACTS } from "../../job/facts";
 import type { ColumnSpec } from "../layout/tableColumns";
 import type { CellValue } from "../model";
 import type { RowReader } from "./cells";
@@ -14,7 +15,10 @@ import {
   readBurden,
   readMachine,
   readRate,
+  readSize,
   readWage,
+  sizeColumns,
+  sizeRow,
   wageColumns,
   wageRow,
 } from "./people";
@@ -86,6 +90,15 @@ export const TABLES = {
     of: ({ labor }) => labor.rates,
     cells: rateRow,
     read: readRate,
+  }),
+  sizes: table({
+    name: "BookSizeHours",
+    sheet: "Labor",
+    rows: FACTS.sizeHours.rows,
+    columns: sizeColumns,
+    of: ({ labor }) => labor.sizes,
+    cells: sizeRow,
+    read: readSize,
   }),
   machines: table({
     name: "BookMachines",

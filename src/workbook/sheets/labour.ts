@@ -1,6 +1,7 @@
 import { defineSheet, type Job, type SheetLayout } from "../layout";
 import { cellOf, fill } from "./money/cells";
 import { STONE_MACHINE_RATE } from "./money/liftingMachine";
+import { hoursBySize } from "./labourParts/hoursBySize";
 import { TASKS, taskRows } from "./labourParts/tasks";
 
 const FREE_TASKS = 3;
@@ -10,12 +11,15 @@ export const labour = defineSheet({
   name: "Labour",
   order: 12,
   build(s, job) {
-    s.widths([31, 10, 7, 10, 11, 9, 10, 12, 12, 9]);
+    s.widths([30, 9, 7, 9, 10, 7, 9, 9, 10, 11, 8]);
     s.print({ pagesHigh: 1 });
     s.title("Labour", "Put in your own production rates; hours, days and cost follow.");
     rates(s);
     tasks(s, job);
     checks(s);
+    s.checksHere();
+    s.notPrinted();
+    hoursBySize(s, job);
   },
 });
 
@@ -125,19 +129,20 @@ function tasks(s: SheetLayout, job: Job): void {
         kind: "factor",
         input: { min: 0, max: 1000, message: "Hours of the machine for one unit." },
       },
+      { key: "size", title: "Times by size", kind: "factor", format: "0.00", formula: "=1" },
       {
         key: "hours",
         title: "Hours",
         kind: "hours",
         unit: "",
-        formula: `=IF(${blank("[quantity]", "[rate]", "Difficulty")},"",[quantity]*[rate]*Difficulty)`,
+        formula: `=IF(${blank("[quantity]", "[rate]", "[size]", "Difficulty")},"",[quantity]*[rate]*[size]*Difficulty)`,
       },
       {
         key: "machineHours",
         title: "Machine hours",
         kind: "hours",
         unit: "",
-        formula: `=IF(${blank("[quantity]", "[machine]", "Difficulty")},"",[quantity]*[machine]*Difficulty)`,
+        formula: `=IF(${blank("[quantity]", "[machine]", "[size]", "Difficulty")},"",[quantity]*[machine]*[size]*Difficulty)`,
       },
       { key: "labour", title: "Labour", kind: "money", formula: money("[hours]", "LabourRate") },
       { key: "machines", title: "Machines", kind: "money", formula: money("[machineHours]", "MachineRate") },
@@ -147,7 +152,7 @@ function tasks(s: SheetLayout, job: Job): void {
         kind: "text",
         name: "TaskLooks",
         // A task that is named or counted has a quantity and both rates; 0 says that it takes none.
-        formula: `=IF([task]&[quantity]&[rate]&[machine]="","",IF(${blank("[quantity]", "[rate]", "[machine]")},"to fill",""))`,
+        formula: `=IF([task]&[quantity]&[rate]&[machine]="","",IF(${blank("[quantity]", "[rate]", "[machine]", "[size]")},"to fill",""))`,
       },
     ],
     usual: taskRows(job.system),
@@ -157,7 +162,8 @@ function tasks(s: SheetLayout, job: Job): void {
       names: { hours: "LabourHours", machineHours: "MachineHours" },
     },
   });
-  TASKS.forEach(({ quantity, stones }, index) => {
+  TASKS.forEach(({ quantity, stones, times }, index) => {
+    if (times) fill(s, table.cell("size", index + 1), times);
     if (stones) {
       const hours = table.cell("machineHours", index + 1).address.replace(`${s.name}!`, "");
       fill(s, table.cell("machines", index + 1), money(hours, "StoneMachineRate"));

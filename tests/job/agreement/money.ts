@@ -27,6 +27,16 @@ export const labor: Facts = some({
   laborRateTyped: seldom(money(20, 90)),
   machineRateTyped: seldom(money(20, 150)),
   tasks,
+  sizeHours: rows(
+    record<NonNullable<SomeFacts["sizeHours"]>[number]>({
+      pipe: mostly(oneOf(0.06, 0.08, 0.11, 0.3), 8),
+      pipeTimes: mostly(between(0.3, 3), 8),
+      stone: mostly(between(20, 900), 8),
+      stoneTimes: mostly(between(0.3, 4), 8),
+    }),
+    0,
+    6,
+  ),
   burden: rows(record({ line: seldom(oneOf("Insurance")), share: mostly(between(0, 0.2), 8) }), 0, 9),
   wages: rows(
     record({ role: oneOf("Somebody"), wage: mostly(money(14, 48), 8), people: mostly(whole(0, 3), 8) }),

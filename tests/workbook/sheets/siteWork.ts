@@ -52,9 +52,16 @@ const given = defineSheet({
     number("LinerBuyArea", { US: 400, SI: 40 });
     number("CrewHourRate", { US: 40, SI: 42 });
     number("MachineHourRate", { US: 50, SI: 48 });
+    s.input({ name: "StoneMachine", label: "Machine", kind: "text", demo: "by hand", message: "A name." });
     const share = (total: string): string =>
       `=IF(COUNT(${total},DropCount)=2,IF([#]<=DropCount,${total}/DropCount,""),"")`;
     const length = { min: 0, max: 100, message: "A length." };
+    s.table({
+      rows: 2,
+      columns: ["MachineRanks", "MachineHourRates", "MachineLifts"].map((name) => {
+        return { key: name, title: name, kind: "number", name, input: length } as const;
+      }),
+    });
     s.table({
       rows: 12,
       columns: [
@@ -64,10 +71,10 @@ const given = defineSheet({
     });
     s.table({
       name: "RouteTable",
-      rows: 4,
+      rows: 5,
       columns: [
-        { key: "size", title: "Size", kind: "size", input: length },
-        { key: "length", title: "Length", kind: "length", input: length },
+        { key: "size", title: "Size", kind: "size", name: "PipeSizes", input: length },
+        { key: "length", title: "Length", kind: "length", name: "PipeLengths", input: length },
         { key: "type", title: "Type", kind: "text", input: { message: "A type." } },
       ],
       demo: [

@@ -9,6 +9,8 @@ export interface Task {
   readonly quantity: "once" | readonly string[];
   /** Its machine is the one that sets the heaviest stone. */
   readonly stones?: true;
+  /** The name that says how many times its hours it takes, by size. */
+  readonly times?: string;
 }
 
 /** The usual tasks, in the order they are done. */
@@ -19,9 +21,9 @@ export const TASKS: readonly Task[] = [
   { name: "Load spoil", quantity: ["SpoilAway"] },
   { name: "Fabric and liner", quantity: ["LinerBuyArea"] },
   { name: "Void modules and pump well", quantity: ["ModuleCount"] },
-  { name: "Pipe", quantity: ["PipeTotalLength"] },
+  { name: "Pipe", quantity: ["PipeTotalLength"], times: "PipeSizeTimes" },
   { name: "Boulders of drops and banks", quantity: ["BoulderTons"], stones: true },
-  { name: "Lip stones, levelled and foamed", quantity: ["LipStoneCount"], stones: true },
+  { name: "Lip stones, levelled and foamed", quantity: ["LipStoneCount"], stones: true, times: "LipSizeTimes" },
   { name: "Gravel and stone around modules", quantity: ["GravelTons", "BasinStoneTons"] },
   { name: "Pump, plumbing and start-up", quantity: "once" },
   { name: "Clean up and hand over", quantity: "once" },

@@ -1,0 +1,35 @@
+import type { Job } from "./facts";
+import { reckon, type Reckoned } from "./reckoned";
+import { total } from "./rows";
+import type { Stone } from "./stone";
+
+/** Up to a size or weight, and how many times the usual hours it takes. */
+type Step = readonly [upTo: number | undefined, times: number | undefined];
+
+/** The next step at or over a size; no other stands in where that is not told. */
+function timesAt(steps: readonly Step[], size: number): number | undefined {
+  const over = steps.flatMap(([upTo, times]) => (upTo !== undefined && upTo >= size ? [{ upTo, times }] : []));
+  return over.reduce<(typeof over)[number] | undefined>(
+    (least, one) => (least && least.upTo <= one.upTo ? least : one),
+    undefined,
+  )?.times;
+}
+
+/** The mean over all pipe, by its length. */
+export function pipeTimes({ route, riser, pumpCount = 0, sizeHours }: Job): number | undefined {
+  const steps = sizeHours.map(({ pipe, pipeTimes: times }): Step => [pipe, times]);
+  const pipes = [...route, ...riser.map((pipe) => ({ ...pipe, length: (pipe.length ?? 0) * pumpCount }))];
+  const laid = pipes.flatMap(({ size, length = 0 }) =>
+    length > 0 ? [{ length, times: size === undefined ? undefined : timesAt(steps, size) }] : [],
+  );
+  if (laid.some(({ times }) => times === undefined)) return undefined;
+  const length = total(laid.map((pipe) => pipe.length));
+  return length === 0 ? 1 : total(laid.map((pipe) => pipe.length * (pipe.times ?? 0))) / length;
+}
+
+/** By the likely weight of one lip stone; where there is none, nothing is heavier than usual. */
+export function stoneTimes({ sizeHours }: Job, { lipStoneCount, lipStoneWeight }: Stone): Reckoned<number> {
+  const steps = sizeHours.map(({ stone, stoneTimes: times }): Step => [stone, times]);
+  if (lipStoneCount === undefined || lipStoneCount === 0) return 1;
+  return reckon([lipStoneCount, lipStoneWeight], (_, weight) => timesAt(steps, weight));
+}

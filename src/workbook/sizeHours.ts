@@ -1,0 +1,46 @@
+import type { SizeHours } from "../book/types";
+import { FACTS } from "../job/facts";
+import { inSystem } from "../job/facts/units";
+import type { UnitSystem } from "../calc/quantity/unitSystem";
+import { typedIn } from "./company/cells";
+import type { ColumnSpec } from "./layout/tableColumns";
+import type { CellValue } from "./model";
+
+/** The columns of hours by size, alike in the company's book and in a job. */
+export function sizeHoursColumns(system: UnitSystem): ColumnSpec[] {
+  const { pipe, pipeTimes, stone, stoneTimes } = FACTS.sizeHours.columns;
+  const input = (fact: typeof pipe, message: string): ColumnSpec["input"] => {
+    const [min, max] = inSystem(fact.range, system);
+    return { min, max, message };
+  };
+  const times = (key: string, title: string, name: string, fact: typeof pipe): ColumnSpec => ({
+    key,
+    title,
+    name,
+    kind: "factor",
+    format: "0.00",
+    input: input(fact, "How many times the hours of its rate the work takes."),
+  });
+  return [
+    {
+      key: "pipe",
+      title: "Pipe up to",
+      kind: "size",
+      name: "SizePipes",
+      input: input(pipe, "Nominal size up to which the hours beside it hold."),
+    },
+    times("pipeTimes", "Times the hours", "SizePipeTimes", pipeTimes),
+    {
+      key: "stone",
+      title: "Lip stone up to",
+      kind: "weight",
+      name: "SizeStones",
+      input: input(stone, "Weight of one lip stone up to which the hours beside it hold."),
+    },
+    times("stoneTimes", "Times the hours", "SizeStoneTimes", stoneTimes),
+  ];
+}
+
+export function sizeHoursCells({ pipe, pipeTimes, stone, stoneTimes }: SizeHours, system: UnitSystem): CellValue[] {
+  return [typedIn("size", pipe, system), pipeTimes ?? "", typedIn("weight", stone, system), stoneTimes ?? ""];
+}
