@@ -20,6 +20,11 @@ export interface ColumnSpec {
    * An input column may have one too: the user may type over it.
    */
   readonly formula?: string;
+  /**
+   * One formula fills the column from its first row down: "[key]" is a whole column in it. AND and OR would make one value of
+   * a column: use * and +. Not where a row may read what another row of the column gives, by hand or by rule: that is a circle.
+   */
+  readonly whole?: boolean;
   /** Fixed texts or numbers, one for each row. */
   readonly fixed?: readonly CellValue[];
   readonly format?: string;
@@ -59,5 +64,19 @@ export function fillIn(
     const at = placeOf(places, key, sheet);
     if (which === ":all") return areaAddress({ top, left: at, bottom, right: at }, true);
     return cellAddress(which === ":above" ? row - 1 : row, at);
+  });
+}
+
+/** The same for a formula that fills the whole column: "[key]" is a column. */
+export function fillInWhole(
+  text: string,
+  top: number,
+  bottom: number,
+  places: ReadonlyMap<string, number>,
+  sheet: string,
+): string {
+  return text.replace(/\[([a-zA-Z]\w*)\]/g, (_, key: string) => {
+    const at = placeOf(places, key, sheet);
+    return areaAddress({ top, left: at, bottom, right: at });
   });
 }

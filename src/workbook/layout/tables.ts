@@ -5,7 +5,7 @@ import { formatOf } from "./formats";
 import { validationFor } from "./inputRule";
 import type { Both } from "./job";
 import type { Page } from "./page";
-import { fillIn, placeOf, placesOf, type ColumnSpec } from "./tableColumns";
+import { fillIn, fillInWhole, placeOf, placesOf, type ColumnSpec } from "./tableColumns";
 import { besideNumbers, head } from "./tableHead";
 import type { TableRef } from "./tableRef";
 
@@ -65,6 +65,11 @@ export function addTable(page: Page, spec: TableSpec): TableRef {
       const given = index >= 0 ? rows[row - top]?.[index] : column.fixed?.[row - top];
       bodyCell(page, row, at, column, given, (text) => fillIn(text, row, top, end, places, page.name));
     }
+    const first = page.sheet.rows.get(top)?.get(at);
+    if (column.whole && first) {
+      first.formula = fillInWhole(column.formula ?? "", top, bottom, places, page.name);
+      first.spill = { rows: spec.rows, columns: 1 };
+    }
     if (column.input) {
       const area = { top, left: at, bottom: end, right: at };
       page.sheet.validations.push(
@@ -121,7 +126,7 @@ function bodyCell(
   const typed = given !== undefined && given !== "";
   const align = isText ? ("left" as const) : ("right" as const);
   page.put(row, at, {
-    ...(typed ? { value: given } : column.formula ? { formula: fill(column.formula) } : {}),
+    ...(typed ? { value: given } : column.formula && !column.whole ? { formula: fill(column.formula) } : {}),
     style: column.input ? "input" : isText ? "resultText" : "result",
     look: {
       format,

@@ -68,7 +68,9 @@ export class Tried {
       const [, letters = "", from = "", to = from] = /\$([A-Z]+)\$(\d+)(?::\$[A-Z]+\$(\d+))?$/.exec(address) ?? [];
       const column = letters.charCodeAt(0) - 64;
       const rows = Array.from({ length: Number(to) - Number(from) + 1 }, (_, index) => Number(from) + index);
-      return rows.map((row) => this.cell(sheetName, row, column)?.result);
+      const results = rows.map((row) => this.cell(sheetName, row, column)?.result);
+      // One formula may fill the column from its first cell down.
+      return Array.isArray(results[0]) ? results[0].flat() : results;
     };
     return new Map(
       chart.series.map(({ title, x, y }) => {

@@ -1,5 +1,7 @@
 import { MOST_SHOTS } from "../../../job/facts/ground";
 import type { Job, SheetLayout } from "../../layout";
+import { areaAddress } from "../../layout/address";
+import { fillDown } from "../money/cells";
 
 const LEVEL = "#,##0.000";
 /** Columns of the level run, right of the shots, and of what is wrong with them. */
@@ -26,7 +28,6 @@ export function shots(s: SheetLayout, job: Job): void {
     }) as const;
   const top = s.row;
   // The level run spills beside the rows, its first row over the shots' heads.
-  const level = (row: string): string => `IF(COUNT(K${row})=1,K${row},IF(COUNT(J${row})=1,J${row},""))`;
   const table = s.table({
     rows: MOST_SHOTS,
     columns: [
@@ -68,17 +69,16 @@ export function shots(s: SheetLayout, job: Job): void {
         kind: "length",
         format: LEVEL,
         name: "ShotLevels",
-        formula: `=${level("[#]")}`,
       },
     ],
     ...demoShots,
   });
-  // The level's formula reads cells beside its own row.
-  for (let row = table.body.top; row <= table.body.bottom; row++) {
-    const cell = s.sheet.rows.get(row)?.get(7);
-    if (cell) cell.formula = `=${level(String(row))}`;
-  }
   const { top: first, bottom: last } = table.body;
+  const [found, corrected] = [2, 3].map((at) =>
+    areaAddress({ top: first, left: RUN_AT + at, bottom: last, right: RUN_AT + at }),
+  );
+  const levels = `IF(ISNUMBER(${corrected}),${corrected},IF(ISNUMBER(${found}),${found},""))`;
+  fillDown(s, table.column("level"), levels);
   s.define("Shots", first, 1, last, 6);
   s.define("ShotReadings", first, 1, last, 4);
   s.define("ShotBook", first, 2, last, 4);

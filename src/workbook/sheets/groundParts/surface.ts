@@ -3,15 +3,9 @@ import { cellAddress } from "../../layout/address";
 import { validationFor } from "../../layout/inputRule";
 import { head } from "../../layout/tableHead";
 import type { Kind } from "../../layout/formats";
-
-const MOST_DROPS = 12;
-const LEVEL = "#,##0.000";
-/** Columns that formulas and the chart read, right of what is printed. */
-const BESIDE = 15;
-
-/** The sheet columns of the designed surface and, right of what is printed, of its helpers. */
-const C = { place: 1, station: 2, dig: 3, width: 4, step: 5, bed: 6, deeper: 7 } as const;
-const H = { ends: BESIDE, fallen: BESIDE + 1, edge: BESIDE + 2, lip: BESIDE + 3, liner: BESIDE + 4 } as const;
+import { fillDown } from "../money/cells";
+import { linerRun, linerStations } from "./linerStations";
+import { BESIDE, C, down, H, LEVEL, MOST_DROPS } from "./surfaceColumns";
 
 /**
  * The designed surface by station: the berm's crest, the bed below each drop, and the edge of the basin; dug deeper by what
@@ -66,13 +60,16 @@ export function surface(s: SheetLayout, job: Job): Ref {
     s.put(row, C.deeper, { style: "input", look: { format: "#,##0.00", align: "right" } });
     put(row, C.dig, `IF(${bed}="","",${bed}-ShelfDepth-N(${at(row, C.deeper)}))`);
     put(row, C.width, `IF(${at(row, C.dig)}="","",${width})`, "length", "#,##0.00");
-    put(row, C.step, `IF(${at(row, C.dig)}="","",${at(row - 1, H.edge)}-${at(row, C.dig)})`);
+    s.put(row, C.step, { style: "result", look: { format: LEVEL } });
     put(row, H.ends, `${at(row - 1, H.ends)}+N(${tread})`);
     put(row, H.fallen, `${at(row - 1, H.fallen)}+N(INDEX(Drops,${drop}))`);
     for (const column of [H.edge, H.lip])
       put(row, column, `IF(${at(row, C.dig)}="",${at(row - 1, column)},${bed}-ShelfDepth)`);
   }
   const bottom = top + MOST_DROPS + 1;
+  const dug = down(s, top + 1, C.dig).text;
+  const step = down(s, top + 1, C.step).cells;
+  fillDown(s, step, `IF(${dug}="","",${down(s, top, H.edge).text}-${dug})`);
   s.put(bottom, C.place, { value: "Edge of the basin", style: "resultText" });
   put(
     bottom,
@@ -126,32 +123,6 @@ function heads(s: SheetLayout, row: number): void {
   for (const [column, title, kind] of titles) head(s, row, column, { title, kind });
 }
 
-/** The bed and its banks as the liner lies on them. */
-function linerStations(s: SheetLayout, job: Job, top: number): void {
-  const perLength = job.pick({ US: 12, SI: 1000 });
-  const titles = ["Station", "Dug bed", "Drop", "Width", "Bank", "Bank slope"];
-  titles.forEach((title, index) =>
-    head(s, top - 1, H.liner + index, { title, kind: index === 5 ? "factor" : "length" }),
-  );
-  for (let drop = 1; drop <= MOST_DROPS + 1; drop++) {
-    const row = top + drop;
-    const cell = (column: number, of = row): string => cellAddress(of, column);
-    const needed = "COUNT(BedWidth,BankReach,BankHeight,BankSlope)<4";
-    const known = (formula: string): string => `=IF(OR(${cell(C.dig)}="",${needed}),"",${formula})`;
-    const last = drop > MOST_DROPS;
-    const drops = last ? "0" : `MAX(0,${cell(H.lip, row - 1)}-${cell(C.dig)})`;
-    [
-      known(cell(C.station)),
-      known(cell(C.dig)),
-      known(drops),
-      known(`BedWidth+2*BankReach/${perLength}`),
-      known("BankHeight+ShelfDepth"),
-      known("BankSlope"),
-    ].forEach((formula, index) => s.put(row, H.liner + index, { formula, style: "result", look: { format: "0.000" } }));
-  }
-  s.define("LinerStations", top + 1, H.liner, top + MOST_DROPS + 1, H.liner + 5);
-}
-
 /** Straight from the level under the box down to finished grade, while there are no shots. */
 function assumedGround(s: SheetLayout, bottom: number): void {
   const top = bottom + 2;
@@ -174,32 +145,22 @@ function bedPoints(s: SheetLayout, top: number, bottom: number): Ref {
   ["Bed, station", "Bed, level"].forEach((title, index) =>
     head(s, first - 1, BESIDE + index, { title, kind: "length" }),
   );
+  head(s, first - 1, BESIDE + 2, { title: "Point", kind: "count" });
   const points = 2 * MOST_DROPS + 1;
+  const numbers = down(s, first, BESIDE + 2, points);
   for (let point = 0; point < points; point++) {
-    const x = cellAddress(top + Math.floor(point / 2), H.ends);
-    const fallen = cellAddress(top + Math.floor((point + 1) / 2), H.fallen);
-    const put = (column: number, formula: string): Ref =>
-      s.put(first + point, column, { formula: `=${formula}`, style: "result", look: { format: LEVEL } });
-    put(BESIDE, x);
-    put(BESIDE + 1, `IF(COUNT(TopLipLevel)=0,0,TopLipLevel-${fallen})`);
+    for (const column of [BESIDE, BESIDE + 1])
+      s.put(first + point, column, { style: "result", look: { format: LEVEL } });
+    s.put(first + point, BESIDE + 2, { value: point, style: "result" });
   }
+  const rows = MOST_DROPS + 1;
+  const along = `INDEX(${down(s, top, H.ends, rows).text},INT(${numbers.text}/2)+1)`;
+  const fallen = `INDEX(${down(s, top, H.fallen, rows).text},INT((${numbers.text}+1)/2)+1)`;
+  fillDown(s, down(s, first, BESIDE, points).cells, along);
+  fillDown(
+    s,
+    down(s, first, BESIDE + 1, points).cells,
+    `IF((COUNT(TopLipLevel)=0)*(${numbers.text}>=0),0,TopLipLevel-${fallen})`,
+  );
   return s.define("BedPoints", first, BESIDE, first + points - 1, BESIDE + 1);
-}
-
-/** The liner by station, beside the surface it lies on. */
-function linerRun(s: SheetLayout, headRow: number): void {
-  s.row = headRow;
-  s.spill({
-    name: "LinerRun",
-    header: "function",
-    at: 9,
-    rows: MOST_DROPS + 1,
-    needs: ["INDEX(LinerStations,0,1)", "LinerOverlap"],
-    formula: "=RILL.LINERRUN(LinerStations,LinerOverlap,0,Units)",
-    columns: [
-      { kind: "length", format: "#,##0.00" },
-      { kind: "length", format: "#,##0.00" },
-      { kind: "length", format: "#,##0.00" },
-    ],
-  });
 }

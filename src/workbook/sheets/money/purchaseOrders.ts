@@ -161,7 +161,8 @@ function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
     ["Price", printed("OrderPrices", "TakeoffPrices"), "money"],
   ];
   const last = first + ORDER_LINES - 1;
-  const amount = (row: number): string => `=IF(COUNT(D${row}:E${row})=2,ROUND(D${row}*E${row},2),"")`;
+  const [orders, prices] = ["D", "E"].map((column) => `${column}${first}:${column}${last}`);
+  const amount = `IF(ISNUMBER(${orders})*ISNUMBER(${prices}),ROUND(${orders}*${prices},2),"")`;
   [...columns, ["Amount", undefined, "money"] as const].forEach(([title, formula, kind], index) => {
     const column = index + 1;
     head(s, first - 1, column, { title, kind });
@@ -173,11 +174,10 @@ function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
           ...besideNumbers(kind === "text" && index > 0),
           ...(title === "Price" ? { format: UNIT_COST_FORMAT } : {}),
         },
-        ...(formula ? {} : { formula: amount(row) }),
       });
     }
     const gated = title === "Price" ? `IF(QuoteDraft="",${formula},"")` : formula;
-    if (gated) fillDown(s, new Ref(s.name, first, column, last, column), shown(gated));
+    fillDown(s, new Ref(s.name, first, column, last, column), gated ? shown(gated) : amount);
   });
   hideBlankRows(s, { top: first, left: 1, bottom: last, right: columns.length + 1 });
   s.row = last + 1;

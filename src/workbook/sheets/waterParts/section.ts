@@ -73,13 +73,15 @@ export function layOutSection(s: SheetLayout, job: Job, numbers: string, chartTo
         key: "x",
         title: "Distance",
         kind: "length",
+        whole: true,
         formula: `=IF([point]=0,0,${box}+SUMIF(${numbers},${passed(0)},Treads))`,
       },
       {
         key: "y",
         title: "Level",
         kind: "length",
-        formula: `=IF(COUNT(TopLipLevel)=0,0,TopLipLevel-SUMIF(${numbers},${passed(1)},Drops))`,
+        whole: true,
+        formula: `=IF((COUNT(TopLipLevel)=0)*([point]>=0),0,TopLipLevel-SUMIF(${numbers},${passed(1)},Drops))`,
       },
     ],
   });
