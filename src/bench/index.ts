@@ -59,6 +59,7 @@ function start(): void {
     if (newerWaits) notice("A newer version of this page is kept; it opens once all pages of this one are closed.");
     const pane = mountPane(element("pane"), host);
     files.opened.add(() => pane.beginAnew());
+    files.newJobFrom = (book) => pane.newJobFrom(book);
     welcome();
     document.body.dataset.ready = "true";
     workOffline();

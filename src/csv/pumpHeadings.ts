@@ -37,6 +37,10 @@ const HEAD_UNITS: Readonly<Record<string, () => number>> = {
   bar: () => 100 * KPA,
 };
 
+/** The units to choose from, each by one of its words. */
+export const FLOW_WORDS = ["gph", "gpm", "L/h", "L/min", "L/s", "m³/h"] as const;
+export const HEAD_WORDS = ["ft", "m", "psi", "kPa", "bar"] as const;
+
 /** How much one of a unit is: m³/s of flow, m of head; undefined where the word is no such unit. */
 export function flowUnit(word: string): number | undefined {
   return FLOW_UNITS[word.toLowerCase().replace(/\s/g, "")]?.();

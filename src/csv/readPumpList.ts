@@ -33,6 +33,15 @@ export interface PumpListFile {
   readonly customs: Customs;
 }
 
+/** What a file looks like before it is read: its headings, and what each column would be taken for. */
+export interface PumpListShape {
+  readonly headings: readonly string[];
+  readonly columns: readonly (PumpColumn | undefined)[];
+  /** The first row under the headings. */
+  readonly example: readonly string[];
+  readonly customs: Customs;
+}
+
 /** What the user says of a file where its headings do not: columns, decimal mark, and units that no heading names. */
 export interface ReadPumpsAs {
   readonly columns?: readonly (PumpColumn | undefined)[];
@@ -49,16 +58,9 @@ export interface ReadPumpsAs {
  * @throws Problem where the file is no text, names no pump and points, or does not say in which units they are
  */
 export function readPumpList(file: Uint8Array | string, as: ReadPumpsAs = {}): PumpListFile {
-  const { text } = listText(file);
-  const heading = headingsOf(text);
+  const { heading, columns, records, customs } = opened(file, as);
   const { delimiter } = heading;
-  const columns = as.columns ?? heading.cells.map(pumpColumnOf);
-  const records = recordsUnder(text, heading);
-  const numbers = records.flatMap(({ cells }) =>
-    cells.filter((_, index) => columns[index] !== undefined && columns[index].is !== "name"),
-  );
-  const found = customsOf(numbers, [], delimiter);
-  const customs = as.decimal === undefined ? found : { ...found, decimal: as.decimal };
+  if (!hasCurves(columns)) throw invalid(NO_HEADINGS);
   const scales = columns.map((column, index) => scaleOf(column, heading.cells[index] ?? "", as));
 
   const pumps = new Map<string, Gathered>();
@@ -73,6 +75,38 @@ export function readPumpList(file: Uint8Array | string, as: ReadPumpsAs = {}): P
   refused.sort((a, b) => a.row - b.row);
   return { pumps: kept, refused, headings: heading.cells, columns, delimiter, customs };
 }
+
+/**
+ * The headings of a list and what their columns would be taken for, of lists that cannot be read yet too.
+ *
+ * @throws Problem where the file is no text, or has no row of headings
+ */
+export function pumpListShape(file: Uint8Array | string, as: ReadPumpsAs = {}): PumpListShape {
+  const { heading, columns, records, customs } = opened(file, as, true);
+  return { headings: heading.cells, columns, example: records[0]?.cells ?? [], customs };
+}
+
+interface Opened extends Pick<PumpListShape, "columns" | "customs"> {
+  readonly heading: HeadingRow;
+  readonly records: readonly RawRecord[];
+}
+
+/** Where the user maps the columns, or is to do so, any first row will do for headings. */
+function opened(file: Uint8Array | string, as: ReadPumpsAs, any = as.columns !== undefined): Opened {
+  const { text } = listText(file);
+  const heading = findHeadingRow(text, knownColumns) ?? (any ? findHeadingRow(text, filledCells) : undefined);
+  if (!heading) throw invalid(NO_HEADINGS);
+  const columns = as.columns ?? heading.cells.map(pumpColumnOf);
+  const records = recordsUnder(text, heading);
+  const numbers = records.flatMap(({ cells }) =>
+    cells.filter((_, index) => columns[index] !== undefined && !WORDS.has(columns[index].is)),
+  );
+  const found = customsOf(numbers, [], heading.delimiter);
+  return { heading, columns, records, customs: as.decimal === undefined ? found : { ...found, decimal: as.decimal } };
+}
+
+/** Columns whose commas are no decimal marks. */
+const WORDS: ReadonlySet<PumpColumn["is"]> = new Set<PumpColumn["is"]>(["name", "supplier", "theirs"]);
 
 interface Gathered {
   readonly name: string;
@@ -143,17 +177,25 @@ function finish({ points, ...pump }: Gathered): ListedPump | RefusedRow {
   return { ...pump, curve };
 }
 
-function headingsOf(text: string): HeadingRow {
-  const heading = findHeadingRow(text, (cells) => {
-    const columns = cells.map(pumpColumnOf).filter((column) => column !== undefined);
-    const has = (kind: PumpColumn["is"]): boolean => columns.some(({ is }) => is === kind);
-    return has("name") && (has("flowAt") || (has("flow") && has("head"))) ? columns.length : 0;
-  });
-  if (heading) return heading;
-  throw invalid(
-    "the file must have a row of headings with Pump and the points of its curve, such as Shut-off head (ft), " +
-      "Flow 1 (gpm), Head 1 (ft), or gpm @ 5 ft",
-  );
+const NO_HEADINGS =
+  "the file must have a row of headings with Pump and the points of its curve, such as Shut-off head (ft), " +
+  "Flow 1 (gpm), Head 1 (ft), or gpm @ 5 ft";
+
+/** Whether the columns name a pump and points of its curve. */
+function hasCurves(columns: readonly (PumpColumn | undefined)[]): boolean {
+  const has = (kind: PumpColumn["is"]): boolean => columns.some((column) => column?.is === kind);
+  return has("name") && (has("flowAt") || (has("flow") && has("head")));
+}
+
+/** How many columns of a list a row of headings names; 0 where it lacks the pump or its points. */
+function knownColumns(cells: readonly string[]): number {
+  const columns = cells.map(pumpColumnOf).filter((column) => column !== undefined);
+  return hasCurves(columns) ? columns.length : 0;
+}
+
+function filledCells(cells: readonly string[]): number {
+  const filled = cells.filter((cell) => cell.trim() !== "").length;
+  return filled > 1 ? filled : 0;
 }
 
 /** What one of a column's unit is in SI; money and power have none. */

@@ -22,6 +22,8 @@ export async function bundleBench(top: string, production: boolean): Promise<Ben
       bench: "src/bench/first.ts",
       page: "src/bench/index.ts",
       calculation: "src/bench/calculation/worker.ts",
+      // Runs beside the pane, in Excel too.
+      companyBook: "src/company/worker.ts",
     },
     outdir: path.join(top, "dist"),
     bundle: true,

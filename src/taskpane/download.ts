@@ -1,3 +1,6 @@
+/** The type of a workbook's file. */
+export const WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
 /** Hands the user a file through the browser's downloads. */
 export function download(name: string, content: BlobPart, type: string): void {
   const link = document.createElement("a");

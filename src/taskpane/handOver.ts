@@ -1,7 +1,5 @@
 import type { Host, Progress } from "../host/port";
-import { download } from "./download";
-
-const WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+import { download, WORKBOOK } from "./download";
 
 /** Hands the person a copy of the workbook's values without formulas; gives the sentence that says so. */
 export async function handOverValues(host: Host, progress?: Progress): Promise<string> {

@@ -1,8 +1,13 @@
-import type { Host } from "../host/port";
+import { HostRefusal, type Host } from "../host/port";
+import { newJob, takeBook } from "./ownBook/bookLine";
+import { CompanyBook } from "./ownBook/companyBook";
+import type { NamedFile } from "./ownBook/messages";
+import { dropFile } from "./dropFile";
 import { Following } from "./following";
 import { make } from "./ui/elements";
 import { Desk } from "./ui/desk";
 import { Tabs } from "./ui/tabs";
+import { bookView } from "./views/book";
 import { drawingsView } from "./views/drawings";
 import { functionsView } from "./views/functions";
 import { helpView } from "./views/help";
@@ -10,11 +15,21 @@ import { jobView } from "./views/job";
 import { listsView } from "./views/lists";
 import { startView } from "./views/start";
 
+/** What the page around the pane tells it. */
+export interface Pane {
+  /** Another workbook is open. */
+  beginAnew(): void;
+  /** A person wants a new job from this company book. */
+  newJobFrom(book: NamedFile): void;
+}
+
 /** Builds the pane over a host. The same pane stands beside Excel and beside the bench. */
-export function mountPane(root: HTMLElement, host: Host): { beginAnew(): void } {
+export function mountPane(root: HTMLElement, host: Host): Pane {
   const desk = new Desk(host);
+  const company = new CompanyBook(host);
   const views = [
-    startView(desk),
+    startView(desk, company),
+    bookView(desk, company),
     jobView(desk),
     functionsView(desk),
     drawingsView(desk),
@@ -48,5 +63,20 @@ export function mountPane(root: HTMLElement, host: Host): { beginAnew(): void } 
   });
   tabs.show(0);
   void lookAtCalculation();
-  return { beginAnew: () => desk.forget() };
+  const take = (book: NamedFile): Promise<string> => takeBook(desk, company, book);
+  // The bench takes files dropped anywhere on its page.
+  if (host.kind === "excel") {
+    const dropped = async (file: File): Promise<string> =>
+      take({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) });
+    dropFile(
+      document.body,
+      (file) => desk.attempt(() => dropped(file)),
+      (sentence) => desk.complain(new HostRefusal(sentence)),
+    );
+  }
+  const begin = async (book: NamedFile): Promise<string> => {
+    await take(book);
+    return newJob(desk, company, "open");
+  };
+  return { beginAnew: () => desk.forget(), newJobFrom: (book) => desk.attempt(() => begin(book)) };
 }

@@ -68,6 +68,7 @@ describeInBrowser("the pane", () => {
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Start");
     await page.keyboard.press("ArrowRight");
     await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("ArrowRight");
     await page.keyboard.press("Tab");
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Follow the sheet");
     await page.keyboard.press("Tab");
@@ -204,10 +205,10 @@ describeInBrowser("the pane", () => {
     });
     await showTab(page, "Job");
     await page
-      .locator("#page-1", { hasText: "This workbook has no list of checks. Start a job to get one." })
+      .locator("#page-2", { hasText: "This workbook has no list of checks. Start a job to get one." })
       .waitFor();
     await showTab(page, "Drawings");
-    await page.locator("#page-3", { hasText: "start a job to get one" }).waitFor();
+    await page.locator("#page-4", { hasText: "start a job to get one" }).waitFor();
     expect(await page.getByRole("button", { name: "Enlarge" }).isVisible()).toBe(false);
     await showTab(page, "Lists");
     for (const name of ["Save orders as CSV", "Save price list as CSV"]) {
@@ -223,7 +224,7 @@ describeInBrowser("the pane", () => {
     await showTab(page, "Functions");
     await page.fill("#function-search", "FTIN");
     await page.evaluate(() => (workbook.refuses = "InvalidOperationInCellEditMode"));
-    await page.locator("#page-2 .row", { hasText: "FTIN" }).first().click();
+    await page.locator("#page-3 .row", { hasText: "FTIN" }).first().click();
     await said(page).filter({ hasText: "press Enter or Esc in the sheet, then try again" }).waitFor();
     await page.evaluate(() => (workbook.refuses = "InvalidSelection"));
     await page.getByRole("button", { name: "Use selection for length" }).click();

@@ -5,7 +5,7 @@ import { startSite, type Site } from "./browser";
 export const OFFICE = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
 /** The width of the narrowest pane a host gives. */
 export const NARROW = { width: 320, height: 700 };
-export const TABS = ["Start", "Job", "Functions", "Drawings", "Lists", "Help"];
+export const TABS = ["Start", "Book", "Job", "Functions", "Drawings", "Lists", "Help"];
 
 export type Opened = Awaited<ReturnType<Site["open"]>>;
 

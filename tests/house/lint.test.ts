@@ -47,7 +47,7 @@ describe("the linter keeps the floors of the house apart", () => {
   it("keeps reading, saving and keeping in the bench apart, and off the grid", async () => {
     const imports = (place: string): string => `import * as x from "${place}";\nexport const one = x;\n`;
     for (const file of ["reading/toGrid", "saving/saveWorkbook", "keeping/draft"]) {
-      for (const place of ["reading/locks", "saving/pictures", "keeping/store", "grid/model"])
+      for (const place of ["reading/locks", "saving/pictures", "keeping/slots", "grid/model"])
         if (place.split("/")[0] !== file.split("/")[0])
           expect(await broken(`src/bench/${file}.ts`, imports(`../${place}`)), place).toEqual([
             "no-restricted-imports",

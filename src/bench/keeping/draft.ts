@@ -1,8 +1,8 @@
+import { Store } from "../../taskpane/store";
 import type { Edit } from "../work/work";
 import type { Picture } from "../work/picture";
 import { noteKept } from "./otherPorts";
 import { heldSlots, isSlot, takeSlot } from "./slots";
-import { Store } from "./store";
 
 /** What was done to a file since it was opened. */
 export interface Work {

@@ -1,10 +1,10 @@
-import { download } from "../../taskpane/download";
+import { download, WORKBOOK } from "../../taskpane/download";
 import { demoFile } from "../firstLook/demoFile";
 import type { Draft, DraftKeeper } from "../keeping/draft";
 import { keptElsewhere } from "../keeping/otherPorts";
 import { saveWorkbook } from "../saving/saveWorkbook";
 import { busy } from "./busy";
-import { WORKBOOK, type Files } from "./files";
+import type { Files } from "./files";
 import { OPENING_PARTS, type Job } from "./job";
 import { ask, jobNotice, notice, refusal } from "./notices";
 

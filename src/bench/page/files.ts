@@ -1,5 +1,5 @@
 import { HostRefusal, type WorkbookFile } from "../../host/port";
-import { download } from "../../taskpane/download";
+import { download, WORKBOOK } from "../../taskpane/download";
 import { COPY_NAME } from "../../workbook/copy/copySheet";
 import { FileRefusal, refuseSize } from "../../workbook/file/refusal";
 import type { EmbeddedGrid } from "../grid/grid";
@@ -10,13 +10,14 @@ import { busy, Stopped } from "./busy";
 import { OPENING_PARTS, SAVING_PARTS, type Job } from "./job";
 import { ask, closeJobNotices, jobNotice, notice, refusal } from "./notices";
 
-export const WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 const SAVED_SECONDS = 6;
 
 /** Opening and saving as a person asks for them: with care for what would be lost, progress, and a way to stop. */
 export class Files {
   /** Told when another file was opened. */
   readonly opened = new Listeners();
+  /** Makes a new job from a company book; there once the pane is. */
+  newJobFrom: ((book: { readonly name: string; readonly bytes: Uint8Array }) => void) | undefined;
 
   constructor(
     private readonly grid: EmbeddedGrid,
@@ -33,6 +34,12 @@ export class Files {
       // The browser gives no reason: a folder was dropped, or the file is gone or locked by another program.
       const gone = `${file.name} cannot be read; if it is a folder, open the workbook in it.`;
       return refusal(error instanceof FileRefusal ? error.message : gone);
+    }
+    if (this.newJobFrom && (await isBook(bytes))) {
+      const answers = ["New job from it", "Open the book itself", "Cancel"];
+      const answer = await ask(`${file.name} is a company book.`, answers);
+      if (answer === 0) return this.newJobFrom({ name: file.name, bytes });
+      if (answer !== 1) return;
     }
     await this.openCarefully(file.name, bytes);
   }
@@ -148,4 +155,9 @@ export class Files {
     ].filter(Boolean);
     if (sentences.length > 0) jobNotice(sentences.join(" "));
   }
+}
+
+async function isBook(bytes: Uint8Array): Promise<boolean> {
+  const { isCompanyBook } = await import("../../workbook/company/isBook");
+  return isCompanyBook(bytes);
 }

@@ -6,10 +6,8 @@ import { changeWords, newWords, previewWords, takenWords } from "../priceWords";
 import { comparePriceRows, priceWrites, readPriceRows, type PriceChanges, type PriceRow } from "../prices";
 import { button, make } from "../ui/elements";
 import type { Desk } from "../ui/desk";
+import { MarkedList, told } from "../ui/markedList";
 import { priceReading } from "./priceReading";
-
-/** Rows of each kind that the preview lists; the rest is counted. */
-const SHOWN = 100;
 
 /** Takes a supplier's price list in: what would change is shown, and nothing is written before the user says so. */
 export function priceImport(desk: Desk): HTMLElement {
@@ -57,28 +55,10 @@ function describe(
   close: () => void,
 ): HTMLElement[] {
   const { changed } = changes.preview;
-  const boxes = new Map<string, HTMLInputElement>();
-  const line = (code: string, words: string): HTMLElement => {
-    const id = `take-${code}`;
-    const box = make("input", { type: "checkbox", id, checked: true });
-    boxes.set(code, box);
-    return make("li", { class: "choice" }, box, make("label", { for: id }, make("strong", {}, code), ` ${words}`));
-  };
-  const list = (title: string, items: readonly HTMLElement[], total: number): HTMLElement[] =>
-    total === 0
-      ? []
-      : [
-          make("h3", {}, `${title} (${total})`),
-          make("ul", { class: "plain" }, ...items),
-          ...(total > items.length
-            ? [make("p", { class: "quiet" }, `and ${total - items.length} more, taken too`)]
-            : []),
-        ];
-
+  const marked = new MarkedList();
   const take = async (): Promise<string> => {
     const area = resolvePlace(RATE_TABLE, await desk.host.names());
     if (!area) throw new HostRefusal("The price list moved; read the file again.");
-    const accepts = (code: string): boolean => boxes.get(code)?.checked ?? true;
     const [free, guarded] = await desk.long("Taking the prices over", async (task) => {
       const [now] = await desk.host.read([RATE_TABLE]);
       // What was shown holds for these rows only: sorted or edited ones would take another item's price.
@@ -88,7 +68,7 @@ function describe(
           "The price list changed since the file was read; nothing was written. Read the file again.",
         );
       }
-      const writes = priceWrites(rows, changes, area, accepts);
+      const writes = priceWrites(rows, changes, area, (code) => marked.accepts(code));
       const allowed = await desk.host.canWrite(writes.map(({ place }) => place));
       task.progress(1, 2);
       // The last moment to stop: the writing itself is one step, which undo takes back where the host can.
@@ -103,20 +83,17 @@ function describe(
   return [
     make("h3", {}, "What the file would change"),
     ...previewWords(changes, read).map((sentence) => make("p", {}, sentence)),
-    ...list(
+    ...marked.rows(
       "Changed",
-      changed.slice(0, SHOWN).map((entry) => line(entry.code, changeWords(entry.changes))),
-      changed.length,
+      changed.map((entry) => ({ name: entry.code, words: changeWords(entry.changes) })),
     ),
-    ...list(
+    ...marked.rows(
       "New",
-      changes.fitting.slice(0, SHOWN).map((item) => line(item.code, newWords(item))),
-      changes.fitting.length,
+      changes.fitting.map((item) => ({ name: item.code, words: newWords(item) })),
     ),
-    ...list(
+    ...told(
       "Rows left out",
-      read.refused.slice(0, SHOWN).map(({ row, problem }) => make("li", {}, `Row ${row} ${problem}`)),
-      read.refused.length,
+      read.refused.map(({ row, problem }) => `Row ${row} ${problem}`),
     ),
     make(
       "div",

@@ -1,6 +1,7 @@
 import { COLUMNS, type Field } from "../../csv/priceItem";
 import type { PriceListFile, ReadAs } from "../../csv/readPriceList";
 import { make } from "../ui/elements";
+import { decimalSelect, select } from "../ui/fields";
 
 /** How a file was read, with everything about it that the user may know better; a change reads the file again. */
 export function priceReading(
@@ -8,21 +9,6 @@ export function priceReading(
   as: ReadAs,
   again: (as: ReadAs) => void,
 ): HTMLElement {
-  const select = (label: string, id: string, options: readonly (readonly [string, string])[], chosen: string) => {
-    const field = make("select", { id }, ...options.map(([value, text]) => make("option", { value }, text)));
-    field.value = chosen;
-    return { field, row: make("p", {}, make("label", { for: id }, label), " ", field) };
-  };
-  const decimal = select(
-    "Decimal mark",
-    "price-decimal",
-    [
-      [".", "point: 1,250.50"],
-      [",", "comma: 1.250,50"],
-    ],
-    customs.decimal,
-  );
-  decimal.field.addEventListener("change", () => again({ ...as, decimal: decimal.field.value === "," ? "," : "." }));
   const named = headings.map((heading, index) => [String(index), heading.trim() || `column ${index + 1}`] as const);
   const mapped = COLUMNS.map(({ field, heading }) => {
     const needed = field === "code" || field === "cost";
@@ -35,7 +21,7 @@ export function priceReading(
     "details",
     { open: Boolean(as.columns ?? as.decimal) },
     make("summary", {}, "How the file was read: change it here"),
-    decimal.row,
+    decimalSelect("price-decimal", customs.decimal, (decimal) => again({ ...as, decimal })),
     ...mapped,
   );
 }

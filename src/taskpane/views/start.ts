@@ -1,15 +1,12 @@
 import { HostRefusal, type TemplateWay } from "../../host/port";
+import { bookLine } from "../ownBook/bookLine";
+import type { CompanyBook } from "../ownBook/companyBook";
+import { TEMPLATE_LABELS } from "../templateLabels";
 import { button, make } from "../ui/elements";
 import type { Desk, View } from "../ui/desk";
 
-const LABELS: Readonly<Record<TemplateWay, Record<"excel" | "bench", string>>> = {
-  open: { excel: "Open in a new workbook", bench: "Open here" },
-  insert: { excel: "Insert into this workbook", bench: "Insert into this workbook" },
-  download: { excel: "Download", bench: "Download" },
-};
-
 /** Begins a job: which units, demo or blank, and how to take the workbook. */
-export function startView(desk: Desk): View {
+export function startView(desk: Desk, company: CompanyBook): View {
   const units = choices("units", "Units", [
     ["us", "US: feet, inches, gallons per hour"],
     ["si", "SI: meters, millimeters, liters per hour"],
@@ -19,7 +16,7 @@ export function startView(desk: Desk): View {
     ["demo", "Demo, with an invented job to look around in"],
   ]);
   const file = (): string => `rillwright-${units.chosen()}-${filled.chosen()}.xlsx`;
-  const link = make("a", { class: "button" }, LABELS.download[desk.host.kind]);
+  const link = make("a", { class: "button" }, TEMPLATE_LABELS.download[desk.host.kind]);
   const point = (): void => {
     link.href = `templates/${file()}`;
     link.download = file();
@@ -53,13 +50,17 @@ export function startView(desk: Desk): View {
   };
 
   const ways = desk.host.templateWays.map((way, index) => {
-    const element = way === "download" ? link : button(LABELS[way][desk.host.kind], () => desk.attempt(take(way)));
+    const element =
+      way === "download" ? link : button(TEMPLATE_LABELS[way][desk.host.kind], () => desk.attempt(take(way)));
     if (index === 0) element.classList.add("main");
     return element;
   });
   return {
     title: "Start",
-    refresh: () => desk.attempt(follow),
+    refresh: () => {
+      void company.look();
+      desk.attempt(follow);
+    },
     body: make(
       "div",
       {},
@@ -67,6 +68,8 @@ export function startView(desk: Desk): View {
       units.body,
       filled.body,
       make("div", { class: "actions" }, ...ways),
+      make("h2", {}, "Start from your company book"),
+      bookLine(desk, company, "start-book-file"),
       make("h2", {}, "How a job runs"),
       make(
         "ol",
