@@ -1,5 +1,6 @@
 import type { Content, TDocumentDefinitions } from "pdfmake/interfaces";
 import { clientsDrawing } from "../taskpane/clientsDrawing";
+import { counted } from "../taskpane/counted";
 import type { CellValue } from "../workbook/model";
 import { numberIn, textIn, type PaperCells } from "./cells";
 import { draftReason } from "./draft";
@@ -26,16 +27,21 @@ export function clientPack(cells: PaperCells): TDocumentDefinitions {
       ...rest.flatMap((part) => block(part, words)),
       {
         unbreakable: true,
-        stack: [...(blocks[agreed] ? agreement(blocks[agreed]) : []), signatures(cells, draft !== "")],
+        stack: [...(blocks[agreed] ? agreement(blocks[agreed], cells) : []), signatures(cells, draft !== "")],
       },
     ],
   );
 }
 
 function letterhead(cells: PaperCells, words: Words, draft: string): Content[] {
-  const contact = ["CompanyAddress", "CompanyPhone", "CompanyEmail", "CompanyLicense", "Estimator"]
-    .map((name) => cells.text(name))
-    .filter((text) => text !== "");
+  const license = cells.text("CompanyLicense");
+  const contact = [
+    ...["CompanyAddress", "CompanyPhone", "CompanyEmail"].map((name) => cells.text(name)),
+    license && `License ${license}`,
+    cells.text("Estimator"),
+  ].filter((text) => text !== "");
+  const days = cells.number("WorkingDays");
+  const start = cells.number("StartDay");
   const date = cells.number("QuoteDate");
   const valid = cells.number("ValidDays");
   return [
@@ -57,6 +63,7 @@ function letterhead(cells: PaperCells, words: Words, draft: string): Content[] {
                 ["For", cells.text("ClientName")],
                 ["Where", cells.text("SiteAddress")],
                 ["Work", cells.text("JobName")],
+                ["Takes", days === undefined ? "" : `about ${counted(Math.ceil(days), "working day")}`],
               ],
               42,
             ),
@@ -70,6 +77,7 @@ function letterhead(cells: PaperCells, words: Words, draft: string): Content[] {
                 ["Quote no.", cells.text("QuoteNumber")],
                 ["Date", words.day(date)],
                 ["Valid until", words.day(date === undefined || valid === undefined ? undefined : date + valid)],
+                ["Begins", start === undefined ? "as agreed" : words.day(start)],
               ],
               58,
             ),
@@ -86,7 +94,7 @@ function pageWidth({ system }: PaperCells): number {
 }
 
 /** Most of the height that the drawing takes of the page, in points. */
-const PICTURE_HEIGHT = 425;
+const PICTURE_HEIGHT = 380;
 
 /** The drawing in what is left of the first page; a job that cannot be drawn yet says why. */
 function picture(cells: PaperCells): Content {
@@ -143,10 +151,19 @@ function sumTable(rows: Rows, words: Words): Content {
   );
 }
 
-function agreement(part: QuoteBlock): Content[] {
-  const [sentence = ""] = sentencesOf(part);
-  return [heading(part.title), { text: sentence }];
+/** What is agreed, which option, and the notice that the law asks for above the client's signature: in bold, as it asks. */
+function agreement(part: QuoteBlock, cells: PaperCells): Content[] {
+  const notice = cells.text("CancelNotice");
+  const [sentence = "", option = ""] = sentencesOf(part);
+  return [
+    heading(part.title),
+    { text: sentence },
+    ...(option.startsWith("Option") ? [{ text: option, bold: true, margin: ABOVE }] : []),
+    ...(notice === "" ? [] : [{ text: notice, bold: true, margin: ABOVE }]),
+  ];
 }
+
+const ABOVE: [number, number, number, number] = [0, 5, 0, 0];
 
 function signatures(cells: PaperCells, draft: boolean): Content {
   // Nothing invented or incomplete is ever signed.

@@ -20,8 +20,10 @@ const MOST: Readonly<Record<string, number>> = {
   Labour: 1,
   Crew: 1,
   Takeoff: 3,
-  Price: 3,
-  Quote: 2,
+  // Terms, warranty and the limits of deposits fill a page of their own.
+  Price: 4,
+  // What is built, what it costs and on which terms, what is agreed.
+  Quote: 3,
 };
 
 /** Points of the page that rows may take at full size, on the shorter of Letter (11 × 8.5 in) and A4 (11.69 × 8.27 in). */

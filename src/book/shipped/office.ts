@@ -7,6 +7,7 @@ const invented = { invented: true } as const;
 const TERMS = [
   "A change of the work is priced and agreed in writing before it is done.",
   "Payments are due within 14 days of each stage.",
+  "Faults of our work that show within a year are put right; pump and lights carry their makers' warranties.",
 ];
 
 const SCOPE = [
@@ -16,7 +17,8 @@ const SCOPE = [
 
 const EXCLUSIONS = [
   "Rock, roots of trees, old foundations or groundwater that cannot be seen before digging.",
-  "Permits, unless named above.",
+  "Power to the pump and its protection: a licensed electrician's work.",
+  "Permits.",
   "Filling water, and water lost to evaporation and splash.",
 ];
 

@@ -1,4 +1,6 @@
+import { roundCents } from "../../calc/money/cents";
 import { COST_KINDS } from "../../calc/money/costKinds";
+import { scopeClashes } from "../../calc/money/scopeClash";
 import type { Topics } from "../topics";
 import type { Job } from "../facts";
 import { toSi } from "../facts/units";
@@ -165,8 +167,14 @@ const CONTINGENCY = COST_KINDS.length + 1;
 /** Margins that differ by less than this are the same. */
 const MARGIN_NOISE = 1e-6;
 
-export function priceChecks(job: Job, { price }: Topics): Check[] {
+export function priceChecks(job: Job, { price, takeoff }: Topics): Check[] {
   const check = checksOn("Price");
+  const deposit = (): number => known(price.stages)?.[0] ?? 0;
+  const allowed = depositAllowed(job, known(price.quoted)?.withTax ?? 0);
+  const clashes = scopeClashes(
+    job.exclusions.flatMap(({ sentence }) => sentence ?? []),
+    takeoff.ownLines.flatMap(({ what, order }) => ((known(order) ?? 0) > 0 ? (what ?? []) : [])),
+  );
   const { quoted, odds, standing } = price;
   const margin = quoted?.grossMargin;
   const reserve = (): number => Math.max(0, there(odds).atConfidence - there(odds).likely);
@@ -231,7 +239,37 @@ export function priceChecks(job: Job, { price }: Topics): Check[] {
       place: "StageShares",
       kind: "money",
     }),
+    check({
+      label: "Deposit within the law's limit",
+      needs: [price.quoted, job.stages.find(({ share }) => share !== undefined)],
+      value: deposit,
+      limit: () => allowed ?? "not known",
+      ok: () => allowed !== undefined && deposit() <= allowed,
+      cure: "Type the largest deposit your law allows, on Price; 100 % where it sets no limit.",
+      place: "DepositShareLimit",
+      kind: "money",
+      weight: "look",
+      stopIf: () => allowed !== undefined,
+    }),
+    check({
+      label: "Work both priced and excluded",
+      value: () => Math.min(1, clashes.length),
+      limit: () => 0,
+      ok: () => clashes.length === 0,
+      cure: "Strike the exclusion or the priced line, or say with beyond where the work in the price ends.",
+      place: "ExclusionLines",
+      kind: "count",
+    }),
   ];
+}
+
+/** The smaller of what the law allows of the price as a share and as an amount; undefined where neither is known. */
+function depositAllowed(
+  { depositShareLimit: share, depositAmountLimit: amount }: Job,
+  price: number,
+): number | undefined {
+  if (share === undefined && amount === undefined) return undefined;
+  return Math.min(share === undefined ? price : roundCents(share * price), amount ?? price);
 }
 
 /** Suppliers that Orders has a page for. */

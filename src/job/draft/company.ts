@@ -24,7 +24,10 @@ export function companyOf(book: Book): SomeOf {
   return {
     currency: SYMBOLS[company.currency],
     companyName: words(company.name),
+    companyAddress: words(company.address),
     companyPhone: words(company.phone),
+    companyEmail: words(company.email),
+    companyLicense: words(company.license),
     estimator: words(company.estimator),
     burden: labor.burden.map(({ line, share }) => ({ line, share })),
     wages: labor.wages.map(({ role, wage, people }) => ({ role, wage, people })),
@@ -48,6 +51,9 @@ export function companyOf(book: Book): SomeOf {
     tariff: pricing.tariff,
     ownYears: pricing.ownYears,
     markups: pricing.markups.map((markup) => ({ markup })),
+    scope: company.scope.map((sentence) => ({ sentence })),
+    exclusions: company.exclusions.map((sentence) => ({ sentence })),
+    terms: company.terms.map((sentence) => ({ sentence })),
     stages: pricing.stages.map(({ name, share }) => ({ name, share })),
   };
 }

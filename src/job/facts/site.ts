@@ -12,7 +12,10 @@ export const FALL_FROM = ["finished grade", "rim of the basin"] as const;
 export const site = {
   currency: choice("Currency", "book", { US: ["$", "C$"], SI: ["€", "£", "A$", "kr", "CHF"] }, "In which money?"),
   companyName: text("CompanyName", "book", "What is your company called on the quote?"),
+  companyAddress: text("CompanyAddress", "book", "Which address of yours stands on the quote?", optional),
   companyPhone: text("CompanyPhone", "book", "Which telephone number stands on the quote?", optional),
+  companyEmail: text("CompanyEmail", "book", "Which e-mail address stands on the quote?", optional),
+  companyLicense: text("CompanyLicense", "book", "Which license number does the law ask for on a quote?", optional),
   estimator: text("Estimator", "book", "Who makes this estimate?", optional),
   jobName: text("JobName", "visit", "What is the job called?"),
   clientName: text("ClientName", "visit", "Who is the client?"),

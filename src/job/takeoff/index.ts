@@ -10,6 +10,8 @@ import type { Need } from "./lines";
 
 /** A line of the takeoff: what is needed, what is bought, and what it costs. */
 export interface TakeoffLine {
+  /** What it is called, where it is the user's own. */
+  readonly what?: string | undefined;
   readonly code: string | undefined;
   readonly unit: string | undefined;
   readonly need: Reckoned<number>;
@@ -36,7 +38,7 @@ export interface Takeoff {
 }
 
 /** How a line is bought. */
-type Terms = Pick<TakeoffLine, "price" | "kind" | "supplier" | "taxable" | "unit"> & {
+type Terms = Pick<TakeoffLine, "what" | "price" | "kind" | "supplier" | "taxable" | "unit"> & {
   readonly waste: number | undefined;
   readonly minimum: number | undefined;
   readonly pack: number | undefined;
@@ -101,6 +103,7 @@ function ownLine(job: Job, line: JobRow<"ownLines">, prices: Prices, needs: read
   const designPrice = needs.find((one) => one.code.toLowerCase() === code?.toLowerCase())?.price;
   const cost = listed.cost === undefined ? designPrice : (listed.cost ?? undefined);
   return lineOf(job, code, need, said, {
+    what: found(line.description, listed.description, undefined),
     unit: found(line.unit, listed.unit, undefined),
     waste: found(line.waste, listed.waste, 0),
     minimum: found(line.minimum, listed.minimum, 0),
@@ -120,7 +123,7 @@ function lineOf(
   said: boolean,
   terms: Terms,
 ): TakeoffLine {
-  const { waste, minimum, pack, price, kind, supplier, taxable, unit } = terms;
+  const { what, waste, minimum, pack, price, kind, supplier, taxable, unit } = terms;
   const order = reckon([quantity], (need) =>
     need <= 0
       ? 0
@@ -131,6 +134,7 @@ function lineOf(
   const cost = reckon([order, price], (amount, each) => roundCents(amount * each));
   const ordered = orderedOf(job, code, unit);
   return {
+    what,
     code,
     unit,
     need: quantity,

@@ -68,6 +68,14 @@ export function newJobFrom(book: Book, blank: Recalculated): NewJob {
     sizeHours: said.sizeHours,
     ...(pricing.markups.some((markup) => markup !== undefined) ? { markups: said.markups } : {}),
     ...(pricing.stages.length > 0 ? { stages: said.stages } : {}),
+    // A company that does not exist has no terms; sentences beyond the rows of the job stay in the book.
+    ...(company.invented
+      ? {}
+      : {
+          scope: said.scope?.slice(0, FACTS.scope.rows),
+          exclusions: said.exclusions?.slice(0, FACTS.exclusions.rows),
+          terms: said.terms?.slice(0, FACTS.terms.rows),
+        }),
     pumps: pumps.map(pumpRow),
     rolls: rollsOf(book),
   };

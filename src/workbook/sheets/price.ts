@@ -4,8 +4,9 @@ import { odds } from "./money/priceOdds";
 import { chosen, results } from "./money/priceResults";
 import { options, settings } from "./money/priceSettings";
 import { OPTION_IN_USE, priceNeeds } from "./money/priceNeeds";
+import { optionWords } from "./money/optionWords";
 import { priceTable } from "./money/priceTable";
-import { quoteTerms } from "./money/quoteTerms";
+import { quoteTerms, termResults } from "./money/quoteTerms";
 
 /** From cost to price: markups, overhead, contingency, tax, odds, and three options side by side. */
 export const price = defineSheet({
@@ -37,6 +38,8 @@ export const price = defineSheet({
     s.checksHere();
     s.notPrinted();
     priceNeeds(s, job, [asked, builtUp]);
+    optionWords(s);
+    termResults(s);
   },
 });
 
@@ -107,5 +110,29 @@ function checks(s: SheetLayout): void {
     fix: "StageShares",
     kind: "money",
     needs: ["PriceBeforeTax", "StageShares"],
+  });
+  s.check({
+    label: "Deposit within the law's limit",
+    value: "=INDEX(StageAmounts,1)",
+    limit: "=DepositAllowed",
+    ok: "INDEX(StageAmounts,1)<=N(DepositAllowed)",
+    cure: "Type the largest deposit your law allows, on Price; 100 % where it sets no limit.",
+    cureNow:
+      'IF(ISNUMBER(DepositAllowed),"Lower the first payment, and raise a later one.","Type the largest deposit your law allows, on Price; 100 % where it sets no limit.")',
+    fix: "DepositShareLimit",
+    kind: "money",
+    weight: "look",
+    stopIf: "ISNUMBER(DepositAllowed)",
+    needs: ["PriceBeforeTax", "StageShares"],
+  });
+  s.check({
+    label: "Work both priced and excluded",
+    value: '=IF(ScopeClash="",0,1)',
+    limit: 0,
+    ok: 'ScopeClash=""',
+    cure: "Strike the exclusion or the priced line, or say with beyond where the work in the price ends.",
+    cureNow: 'ScopeClash&": strike one of them, or say with beyond where the work in the price ends."',
+    fix: "ExclusionLines",
+    kind: "count",
   });
 }

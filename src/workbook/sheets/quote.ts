@@ -3,10 +3,10 @@ import { hideBlankRows } from "../layout/conditions";
 import { STYLE } from "../layout/style";
 import { OPTIONS } from "./money/priceTable";
 import { list, QUOTE_CAUTIONS, QUOTE_COLUMNS, scope, sentence } from "./money/quoteText";
-import { EXCLUSION_ROWS, STAGE_ROWS } from "./money/quoteTerms";
+import { EXCLUSION_ROWS, STAGE_ROWS, TERM_ROWS } from "./money/quoteTerms";
 
 /**
- * The offer as the client gets it, on one or two pages.
+ * The offer as the client gets it: what is built, what it costs, and what is agreed, a page each.
  * Reads what the client may know and nothing else: no cost, markup, margin or quantity of the takeoff.
  */
 export const quote = defineSheet({
@@ -22,13 +22,16 @@ export const quote = defineSheet({
     heading(s);
     block(s, "What you get");
     scope(s, job);
+    s.pageBreak();
     block(s, "Price");
     prices(s);
-    s.pageBreak();
     block(s, "Payments");
     payments(s);
     block(s, "Not part of the price");
     list(s, "ExclusionLines", EXCLUSION_ROWS);
+    block(s, "Terms");
+    list(s, "TermLines", TERM_ROWS);
+    s.pageBreak();
     block(s, "Please know");
     QUOTE_CAUTIONS.forEach((text) => sentence(s, `="•  ${text}"`, text));
     block(s, "Agreed");
@@ -46,11 +49,13 @@ function heading(s: SheetLayout): void {
   });
   s.roomFor(s.row, 3);
   s.put(s.row + 1, 1, {
-    formula: '=CompanyPhone&IF(Estimator="",""," · "&Estimator)',
+    formula:
+      '=TEXTJOIN(" · ",TRUE,CompanyAddress,CompanyPhone,CompanyEmail,IF(CompanyLicense="","","License "&CompanyLicense),Estimator)',
     style: "plain",
-    look: { color: "4F5D63" },
-    across: 4,
+    look: { color: "4F5D63", wrap: true, vertical: "top" },
+    across: QUOTE_COLUMNS,
   });
+  s.roomFor(s.row + 1, 2);
   // An estimate that is not finished must not look like an offer.
   s.put(s.row + 2, 1, {
     formula:
@@ -66,6 +71,13 @@ function heading(s: SheetLayout): void {
     ["For", '=ClientName&""', "Quote no.", '=QuoteNumber&""'],
     ["Where", '=SiteAddress&""', "Date", '=IF(COUNT(QuoteDate)=0,"",QuoteDate)', "date"],
     ["Work", '=JobName&""', "Valid until", '=IF(COUNT(QuoteDate,ValidDays)<2,"",QuoteDate+ValidDays)', "date"],
+    [
+      "Takes",
+      '=IF(ISNUMBER(WorkingDays),"about "&ROUNDUP(WorkingDays,0)&IF(WorkingDays>1," working days"," working day"),"")',
+      "Begins",
+      '=IF(ISNUMBER(StartDay),StartDay,"as agreed")',
+      "date",
+    ],
   ];
   for (const [left, leftFormula, right, rightFormula, kind] of facts) {
     s.put(s.row, 1, { value: left, style: "unit", look: { indent: 0 } });
@@ -104,11 +116,17 @@ function prices(s: SheetLayout): void {
     const total = `INDEX(OptionTotals,1,${2 * index + 1})`;
     const unused = `COUNT(${total})=0`;
     s.put(s.row, 1, { formula: `=IF(${unused},"","${letter}")`, style: "resultText" });
+    const name = `INDEX(OptionNames,${index + 1})`;
     s.put(s.row, 2, {
-      formula: `=IF(${unused},"",INDEX(OptionNames,${index + 1})&"")`,
+      formula:
+        letter === "A"
+          ? `=IF(${unused},"",${name}&"")`
+          : `=IF(${unused},"",${name}&IF(COUNTIF(Differences${letter},"?*")=0,"",": "&TEXTJOIN("; ",TRUE,Differences${letter})))`,
       style: "resultText",
+      look: { wrap: true, vertical: "top" },
       across: 3,
     });
+    s.roomFor(s.row, letter === "A" ? 1 : 2);
     s.put(s.row, 5, {
       formula: `=IF(${unused},"",IF(ChosenOption="${letter}","offered here","on request"))`,
       style: "resultText",
@@ -126,8 +144,8 @@ function prices(s: SheetLayout): void {
   ];
   for (const [label, name, strong] of lines) {
     const style = strong ? "strong" : "result";
-    s.put(s.row, 1, { value: label, style, look: { align: "left" }, across: 4 });
-    s.put(s.row, 5, { formula: '=Currency&""', style, look: { align: "right" } });
+    s.put(s.row, 1, { formula: `=IF(QuoteDraft="","${label}","")`, style, look: { align: "left" }, across: 4 });
+    s.put(s.row, 5, { formula: '=IF(QuoteDraft="",Currency&"","")', style, look: { align: "right" } });
     s.put(s.row, 6, { formula: `=IF(QuoteDraft="",${name},"")`, style, kind: "money" });
     s.row++;
   }
@@ -176,7 +194,12 @@ function payments(s: SheetLayout): void {
     s.row++;
   }
   hideBlankRows(s, { top: first, left: 1, bottom: s.row - 1, right: QUOTE_COLUMNS });
-  s.put(s.row, 1, { value: "All payments", style: "strong", look: { align: "left" }, across: 5 });
+  s.put(s.row, 1, {
+    formula: '=IF(QuoteDraft="","All payments","")',
+    style: "strong",
+    look: { align: "left" },
+    across: 5,
+  });
   s.put(s.row, 6, {
     formula: `=IF(QuoteDraft="",SUM(F${first}:F${s.row - 1}),"")`,
     style: "strong",
@@ -188,8 +211,23 @@ function payments(s: SheetLayout): void {
 
 function agreement(s: SheetLayout): void {
   const text =
-    "We accept this quote with its scope, exclusions and payments. Changes to the work are agreed in writing, with their price, before they are made.";
+    "We accept this quote with its scope, exclusions, terms and payments. Changes to the work are agreed in writing, with their price, before they are made.";
   sentence(s, `="${text}"`, text);
+  // Which option is built is asked for where more than one is offered; the shares of the payments are those of every option.
+  const offered = OPTIONS.map((letter, index) =>
+    index === 0 ? `"${letter}  [   ]"` : `IF(COUNT(INDEX(OptionTotals,1,${2 * index + 1}))=0,"","${letter}  [   ]")`,
+  );
+  sentence(
+    s,
+    `=IF(QuoteDraft<>"","",IF(COUNT(INDEX(OptionTotals,1,3),INDEX(OptionTotals,1,5))=0,"","Option accepted, please mark one:     "&TEXTJOIN("     ",TRUE,${offered.join(",")})&"     The payments keep their shares."))`,
+  );
+  s.put(s.row, 1, {
+    formula: '=CancelNotice&""',
+    style: "plain",
+    look: { bold: true, wrap: true, vertical: "top" },
+    across: QUOTE_COLUMNS,
+  });
+  s.roomFor(s.row, 3);
   s.row += 2;
   const line = (column: number, across: number, label: string, name: string): void => {
     s.put(s.row, column, { style: "plain", look: { lines: { bottom: "thin" }, lineColor: "1F2A2E" }, across });

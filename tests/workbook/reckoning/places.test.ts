@@ -17,7 +17,6 @@ const NO_FACTS = new Set([
   "SupplierTable",
   "PrintedSupplier",
   "ScopeLines",
-  "ExclusionLines",
   "OrderBook",
   "PricesConfirmed",
 ]);

@@ -20,7 +20,20 @@ export const LINES = [
   { code: "TRUCK", need: 2, price: 115, pack: 1, waste: 0, minimum: 0, supplier: "Haulier" },
 ] as const;
 
-const TEXTS = ["CompanyName", "CompanyPhone", "Estimator", "ClientName", "SiteAddress", "JobName", "FeatureName"];
+const TEXTS = [
+  "CompanyName",
+  "CompanyAddress",
+  "CompanyPhone",
+  "CompanyEmail",
+  "CompanyLicense",
+  "Estimator",
+  "ClientName",
+  "SiteAddress",
+  "JobName",
+  "FeatureName",
+  "RockKind",
+  "GravelKind",
+];
 const NUMBERS = {
   VisitDate: 46154,
   Run: 9.5,

@@ -13,9 +13,9 @@ describe("Quote", () => {
   /** What a client may read. */
   const MAY_READ = new Set(
     (
-      "CompanyName CompanyPhone Estimator ClientName SiteAddress JobName FeatureName QuoteNumber QuoteDate ValidDays Currency " +
+      "CompanyName CompanyAddress CompanyPhone CompanyEmail CompanyLicense Estimator ClientName SiteAddress JobName FeatureName QuoteNumber QuoteDate ValidDays Currency " +
       "Run Fall DropCount BedWidth BasinLength BasinWidth BasinWaterDepth BasinSideSlope BasinHold BoulderTons LipStoneCount GravelTons DesignFlow " +
-      "ScopeLines ExclusionLines OptionNames OptionTotals ChosenOption PriceBeforeTax TaxAmount PriceTotal " +
+      "WorkingDays StartDay RockKind GravelKind OwnWordsFirst OwnWordsRest DifferencesB DifferencesC CancelNotice TermLines ScopeLines ExclusionLines OptionNames OptionTotals ChosenOption PriceBeforeTax TaxAmount PriceTotal " +
       "StageNames StageShares StageAmounts DraftReasons QuoteDraft PriceLow PriceHigh RangeShare"
     ).split(" "),
   );

@@ -112,6 +112,7 @@ export function lookUp(s: SheetLayout, own: TableRef): void {
     }
   }
   marks(s, own, places);
+  inWords(s, own, top);
   s.row = top + OWN_ROWS;
 }
 
@@ -130,6 +131,25 @@ function marks(s: SheetLayout, own: TableRef, places: Ref): void {
     const [inList, listPrice] = [mark, price].map((column) => cellAddress(places.top + row - 1, column));
     fill(s, own.cell("mark", row), `IF(AND(N(${order})>0,${paid}=${listPrice}),${inList},"")`);
   }
+}
+
+/** What the client reads of each own line that is in the price: what it is, and how many. */
+function inWords(s: SheetLayout, own: TableRef, top: number): void {
+  const column = TAKEOFF_KEYS.indexOf("origin") + 1;
+  s.put(top - 1, column, { value: "In words", style: "headText" });
+  for (let row = 1; row <= OWN_ROWS; row++) {
+    const [what, unit, order] = (["description", "unit", "order"] as const).map((key) =>
+      own.cell(key, row).address.replace(`${s.name}!`, ""),
+    );
+    s.put(top + row - 1, column, {
+      formula: `=IF(N(${order})>0,${what}&IF(OR(${order}=1,${unit}="job"),""," ("&${order}&")"),"")`,
+      style: "plain",
+    });
+  }
+  const half = OWN_ROWS / 2;
+  s.define("OwnWords", top, column, top + OWN_ROWS - 1, column);
+  s.define("OwnWordsFirst", top, column, top + half - 1, column);
+  s.define("OwnWordsRest", top + half, column, top + OWN_ROWS - 1, column);
 }
 
 const CODE_COLUMN = TAKEOFF_KEYS.indexOf("code") + 1;

@@ -2,7 +2,7 @@ import { COST_KINDS, TAX_BASES } from "../../../calc/money/costKinds";
 import type { Job, SheetLayout } from "../../layout";
 import { OPTIONS } from "./priceTable";
 
-const CHANGE_ROWS = 8;
+export const CHANGE_ROWS = 8;
 
 /** How overhead, contingency, tax and rounding are counted, and which option is quoted. */
 export function settings(s: SheetLayout, job: Job): void {

@@ -36,7 +36,7 @@ export function scope(s: SheetLayout, job: Job): void {
   const shown = (needs: string, count: number, text: string): string =>
     `=IF(COUNT(${needs})<${count},"","•  "&${text})`;
   const about = (name: string, step: number): string => said(`ROUND(${name}/${step},0)*${step}`, 0);
-  const sentences: readonly (readonly [formula: string, longest?: string])[] = [
+  const sentences: (readonly [formula: string, longest?: string])[] = [
     [
       shown(
         "Run,Fall,DropCount,BedWidth",
@@ -64,7 +64,7 @@ export function scope(s: SheetLayout, job: Job): void {
       shown(
         "BoulderTons,LipStoneCount,GravelTons",
         3,
-        `"About "&${said("BoulderTons", 1)}&" ${load} of boulders, "&LipStoneCount&IF(LipStoneCount=1," lip stone"," lip stones")&" set level, and gravel for bed and basin."`,
+        `"About "&${said("BoulderTons", 1)}&" ${load} of boulders ("&RockKind&"), "&LipStoneCount&IF(LipStoneCount=1," lip stone"," lip stones")&" set level, and "&GravelKind&" for bed and basin."`,
       ),
     ],
     [
@@ -76,5 +76,13 @@ export function scope(s: SheetLayout, job: Job): void {
     ],
   ];
   sentences.forEach(([formula, longest]) => sentence(s, formula, longest));
+  ownWords(s, "OwnWordsFirst");
   list(s, "ScopeLines", SCOPE_ROWS);
+  ownWords(s, "OwnWordsRest");
+}
+
+/** What the owner added by hand is in the price, so it is named: half of the lines in a paragraph. */
+function ownWords(s: SheetLayout, words: "OwnWordsFirst" | "OwnWordsRest"): void {
+  s.roomFor(s.row, 4);
+  sentence(s, `=IF(COUNTIF(${words},"?*")=0,"","•  "&TEXTJOIN("; ",TRUE,${words})&".")`);
 }

@@ -1,3 +1,4 @@
+import { shippedCompany } from "../../../book/shipped/office";
 import type { SheetLayout } from "../../layout";
 import { text } from "./text";
 
@@ -26,6 +27,16 @@ export function job(s: SheetLayout): void {
     "Your company, as it stands on the quote.",
     45,
   );
+  const { US, SI } = { US: shippedCompany("US"), SI: shippedCompany("SI") };
+  text(
+    s,
+    "CompanyAddress",
+    "Your address",
+    { US: US.address, SI: SI.address },
+    "Address for the head of the quote and of orders.",
+    90,
+    true,
+  );
   text(
     s,
     "CompanyPhone",
@@ -33,6 +44,16 @@ export function job(s: SheetLayout): void {
     { US: "555-0142 (demo)", SI: "+00 000 0142 (demo)" },
     "Telephone for the quote and the crew's page.",
     25,
+    true,
+  );
+  text(s, "CompanyEmail", "Your e-mail", { US: US.email, SI: SI.email }, "Address for answers to the quote.", 60, true);
+  text(
+    s,
+    "CompanyLicense",
+    "Your license number",
+    { US: US.license, SI: SI.license },
+    "Contractor's license or registration, where your law asks for it on a quote.",
+    40,
     true,
   );
   text(
