@@ -5,6 +5,7 @@ import { handOverValues } from "../handOver";
 import { button, make } from "../ui/elements";
 import { rebuild } from "../ui/rebuild";
 import type { Desk, View } from "../ui/desk";
+import { wantedPriceForm } from "./wantedPrice";
 
 const HEADINGS: Readonly<Record<Check["state"], string>> = {
   bad: "To fix",
@@ -58,6 +59,7 @@ export function jobView(desk: Desk): View {
       make("h2", {}, "The job at a glance"),
       facts,
       numbers,
+      wantedPriceForm(desk),
       make("h2", {}, "Checks"),
       summary,
       list,
