@@ -7,7 +7,7 @@ import { numbered } from "../waterParts/parts";
 
 /** A step without a number, and a size beyond the last step, have no hours: 1/(1/x) lets no blank pass for 0. */
 const timesAt = (size: string, steps: string, times: string): string =>
-  `IFERROR(1/(1/INDEX(${times},XMATCH(${size},${steps},1))),"")`;
+  `IFERROR(1/(1/INDEX(${times},MATCH(MINIFS(${steps},${steps},">="&${size}),${steps},0))),"")`;
 
 /** What larger pipe and heavier lip stones take, as the company's own steps say; it is read above, at their tasks. */
 export function hoursBySize(s: SheetLayout, job: Job): void {
