@@ -9,7 +9,7 @@ import { pumpListNews } from "../workbook/company/pumpNews";
 import { readBook, type BookRead } from "../workbook/company/readBook";
 import { damaged, refuseUnreadable } from "../workbook/file/refusal";
 import type { CellValue } from "../workbook/model";
-import { openWorkbook, UnreadableWorkbook, type OpenedWorkbook } from "../workbook/recalculate";
+import { openWorkbook, UnreadableWorkbook, type OpenedWorkbook, type Recalculated } from "../workbook/recalculate";
 import type { Names } from "../workbook/reckoning/places";
 import { typedFile } from "./typedFile";
 
@@ -43,14 +43,14 @@ export async function madeJob(
 
 /** How the prices of a job differ from the book of today, as cells of the job. */
 export async function comparedPrices(book: NamedFile, job: NamedFile): Promise<Compared & { readonly read: BookRead }> {
-  const { read, opened } = await both(book, job);
-  return { read, ...priceUpdates(read.book, opened.recalculate()) };
+  const { read, calculated } = await both(book, job);
+  return { read, ...priceUpdates(read.book, calculated) };
 }
 
 /** What a job knows that the book does not, as cells of the book. */
 export async function comparedNews(book: NamedFile, job: NamedFile): Promise<Compared & { readonly read: BookRead }> {
-  const { read, opened } = await both(book, job);
-  return { read, ...bookNews(read.book, read.workbook, opened.recalculate()) };
+  const { read, calculated } = await both(book, job);
+  return { read, ...bookNews(read.book, read.workbook, calculated) };
 }
 
 /** What a maker's list of pumps would change, as cells of the book. */
@@ -70,10 +70,10 @@ export async function fileWith({ name, bytes }: NamedFile, taken: readonly Diffe
 }
 
 /** The job first: its unit system is the one that the book must have. */
-async function both(book: NamedFile, job: NamedFile): Promise<{ read: BookRead; opened: OpenedWorkbook }> {
-  const opened = await open(job.name, job.bytes);
-  const system = jobSystem(job.name, opened.recalculate());
-  return { read: await readBook(book.name, book.bytes, system), opened };
+async function both(book: NamedFile, job: NamedFile): Promise<{ read: BookRead; calculated: Recalculated }> {
+  const calculated = (await open(job.name, job.bytes)).recalculate();
+  const system = jobSystem(job.name, calculated);
+  return { read: await readBook(book.name, book.bytes, system), calculated };
 }
 
 async function open(name: string, bytes: Uint8Array): Promise<OpenedWorkbook> {

@@ -50,7 +50,7 @@ export function guidePage(job: DemoJob): Page {
       <p>Benchmark plus backsight is the height of the instrument. The sheet gives the rod reading for every lip and the rim, as decimals and as feet, inches and eighths, and says cut or fill where you enter a reading.</p>
 
       <h2>8. Rates and takeoff: what to buy</h2>
-      <p>Rates is your price list; the pane reads it from a CSV file and shows what would change before it does. Takeoff gathers every quantity, adds the waste and rounds up to whole packs: a need of 41 with 5% waste in packs of 10 is an order of ${call("ORDERQTY", [41, 0.05, 10])}.</p>
+      <p>Rates is your price list; the pane reads it from a CSV file, shows which column and decimal mark it took for what, and what would change before it does. Takeoff gathers every quantity, adds the waste and rounds up to whole packs: a need of 41 with 5% waste in packs of 10 is an order of ${call("ORDERQTY", [41, 0.05, 10])}.</p>
 
       <h2>9. Labour and price</h2>
       <p>A markup of 40% is a gross margin of ${call("MARGINOF", [0.4])}, not of 0.4; to reach a margin of 40% mark up by ${call("MARKUPFOR", [0.4])}. Set the markups, type the margin you want, and watch what becomes of both: the demo costs ${n("TotalCost")} and sells for ${n("PriceTotal")} with tax.</p>
@@ -73,8 +73,13 @@ export function guidePage(job: DemoJob): Page {
       <p>Order by order the sheet shows what was ordered, delivered and billed, what is short or over, what a changed price is worth, and a verdict in plain words. It flags a line billed twice or without an order, and adds up the money at stake by supplier. Before you pay, settle the lines marked Query; a credit goes on Receipts like any other invoice. When no line asks a question any more, the job is squared.</p>
       ${picture("reconcile", "The Reconcile sheet of the demo job: what was ordered, delivered and billed, order by order, with the money at stake.")}
 
+      <h2>Your company book</h2>
+      <p>Prices, pumps, wages, machines and markups that you use again and again stand in a workbook of their own, the company book: start from <a href="../templates/rillwright-us-company-blank.xlsx">a blank one in US units</a> or <a href="../templates/rillwright-si-company-blank.xlsx">in metric units</a>, or look at one that is filled with invented prices, <a href="../templates/rillwright-us-company.xlsx">US</a> or <a href="../templates/rillwright-si-company.xlsx">metric</a>. Choose it in the pane under Start or Book, or drop its file on the bench or the pane; it is remembered in this browser and sent nowhere.</p>
+      <p>A new job takes its own copy of the book's prices, with their dates, so that an old job keeps what it was quoted at. Bring the job's prices up to date shows every difference first, and takes only what you leave marked. From the finished job into the book does the same the other way: prices you were charged, products and pumps you added; older prices and invented ones stay out. Then save the book: what is remembered here is a copy, and the file is yours to keep.</p>
+      <p>Makers' pump curves come in as CSV, a row for each pump or for each point. The pane says what it took every column for, in which unit and with which decimal mark; change what is wrong and it reads the file again.</p>
+
       <h2>Your own job</h2>
-      <p>In the pane choose Start a job, pick units and a blank workbook, and begin on Site. Before you send the quote, look at Start: it lists every check with its value, its limit and where to fix it. The demo leaves some on purpose, to show what they say.</p>
+      <p>In the pane start from your company book, or pick units and a blank workbook, and begin on Site. Before you send the quote, look at Start: it lists every check with its value, its limit and where to fix it. The demo leaves some on purpose, to show what they say.</p>
     `,
   };
 }

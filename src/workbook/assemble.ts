@@ -57,7 +57,7 @@ export function assemble(
       layout.finish();
       layouts.set(definition, layout);
       const { rows } = layout.sheet;
-      const used = Math.max(...rows.keys());
+      const used = largest(rows.keys());
       const open = layout.sheet.openFrom !== undefined;
       job.pages.push({
         name: definition.name,
@@ -65,7 +65,7 @@ export function assemble(
         purpose: layout.purpose,
         // A list that may grow is looked through for a while beyond what it holds.
         rows: open ? Math.ceil(used / OPEN_ROWS) * OPEN_ROWS : used,
-        columns: Math.max(...[...rows.values()].flatMap((cells) => [...cells.keys()])),
+        columns: largest([...rows.values()].map((cells) => largest(cells.keys()))),
       });
     }
   }
@@ -80,4 +80,11 @@ export function assemble(
     sheets: lists ? [...sheets, lists.sheet] : sheets,
     names: [...inOrder.flatMap(({ names }) => names), ...(lists?.names ?? [])],
   };
+}
+
+/** Of more numbers than a call takes arguments. */
+function largest(numbers: Iterable<number>): number {
+  let most = -Infinity;
+  for (const number of numbers) most = Math.max(most, number);
+  return most;
 }

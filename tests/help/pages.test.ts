@@ -14,7 +14,7 @@ const pages = helpPages(catalogue, "1.2.3", await demoJob(path.join(import.meta.
 /** Files that the build adds beside the pages. */
 const BUILT = [
   /^icons\/icon-\d+\.png$/,
-  /^templates\/rillwright-(us|si)-(blank|demo)\.xlsx$/,
+  /^templates\/rillwright-(us|si)-(blank|demo|company|company-blank)\.xlsx$/,
   /^help\.(css|js)$/,
   /^help\/pictures\/(site|pump|price|reconcile)\.png$/,
   /^(manifest\.xml|rillwright-unified\.zip|licences\.txt|bench\.html)$/,

@@ -43,10 +43,10 @@ export function jobSystem(fileName: string, { names, named }: Recalculated): Uni
 export function heldRows<K extends FactKey>(key: K, workbook: Recalculated): Readonly<Record<string, unknown>>[] {
   const table = FACTS[key] as TableFact;
   const system = workbook.named("Units")?.[0]?.[0] === "SI" ? "SI" : "US";
-  const columns = tablePlaces(table, workbook.names).map((place) => ({
-    ...place,
-    shown: workbook.named(place.fact.name ?? table.name) ?? [],
-  }));
+  const places = tablePlaces(table, workbook.names);
+  const ranges = new Set(places.map(({ fact }) => fact.name ?? table.name));
+  const shownBy = new Map([...ranges].map((name) => [name, workbook.named(name) ?? []]));
+  const columns = places.map((place) => ({ ...place, shown: shownBy.get(place.fact.name ?? table.name) ?? [] }));
   const rows = Math.min(table.rows, Math.max(...columns.map(({ shown }) => shown.length)));
   return Array.from({ length: rows }, (_, row) =>
     Object.fromEntries(
