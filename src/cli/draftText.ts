@@ -1,5 +1,4 @@
 import type { Draft } from "../job/draft/draft";
-import type { Character } from "../job/draft/lips";
 import { about, money, tape } from "../job/draft/words";
 import { FACTS, type FactKey, type Job } from "../job/facts";
 import type { NumberFact } from "../job/facts/fact";
@@ -13,7 +12,6 @@ export interface Drafted {
   readonly draft: Draft;
   readonly range: PriceRange | undefined;
   readonly typed: Job;
-  readonly character: Character | undefined;
   readonly understood: readonly Understood[];
   /** Sentences on what could not be used. */
   readonly problems: readonly string[];
@@ -153,10 +151,10 @@ function plain({ kind }: NumberFact, held: number, system: Job["system"]): strin
 }
 
 /** The draft as JSON: numbers in SI. */
-export function draftJson({ draft, range, typed, character, understood, problems, invented }: Drafted): object {
+export function draftJson({ draft, range, typed, understood, problems, invented }: Drafted): object {
   return {
     units: typed.system,
-    answers: { ...said(typed), ...(character === undefined ? {} : { character }) },
+    answers: said(typed),
     understood,
     problems,
     pricesInvented: invented,

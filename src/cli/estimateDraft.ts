@@ -8,9 +8,9 @@ import { readUnitSystem, type UnitSystem } from "../calc/quantity/unitSystem";
 import { defaultUnit, toInside, type Measure } from "../calc/quantity/measures";
 import { companyOf } from "../job/draft/company";
 import { draftOf, type DraftWish } from "../job/draft/draft";
-import { CHARACTERS, type Character } from "../job/draft/lips";
 import { offersOfBook } from "../job/draft/offersOfBook";
 import { blankJob, type Job } from "../job/facts";
+import { CHARACTERS } from "../job/facts/start";
 import { usedJob } from "../job/facts/standing";
 import { readNotes } from "../job/notes/readNotes";
 import { rangeOf } from "../job/range/range";
@@ -55,15 +55,14 @@ export async function estimateDraft(args: readonly string[]): Promise<string> {
   const problems: string[] = [];
   const book = await bookOf(given, problems);
   const { system } = book;
-  const { typed, character, understood } = answersOf(given, system, problems);
+  const { typed, understood } = answersOf(given, system, problems);
   const usual = usedJob(blankJob(system), companyOf(book));
-  const wish: DraftWish = { typed, character, offers: offersOfBook(book), usual };
+  const wish: DraftWish = { typed, offers: offersOfBook(book), usual };
   const draft = draftOf(wish);
   const drafted: Drafted = {
     draft,
     range: rangeOf(wish, draft),
     typed,
-    character,
     understood,
     problems: [...problems, ...draft.unclear],
     invented: book.products.some(({ invented }) => invented),
@@ -114,7 +113,7 @@ async function bookOf(given: Given, problems: string[]): Promise<Book> {
   return book;
 }
 
-type AnswersRead = Pick<Drafted, "typed" | "character" | "understood">;
+type AnswersRead = Pick<Drafted, "typed" | "understood">;
 
 /** What notes and options say together; an option wins over the notes. */
 function answersOf(given: Given, system: UnitSystem, problems: string[]): AnswersRead {
@@ -136,6 +135,7 @@ function answersOf(given: Given, system: UnitSystem, problems: string[]): Answer
     run: measure("run", "run", "length"),
     lips: lip === undefined ? [] : [{ width: lip }],
     soil: soilOf(text(given.soil), problems),
+    waterCharacter: characterOf(text(given.sound), problems),
     accessWidth: measure("gate", "way in", "length"),
     groundwaterDepth: measure("groundwater", "groundwater", "length"),
   };
@@ -145,7 +145,6 @@ function answersOf(given: Given, system: UnitSystem, problems: string[]): Answer
   }
   return {
     typed: typed as unknown as Job,
-    character: characterOf(text(given.sound), problems) ?? notes.character,
     understood: notes.understood,
   };
 }
@@ -157,7 +156,7 @@ function soilOf(said: string | undefined, problems: string[]): string | undefine
   return name;
 }
 
-function characterOf(said: string | undefined, problems: string[]): Character | undefined {
+function characterOf(said: string | undefined, problems: string[]): Job["waterCharacter"] {
   if (said === undefined) return undefined;
   const name = CHARACTERS.find((one) => one === said.toLowerCase() || one.startsWith(said.toLowerCase()));
   if (name === undefined) problems.push(`--sound: "${said}" is none of ${CHARACTERS.join(", ")}.`);

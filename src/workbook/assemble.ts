@@ -50,7 +50,7 @@ export function assemble(
     definitions.some(({ name }) => name === FACTS_SHEET),
   );
   const layouts = new Map<SheetDefinition, SheetLayout>();
-  for (const turn of [0, 1, 2]) {
+  for (const turn of [0, 1, 2, 3]) {
     for (const definition of definitions.filter((one) => (one.turn ?? 0) === turn)) {
       const layout = new SheetLayout(definition.name, job);
       definition.build(layout, job);

@@ -53,7 +53,7 @@ describe("an estimate from answers", () => {
     expect(answers.run).toBeCloseTo(168 * 0.0254, 12);
     expect(answers.lips).toEqual([{ width: 30 * 0.0254 }]);
     expect(answers.accessWidth).toBeCloseTo(34 * 0.0254, 12);
-    expect(answers).toMatchObject({ soil: "clay", character: "clear sheet" });
+    expect(answers).toMatchObject({ soil: "clay", waterCharacter: "clear sheet" });
   });
 
   it("comes to the same from notes", async () => {

@@ -66,7 +66,7 @@ describe("the built functions.js", () => {
   it("asks for one more file, once, when the first function is called that needs it", async () => {
     calls.get("LIPFLOW")?.(26, 0.75, null, null, null, null, INVOCATION);
     expect(fetched).toEqual([]);
-    const draft = (): unknown => calls.get("DRAFT")?.([["fall", 2.75]], null, null, null, INVOCATION);
+    const draft = (): unknown => calls.get("DRAFT")?.([["fall", 2.75]], null, null, null, null, INVOCATION);
     await Promise.all([draft(), draft()]);
     expect(fetched).toEqual([expect.stringMatching(/^drafting\.\w+\.js$/)]);
     // From then on it answers in the same turn.

@@ -1,6 +1,6 @@
 import { declare } from "../contract/declaration";
 import { tableResult } from "../contract/result";
-import { facts, INVENTED, prices, pumps } from "./arguments";
+import { facts, INVENTED, prices, pumps, values } from "./arguments";
 import { drafting } from "./later";
 
 export const DRAFT = declare({
@@ -14,7 +14,7 @@ export const DRAFT = declare({
   limits:
     "One site in ten lies below low, one in ten above high: rules of thumb, not measurements. What you typed always wins. " +
     INVENTED,
-  args: { facts, prices, pumps },
+  args: { facts, values, prices, pumps },
   result: tableResult("the draft", [
     { title: "Fact" },
     { title: "Value" },

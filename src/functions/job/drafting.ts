@@ -7,21 +7,30 @@ import { draftOf, type Draft, type DraftWish } from "../../job/draft/draft";
 import { offersOfBook } from "../../job/draft/offersOfBook";
 import { offersOfJob } from "../../job/draft/offersOfJob";
 import { tape } from "../../job/draft/words";
-import { blankJob, FACTS, type Job } from "../../job/facts";
+import { blankJob, FACTS, type FactKey, type Job } from "../../job/facts";
 import { fromSi, unitOf } from "../../job/facts/units";
 import { usedJob } from "../../job/facts/standing";
 import { rangeOf, type PriceRange } from "../../job/range/range";
 import { known } from "../../job/reckoned";
 import type { TableCell } from "../contract/result";
-import type { FactRow } from "./arguments";
+import { withValues, type FactRow } from "./arguments";
 import { jobOf, tableOf } from "./said";
 
 /** What the functions hand over: facts, and rows of the workbook's price list and of its pumps. */
 export interface Asked {
   readonly facts: readonly FactRow[];
+  readonly values: readonly (readonly unknown[])[];
   readonly prices: readonly (readonly unknown[])[];
   readonly pumps: readonly (readonly unknown[])[];
 }
+
+/** Questions of tables, as a person asks what is in doubt about them. */
+const IN_DOUBT: Partial<Record<FactKey, string>> = {
+  lips: "How wide is the top lip?",
+  pools: "Which pools does the water run through?",
+  tasks: "How fast does the crew work, task by task?",
+  prices: "What do the products really cost?",
+};
 
 /** How many facts to measure next are named. */
 const NEXT = 8;
@@ -29,13 +38,13 @@ const NEXT = 8;
 const bases: Partial<Record<UnitSystem, Pick<DraftWish, "offers" | "usual">>> = {};
 
 /** The draft that is asked for: with the workbook's own prices and pumps where it has any, else with the book that ships. */
-function wishOf({ facts, prices, pumps }: Asked, system: UnitSystem): DraftWish {
+function wishOf({ facts, values, prices, pumps }: Asked, system: UnitSystem): DraftWish {
   const book = shippedBook(system);
   const base = (bases[system] ??= {
     offers: offersOfBook(book),
     usual: usedJob(blankJob(system), companyOf(book)),
   });
-  const { typed, character } = jobOf(facts, system);
+  const typed = jobOf(withValues(facts, values), system);
   const priced = tableOf(FACTS.prices, prices, system).filter(({ cost }) => typeof cost === "number");
   const offered = tableOf(FACTS.pumps, pumps, system) as unknown as Job["pumps"];
   const own: Partial<Job> = {
@@ -45,7 +54,7 @@ function wishOf({ facts, prices, pumps }: Asked, system: UnitSystem): DraftWish 
   const usual = { ...base.usual, ...own };
   const ofJob = offersOfJob({ ...usual, system });
   const offers = priced.length > 0 ? ofJob : offered.length > 0 ? { ...base.offers, pumps: ofJob.pumps } : base.offers;
-  return { offers, usual, typed, character };
+  return { offers, usual, typed };
 }
 
 /** Every fact that was left open. */
@@ -97,8 +106,8 @@ export function ranged(asked: Asked, system: UnitSystem): TableCell[][] {
     ["Days", known(state.labor.workingDays) ?? "", "days", "", "", ""],
     ...range.next
       .slice(0, NEXT)
-      .map(({ question, atLow, atHigh, share }): TableCell[] => [
-        question,
+      .map(({ fact, question, atLow, atHigh, share }): TableCell[] => [
+        IN_DOUBT[fact] ?? question,
         "",
         currency,
         money(atLow),
@@ -110,8 +119,9 @@ export function ranged(asked: Asked, system: UnitSystem): TableCell[][] {
 
 /** A job beside the same job with some facts changed. */
 export function option(asked: Asked, changes: readonly FactRow[], system: UnitSystem): TableCell[][] {
+  const facts = withValues(asked.facts, asked.values);
   const before = draftOf(wishOf(asked, system));
-  const after = draftOf(wishOf({ ...asked, facts: [...asked.facts, ...changes] }, system));
+  const after = draftOf(wishOf({ ...asked, values: [], facts: [...facts, ...changes] }, system));
   const numbers = (what: string, of: (draft: Draft) => number): TableCell[] => {
     const [from, to] = [of(before), of(after)];
     return [what, from, to, to - from];

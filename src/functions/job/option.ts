@@ -1,6 +1,6 @@
 import { declare } from "../contract/declaration";
 import { tableResult } from "../contract/result";
-import { changes, facts, INVENTED, prices, pumps } from "./arguments";
+import { changes, facts, INVENTED, prices, pumps, values } from "./arguments";
 import { drafting } from "./later";
 
 export const OPTION = declare({
@@ -10,7 +10,7 @@ export const OPTION = declare({
   formula: "both jobs drafted as by DRAFT and calculated whole; difference = changed - as it is",
   source: "As DRAFT; the difference by arithmetic",
   limits: `Before tax. Whatever follows from a changed fact changes with it, unless it stands among the facts. ${INVENTED}`,
-  args: { facts, changes, prices, pumps },
+  args: { facts, changes, values, prices, pumps },
   result: tableResult("the options", [
     { title: "What" },
     { title: "As it is" },

@@ -1,6 +1,6 @@
 import { declare } from "../contract/declaration";
 import { tableResult } from "../contract/result";
-import { facts, INVENTED, prices, pumps } from "./arguments";
+import { facts, INVENTED, prices, pumps, values } from "./arguments";
 import { drafting } from "./later";
 
 export const PRICERANGE = declare({
@@ -14,7 +14,7 @@ export const PRICERANGE = declare({
   limits:
     "Before tax. The share kept is within about 5% of 80%, as pumps and stones are chosen in steps. Facts that nobody drafts, such as hidden rock, " +
     `are in no range. ${INVENTED}`,
-  args: { facts, prices, pumps },
+  args: { facts, values, prices, pumps },
   result: tableResult("the price range", [
     { title: "What" },
     { title: "Value" },

@@ -2,24 +2,21 @@ import { invalid, plain } from "../../calc/problem";
 import { defaultUnit, isMeasure } from "../../calc/quantity/measures";
 import { readQuantity } from "../../calc/quantity/readQuantity";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
-import { CHARACTERS } from "../../job/draft/lips";
 import { blankJob, FACTS, type FactKey, type Job } from "../../job/facts";
-import type { CellFact, SingleFact, TableFact } from "../../job/facts/fact";
+import type { CellFact, Fact, TableFact } from "../../job/facts/fact";
 import { inSystem, toSi, unitOf } from "../../job/facts/units";
 import { isBlank } from "../contract/raw";
 import type { FactRow } from "./arguments";
 
-type Said = FactKey | "character";
-
 /** What people call the six answers, beside the names that cells have. */
-const CALLED: Readonly<Record<string, Said>> = {
+const CALLED: Readonly<Record<string, FactKey>> = {
   fall: "fallTyped",
   run: "run",
   lip: "lips",
   "lip width": "lips",
   "top lip": "lips",
-  water: "character",
-  sound: "character",
+  water: "waterCharacter",
+  sound: "waterCharacter",
   soil: "soil",
   ground: "soil",
   gate: "accessWidth",
@@ -27,36 +24,31 @@ const CALLED: Readonly<Record<string, Said>> = {
   groundwater: "groundwaterDepth",
 };
 
-const BY_NAME: ReadonlyMap<string, Said> = new Map([
-  ...(Object.keys(FACTS) as FactKey[])
-    .filter((key) => FACTS[key].type !== "table")
-    .map((key) => [FACTS[key].name.toLowerCase(), key] as const),
+const BY_NAME: ReadonlyMap<string, FactKey> = new Map([
+  ...(Object.keys(FACTS) as FactKey[]).map((key) => [FACTS[key].name.toLowerCase(), key] as const),
   ...Object.entries(CALLED),
 ]);
 
 const NOT_KNOWN = /^(?:don'?t know|do not know|unknown|not known|\?+)$/i;
 
-/** A job of which only what the rows say is typed, and how the water should sound. */
-export function jobOf(
-  rows: readonly FactRow[],
-  system: UnitSystem,
-): { readonly typed: Job; readonly character: (typeof CHARACTERS)[number] | undefined } {
+/** A job of which only what the rows say is typed. */
+export function jobOf(rows: readonly FactRow[], system: UnitSystem): Job {
   const typed: Record<string, unknown> = { ...blankJob(system) };
-  let character: (typeof CHARACTERS)[number] | undefined;
-  for (const { at, name, value } of rows) {
+  for (const { at: row, name, value } of rows) {
+    const at = `${row} (${name.slice(0, 40)})`;
     const key = BY_NAME.get(name.trim().replace(/[’]/g, "'").toLowerCase());
     if (key === undefined)
-      throw invalid(`${at}: "${name.slice(0, 40)}" is no fact; fall, run, lip, water, soil and way in are`);
-    // Hosts pass a blank cell as 0, and no answer is 0.
-    if (isBlank(value) || value === 0) continue;
+      throw invalid(`${row}: "${name.slice(0, 40)}" is no fact; fall, run, lip, water, soil and way in are`);
+    if (isBlank(value)) continue;
     if (typeof value !== "number" && typeof value !== "string")
       throw invalid(`${at}: the value must be a number or text`);
     if (typeof value === "string" && NOT_KNOWN.test(value.trim().replace(/[’]/g, "'"))) continue;
-    if (key === "character") character = oneOf(CHARACTERS, value, at);
-    else if (key === "lips") typed.lips = [{ width: valueOf(FACTS.lips.columns.width, value, at, system) }];
-    else typed[key] = valueOf(FACTS[key] as SingleFact, value, at, system);
+    const fact: Fact = FACTS[key];
+    if (key === "lips") typed.lips = [{ width: valueOf(FACTS.lips.columns.width, value, at, system) }];
+    // Of a table the sheet of facts says only how many rows it has.
+    else if (fact.type !== "table") typed[key] = valueOf(fact, value, at, system);
   }
-  return { typed: typed as unknown as Job, character };
+  return typed as unknown as Job;
 }
 
 function valueOf(fact: CellFact, value: number | string, at: string, system: UnitSystem): number | string {

@@ -2,12 +2,13 @@ import { evaluate, type State } from "../evaluate";
 import type { FactKey, Job } from "../facts";
 import { lazily } from "../reckoned";
 import { accessRule } from "./access";
+import { withAnswers } from "../facts/standing";
 import { readAnswers } from "./answers";
 import { bedRule } from "./bed";
 import { groundRule } from "./ground";
 import { isDoubtful } from "./guess";
 import { linerRule } from "./liner";
-import { lipsRule, type Character } from "./lips";
+import { lipsRule } from "./lips";
 import type { Offers } from "./offers";
 import { pricesRule } from "./prices";
 import { siteRule } from "./site";
@@ -21,8 +22,6 @@ import { worksRule } from "./works";
 export interface DraftWish {
   /** What is typed for this job. */
   readonly typed: Job;
-  /** How the water should look and sound, where it was said. */
-  readonly character?: Character | undefined;
   readonly offers: Offers;
   /** What the company's book says, and what stands for a blank where no rule says better. */
   readonly usual: Partial<Job>;
@@ -45,12 +44,12 @@ export interface Draft {
 }
 
 /** A whole design from whatever is known: what is typed always wins, everything else is assumed by a rule with a reason. */
-export function draftOf({ typed, character, offers, usual, places }: DraftWish): Draft {
-  const { job: usable, unclear } = readAnswers(typed);
+export function draftOf({ typed, offers, usual, places }: DraftWish): Draft {
+  const { job: usable, unclear } = readAnswers(withAnswers(typed));
   const sketch = new Sketch(usable, usual, offers, places);
   siteRule(sketch);
   stepsRule(sketch);
-  lipsRule(sketch, character);
+  lipsRule(sketch);
   bedRule(sketch);
   const { lift } = accessRule(sketch);
   groundRule(sketch);

@@ -1,10 +1,9 @@
+import type { CHARACTERS } from "../facts/start";
 import { total } from "../rows";
 import type { Sketch } from "./sketch";
 import { tape } from "./words";
 
-/** How the water should look and sound. */
-export const CHARACTERS = ["trickle", "clear sheet", "loud"] as const;
-export type Character = (typeof CHARACTERS)[number];
+type Character = (typeof CHARACTERS)[number];
 
 const INCH = 0.0254;
 
@@ -16,8 +15,9 @@ const SHEETS: Readonly<Record<Character, { readonly low: number; readonly value:
 };
 
 /** The lip, the sheet over it and the bed behind it. */
-export function lipsRule(sketch: Sketch, character: Character | undefined): void {
+export function lipsRule(sketch: Sketch): void {
   const { system } = sketch;
+  const character = sketch.job.waterCharacter;
   sketch.assume("lips", () => {
     const usual = sketch.pick({ value: 0.6096, low: 0.4572, high: 0.9144 }, { value: 0.6, low: 0.45, high: 0.9 });
     return {

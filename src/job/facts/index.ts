@@ -10,12 +10,14 @@ import { price } from "./price";
 import { pump } from "./pump";
 import { rates } from "./rates";
 import { site } from "./site";
+import { start } from "./start";
 import { stone } from "./stone";
 import { takeoff } from "./takeoff";
 import { water } from "./water";
 
 /** Every fact of a job, once, by the name it has in a job. */
 export const FACTS = {
+  ...start,
   ...site,
   ...ground,
   ...water,

@@ -1,6 +1,7 @@
 import type { Assumed, Assumption } from "./assumption";
 import type { Fact } from "./fact";
 import { FACTS, type FactKey, type Job } from "./index";
+import { ANSWERED } from "./start";
 import { SHIPPED_TABLES, usualOf } from "./usual";
 
 /** How far to trust a value, worst last. */
@@ -65,6 +66,8 @@ function standingOf(key: FactKey, typed: Job, { company, assumed, wrong, confirm
       ? { value: typed[key], state: invented(shipped.state), reason: shipped.reason }
       : { value: typed[key], state: "yours", reason: "" };
   }
+  const answer = answerOf(key, typed);
+  if (isSaid(answer)) return { value: answer, state: "yours", reason: "" };
   const ofCompany = company?.[key];
   if (isSaid(ofCompany)) return { value: ofCompany, state: "company", reason: "from the company's book" };
   const taken = assumed?.[key] ?? workedOut(key);
@@ -105,10 +108,30 @@ function isSaid(value: unknown): boolean {
   return value !== undefined && value !== "" && !(Array.isArray(value) && value.length === 0);
 }
 
+/** What was answered on Start to a fact that nobody typed where it belongs. */
+function answerOf(key: FactKey, typed: Job): unknown {
+  const asked = ANSWERED[key];
+  return asked && typed[asked];
+}
+
+/** What was typed, with the answers on Start where they stand for it. */
+export function withAnswers(typed: Job): Job {
+  const answered = (Object.keys(ANSWERED) as FactKey[]).flatMap((key) => {
+    const answer = answerOf(key, typed);
+    return isSaid(typed[key]) || !isSaid(answer) ? [] : [[key, answer] as const];
+  });
+  const { lips, lipAsked } = typed;
+  return {
+    ...typed,
+    ...Object.fromEntries(answered),
+    lips: lips.length === 0 && lipAsked !== undefined ? [{ width: lipAsked }] : lips,
+  };
+}
+
 /** The job that is reckoned: what was typed, with its blanks filled by the company's book and by what is assumed. */
 export function usedJob(typed: Job, company?: SomeOf, assumed: Assumed = usualOf(typed.system)): Job {
   const filled = (Object.keys(FACTS) as FactKey[]).map((key) => {
-    const said = [typed[key], company?.[key], assumed[key]?.value].find(isSaid);
+    const said = [typed[key], answerOf(key, typed), company?.[key], assumed[key]?.value].find(isSaid);
     return [key, said ?? (FACTS[key].type === "table" ? [] : undefined)];
   });
   return { ...(Object.fromEntries(filled) as unknown as Omit<Job, "system">), system: typed.system };

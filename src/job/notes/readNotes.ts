@@ -1,5 +1,4 @@
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
-import type { Character } from "../draft/lips";
 import { tape } from "../draft/words";
 import { FACTS, blankJob, type FactKey, type Job } from "../facts";
 import { fromSi, inSystem, toSi, unitOf } from "../facts/units";
@@ -8,7 +7,7 @@ import { FILLERS, MEASURED, NAMED, OPEN, type MeasuredWord } from "./words";
 
 /** A fact that was understood. */
 export interface Understood {
-  readonly fact: FactKey | "character";
+  readonly fact: FactKey;
   readonly called: string;
   /** The words it was read from. */
   readonly said: string;
@@ -24,7 +23,6 @@ export interface NotesRead {
   /** What was said and not understood, and why. */
   readonly open: readonly { readonly said: string; readonly why: string }[];
   readonly job: Job;
-  readonly character: Character | undefined;
 }
 
 type Open = NotesRead["open"][number];
@@ -43,12 +41,8 @@ export function readNotes(notes: string, system: UnitSystem): NotesRead {
   if (notes.length > LONGEST) open.push({ said: notes.slice(LONGEST, LONGEST + 40), why: "the notes are too long" });
   const understood = withoutContradictions(found, open);
   const job: Record<string, unknown> = { ...blankJob(system) };
-  let character: Character | undefined;
-  for (const { fact, value } of understood) {
-    if (fact === "character") character = value as Character;
-    else job[fact] = fact === "lips" ? [{ width: value }] : value;
-  }
-  return { understood, open, job: job as unknown as Job, character };
+  for (const { fact, value } of understood) job[fact] = fact === "lips" ? [{ width: value }] : value;
+  return { understood, open, job: job as unknown as Job };
 }
 
 /** Parts that stand between commas, semicolons, ends of sentences and lines; a comma inside a number is none. */
@@ -92,7 +86,7 @@ function readPart(part: string, system: UnitSystem, found: Understood[], open: O
   for (const { fact, called, value, words } of NAMED) {
     const match = words.exec(rest);
     if (!match) continue;
-    if (fact === "character" && quantities.length > 0 && /clear/i.test(match[0])) continue;
+    if (fact === "waterCharacter" && quantities.length > 0 && /clear/i.test(match[0])) continue;
     named++;
     rest = blank(rest, match.index, match[0].length);
     take({ fact, called, said: part, value, shown: value, remark: "" });

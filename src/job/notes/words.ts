@@ -1,7 +1,7 @@
 import { SOILS } from "../../calc/tables/soils";
 import { ROCKS } from "../../calc/tables/rocks";
-import type { Character } from "../draft/lips";
 import type { FactKey } from "../facts";
+import type { CHARACTERS } from "../facts/start";
 
 /** A fact that notes give as a measure: the words that name it, and how large it can be meant to be, in m or m³/s. */
 export interface MeasuredWord {
@@ -53,13 +53,13 @@ const oneOf = (names: readonly string[]): RegExp =>
 
 /** A fact that notes give by a word. */
 export interface NamedWord {
-  readonly fact: FactKey | "character";
+  readonly fact: FactKey;
   readonly called: string;
   readonly value: string;
   readonly words: RegExp;
 }
 
-const CHARACTER_WORDS: readonly (readonly [Character, RegExp])[] = [
+const CHARACTER_WORDS: readonly (readonly [(typeof CHARACTERS)[number], RegExp])[] = [
   ["trickle", /\b(?:trickl\w*|quiet|soft|gentle)\b/i],
   ["clear sheet", /\b(?:clear(?: sheet)?|sheet of water|glassy)\b/i],
   ["loud", /\b(?:loud|roar\w*|rushing|noisy)\b/i],
@@ -69,7 +69,7 @@ const CHARACTER_WORDS: readonly (readonly [Character, RegExp])[] = [
 const notSoils = new Set(["gravel", "rock", "earth", "soil"]);
 
 export const NAMED: readonly NamedWord[] = [
-  ...CHARACTER_WORDS.map(([value, words]): NamedWord => ({ fact: "character", called: "water", value, words })),
+  ...CHARACTER_WORDS.map(([value, words]): NamedWord => ({ fact: "waterCharacter", called: "water", value, words })),
   ...SOILS.map(({ name, also }): NamedWord => ({
     fact: "soil",
     called: "soil",

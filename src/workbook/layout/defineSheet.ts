@@ -6,8 +6,8 @@ export interface SheetDefinition {
   readonly name: string;
   /** Place among the tabs. */
   readonly order: number;
-  /** When it is laid out: 0 for most, 1 for those that list takeoff lines or rates, 2 for the list of checks. */
-  readonly turn?: 0 | 1 | 2;
+  /** When it is laid out: 0 for most, 1 for those that list takeoff lines or rates, 2 for the list of checks, 3 for the facts of them all. */
+  readonly turn?: 0 | 1 | 2 | 3;
   build(s: SheetLayout, job: Job): void;
 }
 

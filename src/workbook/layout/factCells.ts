@@ -42,6 +42,7 @@ export const COLUMN = {
   fault: 26,
   called: 27,
   wrongly: 28,
+  key: 29,
 } as const;
 
 const KEYS = Object.keys(FACTS) as FactKey[];

@@ -16,10 +16,10 @@ const READ = COLUMN.confirmed;
 export const facts = defineSheet({
   name: FACTS_SHEET,
   order: 90,
-  turn: 1,
+  turn: 3,
   build(s, job) {
     s.widths([
-      32, 22, 12, 22, 22, 10, 10, 8, 8, 50, 15, 14, 9, 9, 80, 150, 90, 10, 10, 10, 8, 60, 80, 16, 24, 60, 60, 60,
+      32, 22, 12, 22, 22, 10, 10, 8, 8, 50, 15, 14, 9, 9, 80, 150, 90, 10, 10, 10, 8, 60, 80, 16, 24, 60, 60, 60, 20,
     ]);
     s.within(READ, () => {
       s.title("Facts", "Every fact of the job: yours where you typed it, else your company's, else assumed.");
@@ -33,6 +33,8 @@ export const facts = defineSheet({
     if (s.row !== FIRST_FACT) throw new Error(`the first fact stands in row ${s.row}, not ${FIRST_FACT}`);
     const column = (name: string, at: number): void => void s.define(name, FIRST_FACT, at, LAST_FACT, at);
     column("FactNames", COLUMN.label);
+    column("FactKeys", COLUMN.key);
+    s.define("FactsSaid", FIRST_FACT, COLUMN.yours, LAST_FACT, COLUMN.company);
     column("FactStates", COLUMN.state);
     column("FactPlaces", COLUMN.place);
     column("FactReasons", COLUMN.reason);

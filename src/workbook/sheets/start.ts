@@ -1,5 +1,7 @@
 import { defineSheet, VERDICT, type Both, type Job, type SheetLayout } from "../layout";
 import { GLANCE } from "../glance";
+import { draft, DRAFT_WIDTHS } from "./startParts/draft";
+import { questions } from "./startParts/questions";
 import { checkList, VERDICT_COLUMN, WEIGHT_COLUMN } from "./startParts/checkList";
 
 const STEPS: readonly Both<string>[] = [
@@ -39,15 +41,13 @@ export const start = defineSheet({
   turn: 2,
   build(s, job) {
     s.widths([32, 16, 9, 15, 9, 26, 65]);
-    s.title("Estimate of a recirculating stream", "Begin on Site; return here to see what still needs attention.");
+    s.title("Estimate of a recirculating stream", "Answer what you know for a first price; then Site, and back here.");
     s.print({ landscape: true });
-
-    const top = s.row;
-    standing(s, job);
-    const left = s.row;
-    s.row = top;
-    sheetList(s, job);
-    s.row = Math.max(s.row, left);
+    // Both need the facts, which a workbook of a few sheets has not.
+    if (job.hasFacts) {
+      questions(s);
+      draft(s);
+    }
 
     s.section("How to use this workbook");
     STEPS.forEach((text, index) => s.note(`${index + 1}.  ${job.pick(text)}`));
@@ -57,6 +57,14 @@ export const start = defineSheet({
     s.put(s.row, 6, { value: "12.50", style: "result" });
     s.row++;
 
+    const top = s.row;
+    standing(s, job);
+    const left = s.row;
+    // A section leaves a gap above itself.
+    s.row = top + 1;
+    sheetList(s, job);
+    s.row = Math.max(s.row, left);
+
     s.section("Cautions");
     CAUTIONS.forEach((text) => s.caution(text));
     s.notice(NOTICE);
@@ -65,6 +73,7 @@ export const start = defineSheet({
     checkList(s, job);
     signature(s, job);
     s.sheet.widths[WEIGHT_COLUMN - 1] = 7;
+    if (job.hasFacts) DRAFT_WIDTHS.forEach((width, index) => (s.sheet.widths[WEIGHT_COLUMN + index] = width));
   },
 });
 
@@ -105,12 +114,12 @@ function price(s: SheetLayout, label: string): void {
 
 /** Everything that keeps the quote a draft, in plain words; and the first of it, which the papers say. */
 function signature(s: SheetLayout, job: Job): void {
-  const invented = ['COUNTIF(NeedsInvented,">0")', ...(job.names.has("FactsInvented") ? ["FactsInvented"] : [])];
+  const invented = ['COUNTIF(NeedsInvented,">0")', ...(job.hasFacts ? ["FactsInvented"] : [])];
   const reasons = [
     'IF(FunctionsRun="yes","","the add-in\'s functions are not running here, and nothing is worked out without them.")',
     'IF(OR(FunctionsRun<>"yes",PriceStanding=""),"","no price yet, "&PriceStanding&".")',
     'IF(ChecksToFix+StopsToFill=0,"",IF(ChecksToFix+StopsToFill=1,"a check on Start","checks on Start ("&(ChecksToFix+StopsToFill)&")")&" must be mended or filled in first.")',
-    `IF(${invented.join("+")}=0,"","made-up prices or rates are in it; change or confirm them on Rates${job.names.has("FactsInvented") ? " and Facts" : ""}.")`,
+    `IF(${invented.join("+")}=0,"","made-up prices or rates are in it; change or confirm them on Rates${job.hasFacts ? " and Facts" : ""}.")`,
   ];
   s.notPrinted();
   s.section("What keeps the quote a draft");

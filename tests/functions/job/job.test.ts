@@ -33,17 +33,44 @@ describe("DRAFT", () => {
       ["BedWidth", ""],
       ["", ""],
     ];
-    const table = call("DRAFT", said, null, null, "SI");
+    const table = call("DRAFT", said, null, null, null, "SI");
     expect(row(table, "DropCount")[1]).toBe(5);
     expect(row(table, "BedWidth")[4]).toBe("m");
   });
 
   it.each<[string, unknown, RegExp]>([
     ["a name that is none", [["depth of joy", 3]], /facts row 1: "depth of joy" is no fact/],
-    ["a fall below zero", [["fall", -3]], /facts row 1: the value must be 0.1 to 60 ft; got -3/],
-    ["a soil that is none", [["soil", "moon"]], /facts row 1: the value must be one of/],
+    ["a fall below zero", [["fall", -3]], /facts row 1 \(fall\): the value must be 0.1 to 60 ft; got -3/],
+    ["a soil that is none", [["soil", "moon"]], /facts row 1 \(soil\): the value must be one of/],
   ])("says what is wrong with %s", (_, facts, sentence) => {
     expect(() => call("DRAFT", facts)).toThrow(sentence);
+  });
+});
+
+describe("values apart from their names", () => {
+  const names = SIX.map(([name]) => [name]);
+  const said = SIX.map(([, value]) => value);
+
+  it("count as beside them, the first of several columns that is not blank", () => {
+    const whole = call("DRAFT", SIX);
+    expect(
+      call(
+        "DRAFT",
+        names,
+        said.map((value) => [value]),
+      ),
+    ).toEqual(whole);
+    expect(
+      call(
+        "DRAFT",
+        names,
+        said.map((value, row) => (row % 2 ? [value, "9 ft"] : ["", value])),
+      ),
+    ).toEqual(whole);
+  });
+
+  it("say which cell holds an error", () => {
+    expect(() => call("DRAFT", names, [[3], [{ error: "#N/A" }]])).toThrow("values row 2 (run) holds the error #N/A");
   });
 });
 
@@ -66,19 +93,19 @@ describe("prices and pumps of the workbook", () => {
   ];
 
   it("draft with the pumps that are handed over, and say so by name", () => {
-    const pump = (pumps: unknown): string => String(row(call("PRICERANGE", SIX, null, pumps), "Pump")[1]);
+    const pump = (pumps: unknown): string => String(row(call("PRICERANGE", SIX, null, null, pumps), "Pump")[1]);
     expect(pump(PUMPS)).toMatch(/Own [AB]/);
     expect(pump(null)).not.toMatch(/Own/);
   });
 
   it("count a price list without a single price as none", () => {
     const blank = [["Liner", "LINER", "ft2", "", "", "", "", "", "", "", "", "", ""]];
-    expect(call("PRICERANGE", SIX, blank)).toEqual(call("PRICERANGE", SIX));
+    expect(call("PRICERANGE", SIX, null, blank)).toEqual(call("PRICERANGE", SIX));
   });
 
   it("have no price where the list lacks what the design needs", () => {
     const only = [["Liner", "LINER", "ft2", 1.2, "", "", "", "", "material", "yes", "", "", ""]];
-    expect(() => call("PRICERANGE", SIX, only)).toThrow("facts lead to no price");
+    expect(() => call("PRICERANGE", SIX, null, only)).toThrow("facts lead to no price");
   });
 });
 

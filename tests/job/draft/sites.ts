@@ -3,7 +3,7 @@ import { shippedBook } from "../../../src/book/shipped";
 import type { UnitSystem } from "../../../src/calc/quantity/unitSystem";
 import { companyOf } from "../../../src/job/draft/company";
 import type { DraftWish } from "../../../src/job/draft/draft";
-import { CHARACTERS, type Character } from "../../../src/job/draft/lips";
+import { CHARACTERS } from "../../../src/job/facts/start";
 import { offersOfBook } from "../../../src/job/draft/offersOfBook";
 import { blankJob, type Job } from "../../../src/job/facts";
 import { usedJob } from "../../../src/job/facts/standing";
@@ -26,7 +26,7 @@ export interface Site {
   readonly soil: string | undefined;
   readonly accessWidth: number | undefined;
   readonly groundwaterDepth: number | undefined;
-  readonly character: Character | undefined;
+  readonly character: (typeof CHARACTERS)[number] | undefined;
 }
 
 /** A foot to 7 ft of fall at 1 in 1.5 to 1 in 7.5; each answer known four times in five. */
@@ -52,8 +52,8 @@ const books = { US: bookOf("US"), SI: bookOf("SI") } as const;
 /** The job that is typed after such a visit. */
 export function wishOf({ fall, run, lip, character, ...rest }: Partial<Site>, system: UnitSystem): DraftWish {
   const lips = lip === undefined ? [] : [{ width: lip }];
-  const typed: Job = { ...blankJob(system), ...rest, fallTyped: fall, run, lips };
-  return { ...books[system], typed, character };
+  const typed: Job = { ...blankJob(system), ...rest, fallTyped: fall, run, lips, waterCharacter: character };
+  return { ...books[system], typed };
 }
 
 export const SYSTEMS = ["US", "SI"] as const;

@@ -24,8 +24,8 @@ const LINES: readonly (readonly [string, Record<string, number | string>])[] = [
     { fallTyped: 38, run: 168, lips: 30, soil: "clay", accessWidth: 34 },
   ],
   ["fall 2' 9 1/2\", run 11'4", { fallTyped: 33.5, run: 136 }],
-  ['lip 26"; clear sheet; sandy loam', { lips: 26, character: "clear sheet", soil: "loam" }],
-  ["fall 4 ft; loud; gate 10'", { fallTyped: 48, character: "loud", accessWidth: 120 }],
+  ['lip 26"; clear sheet; sandy loam', { lips: 26, waterCharacter: "clear sheet", soil: "loam" }],
+  ["fall 4 ft; loud; gate 10'", { fallTyped: 48, waterCharacter: "loud", accessWidth: 120 }],
   ["14 ft long and 3 ft high", { run: 168, fallTyped: 36 }],
   ["run 20 ft\nfall 4 ft\nsilt", { run: 240, fallTyped: 48, soil: "silt" }],
   ["bed 3'6 wide, banks 9 in", { bedWidth: 42, bankHeight: 9 }],
@@ -33,9 +33,9 @@ const LINES: readonly (readonly [string, Record<string, number | string>])[] = [
   ["groundwater 5'", { groundwaterDepth: 60 }],
   ["30 in lip in clay", { lips: 30, soil: "clay" }],
   ["lip 30, fall 3, run 14", { lips: 30, fallTyped: 36, run: 168 }],
-  ["they want it quiet", { character: "trickle" }],
-  ["should be loud", { character: "loud" }],
-  ["just a trickle, 18 in lip", { character: "trickle", lips: 18 }],
+  ["they want it quiet", { waterCharacter: "trickle" }],
+  ["should be loud", { waterCharacter: "loud" }],
+  ["just a trickle, 18 in lip", { waterCharacter: "trickle", lips: 18 }],
   ["sheet 3/4 in over the lip", { sheetWanted: 0.75 }],
   ["sheet 3/4 in", { sheetWanted: 0.75 }],
   ["fall ½ ft", { fallTyped: 6 }],
@@ -90,7 +90,7 @@ describe("notes of a visit", () => {
       lips: 660,
       accessWidth: 900,
       soil: "silt",
-      character: "trickle",
+      waterCharacter: "trickle",
     });
     expect(read("fall 95 cm; run 4", "SI")).toEqual({ fallTyped: 950, run: 4000 });
   });
@@ -117,10 +117,10 @@ describe("notes of a visit", () => {
   });
 
   it("make a job of what was said, and leave the rest open", () => {
-    const { job, character } = readNotes("fall 3 ft, lip 24 in, loud", "US");
+    const { job } = readNotes("fall 3 ft, lip 24 in, loud", "US");
     expect(job.fallTyped).toBeCloseTo(3 * FOOT, 12);
     expect(job.lips).toEqual([{ width: 24 * INCH }]);
-    expect(character).toBe("loud");
+    expect(job.waterCharacter).toBe("loud");
     expect(job.run).toBeUndefined();
     expect(job.soil).toBeUndefined();
   });

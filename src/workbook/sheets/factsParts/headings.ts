@@ -30,6 +30,7 @@ const TITLES: Readonly<Record<keyof typeof COLUMN, string>> = {
   fault: "Wrong in the table",
   called: "Called",
   wrongly: "What is wrong",
+  key: "Name",
 };
 
 const LEFT = new Set<string>([
@@ -46,6 +47,7 @@ const LEFT = new Set<string>([
   "called",
   "fault",
   "wrongly",
+  "key",
 ]);
 
 /** The heads of the columns. */

@@ -1,10 +1,11 @@
 import { defaultUnit, type Measure } from "../../../calc/quantity/measures";
-import type { FactKey } from "../../../job/facts";
+import { FACTS, type FactKey } from "../../../job/facts";
 import type { SingleFact } from "../../../job/facts/fact";
+import { ANSWERED } from "../../../job/facts/start";
 import { USUAL, type Usual } from "../../../job/facts/usual";
 import { inSystem } from "../../../job/facts/units";
 import type { Job, SheetLayout } from "../../layout";
-import { COLUMN, readsTape, takes } from "../../layout/factCells";
+import { COLUMN, factCell, readsTape, takes } from "../../layout/factCells";
 import { cellsIn, reading, usedChoice, usedNumber, usedText } from "./formulas";
 import { typedHere } from "./typedHere";
 
@@ -30,7 +31,17 @@ export function single(s: SheetLayout, job: Job, key: FactKey, fact: SingleFact)
   }
   typedHere(s, row, COLUMN.company, look, `What your company takes in every job: ${takes(fact, system)}.`);
   const assumed = known && inSystem<number | string>(known.value, system);
-  s.put(row, COLUMN.assumed, { ...(assumed === undefined ? {} : { value: assumed }), style: "result", look: plain });
+  const asked = ANSWERED[key];
+  const answer = asked && factCell(FACTS[asked].name, "used");
+  s.put(row, COLUMN.assumed, {
+    ...(answer
+      ? { formula: `=IF(${answer}="","${assumed ?? ""}",${answer})` }
+      : assumed === undefined
+        ? {}
+        : { value: assumed }),
+    style: "result",
+    look: plain,
+  });
   const used = text
     ? fact.type === "choice"
       ? usedChoice(cells)
@@ -62,9 +73,12 @@ export function single(s: SheetLayout, job: Job, key: FactKey, fact: SingleFact)
   if (input?.note) s.put(row, COLUMN.note, { value: input.note });
   if (known) {
     s.put(row, COLUMN.because, { value: inSystem(known.reason, system) });
-    s.put(row, COLUMN.shipped, { value: known.invented ? "invented" : "assumed" });
+    if (!answer) s.put(row, COLUMN.shipped, { value: known.invented ? "invented" : "assumed" });
   }
+  // An answer on Start is as good as one that is typed here.
+  if (answer) s.put(row, COLUMN.shipped, { formula: `=IF(${answer}="","assumed","yours")` });
   s.put(row, COLUMN.sheet, { value: fact.sheet });
+  s.put(row, COLUMN.key, { value: fact.name });
   s.put(row, COLUMN.needed, { value: fact.optional ? "no" : "yes" });
   s.put(row, COLUMN.says, { value: fact.type === "choice" ? "one of its list" : takes(fact, system) });
   if (fact.type === "number" && DATED.has(fact.kind)) s.put(row, COLUMN.days, { value: "yes" });

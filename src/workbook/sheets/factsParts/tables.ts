@@ -125,6 +125,7 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
   s.put(row, COLUMN.because, { value: shipped?.reason ?? (allWorked ? "worked out until you type over it" : "") });
   if (shipped ?? allWorked) s.put(row, COLUMN.shipped, { value: shipped?.state ?? "assumed" });
   s.put(row, COLUMN.sheet, { value: table.sheet });
+  s.put(row, COLUMN.key, { value: table.name });
   s.put(row, COLUMN.needed, { value: table.required ? "yes" : "no" });
   s.put(row, COLUMN.own, { value: (shipped ?? allWorked) ? "no" : "yes" });
   s.put(row, COLUMN.called, { value: `${table.sheet}: the table at ${link}` });

@@ -1,0 +1,105 @@
+import type { SheetLayout } from "../../layout";
+import type { Kind } from "../../layout/formats";
+
+const ASKED = ["RunAsked", "FallAsked", "LipAsked", "WaterCharacter", "SoilAsked", "WayInAsked"] as const;
+
+/** Rows of the draft as the function gives them, in its order; what to measure next follows. */
+const NUMBERS: readonly (readonly [label: string, kind: Kind, format?: string])[] = [
+  ["Price before tax, low", "money", "#,##0"],
+  ["Price before tax, likely", "money", "#,##0"],
+  ["Price before tax, high", "money", "#,##0"],
+  ["Flow", "flow"],
+  ["Pump", "text"],
+  ["Basin", "text"],
+  ["Boulders", "load"],
+  ["Gravel", "load"],
+  ["Days on site", "number", "0.0"],
+];
+/** Rows of what to measure next that are shown, and that the function may give. */
+const NEXT = { shown: 5, given: 8 } as const;
+
+/** What stands beside the numbers, and, right of the printed sheet, the draft as the function gives it. */
+const COLUMN = { next: 4, wanted: 9, spill: 10 } as const;
+/** How wide the columns are that only formulas read, from `COLUMN.wanted` on. */
+export const DRAFT_WIDTHS = [6, 70, 34, 8, 12, 12, 14] as const;
+
+/** The draft that the answers make until the sheets hold the job: price, main numbers, and what to measure next. */
+export function draft(s: SheetLayout): void {
+  s.section("The draft: its price is kept 8 times in 10");
+  s.result({
+    name: "StartAnswered",
+    label: "Questions answered",
+    formula: `=${ASKED.map((name) => `(${name}<>"")`).join("+")}`,
+    kind: "count",
+    unit: "of 6",
+  });
+  const told = s.row++;
+  const top = s.row;
+  const { cell, anchor } = s.spill({
+    name: "DraftTable",
+    at: COLUMN.spill,
+    header: "function",
+    rows: NUMBERS.length + NEXT.given,
+    headerLines: 1,
+    formula: `=IF(DraftWanted="yes",RILL.PRICERANGE(FactKeys,FactsSaid,RateTable,PumpTable,Units),"")`,
+    columns: [
+      { kind: "text", wrap: false },
+      { kind: "text", wrap: false },
+      { kind: "text", wrap: false },
+      { kind: "money", wrap: false },
+      { kind: "money", wrap: false },
+      { kind: "share", wrap: false },
+    ],
+  });
+  s.put(top, COLUMN.wanted, {
+    formula: '=IF(OR(StartAnswered=0,FactsUnknown=0,FactsWrong>0),"no","yes")',
+    style: "unit",
+    name: "DraftWanted",
+  });
+  s.put(told, 1, {
+    formula:
+      '=IF(StartAnswered=0,"Answer what you know; usual values stand for the rest.",' +
+      'IF(FactsWrong>0,"First mend "&FactsNext&".",IF(FactsUnknown=0,"Every fact is known: the sheets price this job.",' +
+      `IF(ISERROR(${anchor}),"No draft: prices or pumps lack what it needs.",` +
+      '"Made-up wages, hours, and prices you have not typed: sign nothing on it."))))',
+    style: "strong",
+    look: { align: "left", wrap: true },
+    across: s.lastColumn,
+  });
+  s.roomFor(told, 1);
+
+  const drafted = (row: number, column: number): string => {
+    const at = cell(row, column).toString();
+    return `=IF(ISERROR(${anchor}),"",IF(${at}="","",${at}))`;
+  };
+  s.row = top + 1;
+  NUMBERS.forEach(([label, kind, format], index) => {
+    s.put(s.row, 1, { value: label, style: "label" });
+    const text = kind === "text";
+    s.put(s.row, 2, {
+      formula: drafted(index + 1, 2),
+      style: text ? "resultText" : "result",
+      kind,
+      look: { ...(format ? { format } : {}), wrap: true },
+    });
+    s.put(s.row, 3, { formula: drafted(index + 1, 3), style: "unit" });
+    if (text) s.roomFor(s.row, 3);
+    s.row++;
+  });
+  s.put(top, COLUMN.next, {
+    value: "Measure next: what the price comes to if it turns out low or high, and its share of the range",
+    style: "headText",
+    across: s.lastColumn - COLUMN.next + 1,
+  });
+  for (let index = 0; index < NEXT.shown; index++) {
+    const [what, low, high, share] = [1, 4, 5, 6].map((column) => cell(NUMBERS.length + 1 + index, column).toString());
+    s.put(top + 1 + index, COLUMN.next, {
+      formula:
+        `=IF(ISERROR(${anchor}),"",IF(${what}="","",${what}&" "&Currency&FIXED(${low},0)&" to "&` +
+        `Currency&FIXED(${high},0)&", "&ROUND(100*${share},0)&"%"))`,
+      style: "resultText",
+      look: { wrap: true },
+      across: s.lastColumn - COLUMN.next + 1,
+    });
+  }
+}
