@@ -57,6 +57,10 @@ export const start = defineSheet({
     s.put(s.row, 6, { value: "12.50", style: "result" });
     s.row++;
 
+    s.section("Cautions");
+    CAUTIONS.forEach((text) => s.caution(text));
+    s.notice(NOTICE);
+
     const top = s.row;
     standing(s, job);
     const left = s.row;
@@ -64,10 +68,6 @@ export const start = defineSheet({
     s.row = top + 1;
     sheetList(s, job);
     s.row = Math.max(s.row, left);
-
-    s.section("Cautions");
-    CAUTIONS.forEach((text) => s.caution(text));
-    s.notice(NOTICE);
 
     s.section("Checks");
     checkList(s, job);

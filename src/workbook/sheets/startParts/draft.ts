@@ -26,13 +26,6 @@ export const DRAFT_WIDTHS = [6, 70, 34, 8, 12, 12, 14] as const;
 /** The draft that the answers make until the sheets hold the job: price, main numbers, and what to measure next. */
 export function draft(s: SheetLayout): void {
   s.section("The draft: its price is kept 8 times in 10");
-  s.result({
-    name: "StartAnswered",
-    label: "Questions answered",
-    formula: `=${ASKED.map((name) => `(${name}<>"")`).join("+")}`,
-    kind: "count",
-    unit: "of 6",
-  });
   const told = s.row++;
   const top = s.row;
   const { cell, anchor } = s.spill({
@@ -51,6 +44,11 @@ export function draft(s: SheetLayout): void {
       { kind: "share", wrap: false },
     ],
   });
+  s.put(told, COLUMN.wanted, {
+    formula: `=${ASKED.map((name) => `(${name}<>"")`).join("+")}`,
+    style: "unit",
+    name: "StartAnswered",
+  });
   s.put(top, COLUMN.wanted, {
     formula: '=IF(OR(StartAnswered=0,FactsUnknown=0,FactsWrong>0),"no","yes")',
     style: "unit",
@@ -61,7 +59,7 @@ export function draft(s: SheetLayout): void {
       '=IF(StartAnswered=0,"Answer what you know; usual values stand for the rest.",' +
       'IF(FactsWrong>0,"First mend "&FactsNext&".",IF(FactsUnknown=0,"Every fact is known: the sheets price this job.",' +
       `IF(ISERROR(${anchor}),"No draft: prices or pumps lack what it needs.",` +
-      '"Made-up wages, hours, and prices you have not typed: sign nothing on it."))))',
+      'StartAnswered&" of 6 answered. Made-up wages and hours, and prices you have not typed: sign nothing on it."))))',
     style: "strong",
     look: { align: "left", wrap: true },
     across: s.lastColumn,
@@ -81,9 +79,10 @@ export function draft(s: SheetLayout): void {
       style: text ? "resultText" : "result",
       kind,
       look: { ...(format ? { format } : {}), wrap: true },
+      ...(text ? { across: 2 } : {}),
     });
-    s.put(s.row, 3, { formula: drafted(index + 1, 3), style: "unit" });
-    if (text) s.roomFor(s.row, 3);
+    if (!text) s.put(s.row, 3, { formula: drafted(index + 1, 3), style: "unit" });
+    if (text) s.roomFor(s.row, 2);
     s.row++;
   });
   s.put(top, COLUMN.next, {
