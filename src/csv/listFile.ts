@@ -44,6 +44,12 @@ export function findHeadingRow(text: string, known: (cells: readonly string[]) =
   return best;
 }
 
+/** How many cells of a row are filled, for lists whose headings nobody knows: 0 where it is no row of a table. */
+export function filledCells(cells: readonly string[]): number {
+  const filled = cells.filter((cell) => cell.trim() !== "").length;
+  return filled > 1 ? filled : 0;
+}
+
 /** The records under the headings, without blank ones. */
 export function recordsUnder(text: string, { delimiter, row }: Pick<HeadingRow, "delimiter" | "row">): RawRecord[] {
   return readRecords(text, delimiter)

@@ -44,6 +44,30 @@ export interface ReadAs {
   readonly decimal?: Customs["decimal"];
 }
 
+/** What a file looks like before it is read: its headings, and what each would be taken for. */
+export type PriceListShape = Pick<PriceListFile, "headings" | "columns" | "customs">;
+
+/**
+ * The headings of a list and what their columns would be taken for, of lists that cannot be read yet too.
+ *
+ * @throws Problem when the file is no text, or no table
+ */
+export function priceListShape(file: Uint8Array | string, as: ReadAs = {}): PriceListShape {
+  const { headings, columns, customs } = opened(file, as, true);
+  return { headings, columns, customs };
+}
+
+function opened(file: Uint8Array | string, as: ReadAs, any = false) {
+  const { text, encoding } = listText(file);
+  const { delimiter, row, cells: headings, columns } = findHeadings(text, as.columns, any);
+  const records = recordsUnder(text, { delimiter, row });
+  const cellsOf = (...names: Field[]): string[] =>
+    names.flatMap((name) => records.map(({ cells }) => cells[columns.get(name) ?? -1] ?? ""));
+  const found = customsOf(cellsOf("cost", "pack", "minimum", "waste"), cellsOf("day"), delimiter);
+  const customs = as.decimal === undefined ? found : { ...found, decimal: as.decimal };
+  return { encoding, delimiter, headings, columns, records, customs };
+}
+
 /**
  * Reads a price list from a CSV file. A row without a code or a readable cost is named and left out; of the others a
  * cell that cannot be read is told and left out, and the rest comes in.
@@ -51,15 +75,9 @@ export interface ReadAs {
  * @throws Problem when the file is no text, or has no row of headings with a code and a cost
  */
 export function readPriceList(file: Uint8Array | string, as: ReadAs = {}): PriceListFile {
-  const { text, encoding } = listText(file);
-  const { delimiter, row, cells: headings, columns } = findHeadings(text, as.columns);
+  const { encoding, delimiter, headings, columns, records, customs } = opened(file, as);
   const taken = new Set(columns.values());
   const ignored = headings.flatMap((cell, index) => (taken.has(index) || cell.trim() === "" ? [] : [cell.trim()]));
-  const records = recordsUnder(text, { delimiter, row });
-  const cellsOf = (...names: Field[]): string[] =>
-    names.flatMap((name) => records.map(({ cells }) => cells[columns.get(name) ?? -1] ?? ""));
-  const found = customsOf(cellsOf("cost", "pack", "minimum", "waste"), cellsOf("day"), delimiter);
-  const customs = as.decimal === undefined ? found : { ...found, decimal: as.decimal };
 
   const items: PriceItem[] = [];
   const refused: RefusedRow[] = [];

@@ -2,7 +2,7 @@ import { invalid } from "../calc/problem";
 import { CURVE_RANGE, type CurvePoint } from "../calc/pump/curve";
 import { customsOf, readNumber, type Customs } from "./cells";
 import { unguardText } from "./formulaGuard";
-import { findHeadingRow, listText, recordsUnder, type HeadingRow } from "./listFile";
+import { filledCells, findHeadingRow, listText, recordsUnder, type HeadingRow } from "./listFile";
 import { flowUnit, headUnit, pumpColumnOf, type PumpColumn } from "./pumpHeadings";
 import type { RefusedRow } from "./readPriceList";
 import type { RawRecord } from "./readRecords";
@@ -191,11 +191,6 @@ function hasCurves(columns: readonly (PumpColumn | undefined)[]): boolean {
 function knownColumns(cells: readonly string[]): number {
   const columns = cells.map(pumpColumnOf).filter((column) => column !== undefined);
   return hasCurves(columns) ? columns.length : 0;
-}
-
-function filledCells(cells: readonly string[]): number {
-  const filled = cells.filter((cell) => cell.trim() !== "").length;
-  return filled > 1 ? filled : 0;
 }
 
 /** What one of a column's unit is in SI; money and power have none. */

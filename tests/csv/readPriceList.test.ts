@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readPriceList } from "../../src/csv/readPriceList";
+import { priceListShape, readPriceList } from "../../src/csv/readPriceList";
 
 describe("how a price list writes its numbers", () => {
   // 1.250 and 2.500 alone could be thousands or thousandths: any column with numbers may decide, for all of them.
@@ -66,5 +66,24 @@ describe("what a price list may hold besides", () => {
       ["cost", "code"],
       ["cost", "code", "pack", "supplier"],
     ]);
+  });
+});
+
+describe("a price list whose headings nobody knows", () => {
+  const file = "Teil;Betrag;Einheit\nA;1,50;m\nB;2,25;m";
+
+  it("is read by the columns that the user names, and not before both are named", () => {
+    expect(() => readPriceList(file)).toThrow("must have a row of headings with Code and Cost");
+    expect(priceListShape(file)).toMatchObject({ headings: ["Teil", "Betrag", "Einheit"], columns: new Map() });
+    expect(() => readPriceList(file, { columns: new Map([["code", 0]]) })).toThrow("Code and Cost");
+    const columns = new Map([["code", 0] as const, ["cost", 1] as const]);
+    expect(readPriceList(file, { columns }).items.map(({ code, cost }) => [code, cost])).toEqual([
+      ["A", 1.5],
+      ["B", 2.25],
+    ]);
+  });
+
+  it("is refused where it is no table at all", () => {
+    expect(() => priceListShape("nothing here")).toThrow("must have a row of headings");
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readPumpList, type ListedPump } from "../../src/csv/readPumpList";
+import { pumpListShape, readPumpList, type ListedPump } from "../../src/csv/readPumpList";
 
 const only = (text: string, as?: Parameters<typeof readPumpList>[1]): ListedPump => {
   const { pumps, refused } = readPumpList(text, as);
@@ -80,5 +80,30 @@ describe("readPumpList", () => {
 
   it("says what a list of pumps needs", () => {
     expect(() => readPumpList("Code,Cost\nA,1")).toThrow("the file must have a row of headings with Pump");
+  });
+});
+
+describe("a list of pumps whose headings nobody knows", () => {
+  const file = "Modell,H0,Q1,Stufe 1\nFern,6,100,4";
+
+  it("is read by the columns and units that the user names", () => {
+    expect(() => readPumpList(file)).toThrow("must have a row of headings with Pump");
+    expect(pumpListShape(file)).toMatchObject({
+      headings: ["Modell", "H0", "Q1", "Stufe 1"],
+      example: ["Fern", "6", "100", "4"],
+    });
+    const list = readPumpList(file, {
+      columns: [
+        { is: "name" },
+        { is: "shutOff", unit: "m" },
+        { is: "flow", point: 1, unit: "L/min" },
+        { is: "head", point: 1, unit: "m" },
+      ],
+    });
+    // 100 L/min are 0.1 m³ in 60 s.
+    expect(list.pumps[0]?.curve).toEqual([
+      { flow: 0, head: 6 },
+      { flow: expect.closeTo(0.1 / 60, 9) as number, head: 4 },
+    ]);
   });
 });

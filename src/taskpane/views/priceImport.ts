@@ -1,3 +1,4 @@
+import { Problem } from "../../calc/problem";
 import type { PriceListFile, ReadAs } from "../../csv/readPriceList";
 import { resolvePlace } from "../../host/places";
 import { RATE_TABLE } from "../../workbook/rateColumns";
@@ -15,25 +16,41 @@ export function priceImport(desk: Desk): HTMLElement {
   const input = make("input", { type: "file", id: "price-file", accept: ".csv,.txt,text/csv" });
 
   async function show(name: string, bytes: Uint8Array, as: ReadAs = {}): Promise<string> {
-    const [read, rows, changes] = await desk.long(`Reading ${name}`, async (task) => {
+    const again = (changed: ReadAs): void => desk.attempt(() => show(name, bytes, changed));
+    const found = await desk.long(`Reading ${name}`, async (task) => {
       const [grid] = await desk.host.read([RATE_TABLE]);
       if (!grid) throw new HostRefusal("This workbook has no price list; start a job to get one.");
       task.progress(1, 3);
       await task.pause();
-      const { readPriceList } = await import("../../csv/readPriceList");
-      const list = readPriceList(bytes, as);
+      const { readPriceList, priceListShape } = await import("../../csv/readPriceList");
+      let list: PriceListFile;
+      try {
+        list = readPriceList(bytes, as);
+      } catch (error) {
+        if (!(error instanceof Problem)) throw error;
+        // A table whose headings nobody knows is shown all the same: the person says which columns they are.
+        return { shape: priceListShape(bytes, as), problem: error.message };
+      }
       task.progress(2, 3);
       await task.pause();
       const held = readPriceRows(grid);
       const compared = comparePriceRows(held, list.items, list.said);
       await task.pause();
-      return [list, held, compared] as const;
+      return { list, held, compared };
     });
+    if (found.shape) {
+      const { shape, problem } = found;
+      preview.replaceChildren(
+        priceReading(shape, as, again, true),
+        make("p", { class: "bad" }, `${name}: ${problem}.`),
+      );
+      return `${name} cannot be read as it is mapped; nothing is changed.`;
+    }
+    const { list: read, held: rows, compared: changes } = found;
     const close = (): void => {
       preview.replaceChildren();
       input.focus();
     };
-    const again = (changed: ReadAs): void => desk.attempt(() => show(name, bytes, changed));
     const reading = priceReading(read, as, again);
     preview.replaceChildren(reading, ...describe(desk, read, rows, changes, close));
     return `${name} was read; nothing is changed yet.`;

@@ -1,25 +1,26 @@
 import { COLUMNS, type Field } from "../../csv/priceItem";
-import type { PriceListFile, ReadAs } from "../../csv/readPriceList";
+import type { PriceListShape, ReadAs } from "../../csv/readPriceList";
 import { make } from "../ui/elements";
 import { decimalSelect, select } from "../ui/fields";
 
 /** How a file was read, with everything about it that the user may know better; a change reads the file again. */
 export function priceReading(
-  { headings, columns, customs }: PriceListFile,
+  { headings, columns, customs }: PriceListShape,
   as: ReadAs,
   again: (as: ReadAs) => void,
+  open = false,
 ): HTMLElement {
   const named = headings.map((heading, index) => [String(index), heading.trim() || `column ${index + 1}`] as const);
   const mapped = COLUMNS.map(({ field, heading }) => {
     const needed = field === "code" || field === "cost";
-    const options = needed ? named : [["", "not in the file"] as const, ...named];
+    const options = needed && columns.has(field) ? named : [["", "not in the file"] as const, ...named];
     const column = select(heading, `price-column-${field}`, options, String(columns.get(field) ?? ""));
     column.field.addEventListener("change", () => again({ ...as, columns: moved(columns, field, column.field.value) }));
     return column.row;
   });
   return make(
     "details",
-    { open: Boolean(as.columns ?? as.decimal) },
+    { open: open || Boolean(as.columns ?? as.decimal) },
     make("summary", {}, "How the file was read: change it here"),
     decimalSelect("price-decimal", customs.decimal, (decimal) => again({ ...as, decimal })),
     ...mapped,
