@@ -35,6 +35,8 @@ export interface CellModel {
   style: Style;
   /** A defined name or "Sheet!A1" that a click leads to. */
   link?: string;
+  /** What its number is, where its unit is that of its kind: the lint of formulas reads it. */
+  kind?: string;
 }
 
 export interface Area {

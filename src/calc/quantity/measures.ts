@@ -39,6 +39,15 @@ export function isMeasure(kind: string): kind is Measure {
   return kind in UNITS;
 }
 
+/**
+ * The unit that the calculations use for a measure.
+ *
+ * @example insideUnit("flow") => "m^3/s"; SI
+ */
+export function insideUnit(measure: Measure): string {
+  return UNITS[measure].inside;
+}
+
 /** How each default unit is printed. */
 const LABELS: Readonly<Record<string, string>> = {
   "ft^2": "ft²",

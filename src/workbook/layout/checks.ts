@@ -50,6 +50,7 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
     formula: blank(bare(check.value), '""', "error"),
     style: "result",
     look: { format },
+    ...(check.unit === undefined ? { kind } : {}),
   });
   page.put(row, 3, unit.startsWith("=") ? { formula: unit, style: "unit" } : { value: unit, style: "unit" });
   page.put(row, 4, {

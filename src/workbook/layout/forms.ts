@@ -26,6 +26,7 @@ export function addResult(page: Page, spec: ResultSpec): Ref {
     formula: whenFilled(spec.formula, spec.needs),
     style: spec.strong ? "strong" : spec.kind === "text" ? "resultText" : "result",
     look: { format: spec.format ?? (spec.kind === "text" ? "General" : formatOf(spec.kind, page.job.system)) },
+    ...(spec.unit === undefined ? { kind: spec.kind } : {}),
     ...(spec.name ? { name: spec.name } : {}),
     ...(spec.kind === "text" ? { across: Math.min(3, page.lastColumn - 1) } : {}),
   });

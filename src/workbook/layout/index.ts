@@ -48,6 +48,8 @@
  * - A list the user fills (prices, tickets, orders) ends its sheet and is `open: { rows }`: names and rules reach that far, and
  *   blank rows have no cells in the file, so that they do not print. Call `s.checksHere()` above it.
  * - Text that a formula gives: kind "text" in a result or column.
+ * - A column whose rows no input and no cell above reads again is `whole: true`: one formula fills it. Rows that differ have a
+ *   list of formulas.
  * - Plain cells take no array formula: use SUMPRODUCT, SUMIFS, INDEX/MATCH, or `s.spill`.
  * - Free pages (Quote, Crew): `s.widths([...])`, then `s.put(row, column, { value | formula, style, kind, across, link, name })`,
  *   `s.textAcross(row, column, across, text, style)`, and move `s.row` yourself. Styles: layout/style.ts.

@@ -57,6 +57,7 @@ function inputCell(page: Page, spec: InputSpec, name: string | undefined, value:
       align: spec.kind === "text" ? "left" : "right",
       ...(wide ? { wrap: true } : {}),
     },
+    ...(spec.unit === undefined ? { kind: spec.kind } : {}),
     ...(name ? { name } : {}),
     ...(wide ? { across: 3 } : {}),
   });
@@ -93,6 +94,7 @@ function addFact(page: Page, spec: InputSpec & { readonly name: string }): Ref {
         formula: `=${factCell(name, "used")}`,
         style: spec.kind === "text" ? "resultText" : "result",
         look: { format: spec.kind === "text" ? "General" : format },
+        ...(spec.unit === undefined ? { kind: spec.kind } : {}),
         name,
       });
   if (!wide) {

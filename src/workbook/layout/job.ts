@@ -1,4 +1,5 @@
 import type { CostKind } from "../../calc/money/costKinds";
+import { toInside, type Measure } from "../../calc/quantity/measures";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Ref } from "./address";
 import type { Kind } from "./formats";
@@ -150,6 +151,11 @@ export class Job {
     /** Whether the workbook has a sheet of facts, which fills what nobody has typed. */
     readonly hasFacts = false,
   ) {}
+
+  /** How many units of a small measure make one of a large one: 12 in to the ft, 27 ft³ to the yd³ with its third power. */
+  per(small: Measure, large: Measure, power = 1): number {
+    return Number((toInside(large, 1, this.system) / toInside(small, 1, this.system) ** power).toPrecision(12));
+  }
 
   /** The one of two values that belongs to this workbook. */
   pick<T>(value: Both<T>): T {

@@ -67,6 +67,7 @@ export class Page {
     if (spec.value !== undefined) cell.value = spec.value;
     if (spec.formula !== undefined) cell.formula = spec.formula.startsWith("=") ? spec.formula : `=${spec.formula}`;
     if (spec.link !== undefined) cell.link = spec.link;
+    if (spec.kind !== undefined) cell.kind = spec.kind;
     this.setCell(row, column, cell);
     const across = spec.across ?? 1;
     if (across > 1) {

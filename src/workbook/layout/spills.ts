@@ -62,6 +62,7 @@ export function addSpill(page: Page, spec: SpillSpec): SpillRef {
     for (let row = headRow + 1; row <= bottom; row++) {
       page.put(row, column, {
         style: isText ? "resultText" : "result",
+        kind: shape.kind,
         look: { format, ...room, ...(shape.wrap === undefined ? {} : { wrap: shape.wrap }) },
       });
     }

@@ -17,9 +17,9 @@ export interface ColumnSpec {
   /**
    * Formula of every row. "[key]" is this row's cell of another column, "[key:all]" that whole column,
    * "[key:above]" its cell in the row above (in the first row the heading), "[#]" the row's number from 1.
-   * An input column may have one too: the user may type over it.
+   * An input column may have one too: the user may type over it. Or one for each row, where they differ.
    */
-  readonly formula?: string;
+  readonly formula?: string | readonly string[];
   /**
    * One formula fills the column from its first row down: "[key]" is a whole column in it. AND and OR would make one value of
    * a column: use * and +. Not where a row may read what another row of the column gives, by hand or by rule: that is a circle.

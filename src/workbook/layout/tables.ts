@@ -63,11 +63,12 @@ export function addTable(page: Page, spec: TableSpec): TableRef {
     const index = column.input ? inputIndex++ : -1;
     for (let row = top; row <= bottom; row++) {
       const given = index >= 0 ? rows[row - top]?.[index] : column.fixed?.[row - top];
-      bodyCell(page, row, at, column, given, (text) => fillIn(text, row, top, end, places, page.name));
+      const formula = column.whole ? undefined : formulaOf(column, row - top);
+      bodyCell(page, row, at, { ...column, formula }, given, (text) => fillIn(text, row, top, end, places, page.name));
     }
     const first = page.sheet.rows.get(top)?.get(at);
     if (column.whole && first) {
-      first.formula = fillInWhole(column.formula ?? "", top, bottom, places, page.name);
+      first.formula = fillInWhole(formulaOf(column, 0) ?? "", top, bottom, places, page.name);
       first.spill = { rows: spec.rows, columns: 1 };
     }
     if (column.input) {
@@ -112,11 +113,15 @@ export function addTable(page: Page, spec: TableSpec): TableRef {
   return table;
 }
 
+function formulaOf({ formula }: ColumnSpec, index: number): string | undefined {
+  return typeof formula === "string" ? formula : formula?.[index];
+}
+
 function bodyCell(
   page: Page,
   row: number,
   at: number,
-  column: ColumnSpec,
+  column: Omit<ColumnSpec, "formula"> & { readonly formula: string | undefined },
   given: CellValue | undefined,
   fill: (text: string) => string,
 ): void {
@@ -126,7 +131,7 @@ function bodyCell(
   const typed = given !== undefined && given !== "";
   const align = isText ? ("left" as const) : ("right" as const);
   page.put(row, at, {
-    ...(typed ? { value: given } : column.formula && !column.whole ? { formula: fill(column.formula) } : {}),
+    ...(typed ? { value: given } : column.formula ? { formula: fill(column.formula) } : {}),
     style: column.input ? "input" : isText ? "resultText" : "result",
     look: {
       format,
@@ -134,6 +139,7 @@ function bodyCell(
       ...besideNumbers(isText && at > 1),
       ...(column.formula && column.input && !typed ? { italic: true } : {}),
     },
+    ...(column.unit === undefined ? { kind: column.kind } : {}),
     across,
   });
   if (isText && typed && typeof given === "string") page.fitHeight(row, given, page.charactersAcross(at, across));
@@ -154,6 +160,7 @@ function totals(page: Page, spec: TableSpec, places: ReadonlyMap<string, number>
         formula: `=IF(${allBlank(areaAddress({ top, left: at, bottom, right: at }))},"",SUM(${areaAddress({ top, left: at, bottom, right: at })}))`,
         style: "strong",
         look: { format: column.format ?? formatOf(column.kind, page.job.system) },
+        ...(column.unit === undefined ? { kind: column.kind } : {}),
         across,
         ...(name ? { name } : {}),
       });

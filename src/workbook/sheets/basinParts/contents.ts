@@ -71,7 +71,7 @@ export function contents(s: SheetLayout, job: Job): void {
     label: "Modules",
     kind: "count",
     formula:
-      `=IF(COUNTIF(PartKinds,"modules")=0,0,IF(OR(ModuleLength="",ModuleWidth="",ModuleHeight=""),"",ROUNDUP(ROUND(SUMIF(INDEX(BasinContents,0,1),"Modules*",INDEX(BasinContents,0,2))*${job.pick({ US: 27, SI: 1 })}` +
+      `=IF(COUNTIF(PartKinds,"modules")=0,0,IF(OR(ModuleLength="",ModuleWidth="",ModuleHeight=""),"",ROUNDUP(ROUND(SUMIF(INDEX(BasinContents,0,1),"Modules*",INDEX(BasinContents,0,2))*${job.per("length", "earth", 3)}` +
       "/(ModuleLength*ModuleWidth*ModuleHeight),3),0)))",
     needs: ["BasinContents"],
     note: "By volume: make the block a whole number of modules each way.",
@@ -82,7 +82,7 @@ export function contents(s: SheetLayout, job: Job): void {
 /** Codes of modules and tubs; sides in in or mm, a tub by what it holds. */
 function moduleCode({ job }: SheetLayout): string {
   const sides = ["ModuleLength", "ModuleWidth", "ModuleHeight"];
-  const codes = sides.map((side) => inCode(`${side}*${job.pick({ US: 12, SI: 1000 })}`));
+  const codes = sides.map((side) => inCode(`${side}*${job.per("size", "length")}`));
   return `IF(COUNT(${sides.join(",")})<3,"","MODULE "&${codes.join('&"x"&')})`;
 }
 

@@ -3,7 +3,7 @@ import type { Job, SheetLayout } from "../../layout";
 /** The full level, and how far it sinks when the pump fills the stream; lift counts from there. */
 export function levels(s: SheetLayout, job: Job): void {
   s.section("Levels");
-  const perLength = job.pick({ US: 12, SI: 1000 });
+  const perLength = job.per("size", "length");
   s.result({
     name: "FullLevel",
     label: "Full level (overflow)",

@@ -27,7 +27,7 @@ export function berm(s: SheetLayout): void {
     name: "BermHeight",
     label: "Height over that ground",
     kind: "length",
-    formula: `=MAX(0,TopLipLevel-BoxHeight/${s.job.pick({ US: 12, SI: 1000 })}-GroundAtLip)`,
+    formula: `=MAX(0,TopLipLevel-BoxHeight/${s.job.per("size", "length")}-GroundAtLip)`,
     needs: ["TopLipLevel", "BoxHeight", "GroundAtLip"],
     note: "Up to the foot of the box on Levels; 0 where it is dug into the ground.",
   });

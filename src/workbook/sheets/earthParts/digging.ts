@@ -127,7 +127,7 @@ export function trench(s: SheetLayout, job: Job): void {
   s.result({
     name: "TrenchVolume",
     label: "Pipe trench (bank)",
-    formula: `=TrenchLength*TrenchWidth*TrenchDepth/${job.pick({ US: 27, SI: 1 })}`,
+    formula: `=TrenchLength*TrenchWidth*TrenchDepth/${job.per("length", "earth", 3)}`,
     kind: "earth",
     needs: ["TrenchLength", "TrenchWidth", "TrenchDepth"],
     note: "Upright sides.",

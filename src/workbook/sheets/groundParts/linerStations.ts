@@ -6,7 +6,7 @@ import { C, down, H, MOST_DROPS } from "./surfaceColumns";
 
 /** The bed and its banks as the liner lies on them. */
 export function linerStations(s: SheetLayout, job: Job, top: number): void {
-  const perLength = job.pick({ US: 12, SI: 1000 });
+  const perLength = job.per("size", "length");
   const titles = ["Station", "Dug bed", "Drop", "Width", "Bank", "Bank slope"];
   titles.forEach((title, index) =>
     head(s, top - 1, H.liner + index, { title, kind: index === 5 ? "factor" : "length" }),

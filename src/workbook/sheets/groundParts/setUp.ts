@@ -32,7 +32,7 @@ export function setUp(s: SheetLayout): void {
     label: "Its level",
     kind: "length",
     format: "#,##0.000",
-    formula: `=CHOOSE(MATCH(ShotStart,{${SHOT_STARTS.map((name) => `"${name}"`).join(",")}},0),BenchmarkLevel,GradeLevel,GradeLevel-RimBelowGrade/${s.job.pick({ US: 12, SI: 1000 })})`,
+    formula: `=CHOOSE(MATCH(ShotStart,{${SHOT_STARTS.map((name) => `"${name}"`).join(",")}},0),BenchmarkLevel,GradeLevel,GradeLevel-RimBelowGrade/${s.job.per("size", "length")})`,
     needs: ["BenchmarkLevel", "GradeLevel", "RimBelowGrade"],
   });
   s.input({

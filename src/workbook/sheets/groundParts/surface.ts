@@ -18,7 +18,7 @@ export function surface(s: SheetLayout, job: Job): Ref {
   );
   const top = s.row + 1;
   heads(s, s.row);
-  const size = job.pick({ US: 12, SI: 1000 });
+  const size = job.per("size", "length");
   const at = (row: number, column: number): string => cellAddress(row, column);
   const put = (row: number, column: number, formula: string, kind: Kind = "length", format = LEVEL): void => {
     s.put(row, column, {

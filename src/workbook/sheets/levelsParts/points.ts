@@ -63,7 +63,7 @@ export function points(s: SheetLayout, job: Job): number {
     formula: '=IF(COUNT(SetoutReadings,StakeReadings)=0,"",COUNT(SetoutReadings,StakeReadings))',
   });
   s.skip();
-  const small = job.pick({ US: 12, SI: 1000 });
+  const small = job.per("size", "length");
   const rows: readonly (readonly [string, string, readonly string[]])[] = [
     ["Pit bottom", "=GradeLevel-PitDepth", ["GradeLevel", "PitDepth"]],
     ["Basin floor", "=FloorLevel", ["FloorLevel"]],

@@ -50,7 +50,7 @@ export function buying(s: SheetLayout, job: Job): void {
     asks: [
       {
         count: "1",
-        codes: [`IF(FabricRollWidth="","","FABRIC "&${inCode(`FabricRollWidth*${job.pick({ US: 12, SI: 1000 })}`)})`],
+        codes: [`IF(FabricRollWidth="","","FABRIC "&${inCode(`FabricRollWidth*${job.per("size", "length")}`)})`],
       },
     ],
   });

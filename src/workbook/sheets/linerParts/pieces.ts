@@ -61,7 +61,7 @@ export function cuts(s: SheetLayout, job: Job): void {
   cut(
     "StreamCut",
     "Stream, along its drops and treads",
-    `=RILL.FALLCUT(Drops,Treads,BedWidth+2*BankReach/${job.pick({ US: 12, SI: 1000 })},BankHeight,LinerOverlap,SlackPerDrop,CutRounding,Units)`,
+    `=RILL.FALLCUT(Drops,Treads,BedWidth+2*BankReach/${job.per("size", "length")},BankHeight,LinerOverlap,SlackPerDrop,CutRounding,Units)`,
     ["Drops", "Treads", "BedWidth", "BankHeight", "BankReach"],
   );
   cut(

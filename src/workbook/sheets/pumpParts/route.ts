@@ -44,7 +44,7 @@ export function route(s: SheetLayout, job: Job): void {
   s.result({
     name: "StaticLift",
     label: "Lift, from water to water",
-    formula: `=TopLipLevel+MAX(INDEX(LipSplit,0,3))/${job.pick({ US: 12, SI: 1000 })}-RunningLevel`,
+    formula: `=TopLipLevel+MAX(INDEX(LipSplit,0,3))/${job.per("size", "length")}-RunningLevel`,
     kind: "head",
     needs: ["TopLipLevel", "INDEX(LipSplit,0,3)", "RunningLevel"],
     note: "From the level while the pump runs, not from the basin's rim, to the sheet over the top lip. More where the pipe ends above it.",

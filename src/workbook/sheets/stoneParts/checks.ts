@@ -26,7 +26,7 @@ export function checks(s: SheetLayout, job: Job): void {
     weight: "look",
     needs: ["HeaviestStone", "HandLimit"],
   });
-  const small = job.pick({ US: 12, SI: 1000 });
+  const small = job.per("size", "length");
   const tallest = `${SIZE_PER_HEIGHT}*${small}*MAX(Drops,BankHeight)`;
   s.check({
     label: "Biggest stone in drops and banks",

@@ -29,11 +29,11 @@ export function order(s: SheetLayout, job: Job): void {
     max: 40,
     message: "Payload of the truck that delivers stone, by weight.",
   });
-  const perLoad = job.pick({ US: 2000, SI: 1000 });
-  const inches = job.pick({ US: 324, SI: 1000 });
+  const perLoad = job.per("weight", "load");
+  const [small, cubes] = [job.per("size", "length"), job.per("length", "earth", 3)];
   const names = ["GravelTons", "BasinStoneTons", "BoulderTons", "LipStoneTons"];
   const volumes = [
-    `(BedGravelArea*BedGravelDepth+BasinFootprint*CoverDepth)/${inches}*(1+StoneWaste)`,
+    `(BedGravelArea*BedGravelDepth+BasinFootprint*CoverDepth)/${small}/${cubes}*(1+StoneWaste)`,
     "BasinStoneVolume*(1+StoneWaste)",
   ];
   s.result({
@@ -45,7 +45,7 @@ export function order(s: SheetLayout, job: Job): void {
   });
   /** As many as it takes, once it is known what one holds. */
   const whole = (load: string, each: string): string => `IF(COUNT(${each})=0,"",ROUNDUP(ROUND(${load}/${each},6),0))`;
-  const pick = (texts: readonly string[]): string => `IF(ISNUMBER([tons]),CHOOSE([#],${texts.join(",")}),"")`;
+  const known = (texts: readonly string[]): string[] => texts.map((text) => `=IF(ISNUMBER([tons]),${text},"")`);
   s.table({
     name: "StoneOrder",
     rows: names.length,
@@ -60,14 +60,14 @@ export function order(s: SheetLayout, job: Job): void {
         key: "tons",
         title: "Weight",
         kind: "load",
-        formula: `=CHOOSE([#],${names.map((name) => `IF(COUNT(${name})=1,${name},"")`).join(",")})`,
+        formula: names.map((name) => `=IF(COUNT(${name})=1,${name},"")`),
       },
-      { key: "volume", title: "Loose", kind: "earth", formula: `=${pick([...volumes, '""', '""'])}` },
+      { key: "volume", title: "Loose", kind: "earth", formula: known(volumes) },
       {
         key: "bags",
         title: "or bags",
         kind: "count",
-        formula: `=${pick([0, 1].map(() => whole(`[tons]*${perLoad}`, "BagWeight")).concat('""', '""'))}`,
+        formula: known([0, 1].map(() => whole(`[tons]*${perLoad}`, "BagWeight"))),
       },
       {
         key: "pallets",

@@ -115,5 +115,5 @@ export function beds(s: SheetLayout, job: Job): void {
 
 /** How many of the unit of sizes make one of the unit of lengths. */
 export function perLength(job: Job): number {
-  return job.pick({ US: 12, SI: 1000 });
+  return job.per("size", "length");
 }

@@ -10,7 +10,7 @@ export function drops(s: SheetLayout): string {
     name: "Fall",
     label: "Fall, down to finished grade",
     kind: "length",
-    formula: `=IF(FallFrom="rim of the basin",FallTyped-RimBelowGrade/${s.job.pick({ US: 12, SI: 1000 })},FallTyped)`,
+    formula: `=IF(FallFrom="rim of the basin",FallTyped-RimBelowGrade/${s.job.per("size", "length")},FallTyped)`,
     needs: ["FallTyped", "RimBelowGrade"],
     note: "As measured; from the rim less what the rim lies below grade.",
   });

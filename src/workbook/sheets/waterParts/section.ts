@@ -110,15 +110,18 @@ export function layOutSection(s: SheetLayout, job: Job, numbers: string, chartTo
         key: "x",
         title: "Distance",
         kind: "length",
-        formula: `=IF(MIN(COUNT(Run),COUNT(BasinLength))=0,0,${box}+Run+CHOOSE([#],0,0,1,1,0,1,0,1)*BasinLength)`,
+        formula: [false, false, true, true, false, true, false, true].map(
+          (far) => `=IF(MIN(COUNT(Run),COUNT(BasinLength))=0,0,${box}+Run${far ? "+BasinLength" : ""})`,
+        ),
       },
       {
         key: "y",
         title: "Level",
         kind: "length",
-        formula:
-          "=IF(MIN(COUNT(FullLevel),COUNT(FloorLevel),COUNT(RunningLevel),COUNT(GradeLevel))=0,0," +
-          "CHOOSE([#],GradeLevel,FloorLevel,FloorLevel,GradeLevel,FullLevel,FullLevel,RunningLevel,RunningLevel))",
+        formula: ["Grade", "Floor", "Floor", "Grade", "Full", "Full", "Running", "Running"].map(
+          (which) =>
+            `=IF(MIN(COUNT(FullLevel),COUNT(FloorLevel),COUNT(RunningLevel),COUNT(GradeLevel))=0,0,${which}Level)`,
+        ),
       },
     ],
   });
