@@ -2,6 +2,8 @@ import { HostRefusal, type TemplateWay } from "../../host/port";
 import { bookLine } from "../ownBook/bookLine";
 import type { CompanyBook } from "../ownBook/companyBook";
 import { TEMPLATE_LABELS } from "../templateLabels";
+import { firstPrice } from "./firstPrice";
+import { notesForm } from "./notes";
 import { button, make } from "../ui/elements";
 import type { Desk, View } from "../ui/desk";
 
@@ -22,6 +24,7 @@ export function startView(desk: Desk, company: CompanyBook): View {
     link.download = file();
   };
   let picked = false;
+  const first = firstPrice(desk);
   units.body.addEventListener("change", () => {
     picked = true;
     point();
@@ -60,6 +63,7 @@ export function startView(desk: Desk, company: CompanyBook): View {
     refresh: () => {
       void company.look();
       desk.attempt(follow);
+      desk.attempt(first.refresh);
     },
     body: make(
       "div",
@@ -70,12 +74,14 @@ export function startView(desk: Desk, company: CompanyBook): View {
       make("div", { class: "actions" }, ...ways),
       make("h2", {}, "Start from your company book"),
       bookLine(desk, company, "start-book-file"),
+      notesForm(desk),
+      first.body,
       make("h2", {}, "How a job runs"),
       make(
         "ol",
         {},
         ...[
-          "Fill in Site: client, measurements, levels.",
+          "Answer the six questions on Start for a first price; then fill in Site.",
           "Read down Water, Basin, Pump, Liner, Stone, Earth, Levels; change the shaded cells.",
           "Set your prices on Rates, hours on Labour, markups on Price.",
           "Clear every check, then print Quote and Crew and send Orders.",

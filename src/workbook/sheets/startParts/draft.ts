@@ -85,6 +85,8 @@ export function draft(s: SheetLayout): void {
     if (text) s.roomFor(s.row, 2);
     s.row++;
   });
+  s.define("DraftShown", top + 1, 1, s.row - 1, 3);
+  s.define("DraftNext", top + 1, COLUMN.next, top + NEXT.shown, COLUMN.next);
   s.put(top, COLUMN.next, {
     value: "Measure next: what the price comes to if it turns out low or high, and its share of the range",
     style: "headText",

@@ -1,0 +1,21 @@
+import type { Place } from "../host/port";
+
+/** The draft on Start, as its cells show it. */
+export const FIRST_PRICE_PLACES: readonly Place[] = ["DraftShown", "DraftNext"];
+
+export interface FirstPrice {
+  readonly numbers: readonly (readonly [label: string, text: string])[];
+  /** What to measure next, the weightiest first. */
+  readonly next: readonly string[];
+}
+
+type Shown = readonly (readonly (readonly string[])[] | undefined)[];
+
+/** The draft that the six answers make; nothing where there is none. */
+export function readFirstPrice([numbers = [], next = []]: Shown): FirstPrice | undefined {
+  const filled = numbers.flatMap(([label = "", value = "", unit = ""]) =>
+    value === "" ? [] : [[label, `${value} ${unit}`.trim()] as const],
+  );
+  if (filled.length === 0) return undefined;
+  return { numbers: filled, next: next.flatMap(([line = ""]) => (line === "" ? [] : [line])) };
+}
