@@ -5,7 +5,7 @@ import type { NamedFile } from "./ownBook/messages";
 import { dropFile } from "./dropFile";
 import { Following } from "./following";
 import { make } from "./ui/elements";
-import { Desk } from "./ui/desk";
+import { Desk, type View } from "./ui/desk";
 import { Tabs } from "./ui/tabs";
 import { bookView } from "./views/book";
 import { drawingsView } from "./views/drawings";
@@ -27,7 +27,7 @@ export interface Pane {
 export function mountPane(root: HTMLElement, host: Host): Pane {
   const desk = new Desk(host);
   const company = new CompanyBook(host);
-  const views = [
+  const views: readonly View[] = [
     startView(desk, company),
     bookView(desk, company),
     jobView(desk),

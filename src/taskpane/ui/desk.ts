@@ -91,4 +91,6 @@ export interface View {
   choose?(title: string): void;
   /** Called when the view comes into sight and when the workbook changed while it is in sight. */
   refresh?(): void;
+  /** Drops what belongs to a workbook that is there no longer. */
+  forget?(): void;
 }

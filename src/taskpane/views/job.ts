@@ -5,6 +5,7 @@ import { handOverValues } from "../handOver";
 import { button, make } from "../ui/elements";
 import { rebuild } from "../ui/rebuild";
 import type { Desk, View } from "../ui/desk";
+import { tryOption } from "./tryOption";
 import { wantedPriceForm } from "./wantedPrice";
 
 const HEADINGS: Readonly<Record<Check["state"], string>> = {
@@ -48,6 +49,7 @@ export function jobView(desk: Desk): View {
     rebuild(list, checks ? describe(desk, checks) : []);
   }
 
+  const option = tryOption(desk);
   const handOver = (): Promise<string> =>
     desk.long("Copying the values", ({ progress }) => handOverValues(desk.host, progress));
 
@@ -60,6 +62,7 @@ export function jobView(desk: Desk): View {
       facts,
       numbers,
       wantedPriceForm(desk),
+      option.body,
       make("h2", {}, "Checks"),
       summary,
       list,
@@ -75,7 +78,8 @@ export function jobView(desk: Desk): View {
         button("Save a copy of values", () => desk.attempt(handOver)),
       ),
     ),
-    refresh: () => desk.attempt(() => refresh().then(() => undefined)),
+    refresh: () => desk.attempt(() => Promise.all([refresh(), option.refresh()]).then(() => undefined)),
+    forget: () => option.forget(),
   };
 }
 

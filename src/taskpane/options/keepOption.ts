@@ -1,0 +1,89 @@
+import { fromCents, toCents } from "../../calc/money/cents";
+import { COST_KINDS } from "../../calc/money/costKinds";
+import { HostRefusal, type Change, type Grid, type NamedCells } from "../../host/port";
+import { areaName, cellArea, parseArea } from "../../xlsx/address";
+
+/** The names that `optionWrites` needs, in its order. */
+export const OPTION_PLACES = [
+  "OptionNames",
+  "OptionChanges",
+  "OptionKinds",
+  "OptionChangesB",
+  "OptionChangesC",
+] as const;
+
+/** Letters an option can be kept under. */
+const LETTERS = ["B", "C"] as const;
+
+/** What to write so that an option stands on Price, and under which letter. */
+export interface OptionWrites {
+  readonly letter: (typeof LETTERS)[number];
+  readonly changes: readonly Change[];
+}
+
+/**
+ * Writes an option as what it adds to each kind of cost, or saves, into the first letter that is free. Markups, overhead and
+ * contingency follow on Price as they do for any option.
+ *
+ * @param costs cost of each kind without the option and with it, in the order of COST_KINDS
+ */
+export function optionWrites(
+  name: string,
+  costs: { readonly before: readonly number[]; readonly after: readonly number[] },
+  grids: readonly (Grid | undefined)[],
+  names: readonly NamedCells[],
+): OptionWrites {
+  const [optionNames, whats, kinds, ...changes] = grids;
+  if (!optionNames || !whats || !kinds || changes.some((grid) => !grid)) {
+    throw new HostRefusal("This workbook has no table of options; see Price.");
+  }
+  if (name.trim() === "") throw new HostRefusal("Give the option a name that the client can read.");
+  const letter = LETTERS.find(
+    (_, index) =>
+      blank(optionNames[index + 1]?.[0]) && (changes[index] ?? []).every(([amount]) => blank(amount) || amount === 0),
+  );
+  if (letter === undefined)
+    throw new HostRefusal("Options B and C are in use; clear the one you no longer need, on Price.");
+  const differences = COST_KINDS.flatMap((kind, row) => {
+    const amount = fromCents(toCents(costs.after[row] ?? 0) - toCents(costs.before[row] ?? 0));
+    return amount === 0 ? [] : [{ kind, amount }];
+  });
+  if (differences.length === 0) throw new HostRefusal("These changes alter no cost, so there is no option to keep.");
+  const free = whats.flatMap((_, row) =>
+    [whats, kinds, ...changes].every((grid) => blank(grid?.[row]?.[0])) ? [row] : [],
+  );
+  if (free.length < differences.length) {
+    throw new HostRefusal(
+      `The option takes ${differences.length} rows among the changes on Price, and ${free.length} are free.`,
+    );
+  }
+  const at = (place: string, row: number): string => {
+    const area = parseArea(names.find((one) => one.name === place)?.address ?? "");
+    if (!area) throw new HostRefusal(`This workbook's name ${place} is broken; see Repair.`);
+    return areaName(cellArea(area.sheet, area.top + row, area.left));
+  };
+  return {
+    letter,
+    changes: [
+      { place: at("OptionNames", LETTERS.indexOf(letter) + 1), values: [[text(name)]] },
+      ...differences.flatMap(({ kind, amount }, index): Change[] => {
+        const row = free[index] ?? 0;
+        return [
+          { place: at("OptionChanges", row), values: [[text(name)]] },
+          { place: at("OptionKinds", row), values: [[kind]] },
+          { place: at(`OptionChanges${letter}`, row), values: [[amount]] },
+        ];
+      }),
+    ],
+  };
+}
+
+function blank(value: unknown): boolean {
+  return value === "" || value === undefined || value === null;
+}
+
+/** A name that a cell takes as a text, however it begins. */
+function text(name: string): string {
+  const short = name.trim().slice(0, 80);
+  return /^[=+\-@]/.test(short) ? `'${short}` : short;
+}
