@@ -114,6 +114,7 @@ export function tallyInvoices(
   const again: Again[] = [];
   const seen = new Map<string, BilledLine>();
   let billed = 0;
+  let credited = 0;
   for (const line of lines) {
     const invoice = line.invoice?.trim() ?? "";
     if (line.price === undefined) {
@@ -124,6 +125,7 @@ export function tallyInvoices(
     if (line.price < 0 && (line.quantity ?? 1) > 0) {
       const credit = lineCents(line.quantity ?? 1, line.price);
       billed += credit;
+      credited -= credit;
       remarks.note(`Credit of ${money(-credit)}${behind(invoice)} counted`);
       continue;
     }
@@ -145,6 +147,12 @@ export function tallyInvoices(
   const twice = takeLoads(again, counted, most, remarks);
   if (clean(counted.reduce((sum, { quantity }) => sum + quantity, 0)) > most) flagAlike(counted, remarks);
   if (twice.length > 0) remarks.query(`${listed("invoice", twice)} entered twice; pay once`);
+  // A price in brackets is often a typing slip or a copied balance: nobody gives back more than was billed.
+  if (credited > 0 && billed < 0) {
+    remarks.query(
+      `Credits of ${money(credited)} are more than the ${money(billed + credited)} billed: is a price below zero meant?`,
+    );
+  }
   return { total: clean(counted.reduce((sum, { quantity }) => sum + quantity, 0)), counted, billed };
 }
 

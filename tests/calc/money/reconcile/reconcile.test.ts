@@ -40,6 +40,16 @@ describe("a reconciliation", () => {
     expect(line.verdict).toContain("Price 19 instead of 20 per ton on I: 10.00 less than ordered");
   });
 
+  it("queries credits of money that come to more than was billed", () => {
+    // By hand: 10 × 20 = 200.00 billed; 60 × 4.15 = 249.00 credited, so -49.00 in all.
+    const credit: InvoiceLine = { ...bill, quantity: 60, price: -4.15, invoice: "C", row: 2 };
+    const over = only([ticket], [bill, credit]);
+    expect([over.state, over.amounts.billed]).toEqual(["Query", -4900]);
+    expect(over.verdict).toContain("Credits of 249.00 are more than the 200.00 billed");
+    // 40 × 4.15 = 166.00 leaves 34.00: a credit like others.
+    expect(only([ticket], [bill, { ...credit, quantity: 40 }]).state).toBe("Agrees");
+  });
+
   describe("of a price in another unit", () => {
     const state = (one: InvoiceLine): (string | number)[] => {
       const { state, amounts } = only([ticket], [one]);
