@@ -111,7 +111,10 @@ export class EmbeddedGrid implements Spreadsheet {
     });
     keys(this);
     api.addEvent(api.Event.CellClicked, ({ worksheet, row, column }) => {
-      const place = this.signposts.link(worksheet.getSheetName(), row, column);
+      const sheet = worksheet.getSheetName();
+      const shown = (): string =>
+        this.model.shown({ sheet, top: row, left: column, bottom: row, right: column })[0]?.[0] ?? "";
+      const place = this.signposts.link(sheet, row, column, shown);
       const area = place && resolvePlace(place, this.model.names());
       if (area) this.selection.goTo(area);
     });

@@ -5,6 +5,8 @@ import { parseArea, type Area } from "../../xlsx/address";
 export class Signposts {
   private readonly hints: { readonly area: Area; readonly text: string }[] = [];
   private readonly links = new Map<string, string>();
+  /** Cells whose formula works out where they lead, and shows it. */
+  private readonly moving = new Set<string>();
 
   constructor({ sheets }: Workbook) {
     for (const { name, dataValidations, cells } of sheets) {
@@ -16,7 +18,8 @@ export class Signposts {
           if (area) this.hints.push({ area, text });
         }
       }
-      for (const [key, { hyperlink }] of cells ?? []) {
+      for (const [key, { hyperlink, formula }] of cells ?? []) {
+        if (formula?.startsWith("HYPERLINK(")) this.moving.add(`${name}!${key}`);
         if (hyperlink?.location) this.links.set(`${name}!${key}`, hyperlink.location);
       }
     }
@@ -30,8 +33,9 @@ export class Signposts {
     )?.text;
   }
 
-  /** The name or address a cell's link leads to. */
-  link(sheet: string, row: number, column: number): string | undefined {
-    return this.links.get(`${sheet}!${row},${column}`);
+  /** The name or address a cell's link leads to; what the cell shows, where a formula works it out. */
+  link(sheet: string, row: number, column: number, shown: () => string): string | undefined {
+    const cell = `${sheet}!${row},${column}`;
+    return this.moving.has(cell) ? shown() : this.links.get(cell);
   }
 }

@@ -39,9 +39,10 @@ export function blankInputs(page: Page): CheckSpec[] {
 }
 
 /** The same where the sheet of facts knows of every one how it stands: needed and unknown, or typed wrong. */
-function factsToFill({ name }: Page, first: Ref): CheckSpec {
+function factsToFill({ name, job }: Page, first: Ref): CheckSpec {
   const here = `"${name}: *"`;
   const count = `COUNTIF(FactMissing,${here})`;
+  const typed = (job.inputs.get(first.name ?? "")?.yours ?? first).address.replace(/\$/g, "");
   const named = `MID(INDEX(FactMissing,MATCH(${here},FactMissing,0)),${name.length + 3},99)`;
   return {
     label: `Inputs still blank on ${name}`,
@@ -51,6 +52,7 @@ function factsToFill({ name }: Page, first: Ref): CheckSpec {
     cure: "Fill in what is marked and still blank.",
     cureNow: `"See: "&${named}&IF(${count}>1," and "&(${count}-1)&" more.",".")`,
     fix: first.name ?? first.address.replace(/\$/g, ""),
+    fixNow: `IFERROR(INDEX(FactPlaces,MATCH(${here},FactMissing,0)),"${typed}")`,
     kind: "count",
   };
 }

@@ -28,6 +28,8 @@ export interface CheckSpec {
   readonly cureNow?: string;
   /** The defined name (or Sheet!A1) of the cell to change. */
   readonly fix: string;
+  /** Formula of the address of the cell to change as things stand, where that is not always the same one. */
+  readonly fixNow?: string;
   readonly kind?: Kind;
   readonly unit?: string;
   /** "stop" says FIX, "look" (a rule of thumb) says LOOK. */

@@ -10,16 +10,13 @@ import { jobIn } from "./jobs";
 import { demoOf, typedCells } from "./workbooks";
 
 const KEYS = Object.keys(FACTS) as FactKey[];
-/** The cells cannot tell a table that the workbook fills from one that was typed over. */
-const WORKED = new Set<FactKey>(["drops", "dropFaces", "bankFaces", "pieces"]);
-
 function differing(workbook: Recalculated, more: Known = {}): string[] {
   const { job, company, confirmed } = readJob(workbook);
   const standings = standingsOf(job, { company, confirmed, ...more });
   const shown = workbook.named("FactStates") ?? [];
   return KEYS.flatMap((key, row) => {
     const [cells, ours] = [String(shown[row]?.[0]), standings[key].state];
-    return cells === ours || WORKED.has(key) ? [] : [`${key} is ${cells} by the cells, ${ours} by the job`];
+    return cells === ours ? [] : [`${key} is ${cells} by the cells, ${ours} by the job`];
   });
 }
 

@@ -76,9 +76,24 @@ function columnRow(
       `IF(COUNT(${area})=0,0,(MIN(${area})<${lowest})+(MAX(${area})>${highest})))`,
   });
   s.put(row, COLUMN.company, {});
+  if (workedWhole(table)) s.put(row, COLUMN.assumed, { formula: `=${typedOver(cells)}` });
   s.put(row, COLUMN.note, { value: `In its cells of "${column.question}" type ${takes(column, job.system)}` });
   s.put(row, COLUMN.least, { value: least });
   s.put(row, COLUMN.most, { value: most });
+}
+
+/** Whether the workbook fills every column until somebody types over it. */
+function workedWhole(table: TableFact): boolean {
+  return Object.values(table.columns).every(({ worked }) => worked);
+}
+
+/** How many cells of a column that the workbook fills hold something else than a formula. */
+function typedOver(cells: Ref): string {
+  const formulas = Array.from(
+    { length: cells.bottom - cells.top + 1 },
+    (_, index) => `ISFORMULA(${cells.sheet}!${cellAddress(cells.top + index, cells.left)})`,
+  );
+  return `COUNTA(${cells.sheet}!${areaAddress(cells, true)})-(${formulas.join("+")})`;
 }
 
 /** The row of a table: as a whole it is yours, shipped with the workbook, worked out by it, or blank. */
@@ -89,7 +104,7 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
   const cells = cellsIn(row);
   const shipped = (SHIPPED_TABLES as Partial<Record<FactKey, { state: string; reason: string }>>)[key];
   const columns = Object.values(table.columns);
-  const allWorked = columns.every(({ worked }) => worked);
+  const allWorked = workedWhole(table);
   const key1 = table.required ? columns.find(({ type }) => type === "number") : columns.find(({ worked }) => !worked);
   const first = key1 && cellsOf(job, table, key1);
   const place = cellsOf(job, table, columns[0] as ColumnFact);
@@ -106,11 +121,18 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
     const top = `${first.sheet}!${cellAddress(first.top, first.left)}`;
     const blank = table.required ? `${top}=""` : `COUNTA(${byHand.join(",")})=0`;
     s.put(row, COLUMN.yours, { formula: `=IF(${blank},"",COUNTA(${area})&" rows")`, style: "result" });
-  } else s.put(row, COLUMN.yours, { style: "result" });
+  } else s.put(row, COLUMN.yours, { formula: `=IF(${cells.read}=0,"",${cells.read}&" cells")`, style: "result" });
   s.put(row, COLUMN.assumed, { ...(allWorked ? { value: "as worked out" } : {}), style: "result" });
   for (const column of [COLUMN.company, COLUMN.low, COLUMN.high, COLUMN.unit]) s.put(row, column, { style: "unit" });
   const body = (at: number): string =>
     areaAddress({ top: bodies.first, left: at, bottom: bodies.last, right: at }, true);
+  if (allWorked) {
+    const words = columns
+      .filter(({ type }) => type !== "number")
+      .flatMap((column) => cellsOf(job, table, column) ?? []);
+    const numbers = `SUMIF(${body(COLUMN.label)},"${table.name}",${body(COLUMN.assumed)})`;
+    s.put(row, COLUMN.read, { formula: `=${[numbers, ...words.map(typedOver)].join("+")}` });
+  }
   const wrong = `MATCH("${table.name}",${body(COLUMN.company)},0)`;
   s.put(row, COLUMN.fault, { formula: `=IFERROR(INDEX(${body(COLUMN.note)},${wrong}),"")` });
   s.put(row, COLUMN.used, {
@@ -127,6 +149,6 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
   s.put(row, COLUMN.sheet, { value: table.sheet });
   s.put(row, COLUMN.key, { value: table.name });
   s.put(row, COLUMN.needed, { value: table.required ? "yes" : "no" });
-  s.put(row, COLUMN.own, { value: (shipped ?? allWorked) ? "no" : "yes" });
+  s.put(row, COLUMN.own, { value: shipped ? "no" : "yes" });
   s.put(row, COLUMN.called, { value: `${table.sheet}: the table at ${link}` });
 }

@@ -45,7 +45,13 @@ function checkRow(s: SheetLayout, job: Job, check: PlacedCheck): void {
   s.put(row, WEIGHT_COLUMN, { value: check.weight ?? "stop", style: "unit" });
   s.put(row, VERDICT_COLUMN, { style: "resultText", look: { bold: true, align: "center" } });
   const where = check.fix.includes("!") ? check.fix : `${check.sheet}: ${check.fix}`;
-  s.put(row, 6, { value: where, style: "link", link: check.fix, look: { wrap: true } });
+  s.put(row, 6, {
+    ...(check.fixNow === undefined
+      ? { value: where, link: check.fix }
+      : { formula: `=HYPERLINK("#"&${check.fixNow},${check.fixNow})` }),
+    style: "link",
+    look: { wrap: true },
+  });
   s.fitHeight(row, where, s.charactersAcross(6, 1));
   s.fitHeight(row, check.cure, s.charactersAcross(7, 1));
   s.put(row, CURE_COLUMN, { style: "remark" });
