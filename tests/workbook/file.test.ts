@@ -46,6 +46,20 @@ describe("the files", () => {
     }
   });
 
+  it("show no green triangle at formulas that may be typed over, or differ from their neighbors'", () => {
+    for (const { file, bytes } of built) {
+      for (const [part, bytesOf] of Object.entries(unzipSync(bytes))) {
+        if (!/^xl\/worksheets\/sheet\d+\.xml$/.test(part)) continue;
+        const [, ignored = ""] =
+          /<ignoredErrors><ignoredError ([^>]*)\/><\/ignoredErrors>/.exec(strFromU8(bytesOf)) ?? [];
+        for (const one of ['sqref="A1:XFD1048576"', 'formula="1"', 'formulaRange="1"', 'unlockedFormula="1"'])
+          expect(ignored, `${file} ${part}`).toContain(one);
+        // A cell in error keeps its triangle.
+        expect(ignored, `${file} ${part}`).not.toContain("evalError");
+      }
+    }
+  });
+
   it("say the height of every row above a table that may grow: the sheet's usual one is that of its rows", () => {
     for (const { file, bytes, model } of built) {
       const parts = unzipSync(bytes);

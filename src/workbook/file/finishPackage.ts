@@ -45,7 +45,7 @@ export function finishPackage(bytes: Uint8Array, { valuesOnly, sheets }: Finish)
   if (styles) change(styles, sizeBeforeColour);
   [...file.sheets().values()].forEach((part, index) => {
     const model = sheets[index];
-    change(part, (root) => [...mendedCells(root, valuesOnly), ...(model ? openColumns(root, model) : [])]);
+    change(part, (root) => [...mendedCells(root, valuesOnly), quiet(root), ...(model ? openColumns(root, model) : [])]);
   });
   storeChartValues(file);
   return zip(parts);
@@ -89,6 +89,24 @@ function mendedCells(sheet: XmlElement, valuesOnly: boolean): Piece[] {
       ];
     }),
   );
+}
+
+/** What follows a sheet's list of ignored errors (ECMA-376 part 1, 18.3.1.99, worksheet). */
+const BEHIND_IGNORED = new Set(
+  "smartTags drawing legacyDrawing legacyDrawingHF picture oleObjects controls webPublishItems tableParts extLst".split(
+    " ",
+  ),
+);
+
+/**
+ * Keeps Excel's green triangles for errors: our formulas in cells to type over are meant to be there, and so are those that
+ * differ from their neighbors'.
+ */
+function quiet(sheet: XmlElement): Piece {
+  const at = sheet.children.find(({ name }) => BEHIND_IGNORED.has(name))?.start ?? sheet.closing;
+  const { prefix } = sheet;
+  const everywhere = `<${prefix}ignoredError sqref="A1:XFD1048576" formula="1" formulaRange="1" unlockedFormula="1"/>`;
+  return { from: at, to: at, text: `<${prefix}ignoredErrors>${everywhere}</${prefix}ignoredErrors>` };
 }
 
 /** The parts in a fixed order: those a reader looks for first, then by name. */
