@@ -9,7 +9,7 @@ import { sheets } from "../../src/workbook/sheets";
 const MOST: Readonly<Record<string, number>> = {
   Start: 5,
   Site: 1,
-  Ground: 7,
+  Ground: 3,
   Water: 2,
   Pump: 3,
   Basin: 3,

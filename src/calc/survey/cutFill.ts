@@ -1,6 +1,6 @@
-import { ofPart, plain, requireRange } from "../problem";
+import { requireRange } from "../problem";
 import { footprint, sectionArea, SECTION_RANGE, type SectionArea, type SideSlopes, type Station } from "./section";
-import { requireBeyond, requireStations } from "./stations";
+import { alongLine } from "./stations";
 
 /** How the volume between two stations is worked out. */
 export const VOLUME_METHODS = ["average end area", "prismoidal"] as const;
@@ -99,10 +99,10 @@ export function cutFill(
   method: VolumeMethod,
   { topsoil = 0, firstEnd = "square" }: CutFillOptions = {},
 ): StationVolume[] {
-  requireStations(stations);
   requireRange("topsoil", topsoil, CUT_FILL_RANGE.topsoil.min, CUT_FILL_RANGE.topsoil.max, "m");
   const rows: StationVolume[] = [];
-  let before: Station | undefined;
+  /** The surface that the reach below the station before begins on. */
+  let from: Station | undefined;
   let soFar: SectionArea = { cut: 0, fill: 0 };
   let topsoilSoFar = 0;
   const add = (at: Station, stripped: Station, volume: SectionArea): void => {
@@ -110,25 +110,21 @@ export function cutFill(
     const area = sectionArea(stripped, slopes);
     rows.push({ ...at, depth: stripped.ground - stripped.design, area, volume, soFar, topsoilSoFar });
   };
-  for (const at of stations) {
-    requireRange("station", at.station, SECTION_RANGE.station.min, SECTION_RANGE.station.max, "m");
-    ofPart(`station ${plain(at.station)} m`, () => {
-      const step = at.step ?? 0;
-      requireRange("step", step, CUT_FILL_RANGE.step.min, CUT_FILL_RANGE.step.max, "m");
-      const below = stripped(at, topsoil);
-      const above = { ...below, design: below.design + step };
-      let volume: SectionArea;
-      if (before) {
-        requireBeyond(at.station, before.station);
-        volume = between(before, above, slopes, method);
-        const length = at.station - before.station;
-        topsoilSoFar += topsoil * endAreaVolume(length, footprint(before, slopes), footprint(above, slopes));
-      } else volume = firstEnd === "sloped" ? slopedEnd(above, slopes) : NOTHING;
-      add({ ...at, design: above.design }, above, volume);
-      if (step !== 0) add(at, below, NOTHING);
-      before = below;
-    });
-  }
+  alongLine(stations, SECTION_RANGE.station, (at) => {
+    const step = at.step ?? 0;
+    requireRange("step", step, CUT_FILL_RANGE.step.min, CUT_FILL_RANGE.step.max, "m");
+    const below = stripped(at, topsoil);
+    const above = { ...below, design: below.design + step };
+    let volume: SectionArea;
+    if (from) {
+      volume = between(from, above, slopes, method);
+      const length = at.station - from.station;
+      topsoilSoFar += topsoil * endAreaVolume(length, footprint(from, slopes), footprint(above, slopes));
+    } else volume = firstEnd === "sloped" ? slopedEnd(above, slopes) : NOTHING;
+    add({ ...at, design: above.design }, above, volume);
+    if (step !== 0) add(at, below, NOTHING);
+    from = below;
+  });
   return rows;
 }
 

@@ -1,5 +1,5 @@
-import { ofPart, plain, requireRange } from "../problem";
-import { requireBeyond, requireStations } from "./stations";
+import { requireRange } from "../problem";
+import { alongLine } from "./stations";
 
 /** The stream at one station, as the liner lies over it; m. */
 export interface LinerStation {
@@ -57,30 +57,21 @@ export const LINER_RUN_RANGE = {
  * length by Pythagoras. Slack and edges: common practice, no source.
  */
 export function linerRun(stations: readonly LinerStation[], extra: LinerExtra): LinerReach[] {
-  requireStations(stations);
   requireRange("edge", extra.edge, LINER_RUN_RANGE.edge.min, LINER_RUN_RANGE.edge.max, "m");
   requireRange("slack", extra.slack, LINER_RUN_RANGE.slack.min, LINER_RUN_RANGE.slack.max);
-  let before: LinerStation | undefined;
   let along = 0;
-  return stations.map((at) =>
-    ofPart(`station ${plain(at.station)} m`, () => {
-      requireStation(at);
-      if (before) {
-        requireBeyond(at.station, before.station);
-        // The reach above ends at the top of this station's face.
-        along += Math.hypot(at.station - before.station, at.bed + at.drop - before.bed) * (1 + extra.slack);
-      }
-      along += at.drop * (1 + extra.slack);
-      before = at;
-      const across = at.width + 2 * at.bank * Math.hypot(1, at.bankSlope) + 2 * extra.edge;
-      return { station: at.station, along, across: across * (1 + extra.slack) };
-    }),
-  );
+  return alongLine(stations, LINER_RUN_RANGE.station, (at, before) => {
+    requireStation(at);
+    // The reach above ends at the top of this station's face.
+    if (before) along += Math.hypot(at.station - before.station, at.bed + at.drop - before.bed) * (1 + extra.slack);
+    along += at.drop * (1 + extra.slack);
+    const across = at.width + 2 * at.bank * Math.hypot(1, at.bankSlope) + 2 * extra.edge;
+    return { station: at.station, along, across: across * (1 + extra.slack) };
+  });
 }
 
 function requireStation(at: LinerStation): void {
   const limits = LINER_RUN_RANGE;
-  requireRange("station", at.station, limits.station.min, limits.station.max, "m");
   requireRange("bed", at.bed, limits.level.min, limits.level.max, "m");
   requireRange("drop", at.drop, limits.drop.min, limits.drop.max, "m");
   requireRange("width", at.width, limits.width.min, limits.width.max, "m");

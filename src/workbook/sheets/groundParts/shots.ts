@@ -14,7 +14,7 @@ export function shots(s: SheetLayout, job: Job): void {
   s.note(
     "One row for each point, in the order taken. A turning point has a foresight from the old set-up and a backsight from the new one. " +
       "A laser that was moved needs one row more: a backsight on a point named above. Station: down the line from the top lip, negative above it. " +
-      "Offset: right of the line looking down it, negative to the left.",
+      "Offset: right of the line looking down it, negative to the left. Shots and volumes by station are for the screen; the pages before are what prints.",
   );
   const most = job.pick({ US: 25, SI: 7.6 });
   const sight = (key: string, title: string, name: string, message: string) =>
@@ -71,7 +71,7 @@ export function shots(s: SheetLayout, job: Job): void {
         name: "ShotLevels",
       },
     ],
-    ...demoShots,
+    demo: { US: demoRows(1), SI: demoRows(2) },
   });
   const { top: first, bottom: last } = table.body;
   const [found, corrected] = [2, 3].map((at) =>
@@ -114,34 +114,32 @@ export function shots(s: SheetLayout, job: Job): void {
   s.row = below;
 }
 
+/** What the rod shows on a point from one set-up or two, with its station and offset where it has them. */
+interface DemoShot {
+  readonly back?: number;
+  readonly mid?: number;
+  readonly fore?: number;
+  readonly at?: readonly [station: number, offset: number];
+}
+
 /** Rows that are invented: ground that rises toward the top, shot from two set-ups and closed on the bench mark. */
-const demoShots = {
-  demo: {
-    US: [
-      ["Bench mark", 4.36, "", "", "", ""],
-      ["Grade at the basin", "", 4.96, "", 9.5, 0],
-      ["Left of it", "", 4.84, "", 9.5, -3],
-      ["Right of it", "", 5.1, "", 9.5, 3],
-      ["Half way up", "", 4.51, "", 5, 0],
-      ["Left of it", "", 4.37, "", 5, -3],
-      ["Right of it", "", 4.71, "", 5, 3],
-      ["Wall", 4.9, "", 3.35, "", ""],
-      ["Top lip", "", 5.61, "", 0, 0],
-      ["Behind the box", "", 5.46, "", -5.5, 0],
-      ["Bench mark", "", "", 5.9, "", ""],
-    ],
-    SI: [
-      ["Bench mark", 1.35, "", "", "", ""],
-      ["Grade at the basin", "", 1.53, "", 3.4, 0],
-      ["Left of it", "", 1.49, "", 3.4, -1],
-      ["Right of it", "", 1.58, "", 3.4, 1],
-      ["Half way up", "", 1.4, "", 1.8, 0],
-      ["Left of it", "", 1.35, "", 1.8, -1],
-      ["Right of it", "", 1.46, "", 1.8, 1],
-      ["Wall", 1.52, "", 1.05, "", ""],
-      ["Top lip", "", 1.75, "", 0, 0],
-      ["Behind the box", "", 1.7, "", -1.5, 0],
-      ["Bench mark", "", "", 1.824, "", ""],
-    ],
-  },
-} as const;
+const INVENTED: readonly (readonly [point: string, US: DemoShot, SI: DemoShot])[] = [
+  ["Bench mark", { back: 4.36 }, { back: 1.35 }],
+  ["Grade at the basin", { mid: 4.96, at: [9.5, 0] }, { mid: 1.53, at: [3.4, 0] }],
+  ["Left of it", { mid: 4.84, at: [9.5, -3] }, { mid: 1.49, at: [3.4, -1] }],
+  ["Right of it", { mid: 5.1, at: [9.5, 3] }, { mid: 1.58, at: [3.4, 1] }],
+  ["Half way up", { mid: 4.51, at: [5, 0] }, { mid: 1.4, at: [1.8, 0] }],
+  ["Left of it", { mid: 4.37, at: [5, -3] }, { mid: 1.35, at: [1.8, -1] }],
+  ["Right of it", { mid: 4.71, at: [5, 3] }, { mid: 1.46, at: [1.8, 1] }],
+  ["Wall", { back: 4.9, fore: 3.35 }, { back: 1.52, fore: 1.05 }],
+  ["Top lip", { mid: 5.61, at: [0, 0] }, { mid: 1.75, at: [0, 0] }],
+  ["Behind the box", { mid: 5.46, at: [-5.5, 0] }, { mid: 1.7, at: [-1.5, 0] }],
+  ["Bench mark", { fore: 5.9 }, { fore: 1.824 }],
+];
+
+function demoRows(system: 1 | 2): (string | number)[][] {
+  return INVENTED.map((row) => {
+    const { back = "", mid = "", fore = "", at = ["", ""] } = row[system];
+    return [row[0], back, mid, fore, ...at];
+  });
+}
