@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { closedRun } from "../../../src/calc/survey/closedRun";
 import { cutFill } from "../../../src/calc/survey/cutFill";
 import { groundLine, type Shot } from "../../../src/calc/survey/groundLine";
 import { overGround } from "../../../src/calc/survey/overGround";
@@ -108,25 +107,4 @@ describe("rows of shots", () => {
   ])("are told when %s", (_, rows, faults) => {
     expect(shotFaults(rows).map((found) => found?.fault)).toEqual(faults);
   });
-});
-
-it("takes 500 shots to cut and fill in 5 ms", () => {
-  const book = Array.from({ length: 500 }, (_, index) => ({
-    point: `p${index}`,
-    ...(index === 0 ? { backsight: 1.5 } : { intermediate: 1.3 + Math.sin(index / 9) / 3 }),
-  }));
-  let best = Infinity;
-  for (let run = 0; run < 30; run++) {
-    const before = process.cpuUsage();
-    const { points } = closedRun(100, book, { limit: "construction" });
-    const line = groundLine(points.map(({ level }, index) => shot(Math.floor(index / 3), level, (index % 3) - 1)));
-    const surface = [
-      { station: 0, design: 100, width: 2 },
-      { station: 166, design: 95, width: 2 },
-    ];
-    cutFill(overGround(surface, line), { cut: 1, fill: 2 }, "prismoidal", { topsoil: 0.1 });
-    const { user, system } = process.cpuUsage(before);
-    best = Math.min(best, (user + system) / 1000);
-  }
-  expect(best).toBeLessThan(5);
 });
