@@ -43,7 +43,7 @@
  *   it then stays "" until they are filled, and so does whatever needs it in turn. Checks say "to fill".
  * - Inputs need `min` and `max` (or `choices`, or kind "text"/"date") and a `message`. Inputs not `optional` are counted by
  *   the sheet's own check of blank inputs.
- * - A RILL function in a cell is one of about 60, and no more than 3 in a chain. Prefer `s.spill` of a table function, then read
+ * - A RILL function in a cell is one of about 60, and no more than 4 in a chain (checks 5). Prefer `s.spill` of a table function, then read
  *   its cells: `parts.cell(3, 2)`, or `INDEX(TdhParts,3,2)`.
  * - A list the user fills (prices, tickets, orders) ends its sheet and is `open: { rows }`: names and rules reach that far, and
  *   blank rows have no cells in the file, so that they do not print. Call `s.checksHere()` above it.

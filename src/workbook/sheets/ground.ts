@@ -11,7 +11,7 @@ const COLUMNS = [23, 20, 12, 17, 9, 9, 10, 9, 11, 9, 11, 9, 14];
 /** Columns on paper: what is wrong with a shot stands right of them. */
 const PRINTED = 11;
 /** Columns that only formulas and the chart read. */
-const BESIDE = Array.from({ length: 11 }, () => 12);
+const BESIDE = Array.from({ length: 14 }, () => 12);
 
 /** The ground as it lies, from rod readings; what is cut and filled to build on it; the liner by station. */
 export const ground = defineSheet({

@@ -5,7 +5,7 @@ import { head } from "../../layout/tableHead";
 import type { Kind } from "../../layout/formats";
 import { fillDown } from "../money/cells";
 import { linerRun, linerStations } from "./linerStations";
-import { BESIDE, C, down, H, LEVEL, MOST_DROPS } from "./surfaceColumns";
+import { C, down, H, LEVEL, MOST_DROPS, POINTS } from "./surfaceColumns";
 
 /**
  * The designed surface by station: the berm's crest, the bed below each drop, and the edge of the basin; dug deeper by what
@@ -126,41 +126,41 @@ function heads(s: SheetLayout, row: number): void {
 /** Straight from the level under the box down to finished grade, while there are no shots. */
 function assumedGround(s: SheetLayout, bottom: number): void {
   const top = bottom + 2;
-  ["At", "Offset", "Level"].forEach((title, index) => head(s, top - 1, BESIDE + index, { title, kind: "length" }));
+  ["At", "Offset", "Level"].forEach((title, index) => head(s, top - 1, POINTS + index, { title, kind: "length" }));
   const rows = [
     ["0", "0", 'IF(COUNT(BermGround)=0,"",BermGround)'],
     [`${cellAddress(bottom - 1, H.ends)}`, "0", 'IF(COUNT(GradeLevel)=0,"",GradeLevel)'],
   ];
   rows.forEach((row, down) =>
     row.forEach((formula, index) =>
-      s.put(top + down, BESIDE + index, { formula: `=${formula}`, style: "result", look: { format: LEVEL } }),
+      s.put(top + down, POINTS + index, { formula: `=${formula}`, style: "result", look: { format: LEVEL } }),
     ),
   );
-  s.define("GroundAssumed", top, BESIDE, top + 1, BESIDE + 2);
+  s.define("GroundAssumed", top, POINTS, top + 1, POINTS + 2);
 }
 
 /** Two points for each drop of the finished bed; without more drops the last repeats itself. */
 function bedPoints(s: SheetLayout, top: number, bottom: number): Ref {
   const first = bottom + 6;
   ["Bed, station", "Bed, level"].forEach((title, index) =>
-    head(s, first - 1, BESIDE + index, { title, kind: "length" }),
+    head(s, first - 1, POINTS + index, { title, kind: "length" }),
   );
-  head(s, first - 1, BESIDE + 2, { title: "Point", kind: "count" });
+  head(s, first - 1, POINTS + 2, { title: "Point", kind: "count" });
   const points = 2 * MOST_DROPS + 1;
-  const numbers = down(s, first, BESIDE + 2, points);
+  const numbers = down(s, first, POINTS + 2, points);
   for (let point = 0; point < points; point++) {
-    for (const column of [BESIDE, BESIDE + 1])
+    for (const column of [POINTS, POINTS + 1])
       s.put(first + point, column, { style: "result", look: { format: LEVEL } });
-    s.put(first + point, BESIDE + 2, { value: point, style: "result" });
+    s.put(first + point, POINTS + 2, { value: point, style: "result" });
   }
   const rows = MOST_DROPS + 1;
   const along = `INDEX(${down(s, top, H.ends, rows).text},INT(${numbers.text}/2)+1)`;
   const fallen = `INDEX(${down(s, top, H.fallen, rows).text},INT((${numbers.text}+1)/2)+1)`;
-  fillDown(s, down(s, first, BESIDE, points).cells, along);
+  fillDown(s, down(s, first, POINTS, points).cells, along);
   fillDown(
     s,
-    down(s, first, BESIDE + 1, points).cells,
+    down(s, first, POINTS + 1, points).cells,
     `IF((COUNT(TopLipLevel)=0)*(${numbers.text}>=0),0,TopLipLevel-${fallen})`,
   );
-  return s.define("BedPoints", first, BESIDE, first + points - 1, BESIDE + 1);
+  return s.define("BedPoints", first, POINTS, first + points - 1, POINTS + 1);
 }

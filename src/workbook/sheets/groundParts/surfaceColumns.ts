@@ -5,6 +5,8 @@ export const MOST_DROPS = 12;
 export const LEVEL = "#,##0.000";
 /** Columns that formulas and the chart read, right of what is printed. */
 export const BESIDE = 15;
+/** Points of the assumed ground and of the finished bed: right of what the run of levels says about itself. */
+export const POINTS = 25;
 
 /** The sheet columns of the designed surface and, right of what is printed, of its helpers. */
 export const C = { place: 1, station: 2, dig: 3, width: 4, step: 5, bed: 6, deeper: 7 } as const;
