@@ -28,6 +28,14 @@ export interface Spread {
   readonly shares: ReadonlyMap<string, number>;
 }
 
+/** What the price really comes to when every fact stands at a place, as a change. */
+export type Whole = (places: readonly number[]) => number;
+
+/** Places where the whole is looked at, all facts moved at once. */
+const LOOKS = 40;
+/** Looks on either side, by rank, whose misses a draw may get. */
+const NEAR = 3;
+
 /** A quarter of the normal curve lies beyond. */
 const QUARTER = 0.6744897501960817;
 
@@ -38,9 +46,9 @@ const QUARTER = 0.6744897501960817;
  * The draws are the same every time and belong to the facts by name: a fact that becomes known leaves, and the others draw
  * as before.
  *
- * @param off what the price came to beyond the sum of effects at some places, one of which is dealt to each draw
+ * @param whole the price itself, asked at as many places as LOOKS
  */
-export function spreadOf(effects: readonly Effect[], joints: readonly Joint[], off: readonly number[] = []): Spread {
+export function spreadOf(effects: readonly Effect[], joints: readonly Joint[], whole?: Whole): Spread {
   if (effects.length === 0) return { low: 0, high: 0, shares: new Map() };
   const places = effects.map((effect) => placesOf(effect));
   const parts = partsAt(effects, joints, places);
@@ -54,14 +62,55 @@ export function spreadOf(effects: readonly Effect[], joints: readonly Joint[], o
       return [name, variance > 0 ? covariance(part, sums) / variance : 0] as const;
     }),
   );
-  if (off.length > 0)
-    for (let draw = 0; draw < sums.length; draw++) sums[draw] = (sums[draw] ?? 0) + (off[draw % off.length] ?? 0);
+  if (whole && effects.length > 1) correct(sums, looksAt(effects, joints, whole));
   const sorted = Float64Array.from(sums).sort();
   return { low: quantile(sorted, 0.1), high: quantile(sorted, 0.9), shares };
 }
 
+/** A place where the price itself was looked at: the sum of effects, and what the price comes to beyond it. */
+interface Look {
+  readonly sum: number;
+  readonly miss: number;
+}
+
+/** The whole looked at where few draws of all facts lead, the lowest sum first; facts that leave change no other's draws. */
+function looksAt(effects: readonly Effect[], joints: readonly Joint[], whole: Whole): Look[] {
+  const places = effects.map((effect) => placesOf(effect, LOOKS));
+  const parts = partsAt(effects, joints, places);
+  const looks = Array.from({ length: LOOKS }, (_, look): Look => {
+    const sum = parts.reduce((all, part) => all + (part[look] ?? 0), 0);
+    return { sum, miss: whole(places.map((place) => place[look] ?? 0)) - sum };
+  });
+  return looks.sort((a, b) => a.sum - b.sum);
+}
+
+/**
+ * Corrects the sums of effects by how far they are off where the price itself was looked at: by the straight line through
+ * the misses, because facts that move a price a lot mostly move it by less together than one by one, or by more; and by
+ * what the misses of like rank leave around that line.
+ */
+function correct(sums: Float64Array, looks: readonly Look[]): void {
+  const line = lineThrough(looks);
+  const left = looks.map(({ sum, miss }) => miss - line(sum));
+  const order = Uint32Array.from(sums, (_, draw) => draw).sort((a, b) => (sums[a] ?? 0) - (sums[b] ?? 0));
+  order.forEach((draw, rank) => {
+    const sum = sums[draw] ?? 0;
+    const near = Math.floor((rank * LOOKS) / sums.length) + (draw % (2 * NEAR + 1)) - NEAR;
+    sums[draw] = sum + line(sum) + (left[Math.min(LOOKS - 1, Math.max(0, near))] ?? 0);
+  });
+}
+
+/** The straight line of least squares; level where all sums are alike. */
+function lineThrough(looks: readonly Look[]): (sum: number) => number {
+  const mean = looks.reduce((all, { sum }) => all + sum, 0) / looks.length;
+  const level = looks.reduce((all, { miss }) => all + miss, 0) / looks.length;
+  const square = looks.reduce((all, { sum }) => all + (sum - mean) ** 2, 0);
+  const slope = square > 0 ? looks.reduce((all, { sum, miss }) => all + (sum - mean) * (miss - level), 0) / square : 0;
+  return (sum) => level + slope * (sum - mean);
+}
+
 /** What each fact does in each draw, its half of what it does together with others in it. */
-export function partsAt(
+function partsAt(
   effects: readonly Effect[],
   joints: readonly Joint[],
   places: readonly Float64Array[],
@@ -88,7 +137,7 @@ export function partsAt(
 }
 
 /** Where on the normal curve a fact lies in each draw. */
-export function placesOf({ name, common }: Pick<Effect, "name" | "common">, count = DRAWS): Float64Array {
+function placesOf({ name, common }: Pick<Effect, "name" | "common">, count = DRAWS): Float64Array {
   const own = normalsFor(name, count);
   if (!common) return own;
   const shared = normalsFor(common.name, count);
