@@ -1,4 +1,5 @@
 import type { Place } from "../host/port";
+import { amount } from "./amount";
 
 /** The draft on Start, as its cells show it. */
 export const FIRST_PRICE_PLACES: readonly Place[] = ["DraftShown", "DraftNext"];
@@ -14,7 +15,7 @@ type Shown = readonly (readonly (readonly string[])[] | undefined)[];
 /** The draft that the six answers make; nothing where there is none. */
 export function readFirstPrice([numbers = [], next = []]: Shown): FirstPrice | undefined {
   const filled = numbers.flatMap(([label = "", value = "", unit = ""]) =>
-    value === "" ? [] : [[label, `${value} ${unit}`.trim()] as const],
+    value === "" ? [] : [[label, amount(value, unit)] as const],
   );
   if (filled.length === 0) return undefined;
   return { numbers: filled, next: next.flatMap(([line = ""]) => (line === "" ? [] : [line])) };

@@ -8,7 +8,7 @@ it("shows the draft as Start does, and nothing where there is none", () => {
   ];
   expect(readFirstPrice([numbers, [["How wide is the top lip? $6,850 to $9,080, 22%"], [""]]])).toEqual({
     numbers: [
-      ["Price before tax, low", "6,380 $"],
+      ["Price before tax, low", "$6,380"],
       ["Pump", "Demo A"],
     ],
     next: ["How wide is the top lip? $6,850 to $9,080, 22%"],

@@ -18,6 +18,9 @@ const NUMBERS: readonly (readonly [label: string, kind: Kind, format?: string])[
 /** Rows of what to measure next that are shown, and that the function may give. */
 const NEXT = { shown: 5, given: 8 } as const;
 
+/** Points of a row of one line. */
+const ONE_LINE = 17;
+
 /** What stands beside the numbers, and, right of the printed sheet, the draft as the function gives it. */
 const COLUMN = { next: 4, wanted: 9, spill: 10 } as const;
 /** How wide the columns are that only formulas read, from `COLUMN.wanted` on. */
@@ -64,7 +67,8 @@ export function draft(s: SheetLayout): void {
     look: { align: "left", wrap: true },
     across: s.lastColumn,
   });
-  s.roomFor(told, 1);
+  // Without a height of its own a host makes a row as high as its merged text would need in the first column alone.
+  for (const row of [told, top]) s.sheet.heights.set(row, ONE_LINE);
 
   const drafted = (row: number, column: number): string => {
     const at = cell(row, column).toString();
