@@ -13,7 +13,10 @@ export function priceReading(
   const named = headings.map((heading, index) => [String(index), heading.trim() || `column ${index + 1}`] as const);
   const mapped = COLUMNS.map(({ field, heading }) => {
     const needed = field === "code" || field === "cost";
-    const options = needed && columns.has(field) ? named : [["", "not in the file"] as const, ...named];
+    const options =
+      needed && columns.has(field)
+        ? named
+        : [["", needed ? "choose the column" : "not in the file"] as const, ...named];
     const column = select(heading, `price-column-${field}`, options, String(columns.get(field) ?? ""));
     column.field.addEventListener("change", () => again({ ...as, columns: moved(columns, field, column.field.value) }));
     return column.row;
