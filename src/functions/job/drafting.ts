@@ -2,6 +2,7 @@ import { shippedBook } from "../../book/shipped";
 import { roundCents } from "../../calc/money/cents";
 import { missing } from "../../calc/problem";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
+import { bookOfLines } from "../../job/company/bookOfLines";
 import { companyOf } from "../../job/draft/company";
 import { draftOf, type Draft, type DraftWish } from "../../job/draft/draft";
 import { offersOfBook } from "../../job/draft/offersOfBook";
@@ -53,7 +54,10 @@ function wishOf({ facts, values, prices, pumps }: Asked, system: UnitSystem): Dr
   };
   const usual = { ...base.usual, ...own };
   const ofJob = offersOfJob({ ...usual, system });
-  const offers = priced.length > 0 ? ofJob : offered.length > 0 ? { ...base.offers, pumps: ofJob.pumps } : base.offers;
+  // A job that was made from a company's book offers what its price list names by size.
+  const made = bookOfLines(own.prices ?? [], book);
+  const listed = made ? offersOfBook(made) : priced.length > 0 ? ofJob : base.offers;
+  const offers = offered.length > 0 ? { ...listed, pumps: ofJob.pumps } : listed;
   return { offers, usual, typed };
 }
 

@@ -2,6 +2,8 @@ import { describe, expect, it } from "vitest";
 import { shippedBook } from "../../../src/book/shipped";
 import { blankBook, type Book } from "../../../src/book/types";
 import { blankJob, type Job } from "../../../src/job/facts";
+import { bookOfLines } from "../../../src/job/company/bookOfLines";
+import { offersOfBook } from "../../../src/job/draft/offersOfBook";
 import { newPrices } from "../../../src/job/company/newPrices";
 import { refreshed } from "../../../src/job/company/refresh";
 import { newsForBook } from "../../../src/job/company/takeBack";
@@ -66,6 +68,19 @@ describe("bringing a job's prices up to date", () => {
     // Back again: 1.65 a m² are 330 a roll.
     const job = { ...blankJob("SI"), prices: [{ ...line, cost: 1.65, day: 46_500 }] };
     expect(newsForBook(job, metric).news.map(({ to }) => [to.code, to.unit, to.price])).toEqual([["R", "roll", 330]]);
+  });
+});
+
+describe("what a job's own price list offers a draft", () => {
+  it("is what the book offers, size by size", () => {
+    const shipped = shippedBook("US");
+    const made = bookOfLines(newPrices(shipped).lines, shipped);
+    const [held, listed] = [shipped, made ?? blankBook("US")].map(offersOfBook);
+    for (const kind of ["pipes", "modules", "boulders", "rolls", "machines"] as const) {
+      expect(held?.[kind].length, kind).toBeGreaterThan(0);
+      expect(listed?.[kind].length, kind).toBe(held?.[kind].length);
+    }
+    expect(bookOfLines([{ code: "PIPE-1", unit: "ft", cost: 4 }], shipped)).toBeUndefined();
   });
 });
 
