@@ -4,11 +4,11 @@ import { PACKS, packOf, type Pack } from "../papers";
 import { pdfOf } from "../papers/pdf";
 import { openWorkbookFile } from "./workbookFile";
 
-const USAGE = `Usage: npm run papers -- JOB.xlsx --pack ${PACKS.join("|")} --out FILE.pdf [--supplier NAME]`;
+const USAGE = `Usage: npm run papers -- JOB.xlsx --pack ${PACKS.join("|")} --out FILE.pdf [--supplier NAME] [--revision N]`;
 
 /** Writes one pack of papers as a PDF and gives the sentence to print. Throws a sentence for the user. */
 export async function papers(args: readonly string[], now = new Date()): Promise<string> {
-  const { file, pack, out, supplier } = asked(args);
+  const { file, pack, out, supplier, revision } = asked(args);
   const workbook = await openWorkbookFile(file);
   if (!workbook.names.has("Units") || !workbook.names.has("JobName")) {
     throw new Error(`${file} is not a Rillwright estimate: it has no cell named Units that says US or SI.`);
@@ -17,14 +17,29 @@ export async function papers(args: readonly string[], now = new Date()): Promise
   const today = Math.floor(
     (Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) - Date.UTC(1899, 11, 30)) / 86_400_000,
   );
-  const wishes = supplier === undefined ? { today } : { today, supplier };
+  const wishes = {
+    today,
+    ...(supplier === undefined ? {} : { supplier }),
+    ...(revision === undefined ? {} : { revision }),
+  };
   const bytes = await pdfOf(packOf(pack, workbook, wishes));
   await writeFile(out, bytes);
   return `${out}: the ${pack} pack, ${Math.round(bytes.length / 1024)} kB`;
 }
 
-function asked(args: readonly string[]): { file: string; pack: Pack; out: string; supplier: string | undefined } {
-  const options = { pack: { type: "string" }, out: { type: "string" }, supplier: { type: "string" } } as const;
+function asked(args: readonly string[]): {
+  file: string;
+  pack: Pack;
+  out: string;
+  supplier: string | undefined;
+  revision: number | undefined;
+} {
+  const options = {
+    pack: { type: "string" },
+    out: { type: "string" },
+    supplier: { type: "string" },
+    revision: { type: "string" },
+  } as const;
   const { values, positionals } = parse(() => parseArgs({ args: [...args], options, allowPositionals: true }));
   const [file, ...more] = positionals;
   const pack = PACKS.find((name) => name === values.pack);
@@ -32,7 +47,10 @@ function asked(args: readonly string[]): { file: string; pack: Pack; out: string
   if (pack === undefined) throw new Error(`--pack must be ${PACKS.join(", ")}; got "${values.pack ?? ""}". ${USAGE}`);
   if (values.supplier !== undefined && pack !== "supplier")
     throw new Error(`--supplier is for the supplier pack. ${USAGE}`);
-  return { file, pack, out: values.out, supplier: values.supplier };
+  const revision = values.revision === undefined ? undefined : Number(values.revision);
+  if (revision !== undefined && (pack !== "client" || !Number.isInteger(revision)))
+    throw new Error(`--revision is a number, for the client pack. ${USAGE}`);
+  return { file, pack, out: values.out, supplier: values.supplier, revision };
 }
 
 function parse<T>(read: () => T): T {

@@ -34,6 +34,7 @@ export function clientPack(cells: PaperCells): TDocumentDefinitions {
 }
 
 function letterhead(cells: PaperCells, words: Words, draft: string): Content[] {
+  const issue = cells.text("QuoteIssue");
   const license = cells.text("CompanyLicense");
   const contact = [
     ...["CompanyAddress", "CompanyPhone", "CompanyEmail"].map((name) => cells.text(name)),
@@ -52,6 +53,7 @@ function letterhead(cells: PaperCells, words: Words, draft: string): Content[] {
       ],
     },
     { canvas: [{ type: "line", x1: 0, y1: 4, x2: pageWidth(cells), y2: 4, lineWidth: 1.2 }], margin: [0, 2, 0, 8] },
+    ...(issue === "" ? [] : [{ text: issue, margin: [0, 0, 0, 4] as [number, number, number, number] }]),
     ...(draft === "" ? [] : [{ text: draft, bold: true, margin: [0, 0, 0, 6] as [number, number, number, number] }]),
     {
       columns: [

@@ -3,6 +3,8 @@ import type { OpenedWorkbook } from "../workbook/recalculate";
 import { PaperCells } from "./cells";
 import { clientPack } from "./client";
 import { crewPack } from "./crew";
+import type { Issue } from "../job/story/issue";
+import { issuedCells, issuesOf } from "./issued";
 import { officePack } from "./office";
 import { supplierPack, suppliersOf } from "./supplier";
 
@@ -13,6 +15,8 @@ export type Pack = (typeof PACKS)[number];
 
 /** What a pack is made of besides the workbook. */
 export interface PackWishes {
+  /** Which quote the client's pack is, of those that were issued; today's without it. */
+  readonly revision?: number;
   /** Whose order the supplier's pack is. */
   readonly supplier?: string;
   /** The day of an order, in the workbook's days. */
@@ -24,7 +28,7 @@ export function packOf(pack: Pack, workbook: OpenedWorkbook, wishes: PackWishes)
   const cells = new PaperCells(workbook.recalculate());
   switch (pack) {
     case "client":
-      return clientPack(cells);
+      return clientPack(wishes.revision === undefined ? cells : issuedCells(chosenIssue(cells, wishes.revision)));
     case "crew":
       return crewPack(cells);
     case "office":
@@ -32,6 +36,14 @@ export function packOf(pack: Pack, workbook: OpenedWorkbook, wishes: PackWishes)
     case "supplier":
       return orderTo(chosenSupplier(suppliersOf(cells), wishes.supplier), workbook, wishes.today);
   }
+}
+
+function chosenIssue(cells: PaperCells, revision: number): Issue {
+  const issues = issuesOf(cells.workbook);
+  const found = issues.find((issue) => issue.revision === revision);
+  if (found) return found;
+  const list = issues.map((issue) => issue.revision).join(", ");
+  throw new Error(`revision ${revision} was not issued; ${list === "" ? "none was" : `there is ${list}`}`);
 }
 
 function chosenSupplier(suppliers: readonly string[], wanted: string | undefined): string {

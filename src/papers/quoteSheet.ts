@@ -9,6 +9,9 @@ export interface QuoteBlock {
   readonly groups: readonly (readonly (readonly CellValue[])[])[];
 }
 
+/** Rows of its head, which the paper writes itself: company, contact, draft, revision. */
+const HEAD_ROWS = 4;
+
 /** Columns of the sheet's page. */
 const COLUMNS = 6;
 
@@ -16,7 +19,7 @@ const COLUMNS = 6;
 export function quoteBlocks(cells: PaperCells): QuoteBlock[] {
   const blocks: { title: string; groups: CellValue[][][] }[] = [];
   let blank = false;
-  for (const whole of cells.sheet("Quote")) {
+  for (const whole of cells.sheet("Quote").slice(HEAD_ROWS)) {
     const row = whole.slice(0, COLUMNS);
     const filled = row.filter((_, column) => textIn(row, column) !== "").length;
     const first = textIn(row, 0);

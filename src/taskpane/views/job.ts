@@ -2,6 +2,7 @@ import { COMPLETENESS_PLACES, readCompleteness, type Completeness } from "../com
 import { CHECK_LIST, readChecks, type Check } from "../checks";
 import { GLANCE_PLACES, readGlance } from "../glance";
 import { handOverValues } from "../handOver";
+import { issueQuote } from "../issuing";
 import { button, make } from "../ui/elements";
 import { rebuild } from "../ui/rebuild";
 import type { Desk, View } from "../ui/desk";
@@ -19,6 +20,7 @@ const HEADINGS: Readonly<Record<Check["state"], string>> = {
 export function jobView(desk: Desk): View {
   const list = make("div", {});
   const facts = make("div", {});
+  const issued = make("p", {});
   const numbers = make("dl", { class: "glance" });
   // It stays while the list comes and goes, so that screen readers say what became of it.
   const summary = make("p", { role: "status" });
@@ -32,7 +34,13 @@ export function jobView(desk: Desk): View {
   }
 
   async function refresh(): Promise<void> {
-    const [rows, ...all] = await desk.host.show([CHECK_LIST, ...COMPLETENESS_PLACES, ...GLANCE_PLACES]);
+    const [rows, quote, ...all] = await desk.host.show([
+      CHECK_LIST,
+      "QuoteIssue",
+      ...COMPLETENESS_PLACES,
+      ...GLANCE_PLACES,
+    ]);
+    issued.textContent = quote?.[0]?.[0] || "Nothing was issued yet. Issuing keeps what the client holds in the job.";
     const values = all.slice(COMPLETENESS_PLACES.length);
     showComplete(readCompleteness(all.slice(0, COMPLETENESS_PLACES.length)));
     numbers.replaceChildren(
@@ -66,6 +74,13 @@ export function jobView(desk: Desk): View {
       make("h2", {}, "Checks"),
       summary,
       list,
+      make("h2", {}, "The quote"),
+      issued,
+      make(
+        "div",
+        { class: "actions" },
+        button("Issue this quote", () => desk.attempt(() => issueQuote(desk.host))),
+      ),
       make("h2", {}, "For those without the add-in"),
       make(
         "p",

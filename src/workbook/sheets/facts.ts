@@ -35,6 +35,8 @@ export const facts = defineSheet({
     column("FactNames", COLUMN.label);
     column("FactKeys", COLUMN.key);
     s.define("FactsSaid", FIRST_FACT, COLUMN.yours, LAST_FACT, COLUMN.company);
+    column("FactsUsed", COLUMN.used);
+    column("FactUnits", COLUMN.unit);
     column("FactStates", COLUMN.state);
     column("FactPlaces", COLUMN.place);
     column("FactReasons", COLUMN.reason);

@@ -4,6 +4,7 @@ import { crew } from "./crew";
 import { earth } from "./earth";
 import { facts } from "./facts";
 import { ground } from "./ground";
+import { issued } from "./issued";
 import { labour } from "./labour";
 import { levels } from "./levels";
 import { liner } from "./liner";
@@ -37,6 +38,7 @@ export const sheets: readonly SheetDefinition[] = [
   takeoff,
   price,
   quote,
+  issued,
   orders,
   receipts,
   reconcile,

@@ -66,7 +66,17 @@ function heading(s: SheetLayout): void {
     across: QUOTE_COLUMNS,
   });
   s.roomFor(s.row + 2, 3);
-  s.row += 3;
+  // What the client holds, and what this paper says otherwise.
+  s.put(s.row + 3, 1, {
+    formula:
+      '=IF(LastRevision=0,"",IF(COUNTIF(FigureChanges,"?*")=0,"Revision "&LastRevision&", as issued","Changed since revision "&LastRevision&": "&TEXTJOIN("; ",TRUE,FigureChanges)&"."))',
+    style: "plain",
+    look: { bold: true, wrap: true, vertical: "top" },
+    name: "QuoteIssue",
+    across: QUOTE_COLUMNS,
+  });
+  s.roomFor(s.row + 3, 2);
+  s.row += 4;
   const facts: readonly (readonly [string, string, string, string, "date"?])[] = [
     ["For", '=ClientName&""', "Quote no.", '=QuoteNumber&""'],
     ["Where", '=SiteAddress&""', "Date", '=IF(COUNT(QuoteDate)=0,"",QuoteDate)', "date"],

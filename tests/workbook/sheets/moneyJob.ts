@@ -1,4 +1,5 @@
 import { defineSheet, type SheetDefinition } from "../../../src/workbook/layout";
+import { issued } from "../../../src/workbook/sheets/issued";
 import { orders } from "../../../src/workbook/sheets/orders";
 import { price } from "../../../src/workbook/sheets/price";
 import { quote } from "../../../src/workbook/sheets/quote";
@@ -89,6 +90,7 @@ export const MONEY_SHEETS: readonly SheetDefinition[] = [
   takeoff,
   price,
   quote,
+  issued,
   orders,
   receipts,
   reconcile,

@@ -15,7 +15,7 @@ describe("Quote", () => {
     (
       "CompanyName CompanyAddress CompanyPhone CompanyEmail CompanyLicense Estimator ClientName SiteAddress JobName FeatureName QuoteNumber QuoteDate ValidDays Currency " +
       "Run Fall DropCount BedWidth BasinLength BasinWidth BasinWaterDepth BasinSideSlope BasinHold BoulderTons LipStoneCount GravelTons DesignFlow " +
-      "WorkingDays StartDay RockKind GravelKind OwnWordsFirst OwnWordsRest DifferencesB DifferencesC CancelNotice TermLines ScopeLines ExclusionLines OptionNames OptionTotals ChosenOption PriceBeforeTax TaxAmount PriceTotal " +
+      "LastRevision FigureChanges WorkingDays StartDay RockKind GravelKind OwnWordsFirst OwnWordsRest DifferencesB DifferencesC CancelNotice TermLines ScopeLines ExclusionLines OptionNames OptionTotals ChosenOption PriceBeforeTax TaxAmount PriceTotal " +
       "StageNames StageShares StageAmounts DraftReasons QuoteDraft PriceLow PriceHigh RangeShare"
     ).split(" "),
   );
@@ -62,6 +62,7 @@ describe("Quote", () => {
     expect(sheet?.widths.every((width) => width >= 10)).toBe(true);
     expect(model.names.filter((name) => name.sheet === "Quote").map(({ name }) => name)).toEqual([
       "QuoteDraft",
+      "QuoteIssue",
       "QuotePayments",
     ]);
     // A look that depends on a formula may read its own row alone.

@@ -1,0 +1,170 @@
+import { ISSUE_CELLS } from "../../job/story/issue";
+import { defineSheet, type Job, type Kind, type SheetLayout } from "../layout";
+import { formatOf, unitOf } from "../layout/formats";
+
+/** Rows laid out, and rows the list may grow to: some twenty issues. */
+const ROWS = 20;
+const MOST_ROWS = 8000;
+
+/** What a client would notice: the price, the days, and the measures of what is built. No cost among them. */
+const FIGURES: readonly (readonly [label: string, name: string, kind: Kind, decimals?: number])[] = [
+  ["Price with tax", "PriceTotal", "money", 2],
+  ["Price before tax", "PriceBeforeTax", "money", 2],
+  ["Option quoted", "ChosenOption", "text"],
+  ["First payment", "INDEX(StageAmounts,1)", "money", 2],
+  ["Working days", "WorkingDays", "number", 1],
+  ["Length of the stream", "Run", "length", 2],
+  ["Fall", "Fall", "length", 2],
+  ["Drops", "DropCount", "count", 0],
+  ["Width of the bed", "BedWidth", "length", 2],
+  ["Flow", "DesignFlow", "flow", 0],
+  ["Pump", "PumpName", "text"],
+  ["Length of the basin", "BasinLength", "length", 2],
+  ["Width of the basin", "BasinWidth", "length", 2],
+  ["Water the basin holds", "BasinHold", "water", 0],
+  ["Boulders", "BoulderTons", "load", 2],
+  ["Lip stones", "LipStoneCount", "count", 0],
+  ["Gravel", "GravelTons", "load", 2],
+];
+
+/** The words of a quote that were agreed besides its figures. */
+const WORDS = 'TEXTJOIN(" ",TRUE,OwnWords,ScopeLines,ExclusionLines,TermLines,CancelNotice)';
+
+/** What clients hold: every quote that was issued, row by row, and what has changed since the last. */
+export const issued = defineSheet({
+  name: "Issued",
+  order: 14.5,
+  turn: 1,
+  build(s, job) {
+    s.widths([26, 16, 16, 11, 40, 13, 13, 13, 13, 13, 13]);
+    s.title(
+      "Issued",
+      "Read what the client holds and what has changed since; the pane's button adds the next revision.",
+    );
+    s.print({ landscape: true, titleRows: [1, 2] });
+    s.section("Where the quote stands");
+    s.result({
+      name: "LastRevision",
+      label: "Last revision issued",
+      kind: "count",
+      formula: "=IF(COUNT(IssuedRevisions)=0,0,MAX(IssuedRevisions))",
+    });
+    s.result({
+      name: "LastIssueRow",
+      label: "Its first row in the list",
+      kind: "count",
+      formula: '=IF(LastRevision=0,"",XMATCH(LastRevision,IssuedRevisions))',
+    });
+    s.result({
+      name: "LastIssueDay",
+      label: "Issued on",
+      kind: "date",
+      formula: '=IF(LastRevision=0,"",INDEX(IssuedDays,LastIssueRow))',
+    });
+    s.section("Changed since");
+    figures(s, job);
+    s.section("The list");
+    s.note(
+      "A revision's rows are added at the end and stay as they are: what the client holds is not changed afterwards.",
+    );
+    list(s);
+  },
+});
+
+function figures(s: SheetLayout, job: Job): void {
+  const known = FIGURES.filter(([, name]) => name.includes("(") || job.names.has(name));
+  const titles = ["What", "Now", "As issued", "Unit", "Change"];
+  titles.forEach((title, index) =>
+    s.put(s.row, index + 1, { value: title, style: index === 1 || index === 2 ? "head" : "headText" }),
+  );
+  const top = ++s.row;
+  for (const [label, name, kind, decimals] of known) figure(s, job, [label, name, kind, decimals], s.row - top);
+  words(s, known.length);
+  const column = (name: string, at: number): void => void s.define(name, top, at, s.row - 1, at);
+  column("FigureNames", 1);
+  column("FiguresNow", 2);
+  column("FigureUnits", 4);
+  column("FigureChanges", 5);
+}
+
+function figure(
+  s: SheetLayout,
+  { system }: Job,
+  [label, name, kind, decimals]: (typeof FIGURES)[number],
+  index: number,
+): void {
+  const look = { format: formatOf(kind, system), align: kind === "text" ? ("left" as const) : ("right" as const) };
+  const unit = kind === "text" || kind === "count" || kind === "number" ? "" : unitOf(kind, system);
+  const [now, then] = [`$B$${s.row}`, `$C$${s.row}`];
+  const said = (cell: string): string =>
+    decimals === undefined ? cell : `IF(ISNUMBER(${cell}),FIXED(${cell},${decimals}),${cell})`;
+  const same =
+    decimals === undefined
+      ? `${now}=${then}`
+      : `IF(COUNT(${now},${then})=2,ROUND(${now}-${then},${decimals + 2})=0,${now}=${then})`;
+  s.put(s.row, 1, { value: label, style: "label" });
+  s.put(s.row, 2, { formula: `=IF(ISERROR(${name}),"",IF(${name}="","",${name}))`, style: "result", look });
+  s.put(s.row, 3, { formula: asIssued(index), style: "result", look });
+  s.put(s.row, 4, unit.startsWith("=") ? { formula: unit, style: "unit" } : { value: unit, style: "unit" });
+  s.put(s.row, 5, {
+    formula: `=IF(LastRevision=0,"",IF(${same},"","${label} "&${said(then)}&" to "&${said(now)}))`,
+    style: "remark",
+  });
+  s.row++;
+}
+
+/** Scope, exclusions and terms count as one: which word changed, the two papers show. */
+function words(s: SheetLayout, index: number): void {
+  const [now, then] = [`$B$${s.row}`, `$C$${s.row}`];
+  s.put(s.row, 1, { value: "Scope, exclusions and terms", style: "label" });
+  s.put(s.row, 2, { formula: `=${WORDS}`, style: "resultText", look: { wrap: false } });
+  s.put(s.row, 3, { formula: asIssued(index), style: "resultText", look: { wrap: false } });
+  s.put(s.row, 4, { value: "", style: "unit" });
+  s.put(s.row, 5, {
+    formula: `=IF(LastRevision=0,"",IF(${now}=${then},"","the wording of scope, exclusions or terms"))`,
+    style: "remark",
+  });
+  s.row++;
+}
+
+/** The figures come first in an issue, in the order of the table above. */
+function asIssued(index: number): string {
+  const value = `INDEX(IssuedValues,LastIssueRow+${index})`;
+  return `=IF(LastRevision=0,"",IF(${value}="","",${value}))`;
+}
+
+function list(s: SheetLayout): void {
+  const text = (key: string, title: string, name?: string) => ({
+    key,
+    title,
+    kind: "text" as const,
+    ...(name ? { name } : {}),
+    input: { max: 5000, message: "Written when the quote is issued." },
+  });
+  s.table({
+    name: "IssuedList",
+    rows: ROWS,
+    open: { rows: MOST_ROWS },
+    columns: [
+      {
+        key: "revision",
+        title: "Revision",
+        kind: "count",
+        name: "IssuedRevisions",
+        input: { min: 1, max: 999, message: "Written when the quote is issued." },
+      },
+      {
+        key: "day",
+        title: "Day",
+        kind: "date",
+        name: "IssuedDays",
+        input: { message: "Written when the quote is issued." },
+      },
+      text("part", "Part", "IssuedParts"),
+      text("what", "What", "IssuedWhat"),
+      text("value", "Value", "IssuedValues"),
+      text("unit", "Unit"),
+      ...Array.from({ length: ISSUE_CELLS - 3 }, (_, index) => text(`more${index + 1}`, `Cell ${index + 4}`)),
+    ],
+  });
+}
