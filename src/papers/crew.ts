@@ -32,8 +32,8 @@ export function crewPack(cells: PaperCells): TDocumentDefinitions {
       head(cells),
       caution(CAUTIONS),
       picture(cells, levels.length),
-      heading("Levels to set out"),
-      levelTable(levels, words),
+      heading(`Levels to set out, ${unitLabel("length", cells.system)}`),
+      levelTable(cells, levels, words),
       { ...(heading("In this order") as object), pageBreak: "before" } as Content,
       ticks(stepsOf(cells)),
       {
@@ -91,7 +91,7 @@ function head(cells: PaperCells): Content {
 
 /** Height of a row of levels, and of all that stands on the first page beside drawing and levels, in points. */
 const ROW = 16.4;
-const REST = 304;
+const REST = 340;
 
 /** Section and plan in what the levels leave of the page. */
 function picture(cells: PaperCells, levels: number): Content {
@@ -108,30 +108,57 @@ function picture(cells: PaperCells, levels: number): Content {
   return drawn(made.svg, [room.width, room.height]);
 }
 
-function levelTable(rows: readonly (readonly unknown[])[], words: Words): Content {
+/** Columns of the tables that say what the rod shows and what a string measures. */
+const SET = { name: 0, level: 1, rod: 2, tape: 3, string: 4 } as const;
+
+/** The points, and beside each lip its station and the bed dug below it, by rod or by string, as the crew sets out. */
+function levelTable(cells: PaperCells, rows: ReturnType<PaperCells["rows"]>, words: Words): Content {
   const unit = unitLabel("length", words.system);
-  return table(
-    [
-      { title: "Point", width: "*" },
-      { title: `Level (${unit})`, right: true },
-      { title: `Rod (${unit})`, right: true },
-      { title: "On the tape", right: true },
-      { title: "From the string", right: true },
-      { title: "Read", width: 60 },
+  const byString = cells.text("ShotTool") === "string";
+  const [beds, places] = [cells.rows("StakeTable"), cells.rows("StakeStations")];
+  const measure = byString ? SET.string : SET.tape;
+  const measured = byString ? "from the string" : "on the tape";
+  const offsets = new Set(places.flatMap((place) => numberIn(place, 1) ?? []).map((one) => words.figure(one)));
+  const [offset] = offsets;
+  const known = (value: number | undefined): string => (value === undefined ? "" : words.figure(value));
+  return {
+    stack: [
+      table(
+        [
+          { title: "Point", width: "*" },
+          { title: "Station", right: true },
+          { title: "Level", right: true },
+          ...(byString ? [] : [{ title: "Rod", right: true }]),
+          { title: byString ? "From the string" : "On the tape", right: true },
+          { title: "Dug bed", right: true },
+          { title: byString ? "Bed, string" : "Bed, tape", right: true },
+          { title: "Read", width: 44 },
+        ],
+        rows.map((row) => {
+          const lip = /^Lip (\d+)/.exec(textIn(row, SET.name))?.[1];
+          const [bed, place] = [beds[Number(lip) - 1] ?? [], places[Number(lip) - 1] ?? []];
+          return [
+            textIn(row, SET.name),
+            known(numberIn(place, 0)),
+            words.figure(numberIn(row, SET.level)),
+            ...(byString ? [] : [words.figure(numberIn(row, SET.rod))]),
+            textIn(row, measure),
+            known(numberIn(bed, SET.level)),
+            textIn(bed, measure),
+            "",
+          ];
+        }),
+        { padding: 1 },
+      ),
+      {
+        text:
+          "Stations run down the line from the top lip. The bed is dug level from one to the next" +
+          (offsets.size === 1 && offset ? `, ${offset} ${unit} out to either side; ` : "; ") +
+          `its level and what is read on it ${measured} stand right.`,
+        margin: [0, 2, 0, 0],
+      },
     ],
-    rows.map((row) => {
-      const cells = row as (string | number)[];
-      return [
-        textIn(cells, 0),
-        words.figure(numberIn(cells, 1)),
-        words.figure(numberIn(cells, 2)),
-        textIn(cells, 3),
-        textIn(cells, 4),
-        "",
-      ];
-    }),
-    { padding: 1 },
-  );
+  };
 }
 
 function cutTable(cells: PaperCells, words: Words): Content {

@@ -95,6 +95,9 @@ describe.each(["us", "si"] as const)("the papers of the %s demo job", (units) =>
       // Half a hundredth is rounded up or down, as its binary number falls.
       expect([4.9e-3, -4.9e-3].some((more) => crew.includes((Number(level) + more).toFixed(2)))).toBe(true);
     }
+    const beds = (workbook.recalculate().named("StakeTable") ?? []).filter(([name]) => String(name).startsWith("Bed"));
+    expect(beds.length).toBeGreaterThan(3);
+    for (const bed of beds) expect(crew).toContain(String(bed[3]));
     for (const [name, count] of (workbook.recalculate().named("LinerPieces") ?? []).filter(([, length]) => length)) {
       expect(crew, String(count)).toContain(String(name));
     }
