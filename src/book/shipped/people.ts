@@ -75,14 +75,14 @@ const RATES: Readonly<Record<UnitSystem, readonly (readonly [string, string, num
 /** Pipe up to a size, in or mm, and lip stones up to a weight, lb or kg, and times the usual hours; of our own invention. */
 const SIZES: Readonly<Record<UnitSystem, readonly (readonly [number, number, number, number])[]>> = {
   US: [
-    [2, 0.85, 120, 0.65],
+    [2, 0.85, 150, 0.65],
     [3, 1, 350, 1],
     [4, 1.25, 800, 1.5],
     [6, 1.8, 1600, 2.3],
     [8, 2.5, 4000, 3.6],
   ],
   SI: [
-    [63, 0.85, 55, 0.65],
+    [63, 0.85, 75, 0.65],
     [90, 1, 160, 1],
     [110, 1.25, 360, 1.5],
     [160, 1.8, 730, 2.3],

@@ -7,7 +7,7 @@ export type PriceLine = JobRow<"prices">;
 
 /** What the book says of a line today; its unit is told apart, because nothing converts a pack or a need. */
 export type PriceField =
-  "cost" | "pack" | "minimum" | "waste" | "supplier" | "theirs" | "kind" | "taxable" | "day" | "mark";
+  "cost" | "pack" | "minimum" | "waste" | "freight" | "supplier" | "theirs" | "kind" | "taxable" | "day" | "mark";
 
 /** One line of the job that the book knows better today; nothing is changed before a person has seen it. */
 export interface PriceUpdate {
@@ -28,11 +28,12 @@ const BLANK: Readonly<Partial<Record<PriceField, unknown>>> = {
   pack: 1,
   minimum: 0,
   waste: 0,
+  freight: 0,
   kind: "material",
   taxable: "yes",
 };
 const FIELDS: readonly PriceField[] = [
-  ...(["cost", "pack", "minimum", "waste", "supplier", "theirs", "kind", "taxable", "day", "mark"] as const),
+  ...(["cost", "pack", "minimum", "waste", "freight", "supplier", "theirs", "kind", "taxable", "day", "mark"] as const),
 ];
 
 /**

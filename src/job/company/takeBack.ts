@@ -90,13 +90,13 @@ function changedPrice(
 }
 
 function newProduct(line: PriceLine, system: UnitSystem): Product | string {
-  const { code = "", description, cost, pack, minimum, waste, supplier, kind, taxable, day, theirs } = line;
+  const { code = "", description, cost, pack, minimum, waste, supplier, kind, taxable, day, theirs, freight } = line;
   const unit = readSaleUnit(line.unit ?? "each");
   if (unit === undefined) return `the unit "${line.unit ?? ""}" is no unit of sale of the book`;
   return {
     ...(wantedByCode(code, system) ?? { kind: "other" }),
     ...{ code, description: description ?? code, unit, price: cost ?? undefined },
-    ...{ pack: pack ?? 1, minimum: minimum ?? 0, waste: waste ?? 0, freight: 0 },
+    ...{ pack: pack ?? 1, minimum: minimum ?? 0, waste: waste ?? 0, freight: freight ?? 0 },
     ...{ supplier: supplier ?? "", theirs: theirs ?? "", day: dayOf(day) },
     costKind: costKindOf(kind),
     taxable: taxable !== "no",

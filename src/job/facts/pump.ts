@@ -1,6 +1,7 @@
 import { BORE_TYPE } from "../../calc/pipe/bore";
 import { FRICTION_METHODS } from "../../calc/pipe/route";
 import { PIPE_TYPES } from "../../calc/tables/pipes";
+import { WIRES } from "../../calc/tables/wires";
 import { choices, factsOf, numbers, table, texts, worked } from "./fact";
 
 const { number, text, choice } = factsOf("Pump");
@@ -11,6 +12,12 @@ const typesIn = (unit: "in" | "mm"): string[] => [
   ...PIPE_TYPES.filter(({ sizedIn }) => sizedIn === unit).map(({ name }) => name),
   BORE_TYPE,
 ];
+
+/** Sizes that a pump's cable does not come in: too thin for a circuit, or seldom sold. */
+const NO_CABLE = new Set(["18 AWG", "16 AWG", "3 AWG", "1 AWG", "1/0 AWG", "25 mm2", "35 mm2"]);
+
+const wiresIn = (unit: "AWG" | "mm2"): string[] =>
+  WIRES.flatMap(({ name }) => (name.endsWith(unit) && !NO_CABLE.has(name) ? [name] : []));
 
 const fitting = (table: "" | "Riser", place: number, what: string) =>
   worked(numbers(`${table}Fittings${place}`, "count", [0, 200], `How many on this pipe: ${what}?`, { whole: true }));
@@ -89,5 +96,20 @@ export const pump = {
   }),
   chosenPump: text("ChosenPump", "office", "Which pump do you choose?"),
   pumpCount: number("PumpCount", "office", "count", [1, 12], "How many of it, side by side?", { whole: true }),
+  cableLength: number(
+    "CableLength",
+    "visit",
+    "length",
+    { US: [0, 2000], SI: [0, 600] },
+    "How much cable to the pump do you buy?",
+    { optional: true },
+  ),
+  cableGauge: choice(
+    "CableGauge",
+    "office",
+    { US: wiresIn("AWG"), SI: wiresIn("mm2") },
+    "Of which size are its conductors, as the electrician says?",
+    { optional: true },
+  ),
   pumpSpeed: number("PumpSpeed", "office", "share", [0.3, 1.2], "At which share of its curve's speed?"),
 } as const;

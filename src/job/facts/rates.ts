@@ -63,6 +63,7 @@ export const rates = {
       day: numbers(11, "day", [36526, 73050], "Of which day is the price?"),
       theirs: texts(12, "What does the supplier call it?"),
       mark: texts(13, "Is the price invented?"),
+      freight: numbers(14, "money", [0, 1_000_000], "What does bringing an order of it cost?"),
     },
   }),
 } as const;

@@ -36,6 +36,7 @@ const designLines = (name: string, kind: "number" | "money", value: (line: Takeo
 const takeoff: readonly Result[] = [
   designLines("TakeoffOrders", "number", ({ order }) => known(order)),
   designLines("TakeoffPrices", "money", ({ price }) => price),
+  designLines("TakeoffFreights", "money", ({ freight }) => known(freight) ?? 0),
   designLines("TakeoffCosts", "money", ({ cost }) => known(cost)),
   designLines("TakeoffLooks", "number", ({ look }) => look || undefined),
   column("OwnLines", "number", 8, ({ takeoff }) => takeoff.ownLines.map(({ order }) => known(order))),

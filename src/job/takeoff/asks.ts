@@ -3,6 +3,7 @@ import type { ProductKind } from "../../book/kinds";
 import { USUAL_PIPE } from "../../calc/tables/pipes";
 import type { Job, JobRow } from "../facts";
 import { isKnown, type Reckoned } from "../reckoned";
+import { total } from "../rows";
 
 /** One product that a line of the takeoff needs: how much of the line it is, and the codes it is looked for by, the most exact first. */
 export interface Ask {
@@ -19,9 +20,10 @@ export function codesOf(wanted: Wanted, system: Job["system"]): string[] {
 }
 
 /** A pipe of the route or a riser, by size and type. */
-export function pipeAsk({ system }: Job, pipe: JobRow<"route">): Ask[] {
-  const { size, type = USUAL_PIPE[system] } = pipe;
-  return size === undefined ? [] : [{ count: 1, codes: [askingCode({ kind: "pipe", size, type }, system)] }];
+export function pipeAsk({ system }: Job, pipe: JobRow<"route">, times = 1): Ask[] {
+  const { size, length = 0, type = USUAL_PIPE[system] } = pipe;
+  const count = length * times;
+  return size === undefined ? [] : [{ count, codes: [askingCode({ kind: "pipe", size, type }, system)] }];
 }
 
 /** The fittings of a kind on every pipe, each of the pipe's size. */
@@ -45,6 +47,11 @@ export function oneAsk(
   const said = Object.entries(wanted);
   if (said.some(([, value]) => value === undefined)) return [];
   return [{ count: 1, codes: codesOf(wanted as Wanted, job.system) }];
+}
+
+/** Cable, by its gauge alone. */
+export function cableAsk({ system, cableLength = 0, cableGauge: type }: Job): Ask[] {
+  return type === undefined ? [] : [{ count: cableLength, codes: [askingCode({ kind: "cable", type }, system)] }];
 }
 
 /** Boulders, by the shares of their sizes. */
@@ -93,4 +100,48 @@ export function askedPrice(asks: readonly Ask[], prices: Prices): Reckoned<numbe
     counted += count;
   }
   return counted > 0 ? sum / counted : undefined;
+}
+
+/** How the products of a line are bought. */
+export interface AskedTerms {
+  readonly waste: number;
+  readonly minimum: number;
+  readonly pack: number;
+  readonly supplier: string | undefined;
+  readonly kind: string;
+  readonly taxable: string;
+  readonly freight: number;
+}
+
+/**
+ * The terms of all products of a line together, so that nothing is bought short: the mean waste by how much there is of
+ * each, every minimum, the largest pack, and freight once for a product that no line before has brought.
+ *
+ * @param brought codes whose freight is paid already; those of this line are added
+ */
+export function askedTerms(asks: readonly Ask[], prices: Prices, brought: Set<string>): AskedTerms {
+  const needed = asks.filter(({ count }) => count > 0);
+  const found = needed.flatMap(({ count, codes }) => {
+    const code = codes.find((one) => prices.has(one.toLowerCase()))?.toLowerCase() ?? "";
+    const line = prices.get(code);
+    return line ? [{ count, code, line }] : [];
+  });
+  const counted = total(needed.map(({ count }) => count));
+  const first = (key: "supplier" | "kind" | "taxable"): string | undefined =>
+    found.map(({ line }) => line[key]).find((word) => word !== undefined && word !== "");
+  const pack = Math.max(0, ...found.map(({ line }) => line.pack ?? 0));
+  const freight = found.map(({ code, line }) => {
+    if (brought.has(code)) return 0;
+    brought.add(code);
+    return line.freight ?? 0;
+  });
+  return {
+    waste: counted === 0 ? 0 : total(found.map(({ count, line }) => count * (line.waste ?? 0))) / counted,
+    minimum: total(found.map(({ line }) => line.minimum ?? 0)),
+    pack: pack > 0 ? pack : 1,
+    supplier: first("supplier"),
+    kind: first("kind") ?? "material",
+    taxable: first("taxable") ?? "yes",
+    freight: total(freight),
+  };
 }

@@ -5,7 +5,7 @@ import { Problem } from "../../calc/problem";
 import type { Job, JobRow } from "../facts";
 import { attempt, isKnown, known, reckon, type Reckoned } from "../reckoned";
 import { total } from "../rows";
-import { askedPrice } from "./asks";
+import { askedPrice, askedTerms } from "./asks";
 import type { Need } from "./lines";
 
 /** A line of the takeoff: what is needed, what is bought, and what it costs. */
@@ -20,6 +20,8 @@ export interface TakeoffLine {
   /** Of one unit. */
   readonly price: number | undefined;
   readonly cost: Reckoned<number>;
+  /** For bringing the order; it is priced on a line of its own. */
+  readonly freight: Reckoned<number>;
   readonly kind: string | undefined;
   readonly supplier: string | undefined;
   readonly taxable: string | undefined;
@@ -42,6 +44,7 @@ type Terms = Pick<TakeoffLine, "what" | "price" | "kind" | "supplier" | "taxable
   readonly waste: number | undefined;
   readonly minimum: number | undefined;
   readonly pack: number | undefined;
+  readonly freight: number;
 };
 
 /** How many digits below the unit of money the price of one unit keeps. */
@@ -49,8 +52,10 @@ const PRICE_DIGITS = 1e4;
 
 export function reckonTakeoff(job: Job, needs: readonly Need[]): Takeoff {
   const prices = pricesByCode(job);
-  const designLines = needs.map((need) => designLine(job, need, prices));
+  const brought = new Set<string>();
+  const ofDesign = needs.map((need) => designLine(job, need, prices, brought));
   const ownLines = job.ownLines.map((line) => ownLine(job, line, prices, needs));
+  const designLines = [...ofDesign, freightLine(job, prices, [...ofDesign, ...ownLines])];
   const lines = [...designLines, ...ownLines];
   const anyCost = lines.some(({ cost }) => isKnown(cost));
   return { designLines, ownLines, lines, total: anyCost ? costOf(lines) : undefined };
@@ -73,19 +78,39 @@ function pricesByCode({ prices }: Job): Prices {
   return byCode;
 }
 
-function designLine(job: Job, { code, quantity, price, asks }: Need, prices: Prices): TakeoffLine {
+/** All freight, once there is any. */
+function freightLine(job: Job, prices: Prices, lines: readonly TakeoffLine[]): TakeoffLine {
+  const freight = reckon(
+    lines.map((line) => line.freight ?? 0),
+    (...each) => total(each),
+  );
+  const quantity = reckon([freight], (all) => (all > 0 ? 1 : 0));
+  return designLine(job, { code: FREIGHT, quantity, price: known(freight) || undefined }, prices, new Set());
+}
+
+const FREIGHT = "FREIGHT";
+
+function designLine(
+  job: Job,
+  { code, quantity, price, asks }: Need,
+  prices: Prices,
+  brought: Set<string>,
+): TakeoffLine {
   const listed = prices.get(code.toLowerCase()) ?? {};
+  const terms = asks && askedTerms(asks, prices, brought);
+  const isOwn = listed.cost !== undefined && listed.cost !== null;
   const asked = asks ? known(askedPrice(asks, prices)) : price;
   const cost = listed.cost === undefined ? asked : (listed.cost ?? undefined);
   return lineOf(job, code, quantity, true, {
     unit: listed.unit,
-    waste: listed.waste,
-    minimum: listed.minimum,
-    pack: listed.pack,
+    waste: listed.waste ?? terms?.waste,
+    minimum: listed.minimum ?? terms?.minimum,
+    pack: listed.pack ?? terms?.pack,
+    freight: code === FREIGHT ? 0 : (listed.freight ?? (isOwn ? 0 : (terms?.freight ?? 0))),
     price: cost === undefined ? undefined : Math.round(Number((cost * PRICE_DIGITS).toPrecision(15))) / PRICE_DIGITS,
-    kind: listed.kind,
-    supplier: listed.supplier,
-    taxable: listed.taxable,
+    kind: listed.kind ?? terms?.kind,
+    supplier: listed.supplier ?? terms?.supplier,
+    taxable: listed.taxable ?? terms?.taxable,
   });
 }
 
@@ -105,6 +130,7 @@ function ownLine(job: Job, line: JobRow<"ownLines">, prices: Prices, needs: read
   return lineOf(job, code, need, said, {
     what: found(line.description, listed.description, undefined),
     unit: found(line.unit, listed.unit, undefined),
+    freight: listed.freight ?? 0,
     waste: found(line.waste, listed.waste, 0),
     minimum: found(line.minimum, listed.minimum, 0),
     pack: found(line.pack, listed.pack, 1),
@@ -123,7 +149,7 @@ function lineOf(
   said: boolean,
   terms: Terms,
 ): TakeoffLine {
-  const { what, waste, minimum, pack, price, kind, supplier, taxable, unit } = terms;
+  const { what, waste, minimum, pack, price, freight, kind, supplier, taxable, unit } = terms;
   const order = reckon([quantity], (need) =>
     need <= 0
       ? 0
@@ -141,6 +167,7 @@ function lineOf(
     order,
     price,
     cost,
+    freight: reckon([order], (amount) => (amount > 0 ? freight : 0)),
     kind,
     supplier,
     taxable,

@@ -7,7 +7,7 @@ import type { Liner } from "../liner";
 import type { Pump } from "../pump";
 import { isKnown, known, reckon, type Reckoned } from "../reckoned";
 import { total } from "../rows";
-import { boulderAsks, fittingAsks, oneAsk, pipeAsk, tubAsks, type Ask } from "./asks";
+import { boulderAsks, cableAsk, fittingAsks, oneAsk, pipeAsk, tubAsks, type Ask } from "./asks";
 import { FITTINGS, type FittingColumns } from "./fittings";
 import type { Stone } from "../stone";
 import type { Water } from "../water";
@@ -73,7 +73,11 @@ export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: D
     ...ROUTE_ROWS.map((row) =>
       need(`PIPE-${row + 1}`, hasRoute ? pipe(job.route[row] ?? {}, 1) : undefined, pipeAsk(job, job.route[row] ?? {})),
     ),
-    need("RISER", hasRoute ? pipe(job.riser[0] ?? {}, job.pumpCount) : undefined, pipeAsk(job, job.riser[0] ?? {})),
+    need(
+      "RISER",
+      hasRoute ? pipe(job.riser[0] ?? {}, job.pumpCount) : undefined,
+      pipeAsk(job, job.riser[0] ?? {}, job.pumpCount ?? 0),
+    ),
     ...FITTINGS.map(([kind, columns]) =>
       need(
         aboutKind(kind).word,
@@ -83,6 +87,7 @@ export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: D
         fittingAsks(job, kind, (on) => fittings([on], columns)),
       ),
     ),
+    need("CABLE", shown("length", job.cableLength ?? 0), cableAsk(job)),
     need(
       "MODULE",
       basin.moduleCount,

@@ -8,11 +8,12 @@ const CODES: readonly (readonly [part: string, codes: RegExp])[] = [
   ["pump", /^PUMP$/],
   ["pipe", /^(PIPE-\d+|RISER)$/],
   ["fittings", /^FIT-/],
+  ["cable", /^CABLE$/],
   ["basin", /^(MODULE|PUMPWELL|TUB|BASINSTONE|BEDDING)$/],
   ["stone", /^(BOULDER|LIPSTONE)$/],
   ["gravel", /^GRAVEL$/],
   ["spillway box", /^SPILLBOX$/],
-  ["hauling", /^(STONEHAUL|SPOIL)$/],
+  ["hauling", /^(STONEHAUL|SPOIL|FREIGHT)$/],
   ["fill", /^FILL$/],
 ];
 

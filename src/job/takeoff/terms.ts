@@ -31,12 +31,13 @@ export function takeoffTerms(product: Product, system: UnitSystem): JobRow<"pric
   const counted = takeoffUnit(product, system);
   if (!counted) return undefined;
   const { unit, each } = counted;
-  const { description, price, pack, minimum, waste, supplier, costKind, taxable } = product;
+  const { description, price, pack, minimum, waste, supplier, costKind, taxable, freight } = product;
   return {
     ...{ description, unit },
     ...(price === undefined ? {} : { cost: digits(price * each) }),
     ...{ pack: digits(pack / each), minimum: digits(minimum / each), waste, supplier, kind: costKind },
     taxable: taxable ? "yes" : "no",
+    ...(freight > 0 ? { freight } : {}),
   };
 }
 

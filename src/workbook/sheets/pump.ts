@@ -1,6 +1,7 @@
 import { defineSheet } from "../layout";
 import { chosenPump, duty } from "./pumpParts/chosen";
 import { checks } from "./pumpParts/checks";
+import { cable } from "./pumpParts/cable";
 import { cost } from "./pumpParts/cost";
 import { buying } from "./pumpParts/buying";
 import { pumps, ranking } from "./pumpParts/pumps";
@@ -23,6 +24,7 @@ export const pump = defineSheet({
     route(s, job);
     pumps(s, job);
     cost(s);
+    cable(s, job);
     ranking(s);
     const chartTop = s.row + 1;
     s.within(CHART_COLUMN - 1, () => {

@@ -1,5 +1,6 @@
 import { defineSheet, type SheetLayout } from "../layout";
 import { labour, machines } from "./money/hourRates";
+import { FREIGHT } from "./money/takeoffColumns";
 import { priceList } from "./money/priceList";
 
 /** After this many days a price is worth asking for again; common practice, no source. */
@@ -11,7 +12,7 @@ export const rates = defineSheet({
   order: 10,
   turn: 1,
   build(s, job) {
-    s.widths([34, 26, 9, 12, 10, 11, 10, 30, 14, 10, 12, 16, 10]);
+    s.widths([34, 26, 9, 12, 10, 11, 10, 30, 14, 10, 12, 16, 10, 10]);
     s.title("Rates", "Put your own wages and prices in place of the invented ones; Takeoff and Price follow.");
     s.note(
       "Every wage, rate and price that comes with this workbook is invented, and no quote with one of them is to be signed: change it or confirm it. Keep the codes of items that Takeoff asks for.",
@@ -20,6 +21,9 @@ export const rates = defineSheet({
     machines(s, job);
     checks(s);
     s.checksHere();
+    const freight = { code: FREIGHT, description: "Freight of all lines", unit: "job", category: "Other" } as const;
+    s.takeoff({ ...freight, quantity: "=(SUM(TakeoffFreights)>0)*1" });
+    s.rate({ ...freight, cost: "haulage", supplier: "" });
     s.pageBreak();
     priceList(s, job);
   },

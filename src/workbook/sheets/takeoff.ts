@@ -7,24 +7,28 @@ import { lookUp, ownColumns, OWN_ROWS } from "./money/ownLines";
 import { TAKEOFF_KEYS, TAKEOFF_NAMES } from "./money/takeoffColumns";
 import { fillLines, sheetColumns } from "./money/takeoffLines";
 
+/** Points; a little less than usual, so that all lines of the sheets stand on one page. */
+const LINE_HEIGHT = 17.6;
+
 /** Every quantity of the job, with waste, rounded up to what can be bought, at the price list's prices. */
 export const takeoff = defineSheet({
   name: "Takeoff",
   order: 11,
   turn: 1,
   build(s, job) {
-    s.widths([34, 14, 6, 9, 8, 9, 6, 9, 10, 11, 14, 29, 9, 23, 9, 9, 13, 9, 14, 10]);
+    s.widths([34, 14, 6, 9, 8, 9, 6, 9, 10, 11, 14, 29, 9, 23, 9, 9, 13, 9, 14, 10, 9]);
     s.title("Takeoff", "Read what the job needs and what to buy; add your own lines below.");
-    s.note(
-      "To order = need with waste, at least the minimum, rounded up to whole packs. Prices and packs come from Rates.",
-    );
     s.section("From the sheets");
     const head = s.row;
     const lines = s.table({ rows: job.takeoffLines.length, columns: sheetColumns(job.takeoffLines, head) });
     s.freeze(head, 1);
     s.filter(head, lines.body.left, lines.body.bottom, lines.body.right);
     fillLines(s, job, lines);
+    for (let { top: row } = lines.body; row <= lines.body.bottom; row++) s.sheet.heights.set(row, LINE_HEIGHT);
     s.section("Your own lines");
+    s.note(
+      "To order = need with waste, at least the minimum, rounded up to whole packs. Prices and packs come from Rates.",
+    );
     s.note(
       "Type a code of the price list and a need; everything else follows, and you may type over it. Or type it all.",
     );

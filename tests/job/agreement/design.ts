@@ -103,6 +103,8 @@ export const pump = (system: System): Facts => {
     ownYears: mostly(whole(0, 20)),
     chosenPump: mostly(oneOf("Trial 1 (invented)", "trial 2 (INVENTED)", "Trial 3 (invented)", "none such"), 8),
     pumpCount: mostly(whole(1, 3)),
+    cableLength: seldom(between(0, 40), 3),
+    cableGauge: mostly(oneOf(system === "US" ? "12 AWG" : "2.5 mm2")),
     pumpSpeed: mostly(oneOf(1, 1, 1, 0.8, 1.1)),
   });
 };

@@ -4,7 +4,7 @@ import { Ref, type SheetLayout, type TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
 import type { ColumnSpec } from "../../layout/tableColumns";
 import { cellOf, fill, fillDown } from "./cells";
-import { LOOKED_UP, TAKEOFF_KEYS, TITLES, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
+import { FREIGHT_COLUMN, LOOKED_UP, TAKEOFF_KEYS, TITLES, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
 
 /** Rows for what the user adds. */
 export const OWN_ROWS = 40;
@@ -69,6 +69,7 @@ export function ownColumns(head: number): ColumnSpec[] {
     number,
     { ...part, fixed: Array.from({ length: OWN_ROWS }, () => OWN_PART) },
     mark,
+    FREIGHT_COLUMN,
   ];
 }
 
@@ -129,6 +130,9 @@ function marks(s: SheetLayout, own: TableRef, places: Ref): void {
       own.cell(key, row).address.replace(`${s.name}!`, ""),
     );
     const [inList, listPrice] = [mark, price].map((column) => cellAddress(places.top + row - 1, column));
+    const place = cellAddress(places.top + row - 1, places.left);
+    const freight = `IF(${place}="",0,IFERROR(N(INDEX(RateFreights,${place})),0))`;
+    fill(s, own.cell("freight", row), `IF(N(${order})>0,${freight},0)`);
     fill(s, own.cell("mark", row), `IF(AND(N(${order})>0,${paid}=${listPrice}),${inList},"")`);
   }
 }

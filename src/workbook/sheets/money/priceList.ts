@@ -24,6 +24,7 @@ export function priceList(s: SheetLayout, job: Job): void {
     "Go on below the last row with items of your own, as many as 20,000; or let the pane read a supplier's CSV file, which shows " +
       "what would change first. The first items are asked for by the other sheets, so that code and unit stay. Those without a cost are " +
       "priced by size, from the items below whose code names kind, size and type; a cost typed there goes before. " +
+      "So do packs, minimum, waste, supplier and freight. " +
       "what the supplier calls an item goes under Supplier's code, and a file with those codes finds it too.",
   );
   const lines = job.rateLines;
@@ -68,6 +69,13 @@ export function priceList(s: SheetLayout, job: Job): void {
           max: 20,
           message: "Says invented until the price or its day is changed; then nothing. You may type over it.",
         },
+      },
+      {
+        key: "freight",
+        title: "Freight",
+        kind: "money",
+        name: "RateFreights",
+        input: { min: 0, max: 1_000_000, message: "Charged once for bringing an order of it, without tax." },
       },
     ],
     usual: rows,
@@ -114,6 +122,10 @@ function column(
 
 /** A blank job has terms of sale, which are usual, and no prices. */
 function rowOf(line: RateLine, job: Job): CellValue[] {
+  // What is priced by size is bought as the product of that size is; terms typed here go before.
+  if (job.takeoffLines.some(({ code, asks }) => code === line.code && asks)) {
+    return [line.description, line.code, line.unit, ...Array.from({ length: 11 }, () => "")];
+  }
   const filled = job.filled === "demo";
   return [
     line.description,
@@ -129,11 +141,13 @@ function rowOf(line: RateLine, job: Job): CellValue[] {
     filled && (line.price !== undefined || line.priceFormula !== undefined) ? PRICE_DAY : "",
     "",
     "",
+    "",
   ];
 }
 
 function productRow(product: Product): CellValue[] {
-  const { description, code, unit, price, pack, minimum, waste, supplier, costKind, taxable, day, theirs } = product;
+  const { description, code, unit, price, pack, minimum, waste, supplier, costKind, taxable, day, theirs, freight } =
+    product;
   const terms = [price ?? "", pack, minimum, waste, supplier, costKind, taxable ? "yes" : "no"];
-  return [description, code, unit, ...terms, serialOf(day) ?? "", theirs, ""];
+  return [description, code, unit, ...terms, serialOf(day) ?? "", theirs, "", freight || ""];
 }

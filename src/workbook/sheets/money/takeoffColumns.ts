@@ -24,6 +24,7 @@ export const TAKEOFF_KEYS = [
   "number",
   "part",
   "mark",
+  "freight",
 ] as const;
 type Key = (typeof TAKEOFF_KEYS)[number];
 
@@ -45,6 +46,11 @@ export const TITLES: Readonly<Partial<Record<Key, string>>> = {
   mark: "Mark",
 };
 
+/** What bringing an order of the line costs; it is a line of its own below. */
+export const FREIGHT_COLUMN: ColumnSpec = { key: "freight", title: "Freight", kind: "money" };
+/** The line that all freight comes to. */
+export const FREIGHT = "FREIGHT";
+
 /** Names of the columns that other sheets read; they cover the lines of the sheets and the user's own. */
 export const TAKEOFF_NAMES: Readonly<Partial<Record<Key, string>>> = {
   description: "TakeoffDescriptions",
@@ -60,6 +66,7 @@ export const TAKEOFF_NAMES: Readonly<Partial<Record<Key, string>>> = {
   number: "TakeoffSupplierNumbers",
   part: "TakeoffParts",
   mark: "TakeoffMarks",
+  freight: "TakeoffFreights",
 };
 
 /** What a line looks up in the price list: the name of the column it stands in there, and what holds without one. */

@@ -4,7 +4,7 @@ import type { ColumnSpec } from "../../layout/tableColumns";
 import { partOf } from "../../../job/takeoff/parts";
 import { RATE_COLUMNS, RATE_TABLE } from "../../rateColumns";
 import { cellOf, fill } from "./cells";
-import { LOOKED_UP, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
+import { FREIGHT, FREIGHT_COLUMN, LOOKED_UP, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
 
 /** The columns of what the sheets ask for: texts, then numbers that `fillLines` puts in. */
 export function sheetColumns(lines: readonly PlacedTakeoffLine[], head: number): ColumnSpec[] {
@@ -30,6 +30,7 @@ export function sheetColumns(lines: readonly PlacedTakeoffLine[], head: number):
     number,
     { ...part, fixed: lines.map(({ code }) => partOf(code)) },
     mark,
+    FREIGHT_COLUMN,
   ];
 }
 
@@ -59,6 +60,16 @@ export function fillLines(s: SheetLayout, job: Job, table: TableRef): void {
     }
     const at = (key: string): string => table.cell(key, index + 1).address.replace(`${s.name}!`, "");
     fill(s, table.cell("mark", index + 1), `IF(N(${at("order")})>0,${rates.cell("mark", rateRow).address}&"","")`);
+    const freight = table.cell("freight", index + 1);
+    if (line.code === FREIGHT) {
+      cellOf(s, freight).value = 0;
+      const typed = rates.cell("cost", rateRow).address;
+      fill(
+        s,
+        table.cell("price", index + 1),
+        `IF(${typed}="",IF(SUM(TakeoffFreights)=0,"",ROUND(SUM(TakeoffFreights),4)),ROUND(${typed},4))`,
+      );
+    } else fill(s, freight, `IF(N(${at("order")})>0,N(${rates.cell("freight", rateRow).address}),0)`);
     const need = `MAX(0,${bare(line.quantity)})`;
     const known = line.unknownIf === undefined ? need : `IF(${bare(line.unknownIf)},"",${need})`;
     fill(s, table.cell("need", index + 1), whenFilled(known, line.needs));

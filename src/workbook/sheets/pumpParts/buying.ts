@@ -67,7 +67,9 @@ export function buying(s: SheetLayout, job: Job): void {
       quantity: `=N(INDEX(PipeLengths,${row}))`,
       unknownIf: unknownPipe(row, part, table),
       which: `=IF(COUNT(${size})=0,"",${size}&" ${sizeUnit} "&${named})`,
-      asks: [{ count: "1", codes: [`IF(${size}="","","PIPE "&${inCode(size)}&" "&${named})`] }],
+      asks: [
+        { count: `N(INDEX(PipeLengths,${row}))`, codes: [`IF(${size}="","","PIPE "&${inCode(size)}&" "&${named})`] },
+      ],
     });
     s.rate({
       ...line,
@@ -106,4 +108,12 @@ export function buying(s: SheetLayout, job: Job): void {
     });
     s.rate({ ...line, supplier: "Pipe yard (demo)" });
   }
+  const cable = { code: "CABLE", description: "Cable to the pump", unit: lengthUnit, category: "Pump" } as const;
+  s.takeoff({
+    ...cable,
+    quantity: "=N(CableLength)",
+    which: '=CableGauge&""',
+    asks: [{ count: "N(CableLength)", codes: ['IF(CableGauge="","","CABLE "&CableGauge)'] }],
+  });
+  s.rate({ ...cable, supplier: "" });
 }
