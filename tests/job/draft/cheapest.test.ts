@@ -3,10 +3,11 @@ import { describe, expect, it } from "vitest";
 import { draftOf, type Draft, type DraftWish } from "../../../src/job/draft/draft";
 import type { Offers } from "../../../src/job/draft/offers";
 import { known } from "../../../src/job/reckoned";
+import { tries } from "../../effort";
 import { sites, SYSTEMS, wishOf } from "./sites";
 
 /** Sites that are tried; 40 where asked for. */
-const RUNS = Number(process.env.DRAFT_CHEAPEST ?? 1);
+const RUNS = Number(process.env.DRAFT_CHEAPEST ?? tries(1, 5));
 
 /** What a job costs: the job itself, and the electricity of the years it is owned. */
 function cost({ state, job }: Draft): number {

@@ -5,10 +5,11 @@ import { lastFlow, makeCurve, pumpHead } from "../../../src/calc/pump/curve";
 import { draftOf } from "../../../src/job/draft/draft";
 import { known } from "../../../src/job/reckoned";
 import { Epanet, EPANET_VISCOSITY, type EpanetPipe } from "../../published/epanet";
+import { tries } from "../../effort";
 import { sites, SYSTEMS, wishOf } from "./sites";
 
 /** Drafts that EPANET solves for each system of units; 50 where asked for. */
-const RUNS = Number(process.env.DRAFT_EPANET ?? 12);
+const RUNS = Number(process.env.DRAFT_EPANET ?? tries(12, 50));
 /** Pieces that the curve is given to EPANET in, which joins points by straight lines. */
 const PIECES = 200;
 

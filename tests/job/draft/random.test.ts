@@ -3,10 +3,11 @@ import { describe, expect, it } from "vitest";
 import { draftOf } from "../../../src/job/draft/draft";
 import { FACTS, type FactKey } from "../../../src/job/facts";
 import { inSystem, toSi } from "../../../src/job/facts/units";
+import { tries } from "../../effort";
 import { sites, SYSTEMS, wishOf } from "./sites";
 
 /** Sites that are tried; 1000 where asked for. */
-const RUNS = Number(process.env.DRAFT_SITES ?? 60);
+const RUNS = Number(process.env.DRAFT_SITES ?? tries(60, 500));
 const PATIENCE = { timeout: 60_000 + 500 * RUNS };
 
 /**
