@@ -63,12 +63,15 @@ describe("the built functions.js", () => {
     expect([...calls.keys()].sort()).toEqual(catalogue.map((d) => d.name).sort());
   });
 
-  it("asks for one more file, once, when the first function is called that needs it", async () => {
+  it("asks for more code, once, when the first function is called that needs it", async () => {
     calls.get("LIPFLOW")?.(26, 0.75, null, null, null, null, INVOCATION);
     expect(fetched).toEqual([]);
     const draft = (): unknown => calls.get("DRAFT")?.([["fall", 2.75]], null, null, null, null, INVOCATION);
     await Promise.all([draft(), draft()]);
-    expect(fetched).toEqual([expect.stringMatching(/^drafting\.\w+\.js$/)]);
+    // What the pane's notes need too comes as a file of its own beside it; none of them comes twice.
+    expect(fetched.filter((name) => /^drafting\.\w+\.js$/.test(name))).toHaveLength(1);
+    expect(fetched.length).toBeLessThanOrEqual(2);
+    expect(new Set(fetched).size).toBe(fetched.length);
     // From then on it answers in the same turn.
     expect(draft()).not.toBeInstanceOf(Promise);
     expect(Array.isArray(draft())).toBe(true);
