@@ -74,11 +74,22 @@ function same(a: Held, b: Held): boolean {
 /** What changed among figures and facts, each by its name: [what, value, unit]. */
 export function differences(before: QuoteState, after: QuoteState): Difference[] {
   return [FIGURES_PART, FACTS_PART].flatMap((part) => {
-    const old = new Map((before.get(part) ?? []).map(([what = "", value = ""]) => [String(what), value]));
-    return (after.get(part) ?? []).flatMap(([what = "", value = "", unit = ""]) => {
-      const was = old.get(String(what)) ?? "";
-      return same(was, value) ? [] : [{ what: String(what), unit: String(unit), before: was, after: value }];
+    const old = new Map(numbered(before.get(part)).map(({ key, value }) => [key, value]));
+    return numbered(after.get(part)).flatMap(({ key, what, value, unit }) => {
+      const was = old.get(key) ?? "";
+      return same(was, value) ? [] : [{ what, unit, before: was, after: value }];
     });
+  });
+}
+
+/** Rows by their label and how often it stood before: several facts are called "Width". */
+function numbered(rows: Rows = []): { key: string; what: string; value: Held; unit: string }[] {
+  const seen = new Map<string, number>();
+  return rows.map(([label = "", value = "", unit = ""]) => {
+    const what = String(label);
+    const nth = (seen.get(what) ?? 0) + 1;
+    seen.set(what, nth);
+    return { key: `${what} ${nth}`, what, value, unit: String(unit) };
   });
 }
 

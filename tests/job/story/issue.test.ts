@@ -42,6 +42,17 @@ describe("issuing a quote", () => {
       "Fall 2.75 to 3 ft",
     ]);
     const without = new Map([...before].filter(([part]) => part !== "Fact"));
+    // Two facts of one name, each held to its own.
+    const twice: QuoteState = new Map([
+      [
+        "Fact",
+        [
+          ["Width", 0.25, "m"],
+          ["Width", 480, "mm"],
+        ],
+      ],
+    ]);
+    expect(differences(twice, twice)).toEqual([]);
     expect(differences(without, before).map(differenceWords)).toEqual(["Fall nothing to 2.75 ft"]);
   });
 
