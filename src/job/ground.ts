@@ -37,7 +37,7 @@ export function reckonGround(job: Job, water: Water): Ground {
     [job.benchmarkLevel, job.gradeLevel, job.rimBelowGrade] as const,
     (benchmark, grade, rim) => {
       if (job.shotStart === undefined) throw invalid("say on what the first backsight was taken");
-      return { "bench mark": benchmark, "finished grade": grade, "rim of the basin": grade - rim }[job.shotStart];
+      return { benchmark, "finished grade": grade, "rim of the basin": grade - rim }[job.shotStart];
     },
   );
   const book = job.shots.map((shot, index) => ({ row: index, ...rodRow(shot) })).filter(isBooked);

@@ -32,7 +32,7 @@ describe("the estimate command", () => {
     const { text, agrees } = await estimate([demo]);
     expect(agrees).toBe(true);
     expect(text).toMatch(/Calculated a second time by other code: the same in every result and check\.$/);
-    expect(text).toMatch(/^Hollow Bank stream, rear garden \(US units\)/);
+    expect(text).toMatch(/^Hollow Bank stream, backyard \(US units\)/);
     expect(text).toMatch(/Checks: \d+ in order/);
   });
 

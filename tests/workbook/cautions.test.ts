@@ -22,7 +22,7 @@ describe.each(["US", "SI"] as const)("cautions on the sheets, %s", (system) => {
       expect([cell.style.color, cell.style.lineColor], text).not.toContain(COLOR.warn);
     }
     // What only costs money or a lip out of level.
-    for (const words of ["runs dry", "bench mark again", "thin compacted layers", "Weir, friction and stone figures"]) {
+    for (const words of ["runs dry", "benchmark again", "thin compacted layers", "Weir, friction and stone figures"]) {
       expect(all.find(({ text }) => text.includes(words) && /^(WARNING|NOTICE)/.test(text))?.text, words).toMatch(
         /^NOTICE/,
       );

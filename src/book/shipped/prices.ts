@@ -216,10 +216,10 @@ export const PLAIN: Readonly<Record<UnitSystem, readonly PlainRow[]>> = {
   US: [
     { ...POND, kind: "pump well", price: 187, words: "Pump well with lid" },
     { kind: "seam tape", unit: "ft", price: 1.9, pack: 25, supplier: "Pond yard (demo)" },
-    { kind: "stone delivery", unit: "load", price: 115, costKind: "haulage", supplier: "Larkspur Haulage (demo)" },
-    { kind: "spoil haul", unit: "load", price: 210, costKind: "haulage", supplier: "Larkspur Haulage (demo)" },
-    { kind: "fill", unit: "yd³", price: 27, pack: 0.5, supplier: "Larkspur Haulage (demo)" },
-    { kind: "bedding sand", unit: "yd³", price: 41, pack: 0.5, supplier: "Larkspur Haulage (demo)" },
+    { kind: "stone delivery", unit: "load", price: 115, costKind: "haulage", supplier: "Larkspur Hauling (demo)" },
+    { kind: "spoil haul", unit: "load", price: 210, costKind: "haulage", supplier: "Larkspur Hauling (demo)" },
+    { kind: "fill", unit: "yd³", price: 27, pack: 0.5, supplier: "Larkspur Hauling (demo)" },
+    { kind: "bedding sand", unit: "yd³", price: 41, pack: 0.5, supplier: "Larkspur Hauling (demo)" },
   ],
   SI: [
     { ...POND, kind: "pump well", price: 169, words: "Pump well with lid" },

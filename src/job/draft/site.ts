@@ -39,11 +39,11 @@ export function siteRule(sketch: Sketch): void {
   sketch.assume("fallFrom", () => ({ value: "finished grade", reason: "A fall is mostly shot from finished grade." }));
   const benchmark = sketch.assume("benchmarkLevel", () => ({
     value: sketch.pick(30.48, 50),
-    reason: "A round number for the bench mark, kept for the whole job.",
+    reason: "A round number for the benchmark, kept for the whole job.",
   }));
   sketch.assume("gradeLevel", () => ({
     value: benchmark,
-    reason: "Finished grade at the basin is taken level with the bench mark until it is shot.",
+    reason: "Finished grade at the basin is taken level with the benchmark until it is shot.",
   }));
 }
 

@@ -10,7 +10,7 @@ const LEVEL = [-2000, 30000] as const;
 /** What rod readings are taken with. A string pulled level is a line of sight too, and is read on a tape. */
 export const SHOT_TOOLS = ["laser", "level", "string"] as const;
 /** Points of known level that a run of shots begins on. */
-export const SHOT_STARTS = ["bench mark", "finished grade", "rim of the basin"] as const;
+export const SHOT_STARTS = ["benchmark", "finished grade", "rim of the basin"] as const;
 export const CLOSURE_NAMES = Object.keys(CLOSURE_LIMITS) as (keyof typeof CLOSURE_LIMITS)[];
 /** Rows of shots the sheet has room for. */
 export const MOST_SHOTS = 60;

@@ -42,7 +42,7 @@ export const USUAL = {
   latitude: assumed({ US: 39, SI: 50 }, { US: "middle of the United States", SI: "middle of Europe" }),
 
   shotTool: assumed("laser", "what most crews carry"),
-  shotStart: assumed("bench mark", "the run that can be closed"),
+  shotStart: assumed("benchmark", "the run that can be closed"),
   shotLimit: assumed("construction", "0.1 ft √mile, common practice, no source"),
   topsoilDepth: assumed({ US: 4, SI: 100 }, "what a lawn stands on, no source"),
   cutSlope: assumed(1, "stiff soil for as long as a job takes, no source"),

@@ -198,7 +198,7 @@ export const PRICING_FIELDS: readonly BookField[] = [
   },
   {
     name: "BookOwnYears",
-    label: "Years a pump is reckoned over",
+    label: "Years a pump is counted over",
     kind: "count",
     unit: "years",
     min: 0,

@@ -168,7 +168,7 @@ export function companySheets(system: UnitSystem, book?: Book): readonly SheetDe
             key: "share",
             title: "Share",
             kind: "share",
-            input: { min: 0, max: 1, message: "Share of the price with tax; all shares make 100 %." },
+            input: { min: 0, max: 1, message: "Share of the price with tax; all shares make 100%." },
           },
         ],
         usual: (book?.pricing.stages ?? []).map(({ name, share }) => [name, share ?? ""]),

@@ -77,7 +77,7 @@ function cautions(s: SheetLayout): void {
   s.caution(DIGGING_CAUTION);
   s.caution(LIFTING_CAUTION);
   s.caution(
-    "Mains near water kills: wiring is the electrician's work; switch off and unplug before reaching into the water.",
+    "Line voltage near water kills: wiring is the electrician's work; switch off and unplug before reaching into the water.",
   );
   s.caution("Cover or fence the open pit and the water whenever nobody watches: children drown in shallow water.");
 }
@@ -85,7 +85,7 @@ function cautions(s: SheetLayout): void {
 function signOff(s: SheetLayout): void {
   s.put(s.row, 1, {
     value:
-      "Levels read again and closed on the bench mark:  name __________________  date ____________  foreman __________________",
+      "Levels read again and closed on the benchmark:  name __________________  date ____________  foreman __________________",
     style: "plain",
     across: s.lastColumn,
   });

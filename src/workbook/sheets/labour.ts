@@ -31,7 +31,7 @@ function rates(s: SheetLayout): void {
     kind: "count",
     formula: "=SUM(CrewPeople)",
     needs: ["CrewPeople"],
-    note: "From the labour rates on Rates.",
+    note: "From the labor rates on Rates.",
   });
   s.input({
     name: "DayHours",

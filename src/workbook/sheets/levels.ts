@@ -32,7 +32,7 @@ function steps(s: SheetLayout): void {
     kind: "share",
     min: 0,
     max: 1,
-    message: "0 % makes all drops alike, 100 % makes them very uneven.",
+    message: "0% makes all drops alike, 100% makes them very uneven.",
   });
   s.input({
     name: "StepSeed",
@@ -62,9 +62,9 @@ function steps(s: SheetLayout): void {
 function setting(s: SheetLayout, rows: number, staked: number): void {
   s.section("Rod readings and string measures");
   s.note(
-    "Move the point until the rod shows its reading; or measure up or down from a string pulled level from the bench mark.",
+    "Move the point until the rod shows its reading; or measure up or down from a string pulled level from the benchmark.",
   );
-  s.notice("Read the bench mark again at the end: a moved tripod spoils every level since the last good reading.");
+  s.notice("Read the benchmark again at the end: a moved tripod spoils every level since the last good reading.");
   const columns = [
     { kind: "text" },
     { kind: "length", format: LEVEL },

@@ -71,7 +71,7 @@ function checks(s: SheetLayout): void {
     value: `=${unknown}`,
     limit: 0,
     ok: `${unknown}=0`,
-    cure: "Mend the code in the order book, or add the item to your own lines of Takeoff.",
+    cure: "Fix the code in the order book, or add the item to your own lines of Takeoff.",
     fix: "OrderItems",
     kind: "count",
     weight: "look",

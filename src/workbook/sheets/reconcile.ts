@@ -133,7 +133,7 @@ function checks(s: SheetLayout): void {
     value: `=${unread}`,
     limit: 0,
     ok: `${unread}=0`,
-    cure: "Mend the rows that their lines here name; no sum has them.",
+    cure: "Fix the rows that their lines here name; no sum has them.",
     fix: "Reconciled",
     kind: "count",
     needs: ["OrderQuantities"],

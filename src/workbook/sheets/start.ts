@@ -10,18 +10,18 @@ const STEPS: readonly Both<string>[] = [
     US: 'Type lengths as a tape says them (9\' 4, 112 in, 2.8 m); in a table write =RILL.QTY("12 ft 6 in","ft").',
     SI: 'Type lengths as a tape says them (2.8 m, 280 cm, 9\' 4); in a table write =RILL.QTY("85 cm","m").',
   },
-  "Come back here: the list at the end shows every check, its limit, and where to mend what it finds.",
+  "Come back here: the list at the end shows every check, its limit, and where to fix what it finds.",
 ];
 
 const CAUTIONS = [
-  "Pumps and water: mains wiring, residual-current (GFCI) protection and bonding are a licensed electrician's work. Voltage drop figures are for planning only.",
+  "Pumps and water: line-voltage wiring, GFCI (RCD) protection and bonding are a licensed electrician's work. Voltage drop figures are for planning only.",
   "Deep or fast water, and open basins, drown people; fence and cover according to local rules.",
   "Walls, dams and stacked boulders that hold back earth or water may need an engineer. This workbook does not design structures.",
 ];
 
 /** What costs money rather than a limb. */
 const NOTICE =
-  "Weir, friction and stone figures are estimates: flows over rough natural lips are good to 10 to 20 % (common practice, no source). Check the finished feature against the plan with a rod and a bucket.";
+  "Weir, friction and stone figures are estimates: flows over rough natural lips are good to 10 to 20% (common practice, no source). Check the finished feature against the plan with a rod and a bucket.";
 
 /** How many checks stand where. */
 const STANDING: readonly (readonly [name: string, label: string, verdicts: readonly string[]])[] = [
@@ -118,7 +118,7 @@ function signature(s: SheetLayout, job: Job): void {
   const reasons = [
     'IF(FunctionsRun="yes","","the add-in\'s functions are not running here, and nothing is worked out without them.")',
     'IF(OR(FunctionsRun<>"yes",PriceStanding=""),"","no price yet, "&PriceStanding&".")',
-    'IF(ChecksToFix+StopsToFill=0,"",IF(ChecksToFix+StopsToFill=1,"a check on Start","checks on Start ("&(ChecksToFix+StopsToFill)&")")&" must be mended or filled in first.")',
+    'IF(ChecksToFix+StopsToFill=0,"",IF(ChecksToFix+StopsToFill=1,"a check on Start","checks on Start ("&(ChecksToFix+StopsToFill)&")")&" must be fixed or filled in first.")',
     `IF(${invented.join("+")}=0,"","made-up prices or rates are in it; change or confirm them on Rates${job.hasFacts ? " and Facts" : ""}.")`,
   ];
   s.notPrinted();

@@ -252,7 +252,7 @@ const shotRun: fc.Arbitrary<ShotRow[]> = record<{ ground: number[]; turn: number
 
 export const ground: Facts = some({
   shotTool: oneOf("laser", "level", "string"),
-  shotStart: oneOf("bench mark", "finished grade", "rim of the basin"),
+  shotStart: oneOf("benchmark", "finished grade", "rim of the basin"),
   shotEndLevel: seldom(between(-3, 60), 12),
   shotDistance: mostly(between(20, 200), 3),
   shotLimit: mostly(oneOf("construction", "third order")),

@@ -53,8 +53,8 @@ export function pit(s: SheetLayout): void {
     kind: "share",
     min: 0.05,
     max: 1,
-    message: "Share of the gravel's volume that water can fill: its porosity. Washed gravel has 35 to 45 %.",
-    note: "Porosity, not void ratio: a void ratio of 0.67 is 40 %. Measure yours: fill a bucket with stone, then with water.",
+    message: "Share of the gravel's volume that water can fill: its porosity. Washed gravel has 35 to 45%.",
+    note: "Porosity, not void ratio: a void ratio of 0.67 is 40%. Measure yours: fill a bucket with stone, then with water.",
   });
   parts(s);
 }
@@ -105,7 +105,7 @@ function parts(s: SheetLayout): void {
         key: "voids",
         title: "Room for water",
         kind: "share",
-        input: { min: 0.05, max: 1, message: "Blank is 95 % for modules and 100 % for wells; ask the supplier." },
+        input: { min: 0.05, max: 1, message: "Blank is 95% for modules and 100% for wells; ask the supplier." },
       },
       { key: "slope", title: "Walls, out per 1 up", kind: "number" },
     ],

@@ -49,6 +49,6 @@ export function verdict(s: SheetLayout): void {
     note: "With this length, width and average room for water.",
   });
   s.notice(
-    "A pump that runs dry overheats and fails; give it a dry-run cut-out or a float switch. Lead the overflow away from buildings and neighbours.",
+    "A pump that runs dry overheats and fails; give it a dry-run cut-out or a float switch. Lead the overflow away from buildings and neighbors.",
   );
 }

@@ -47,7 +47,7 @@ function steps(job: Job, say: typeof told, only: typeof when): string[] {
   });
   return [
     `No marks of buried lines, no digging. Wires overhead: stay ${job.pick({ US: "10 ft away up to 50 kV", SI: "5 m away" })}, else ask the utility.`,
-    `Set the instrument up, read the bench mark (${say("BenchmarkLevel", 2, length)}) and stake every point below.`,
+    `Set the instrument up, read the benchmark (${say("BenchmarkLevel", 2, length)}) and stake every point below.`,
     `Dig the pit ${say("PitDepth", 2, length)} below finished grade, ${say("PitLength", 2)} × ${say("PitWidth", 2, length)} at its bottom${only("N(BasinSideSlope)>0", `, walls ${say("BasinSideSlope", 2)} out per 1 up`)}; keep spoil ${job.pick({ US: "2 ft", SI: "0.6 m" })} back from the edge.${only(deep.test, ` ${deep.words}`)}`,
     `Build the berm ${say("BermHeight", 2, length)} high under the box, from the spoil, in thin compacted layers; loads of spoil: ${say("SpoilLoads", 0)}, of fill: ${say("FillLoads", 0)}.`,
     `Bedding ${say("BeddingDepth", sizeDecimals, size)}, then fabric, then liner; fold corners, pull nothing tight, trim last.`,

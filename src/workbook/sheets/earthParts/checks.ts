@@ -33,7 +33,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   const clear = job.pick({ US: 0.5, SI: 0.15 });
   s.check({
-    label: "Pit stays above the ground water",
+    label: "Pit stays above the groundwater",
     value: "=GroundWaterDepth",
     limit: `=PitDepth+${clear}`,
     ok: `GroundWaterDepth>=PitDepth+${clear}`,
@@ -72,7 +72,7 @@ export function checks(s: SheetLayout, job: Job): void {
 /** Lines for Takeoff and Rates. */
 export function contribute(s: SheetLayout, job: Job): void {
   const volume = job.pick({ US: "yd³", SI: "m³" });
-  const supplier = job.pick({ US: "Larkspur Haulage (demo)", SI: "Fuhrbetrieb Eschweg (demo)" });
+  const supplier = job.pick({ US: "Larkspur Hauling (demo)", SI: "Fuhrbetrieb Eschweg (demo)" });
   const add = (
     code: string,
     description: string,

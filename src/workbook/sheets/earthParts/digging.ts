@@ -46,10 +46,10 @@ export function pit(s: SheetLayout): void {
     kind: "length",
     min: 0,
     max: { US: 10, SI: 3 },
-    message: "How much wider than the basin the pit is on each side; 0 where a liner hangs on the cut wall.",
+    message: "How much wider than the basin the pit is on each side; 0 where a liner lies against the cut wall.",
     note: {
-      US: "A liner hangs on the cut wall: 0, stone goes inside. A tub or wrapped modules need 0.5 ft to tamp fill round them.",
-      SI: "A liner hangs on the cut wall: 0, stone goes inside. A tub or wrapped modules need 0.15 m to tamp fill round them.",
+      US: "A liner lies against the cut wall: 0, stone goes inside. A tub or wrapped modules need 0.5 ft to tamp fill round them.",
+      SI: "A liner lies against the cut wall: 0, stone goes inside. A tub or wrapped modules need 0.15 m to tamp fill round them.",
     },
   });
   s.input({

@@ -23,7 +23,7 @@ const TITLES: Readonly<Record<keyof typeof COLUMN, string>> = {
   read: "As read",
   sheet: "Sheet",
   needed: "Needed",
-  missing: "To fill or mend",
+  missing: "To fill or fix",
   says: "Type",
   days: "May be a day",
   own: "Typing makes it yours",

@@ -15,7 +15,7 @@ export function standing(s: SheetLayout): void {
   for (const [name, label, formula] of COUNTED) s.result({ name, label, formula, kind: "count", unit: "facts" });
   s.result({
     name: "FactsNext",
-    label: "Next to fill or mend",
+    label: "Next to fill or fix",
     // A wrong one first: it stops the price.
     formula:
       '=IF(FactsWrong>0,INDEX(FactPlaces,MATCH("wrong",FactStates,0)),IF(FactsUnknown>0,INDEX(FactPlaces,MATCH("?*",FactMissing,0)),""))',

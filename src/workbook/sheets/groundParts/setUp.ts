@@ -22,9 +22,9 @@ export function setUp(s: SheetLayout): void {
     label: "The first backsight is on the",
     kind: "text",
     choices: SHOT_STARTS,
-    usual: "bench mark",
+    usual: "benchmark",
     message:
-      "The point of known level that the rod stood on for the first backsight: bench mark, finished grade or rim.",
+      "The point of known level that the rod stood on for the first backsight: benchmark, finished grade or rim.",
     note: "Grade and rim differ by what Basin says: the rim lies lower.",
   });
   s.result({

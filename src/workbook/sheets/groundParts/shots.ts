@@ -122,9 +122,9 @@ interface DemoShot {
   readonly at?: readonly [station: number, offset: number];
 }
 
-/** Rows that are invented: ground that rises toward the top, shot from two set-ups and closed on the bench mark. */
+/** Rows that are invented: ground that rises toward the top, shot from two set-ups and closed on the benchmark. */
 const INVENTED: readonly (readonly [point: string, US: DemoShot, SI: DemoShot])[] = [
-  ["Bench mark", { back: 4.36 }, { back: 1.35 }],
+  ["Benchmark", { back: 4.36 }, { back: 1.35 }],
   ["Grade at the basin", { mid: 4.96, at: [9.5, 0] }, { mid: 1.53, at: [3.4, 0] }],
   ["Left of it", { mid: 4.84, at: [9.5, -3] }, { mid: 1.49, at: [3.4, -1] }],
   ["Right of it", { mid: 5.1, at: [9.5, 3] }, { mid: 1.58, at: [3.4, 1] }],
@@ -134,7 +134,7 @@ const INVENTED: readonly (readonly [point: string, US: DemoShot, SI: DemoShot])[
   ["Wall", { back: 4.9, fore: 3.35 }, { back: 1.52, fore: 1.05 }],
   ["Top lip", { mid: 5.61, at: [0, 0] }, { mid: 1.75, at: [0, 0] }],
   ["Behind the box", { mid: 5.46, at: [-5.5, 0] }, { mid: 1.7, at: [-1.5, 0] }],
-  ["Bench mark", { fore: 5.9 }, { fore: 1.824 }],
+  ["Benchmark", { fore: 5.9 }, { fore: 1.824 }],
 ];
 
 function demoRows(system: 1 | 2): (string | number)[][] {

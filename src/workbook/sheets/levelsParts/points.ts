@@ -14,12 +14,12 @@ export function points(s: SheetLayout, job: Job): number {
   s.section("Points to set out");
   s.input({
     name: "Backsight",
-    label: "Backsight on the bench mark",
+    label: "Backsight on the benchmark",
     kind: "length",
     format: "#,##0.000",
     min: 0.01,
     max: { US: 25, SI: 7.6 },
-    message: "Rod reading on the bench mark, from where the instrument stands on the day.",
+    message: "Rod reading on the benchmark, from where the instrument stands on the day.",
   });
   s.input({
     name: "BacksightMoved",
@@ -29,7 +29,7 @@ export function points(s: SheetLayout, job: Job): number {
     min: 0.01,
     max: { US: 25, SI: 7.6 },
     optional: true,
-    message: "Rod reading on the bench mark after the instrument was moved or set up anew; blank while it stands.",
+    message: "Rod reading on the benchmark after the instrument was moved or set up anew; blank while it stands.",
     note: "All that a move takes: readings taken before it stay good, the rod readings below follow.",
   });
   s.result({

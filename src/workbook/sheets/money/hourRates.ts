@@ -47,7 +47,7 @@ export function labour(s: SheetLayout, job: Job): void {
   });
   if (job.system === "US") {
     s.note(
-      "Employer's social security 6.2 % (up to the yearly wage base) and Medicare 1.45 %: IRS Publication 15 (from memory).",
+      "Employer's social security 6.2% (up to the yearly wage base) and Medicare 1.45%: IRS Publication 15 (from memory).",
     );
   }
 

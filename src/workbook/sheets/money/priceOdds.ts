@@ -22,7 +22,7 @@ export function odds(s: SheetLayout): void {
     kind: "share",
     min: 0,
     max: 1,
-    message: "0: each cost for itself. 1: all good or all bad, as in a wet month. 30 % is common practice, no source.",
+    message: "0: each cost for itself. 1: all good or all bad, as in a wet month. 30% is common practice, no source.",
   });
   const likely = `CHOOSE(MATCH(ChosenOption,{"A","B","C"},0),${OPTIONS.map((letter) => `INDEX(Costs${letter},[#])`).join(",")})`;
   const side = (key: string, title: string, message: string) => ({

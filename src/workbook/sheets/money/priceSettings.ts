@@ -15,7 +15,7 @@ export function settings(s: SheetLayout, job: Job): void {
     "Gross margin wanted",
     0.9,
     "Share of the price that is left over the job's own cost.",
-    "Of the price, not of the cost: 30 % of the price is 42.9 % on cost.",
+    "Of the price, not of the cost: 30% of the price is 42.9% on cost.",
   );
   s.input({
     name: "OverheadBy",
@@ -92,7 +92,7 @@ export function options(s: SheetLayout, job: Job): void {
   s.section("Options");
   s.note(
     "Option A is the takeoff as it stands. B and C change its cost; leave their names blank to do without. A change below zero saves, " +
-      "and a change of labour takes the crew's hours and days with it. Orders and the crew's page stay with A: once the client takes " +
+      "and a change of labor takes the crew's hours and days with it. Orders and the crew's page stay with A: once the client takes " +
       "another option, type it into the sheets.",
   );
   s.table({

@@ -12,7 +12,7 @@ export const KIND_LABELS: Readonly<Record<CostKind, string>> = {
   labour: "Labour",
   machine: "Machines",
   subcontract: "Subcontractors",
-  haulage: "Haulage",
+  haulage: "Hauling",
   other: "Other",
 };
 

@@ -60,7 +60,7 @@ export function supplierTable(s: SheetLayout, job: Job): TableRef {
       `HB-${101 + index}`,
       job.pick({ US: 46182, SI: 46189 }) + (index % 3),
       index < 2 ? 2 : 1,
-      index === 0 ? "Ring before you come; gate is 8 ft wide" : "",
+      index === 0 ? "Call before you come; gate is 8 ft wide" : "",
     ]),
     totals: { label: "All suppliers", keys: ["amount", "open"] },
   });

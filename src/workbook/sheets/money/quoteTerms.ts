@@ -104,7 +104,7 @@ export function quoteTerms(s: SheetLayout, job: Job): void {
         title: "Share",
         kind: "share",
         name: "StageShares",
-        input: { min: 0, max: 1, message: "Share of the price with tax; all shares make 100 %." },
+        input: { min: 0, max: 1, message: "Share of the price with tax; all shares make 100%." },
       },
     ],
     usual: shippedPricing(job.system).stages.map(({ name, share }) => [name, share]),
@@ -135,7 +135,7 @@ function depositLimits(s: SheetLayout): void {
     min: 0,
     max: 1,
     demo: 0.4,
-    message: "Of the price with tax. 100 % where your law sets no limit.",
+    message: "Of the price with tax. 100% where your law sets no limit.",
     note: "Set by state or country",
     optional: true,
   });
@@ -149,7 +149,7 @@ function depositLimits(s: SheetLayout): void {
     optional: true,
   });
   s.notice(
-    "Many states and countries limit deposits and say how payments must follow the work. California, for one: 10 % of the price, at most $1,000 (Business and Professions Code 7159.5). Ask a lawyer for yours.",
+    "Many states and countries limit deposits and say how payments must follow the work. California, for one: 10% of the price, at most $1,000 (Business and Professions Code 7159.5). Ask a lawyer for yours.",
   );
 }
 

@@ -8,9 +8,9 @@ export const QUOTE_COLUMNS = 6;
 /** What a client must know before signing. */
 export const QUOTE_CAUTIONS = [
   "Water draws children. There is no open pond, but stones are wet and slippery, and pools must not be left deeper than agreed without a fence where the law asks for one.",
-  "The pump runs on mains electricity. Its outlet needs residual-current (GFCI) protection, fitted by a licensed electrician. Switch it off before you reach into the water.",
+  "The pump runs on line voltage. Its outlet needs GFCI (RCD) protection, fitted by a licensed electrician. Switch it off before you reach into the water.",
   "Water evaporates and splashes away: top the basin up, most of all in hot and windy weather. A pump that runs dry is damaged.",
-  "Natural stone varies in colour, size and shape; sketches and samples show the kind, not the piece.",
+  "Natural stone varies in color, size and shape; sketches and samples show the kind, not the piece.",
   "In frost, follow the winter notes we hand over with the feature.",
 ];
 
@@ -31,7 +31,7 @@ export function list(s: SheetLayout, name: string, rows: number): void {
 /** The feature in plain words, from its measures, then the user's own sentences. */
 export function scope(s: SheetLayout, job: Job): void {
   const length = job.pick({ US: "ft", SI: "m" });
-  const water = job.pick({ US: "gallons", SI: "litres" });
+  const water = job.pick({ US: "gallons", SI: "liters" });
   const load = job.pick({ US: "tons", SI: "tonnes" });
   const shown = (needs: string, count: number, text: string): string =>
     `=IF(COUNT(${needs})<${count},"","•  "&${text})`;
@@ -43,7 +43,7 @@ export function scope(s: SheetLayout, job: Job): void {
         4,
         `FeatureName&": a stream "&${said("Run", 1)}&" ${length} long that falls "&${said("Fall", 2)}&" ${length} over "&DropCount&IF(DropCount=1," drop"," drops")&", with a bed about "&${said("BedWidth", 1)}&" ${length} wide between stone banks."`,
       ),
-      "•  Hollow Bank stream in the rear garden: a stream 100.0 ft long that falls 22.75 ft over 12 drops, with a bed about 13.3 ft wide between stone banks.",
+      "•  Hollow Bank stream in the backyard: a stream 100.0 ft long that falls 22.75 ft over 12 drops, with a bed about 13.3 ft wide between stone banks.",
     ],
     [
       shown(

@@ -79,7 +79,7 @@ export function checks(s: SheetLayout, job: Job): void {
   s.check({
     label: "Head to spare at the wanted flow",
     value: "=HeadAtWanted/DesignHead-1",
-    limit: "at least 10 %",
+    limit: "at least 10%",
     ok: "HeadAtWanted>=1.1*DesignHead",
     cure: "More head would cost much flow: stronger pump or wider pipe (common practice, no source).",
     fix: "ChosenPump",

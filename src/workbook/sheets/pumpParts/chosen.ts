@@ -28,7 +28,7 @@ export function chosenPump(s: SheetLayout): void {
     kind: "share",
     min: 0.3,
     max: 1.2,
-    message: "Share of the curve's speed, for speed-controlled pumps; 100 % for all others.",
+    message: "Share of the curve's speed, for speed-controlled pumps; 100% for all others.",
     note: "Flow goes with the speed, head with its square, power with its cube.",
   });
   s.result({ name: "PumpName", label: "Name", formula: '=ChosenPump&""', kind: "text" });

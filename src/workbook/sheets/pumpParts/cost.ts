@@ -36,7 +36,7 @@ export function cost(s: SheetLayout): void {
   });
   s.input({
     name: "OwnYears",
-    label: "Years to reckon over",
+    label: "Years to count",
     kind: "count",
     unit: "years",
     min: 0,

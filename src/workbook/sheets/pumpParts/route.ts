@@ -59,8 +59,8 @@ export function route(s: SheetLayout, job: Job): void {
       SI: "Darcy-Weisbach (with Colebrook) is the usual and sounder one; Hazen-Williams is common in the United States.",
     },
     note: {
-      US: "For water at 59 °F; near freezing friction is some 10 % more.",
-      SI: "For water at 15 °C; near freezing friction is some 10 % more.",
+      US: "For water at 59 °F; near freezing friction is some 10% more.",
+      SI: "For water at 15 °C; near freezing friction is some 10% more.",
     },
   });
   s.note(

@@ -5,7 +5,7 @@ export function checks(s: SheetLayout, job: Job): void {
   s.check({
     label: "Slope of the feature",
     value: "=Fall/Run",
-    limit: "at most 100 %",
+    limit: "at most 100%",
     ok: "Fall<=Run",
     cure: "Over 1 in 1 is a wall: check fall and run, or design a waterfall.",
     fix: "FallTyped",

@@ -15,7 +15,7 @@ export function ground(s: SheetLayout): void {
   });
   s.input({
     name: "GroundWaterDepth",
-    label: "Ground water below finished grade",
+    label: "Groundwater below finished grade",
     kind: "length",
     demo: { US: 6.5, SI: 2.1 },
     min: 0,

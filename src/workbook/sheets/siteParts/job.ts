@@ -69,7 +69,7 @@ export function job(s: SheetLayout): void {
     s,
     "JobName",
     "Job",
-    { US: "Hollow Bank stream, rear garden", SI: "Hofbach, Innenhof" },
+    { US: "Hollow Bank stream, backyard", SI: "Hofbach, Innenhof" },
     "Name of the job, as it stands on every page.",
     70,
   );

@@ -77,7 +77,7 @@ export function levels(s: SheetLayout): void {
   s.section("Levels");
   s.input({
     name: "BenchmarkLevel",
-    label: "Bench mark level",
+    label: "Benchmark level",
     kind: "length",
     demo: { US: 100, SI: 50 },
     min: -2000,

@@ -60,7 +60,7 @@ export function draft(s: SheetLayout): void {
   s.put(told, 1, {
     formula:
       '=IF(StartAnswered=0,"Answer what you know; usual values stand for the rest.",' +
-      'IF(FactsWrong>0,"First mend "&FactsNext&".",IF(FactsUnknown=0,"Every fact is known: the sheets price this job.",' +
+      'IF(FactsWrong>0,"First fix "&FactsNext&".",IF(FactsUnknown=0,"Every fact is known: the sheets price this job.",' +
       `IF(ISERROR(${anchor}),"No draft: prices or pumps lack what it needs.",` +
       'StartAnswered&" of 6 answered. Made-up wages and hours, and prices you have not typed: sign nothing on it."))))',
     style: "strong",

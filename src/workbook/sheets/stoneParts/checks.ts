@@ -11,7 +11,7 @@ export function checks(s: SheetLayout, job: Job): void {
     value: "=SUM(INDEX(StoneMix,0,2))",
     limit: 1,
     ok: "ABS(SUM(INDEX(StoneMix,0,2))-1)<=0.005",
-    cure: "Change the shares until they make 100 %.",
+    cure: "Change the shares until they make 100%.",
     fix: "StoneMix",
     kind: "share",
     needs: ["StoneMix"],

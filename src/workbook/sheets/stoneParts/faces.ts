@@ -21,7 +21,7 @@ export function drops(s: SheetLayout): void {
     min: 0.3,
     max: 1,
     message: "Share of the face that is stone.",
-    note: "Loosely laid 60 to 65 %, tightly fitted up to 80 %.",
+    note: "Loosely laid 60 to 65%, tightly fitted up to 80%.",
   });
   const table = s.table({
     name: "DropStone",

@@ -130,7 +130,7 @@ export function contribute(s: SheetLayout, job: Job): void {
     pack: 0.5,
   };
   const carrier = {
-    supplier: job.pick({ US: "Larkspur Haulage (demo)", SI: "Fuhrbetrieb Eschweg (demo)" }),
+    supplier: job.pick({ US: "Larkspur Hauling (demo)", SI: "Fuhrbetrieb Eschweg (demo)" }),
     pack: 1,
     cost: "haulage" as const,
   };

@@ -106,7 +106,7 @@ export function sizes(s: SheetLayout): void {
         key: "share",
         title: "Share of weight",
         kind: "share",
-        input: { min: 0, max: 1, message: "Share of the boulders' weight; all shares make 100 %." },
+        input: { min: 0, max: 1, message: "Share of the boulders' weight; all shares make 100%." },
       },
     ],
     usual: {
