@@ -108,7 +108,8 @@ function volumesOf(
 ): Reckoned<readonly StationVolume[]> {
   const { bermGround, gradeLevel, bedWidth, shelfMargin } = job;
   const surface = stations.filter(isKnown);
-  if (surface.length === 0 || bedWidth === undefined || shelfMargin === undefined) return undefined;
+  // The edge of the basin alone is no line.
+  if (surface.length < 2 || bedWidth === undefined || shelfMargin === undefined) return undefined;
   if (!isKnown(shotsOnLine)) return shotsOnLine;
   const end = surface.at(-1)?.station ?? 0;
   const shots =

@@ -105,7 +105,7 @@ export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
       label: "Head to spare at the wanted flow",
       needs: [headAtWanted, designHead],
       value: () => there(headAtWanted) / there(designHead) - 1,
-      limit: "at least 10 %",
+      limit: "at least 10%",
       ok: () => atLeast(there(headAtWanted), SPARE_HEAD * there(designHead)),
       cure: "More head would cost much flow: stronger pump or wider pipe (common practice, no source).",
       place: "ChosenPump",

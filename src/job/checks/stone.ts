@@ -184,7 +184,7 @@ export function earthChecks(job: Job, { earth }: Topics): Check[] {
       weight: "look",
     }),
     check({
-      label: "Pit stays above the ground water",
+      label: "Pit stays above the groundwater",
       needs: [groundwaterDepth, pitDepth],
       value: () => groundwaterDepth,
       limit: () => there(pitDepth) + clear,

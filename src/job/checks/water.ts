@@ -19,7 +19,7 @@ export function siteChecks(job: Job, { water }: Topics): Check[] {
       label: "Slope of the feature",
       needs: [fall, run],
       value: () => there(fall) / there(run),
-      limit: "at most 100 %",
+      limit: "at most 100%",
       ok: () => atMost(there(fall), there(run)),
       cure: "Over 1 in 1 is a wall: check fall and run, or design a waterfall.",
       place: "FallTyped",

@@ -80,7 +80,7 @@ export function cutFill(s: SheetLayout): Ref {
     open: true,
     needs: ["INDEX(SurfaceStations,0,2)", "BedWidth", "ShelfMargin"],
     formula:
-      '=IF(AND(GroundShots<2,COUNT(BermGround,GradeLevel)<2),"",RILL.CUTFILL(SurfaceStations,CutSlope,BermSlope,VolumeMethod,' +
+      '=IF(OR(COUNT(INDEX(SurfaceStations,0,2))<2,AND(GroundShots<2,COUNT(BermGround,GradeLevel)<2)),"",RILL.CUTFILL(SurfaceStations,CutSlope,BermSlope,VolumeMethod,' +
       'IF(GroundShots>=2,IF(ShotPlaces="","",ShotPlaces),GroundAssumed),TopsoilDepth,BermEnds,Units))',
     columns: [
       length,
