@@ -1,6 +1,6 @@
 import { shippedLabor, shippedMachines } from "../../../book/shipped/people";
 import { FACTS } from "../../../job/facts";
-import { typedIn } from "../../company/cells";
+import { typedIn } from "../../typedIn";
 import type { Job, SheetLayout } from "../../layout";
 import { liftColumns, stoneMachine } from "./liftingMachine";
 
