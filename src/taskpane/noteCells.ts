@@ -1,6 +1,6 @@
 import { FACTS, type FactKey } from "../job/facts";
 import type { ColumnFact, Fact, SingleFact } from "../job/facts/fact";
-import { ANSWERED } from "../job/facts/start";
+import { ANSWERED } from "../job/facts/answered";
 import { fromSi } from "../job/facts/units";
 import { readNotes, type NotesRead, type Understood } from "../job/notes/readNotes";
 import type { CellValue, Change, Grid, Place } from "../host/port";

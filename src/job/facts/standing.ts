@@ -1,7 +1,7 @@
 import type { Assumed, Assumption } from "./assumption";
 import type { Fact } from "./fact";
 import { FACTS, type FactKey, type Job } from "./index";
-import { ANSWERED } from "./start";
+import { ANSWERED } from "./answered";
 import { SHIPPED_TABLES, usualOf } from "./usual";
 
 /** How far to trust a value, worst last. */

@@ -1,6 +1,5 @@
 import { SOIL_NAMES } from "../../calc/ground/soil";
 import { factsOf } from "./fact";
-import type { FactKey } from "./index";
 
 const { number, choice } = factsOf("Start");
 const optional = { optional: true } as const;
@@ -51,11 +50,3 @@ export const start = {
     optional,
   ),
 } as const;
-
-/** The facts of other sheets that an answer on Start stands for until they are typed there. */
-export const ANSWERED: { readonly [K in FactKey]?: keyof typeof start } = {
-  fallTyped: "fallAsked",
-  run: "runAsked",
-  soil: "soilAsked",
-  accessWidth: "wayInAsked",
-};

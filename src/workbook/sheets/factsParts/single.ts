@@ -1,7 +1,7 @@
 import { defaultUnit, type Measure } from "../../../calc/quantity/measures";
 import { FACTS, type FactKey } from "../../../job/facts";
 import type { SingleFact } from "../../../job/facts/fact";
-import { ANSWERED } from "../../../job/facts/start";
+import { ANSWERED } from "../../../job/facts/answered";
 import { USUAL, type Usual } from "../../../job/facts/usual";
 import { inSystem } from "../../../job/facts/units";
 import type { Job, SheetLayout } from "../../layout";
