@@ -1,7 +1,7 @@
 import { unitLabel } from "../calc/quantity/measures";
 import type { UnitSystem } from "../calc/quantity/unitSystem";
 import { invalid } from "../calc/problem";
-import { dimension, drawing, element, FAINT, figure, INK, label, path, STONE, WATER } from "./svg";
+import { dimension, drawing, element, FAINT, figure, INK, label, path, STONE, WATER, type Attributes } from "./svg";
 
 /** Level over station; in the default unit of the system (ft or m). */
 export type ProfilePoint = readonly [station: number, level: number];
@@ -16,24 +16,36 @@ export interface ProfileFacts {
   readonly bed: readonly ProfilePoint[];
 }
 
-const WIDTH = 360;
+/** The room of a drawing: its width and most of its height, in its own units. */
+export interface ProfileRoom {
+  readonly width: number;
+  readonly height: number;
+}
+
+const ROOM: ProfileRoom = { width: 360, height: 218 };
 const LEFT = 40;
 const RIGHT = 16;
 const TOP = 22;
-const HEIGHT = 130;
+/** What stands under the line: its length, the legend, and what heights are drawn by. */
+const UNDER = 66;
+/** A legend of one row is so wide; in a narrower drawing it has two. */
+const LEGEND = 270;
+const LEGEND_ROW = 16;
 /** Heights are drawn at most so many times as large as lengths. */
 const MOST_STRETCHED = 5;
 
 /** The line cut along its length: existing ground, the surface dug or filled to, cut and fill hatched, and the finished bed. */
-export function profileDrawing({ system, name, stations, bed }: ProfileFacts): string {
+export function profileDrawing({ system, name, stations, bed }: ProfileFacts, room = ROOM): string {
   const [first, last] = [stations[0], stations.at(-1)];
   if (!first || !last || !(last.station > first.station))
     throw invalid("the profile needs the ground and the surface at two stations at least");
   const unit = unitLabel("length", system);
   const levels = [...stations.flatMap(({ ground, surface }) => [ground, surface]), ...bed.map(([, level]) => level)];
   const [low, high] = [Math.min(...levels), Math.max(...levels)];
-  const across = (WIDTH - LEFT - RIGHT) / (last.station - first.station);
-  const down = Math.min(MOST_STRETCHED * across, HEIGHT / Math.max(high - low, 1e-9));
+  const rows = room.width < LEGEND ? 2 : 1;
+  const under = UNDER + (rows - 1) * LEGEND_ROW;
+  const across = (room.width - LEFT - RIGHT) / (last.station - first.station);
+  const down = Math.min(MOST_STRETCHED * across, (room.height - TOP - under) / Math.max(high - low, 1e-9));
   const x = (station: number): number => LEFT + (station - first.station) * across;
   const y = (level: number): number => TOP + (high - level) * down;
   const bottom = y(low);
@@ -53,19 +65,19 @@ export function profileDrawing({ system, name, stations, bed }: ProfileFacts): s
     dimension(
       LEFT,
       bottom + 22,
-      WIDTH - RIGHT,
+      room.width - RIGHT,
       bottom + 22,
       `stations ${figure(first.station)} to ${figure(last.station)} ${unit}`,
     ),
-    ...legend(bottom + 40),
-    label(8, bottom + 56, `Heights drawn ${figure(down / across, 1)} times as large as lengths.`, {
+    ...legend(bottom + 40, rows),
+    label(8, bottom + under - 10, `Heights drawn ${figure(down / across, 1)} times as large as lengths.`, {
       fill: FAINT,
       "font-size": 10,
     }),
   ];
   return drawing(
-    WIDTH,
-    bottom + 66,
+    room.width,
+    bottom + under,
     `Profile of ${name}`,
     `From station ${figure(first.station)} to ${figure(last.station)} ${unit} the ground lies between ` +
       `${figure(Math.min(...ground.map(([, level]) => level)))} and ${figure(Math.max(...ground.map(([, level]) => level)))} ${unit}; ` +
@@ -108,28 +120,23 @@ function area(points: readonly (readonly [number, number])[], cut: boolean): str
   return path(points, { fill: cut ? "url(#profile-cut)" : "url(#profile-fill)", stroke: "none" });
 }
 
-function legend(y: number): string[] {
+function legend(y: number, rows: number): string[] {
   const swatch = (x: number, fill: string, text: string): string =>
     element("rect", { x, y: y - 8, width: 14, height: 9, fill, stroke: FAINT, "stroke-width": 0.6 }) +
     label(x + 18, y, text, { "font-size": 10 });
+  const [x, below] = rows === 1 ? [104, y] : [8, y + LEGEND_ROW];
+  const stroke = (from: number, text: string, attributes: Attributes): string =>
+    path(
+      [
+        [from, below - 4],
+        [from + 18, below - 4],
+      ],
+      attributes,
+    ) + label(from + 22, below, text, { "font-size": 10 });
   return [
     swatch(8, "url(#profile-cut)", "cut"),
     swatch(58, "url(#profile-fill)", "fill"),
-    path(
-      [
-        [104, y - 4],
-        [122, y - 4],
-      ],
-      { stroke: FAINT, "stroke-width": 1.6, "stroke-dasharray": "5 3" },
-    ),
-    label(126, y, "ground", { "font-size": 10 }),
-    path(
-      [
-        [176, y - 4],
-        [194, y - 4],
-      ],
-      { stroke: INK, "stroke-width": 2.2 },
-    ),
-    label(198, y, "finished bed", { "font-size": 10 }),
+    stroke(x, "ground", { stroke: FAINT, "stroke-width": 1.6, "stroke-dasharray": "5 3" }),
+    stroke(x + 72, "finished bed", { stroke: INK, "stroke-width": 2.2 }),
   ];
 }

@@ -3,7 +3,9 @@ import { unitLabel } from "../calc/quantity/measures";
 import { readCutPlan } from "../drawing/readCutPlan";
 import { DIGGING_CAUTION } from "../functions/ground/arguments";
 import { LIFTING_CAUTION } from "../functions/stone/arguments";
+import type { ProfileRoom } from "../drawing/profile";
 import { clientsDrawing } from "../taskpane/clientsDrawing";
+import { groundProfile } from "../taskpane/groundProfile";
 import { numberIn, textIn, type PaperCells } from "./cells";
 import { linesUnder, stepsOf } from "./crewSheet";
 import { jobDrawing } from "./jobDrawing";
@@ -93,19 +95,34 @@ function head(cells: PaperCells): Content {
 const ROW = 16.4;
 const REST = 340;
 
-/** Section and plan in what the levels leave of the page. */
+/** The lettering of the drawings is 10 of their units high, and the crew's is to be 11 points, a little more since they are rounded to fit. */
+const SCALE = 1.12;
+/** What the profile takes of the page's width, in points: in its own units, as much as its lettering needs. */
+const PROFILE = 255;
+const GAP = 12;
+/** A line of text, in points. */
+const LINE = 16;
+
+/** Section and plan in what the levels leave of the page, and beside them what is dug and filled along the line. */
 function picture(cells: PaperCells, levels: number): Content {
   const [width, page] = cells.system === "US" ? [612, 792] : [595, 842];
   const room = { width: width - 2 * EDGE, height: Math.max(200, page - 2 * EDGE - REST - ROW * levels) };
-  // The lettering of the drawing is 10 of its units high, and the crew's is to be 11 points, a little more since it is rounded to fit.
-  const scale = 1.12;
-  const made = jobDrawing(clientsDrawing, cells, {
-    width: room.width / scale,
-    height: room.height / scale,
-    bare: true,
-  });
+  const height = room.height - LINE;
+  const profile = jobDrawing(groundProfile, cells, { width: PROFILE / SCALE, height: height / SCALE });
+  if ("reason" in profile) return sectionAndPlan(cells, room);
+  return {
+    columns: [
+      { width: "*", stack: [sectionAndPlan(cells, { ...room, width: room.width - PROFILE - GAP })] },
+      { width: PROFILE, stack: [quiet("Profile: what is dug and filled"), drawn(profile.svg, [PROFILE, height])] },
+    ],
+    columnGap: GAP,
+  };
+}
+
+function sectionAndPlan(cells: PaperCells, { width, height }: ProfileRoom): Content {
+  const made = jobDrawing(clientsDrawing, cells, { width: width / SCALE, height: height / SCALE, bare: true });
   if ("reason" in made) return quiet(`No drawing yet: ${made.reason}.`);
-  return drawn(made.svg, [room.width, room.height]);
+  return drawn(made.svg, [width, height]);
 }
 
 /** Columns of the tables that say what the rod shows and what a string measures. */

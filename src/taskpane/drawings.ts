@@ -3,10 +3,10 @@ import { curvesDrawing } from "../drawing/curves";
 import { cutPlanDrawing } from "../drawing/cutPlan";
 import { planDrawing } from "../drawing/plan";
 import { readCutPlan } from "../drawing/readCutPlan";
-import { profileDrawing } from "../drawing/profile";
 import { sectionDrawing } from "../drawing/section";
 import { findDeclaration } from "../functions/catalogue";
 import { CUT_PLAN } from "./drawingTitles";
+import { groundProfile } from "./groundProfile";
 import type { JobDrawing } from "./reading";
 
 export { Reading, type JobDrawing } from "./reading";
@@ -30,24 +30,7 @@ export const DRAWINGS: readonly JobDrawing[] = [
         levelDrop: read.number("LevelDrop"),
       }),
   },
-  {
-    title: "Profile",
-    places: ["Units", "FeatureName", "CutFill", "BedPoints"],
-    draw: (read) =>
-      profileDrawing({
-        system: read.system,
-        name: read.text("FeatureName"),
-        stations: read
-          .grid("CutFill")
-          .filter(([station]) => typeof station === "number")
-          .map(([station, ground, surface]) => ({
-            station: Number(station),
-            ground: Number(ground),
-            surface: Number(surface),
-          })),
-        bed: read.grid("BedPoints").map(([station, level]) => [Number(station), Number(level)] as const),
-      }),
-  },
+  groundProfile,
   {
     title: "Plan",
     places: ["Units", "FeatureName", "Treads", "BedWidth", "BasinLength", "BasinWidth", "PoolTable"],

@@ -21,6 +21,17 @@ describe("the profile", () => {
     expect(svg).not.toMatch(/NaN|Infinity/);
   });
 
+  it("keeps to the room it is given, in height and for its legend", () => {
+    const stations = [row(0, 11, 10), row(4, 9, 10)];
+    const size = { width: 220, height: 170 };
+    const svg = profileDrawing({ system: "SI", name: "Bach", stations, bed: [[0, 12]] }, size);
+    const [, width, height] = /viewBox="0 0 (\d+) (\d+)"/.exec(svg) ?? [];
+    expect([Number(width), Number(height)]).toEqual([220, 170]);
+    // Letters 10 high are about 5.5 wide on average: the last word, "finished bed", ends within the width.
+    const [, x] = /x="(\d+)"[^>]*>finished bed/.exec(svg) ?? [];
+    expect(Number(x) + 12 * 5.5).toBeLessThan(220);
+  });
+
   it("needs two stations", () => {
     expect(() => draw([row(0, 10, 10)])).toThrow("at two stations at least");
     expect(() => draw([])).toThrow("at two stations at least");

@@ -108,6 +108,16 @@ describe.each(["us", "si"] as const)("the papers of the %s demo job", (units) =>
     expect(crew).toContain("Start-up test");
   });
 
+  it("draws the crew the ground along the line, from the first station of its table to the last", () => {
+    const stations = (workbook.recalculate().named("CutFill") ?? [])
+      .map(([station]) => station)
+      .filter(Number.isFinite);
+    expect(stations.length).toBeGreaterThan(3);
+    const figure = (station: unknown): string => String(Number(Number(station).toFixed(2)));
+    expect(words("crew")).toContain(`stations ${figure(stations[0])} to ${figure(stations.at(-1))} `);
+    expect(words("crew")).toContain("finished bed");
+  });
+
   it("orders from one supplier at his prices, and prints nothing of another", () => {
     const order = words("supplier");
     const mine = suppliers[3] ?? "";
