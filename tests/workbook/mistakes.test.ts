@@ -173,9 +173,9 @@ const MISTAKES: readonly Mistake[] = [
   },
   {
     // The pits are 2.67 ft and 0.875 m deep.
-    what: "a pit that reaches into the ground water",
+    what: "a pit that reaches into the groundwater",
     typed: { US: { GroundWaterDepth: 2.5 }, SI: { GroundWaterDepth: 0.8 } },
-    finds: "Pit stays above the ground water",
+    finds: "Pit stays above the groundwater",
     says: "FIX",
   },
   {

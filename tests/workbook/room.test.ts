@@ -50,6 +50,8 @@ function cutOff(sheet: SheetModel): string[] {
     // The sheet of facts shows the beginning of a long text; its own sheet shows it whole.
     if (sheet.name === FACTS_SHEET && !wrap && align === "left" && [COLUMN.yours, COLUMN.used].includes(column as 2))
       return [];
+    // So does the list of what was issued, of words that the quote shows whole.
+    if (sheet.name === "Issued" && !wrap && align === "left" && (column === 2 || column === 3)) return [];
     const where = `${sheet.name}!${cellAddress(row, column)} "${text.slice(0, 60)}"`;
     if (!wrap) return textWidth(text, size, bold) > room * 1.05 ? [`${where} is too wide`] : [];
     const broken = text.split(/\s/).find((word) => textWidth(word, size, bold) > room);

@@ -1,6 +1,7 @@
 import { ISSUE_CELLS } from "../../job/story/issue";
 import { defineSheet, type Job, type Kind, type SheetLayout } from "../layout";
 import { formatOf, unitOf } from "../layout/formats";
+import { heightOfLines } from "../layout/textRoom";
 
 /** Rows laid out, and rows the list may grow to: some twenty issues. */
 const ROWS = 20;
@@ -36,7 +37,7 @@ export const issued = defineSheet({
   order: 14.5,
   turn: 1,
   build(s, job) {
-    s.widths([26, 16, 16, 11, 40, 13, 13, 13, 13, 13, 13]);
+    s.widths([26, 25, 25, 11, 40, 13, 13, 13, 13, 13, 13]);
     s.title(
       "Issued",
       "Read what the client holds and what has changed since; the pane's button adds the next revision.",
@@ -53,7 +54,7 @@ export const issued = defineSheet({
       name: "LastIssueRow",
       label: "Its first row in the list",
       kind: "count",
-      formula: '=IF(LastRevision=0,"",XMATCH(LastRevision,IssuedRevisions))',
+      formula: '=IF(LastRevision=0,"",MATCH(LastRevision,IssuedRevisions,0))',
     });
     s.result({
       name: "LastIssueDay",
@@ -93,7 +94,11 @@ function figure(
   [label, name, kind, decimals]: (typeof FIGURES)[number],
   index: number,
 ): void {
-  const look = { format: formatOf(kind, system), align: kind === "text" ? ("left" as const) : ("right" as const) };
+  // A price that is held back is a sentence in place of an amount.
+  const wrap = kind === "text" || kind === "money";
+  const align = kind === "text" ? ("left" as const) : ("right" as const);
+  const look = { format: formatOf(kind, system), align, wrap };
+  if (wrap) s.sheet.heights.set(s.row, heightOfLines(2));
   const unit = kind === "text" || kind === "count" || kind === "number" ? "" : unitOf(kind, system);
   const [now, then] = [`$B$${s.row}`, `$C$${s.row}`];
   const said = (cell: string): string =>
