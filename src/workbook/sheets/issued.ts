@@ -37,7 +37,7 @@ export const issued = defineSheet({
   order: 14.5,
   turn: 1,
   build(s, job) {
-    s.widths([26, 25, 25, 11, 40, 13, 13, 13, 13, 13, 13]);
+    s.widths([26, 25, 25, 24, 40, 13, 13, 13, 13, 13, 13]);
     s.title(
       "Issued",
       "Read what the client holds and what has changed since; the pane's button adds the next revision.",
@@ -97,7 +97,8 @@ function figure(
   // A price that is held back is a sentence in place of an amount.
   const wrap = kind === "text" || kind === "money";
   const align = kind === "text" ? ("left" as const) : ("right" as const);
-  const look = { format: formatOf(kind, system), align, wrap };
+  const format = kind === "number" ? "0.0" : formatOf(kind, system);
+  const look = { format, align, wrap };
   if (wrap) s.sheet.heights.set(s.row, heightOfLines(2));
   const unit = kind === "text" || kind === "count" || kind === "number" ? "" : unitOf(kind, system);
   const [now, then] = [`$B$${s.row}`, `$C$${s.row}`];
