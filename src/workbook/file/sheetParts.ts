@@ -5,6 +5,7 @@ import type { CellModel, CellValue, ChartModel, NameModel, SheetModel, Validatio
 import { lastPrintedColumn, lastPrintedRow, MARGINS, pageScale } from "../layout/paging";
 import { heightsInFile, rowsInFile } from "./openRows";
 import { differentialStyle, writerStyle } from "./styles";
+import { tabColor } from "./tabColors";
 
 /** Everything of one sheet as the writing library takes it. */
 export function writerSheet(sheet: SheetModel, names: readonly NameModel[], paper: "letter" | "a4"): WriteSheet {
@@ -14,6 +15,7 @@ export function writerSheet(sheet: SheetModel, names: readonly NameModel[], pape
   const holds = (row: number, column: number, { value, formula }: CellModel): boolean =>
     formula !== undefined || (spilled.get(`${row},${column}`) ?? value ?? "") !== "";
   const rows = rowsInFile(sheet, holds);
+  const color = tabColor(sheet.name);
   return {
     name: sheet.name,
     ...(sheet.hidden ? { hidden: true } : {}),
@@ -79,7 +81,7 @@ export function writerSheet(sheet: SheetModel, names: readonly NameModel[], pape
     },
     // The library counts rows from 0 here.
     rowBreaks: print.breaks.map((row) => row - 1),
-    view: { showGridLines: false },
+    view: { showGridLines: false, ...(color === undefined ? {} : { tabColor: { rgb: color } }) },
   };
 }
 
