@@ -3,10 +3,12 @@ import path from "node:path";
 import { strToU8, unzipSync, zipSync } from "fflate";
 import { readXlsx, writeXlsx } from "hucre/xlsx";
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { areaName } from "../../src/xlsx/address";
 import { smallTemplate } from "../host/smallTemplate";
 import { BenchPage } from "./benchPage";
 import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";
 import { hold } from "./held";
+import { placesIn } from "./places";
 
 const DEMO = path.join(SITE_FOLDER, "templates/rillwright-us-demo.xlsx");
 /** As many cells as take a moment to read, lay out and write. */
@@ -165,7 +167,7 @@ describeInBrowser("files on the bench", () => {
   it("keeps charts, rules and names of a job of ours when it saves", async () => {
     const before = readFileSync(DEMO);
     await bench.takeFile("demo.xlsx", before);
-    await bench.goTo("Site!B17");
+    await bench.goTo(areaName((await placesIn(before))("FallTyped")));
     await bench.type("2.6");
     await bench.page.locator("#kept", { hasText: "kept in this browser" }).waitFor();
     const [was, now] = [unzipSync(before), unzipSync(await bench.save())];

@@ -1,17 +1,24 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { readFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
+import path from "node:path";
 import { unzipSync, zipSync } from "fflate";
 import { readXlsx } from "hucre/xlsx";
+import { areaName, type Area } from "../../src/xlsx/address";
 import { smallTemplate } from "../host/smallTemplate";
 import { ALL } from "../effort";
 import { BenchPage } from "./benchPage";
-import { describeInBrowser, startSite, type Site } from "./browser";
+import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";
+import { placesIn } from "./places";
 
+const DEMO = path.join(SITE_FOLDER, "templates/rillwright-us-demo.xlsx");
 const KEEPS_NOTHING = "This browser keeps nothing here; save the file before you leave.";
 
 describeInBrowser("what the bench keeps in the browser", () => {
   let site: Site;
+  let fall: Area;
   beforeAll(async () => {
+    fall = (await placesIn(readFileSync(DEMO)))("FallTyped");
     site = await startSite();
   });
   afterAll(() => site?.close());
@@ -26,7 +33,7 @@ describeInBrowser("what the bench keeps in the browser", () => {
     const { context, page } = await site.open();
     const bench = new BenchPage(page, site.address);
     await bench.open();
-    await bench.goTo("Site!B17");
+    await bench.goTo(areaName(fall));
     await bench.type("2.65");
     await bench.goTo("Site!F30");
     await bench.showTab("Drawings");
@@ -46,7 +53,7 @@ describeInBrowser("what the bench keeps in the browser", () => {
     const saved = await again.save();
     const { sheets } = await readXlsx(saved, { readStyles: true });
     const site2 = sheets.find(({ name }) => name === "Site");
-    expect(site2?.cells?.get("16,1")?.value).toBe(2.65);
+    expect(site2?.cells?.get(`${fall.top},${fall.left}`)?.value).toBe(2.65);
     expect(Object.keys(unzipSync(saved)).some((part) => /^xl\/media\/rillwright\d+\.png$/.test(part))).toBe(true);
     expect(site2?.images?.some(({ altText, anchor }) => altText === "Plan" && anchor.from.row === 29)).toBe(true);
     await context.close();
@@ -69,7 +76,7 @@ describeInBrowser("what the bench keeps in the browser", () => {
       await two.goTo("Site!B4");
       await two.type("2.2");
       await kept(two).waitFor();
-      for (const [bench, name, fall] of [
+      for (const [bench, name, typed] of [
         [one, "one.xlsx", 1.1],
         [two, "two.xlsx", 2.2],
       ] as const) {
@@ -77,9 +84,9 @@ describeInBrowser("what the bench keeps in the browser", () => {
         await bench.ready();
         expect(await bench.page.locator("#file-name").innerText()).toBe(name);
         const { sheets } = await readXlsx(await bench.save(), { readStyles: true });
-        expect(sheets.find((sheet) => sheet.name === "Site")?.cells?.get("3,1")?.value).toBe(fall);
+        expect(sheets.find((sheet) => sheet.name === "Site")?.cells?.get("3,1")?.value).toBe(typed);
         await bench.goTo("Site!B4");
-        await bench.type(String(fall + 1));
+        await bench.type(String(typed + 1));
         await kept(bench).waitFor();
       }
       await two.page.close();
@@ -177,13 +184,13 @@ describeInBrowser("what the bench keeps in the browser", () => {
     await bench.open();
     await bench.showTab("Job");
     const head = await bench.glance("DesignHead");
-    await bench.goTo("Site!B17");
+    await bench.goTo(areaName(fall));
     await bench.type("3.4");
     await page.locator("#kept", { hasText: KEEPS_NOTHING }).waitFor();
     await expect.poll(() => bench.glance("DesignHead")).not.toBe(head);
     for (const tab of ["Lists", "Drawings", "Help"]) await bench.showTab(tab);
     const { sheets } = await readXlsx(await bench.save(), { readStyles: true });
-    expect(sheets.find(({ name }) => name === "Site")?.cells?.get("16,1")?.value).toBe(3.4);
+    expect(sheets.find(({ name }) => name === "Site")?.cells?.get(`${fall.top},${fall.left}`)?.value).toBe(3.4);
     expect(faults).toEqual([]);
     await context.close();
   });

@@ -1,8 +1,14 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { areaName } from "../../src/xlsx/address";
 import { faultsOf } from "./axe";
 import { BenchPage } from "./benchPage";
 import { ALL } from "../effort";
-import { describeInBrowser, startSite, type Site } from "./browser";
+import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";
+import { placesIn } from "./places";
+
+const BLANK = path.join(SITE_FOLDER, "templates/rillwright-si-blank.xlsx");
 
 /** The embedded spreadsheet draws its cells on a canvas and is another project's work. */
 const NOT_OURS = ["#sheet"];
@@ -154,7 +160,7 @@ describeInBrowser("the bench's looks", () => {
     await page.locator("#file-name", { hasText: "rillwright-si-blank.xlsx" }).waitFor();
     await greeting.waitFor({ state: "detached" });
     // After a reload the pane offers the units of the job that is open.
-    await bench.goTo("Site!B16");
+    await bench.goTo(areaName((await placesIn(readFileSync(BLANK)))("FeatureName")));
     await bench.type("Pond corner (invented)");
     await page.locator("#kept", { hasText: "kept in this browser" }).waitFor();
     await page.reload();

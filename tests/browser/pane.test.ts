@@ -106,7 +106,7 @@ describeInBrowser("the pane", () => {
     await showTab(page, "Job");
     const head = await page.locator("[data-name=DesignHead]").innerText();
     expect(head).toMatch(/^[\d.,]+ ft$/);
-    await page.locator("summary").click();
+    await page.locator("summary[data-key=good]").click();
     const check = page.locator(".check").first();
     const where = (await check.locator(".quiet").innerText()).replace("Go to ", "");
     await check.click();

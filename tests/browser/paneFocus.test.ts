@@ -20,7 +20,8 @@ describeInBrowser("the pane by keyboard and finger", () => {
   const fill = async (page: Page, name: string): Promise<void> => {
     await showTab(page, name);
     await page.waitForTimeout(200);
-    if (name === "Job") await page.locator("summary").click();
+    const folded = page.locator("details:not([open]) > summary:visible");
+    while ((await folded.count()) > 0) await folded.first().click();
     if (name === "Functions") await page.locator(".row", { hasText: "BASINCHECK" }).first().click();
   };
 
