@@ -5,7 +5,7 @@ import type { Product } from "../../book/types";
 import type { JobRow } from "../facts";
 import { total } from "../rows";
 import { FITTINGS } from "../takeoff/fittings";
-import { takeoffTerms } from "../takeoff/terms";
+import { FREIGHT_LINE, takeoffTerms } from "../takeoff/terms";
 import type { Sketch } from "./sketch";
 
 /** The price list of this job: of every line the product of the size that the design asks for. */
@@ -91,6 +91,7 @@ function linesOf({ job, system }: Sketch, products: readonly Product[]): JobRow<
     line("SPOIL", { kind: "spoil haul" }),
     line("FILL", { kind: "fill" }),
     line("BEDDING", { kind: "bedding sand" }),
+    FREIGHT_LINE,
   ];
 }
 

@@ -7,6 +7,7 @@ import { attempt, isKnown, known, reckon, type Reckoned } from "../reckoned";
 import { total } from "../rows";
 import { askedPrice, askedTerms } from "./asks";
 import type { Need } from "./lines";
+import { FREIGHT_LINE } from "./terms";
 
 /** A line of the takeoff: what is needed, what is bought, and what it costs. */
 export interface TakeoffLine {
@@ -85,10 +86,8 @@ function freightLine(job: Job, prices: Prices, lines: readonly TakeoffLine[]): T
     (...each) => total(each),
   );
   const quantity = reckon([freight], (all) => (all > 0 ? 1 : 0));
-  return designLine(job, { code: FREIGHT, quantity, price: known(freight) || undefined }, prices, new Set());
+  return designLine(job, { code: FREIGHT_LINE.code, quantity, price: known(freight) || undefined }, prices, new Set());
 }
-
-const FREIGHT = "FREIGHT";
 
 function designLine(
   job: Job,
@@ -106,7 +105,7 @@ function designLine(
     waste: listed.waste ?? terms?.waste,
     minimum: listed.minimum ?? terms?.minimum,
     pack: listed.pack ?? terms?.pack,
-    freight: code === FREIGHT ? 0 : (listed.freight ?? (isOwn ? 0 : (terms?.freight ?? 0))),
+    freight: code === FREIGHT_LINE.code ? 0 : (listed.freight ?? (isOwn ? 0 : (terms?.freight ?? 0))),
     price: cost === undefined ? undefined : Math.round(Number((cost * PRICE_DIGITS).toPrecision(15))) / PRICE_DIGITS,
     kind: listed.kind ?? terms?.kind,
     supplier: listed.supplier ?? terms?.supplier,

@@ -5,6 +5,12 @@ import { aboutUnit, type SaleUnit } from "../../book/units";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { JobRow } from "../facts";
 
+/** The line that all freight comes to, and how it is bought: once, whole. */
+export const FREIGHT_LINE = {
+  ...{ code: "FREIGHT", description: "Freight of all lines", unit: "job" },
+  ...{ pack: 1, minimum: 0, waste: 0, kind: "haulage", taxable: "yes" },
+} as const satisfies JobRow<"prices">;
+
 /** The unit the takeoff counts in. */
 const TAKEOFF_UNITS = {
   US: { pieces: "each", length: "ft", area: "ft²", volume: "yd³", weight: "ton" },

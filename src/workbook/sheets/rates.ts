@@ -1,6 +1,6 @@
+import { FREIGHT_LINE } from "../../job/takeoff/terms";
 import { defineSheet, type SheetLayout } from "../layout";
 import { labour, machines } from "./money/hourRates";
-import { FREIGHT } from "./money/takeoffColumns";
 import { priceList } from "./money/priceList";
 
 /** After this many days a price is worth asking for again; common practice, no source. */
@@ -21,9 +21,10 @@ export const rates = defineSheet({
     machines(s, job);
     checks(s);
     s.checksHere();
-    const freight = { code: FREIGHT, description: "Freight of all lines", unit: "job", category: "Other" } as const;
+    const { code, description, unit, kind } = FREIGHT_LINE;
+    const freight = { code, description, unit, category: "Other" } as const;
     s.takeoff({ ...freight, quantity: "=(SUM(TakeoffFreights)>0)*1" });
-    s.rate({ ...freight, cost: "haulage", supplier: "" });
+    s.rate({ ...freight, cost: kind, supplier: "" });
     s.pageBreak();
     priceList(s, job);
   },

@@ -48,8 +48,6 @@ export const TITLES: Readonly<Partial<Record<Key, string>>> = {
 
 /** What bringing an order of the line costs; it is a line of its own below. */
 export const FREIGHT_COLUMN: ColumnSpec = { key: "freight", title: "Freight", kind: "money" };
-/** The line that all freight comes to. */
-export const FREIGHT = "FREIGHT";
 
 /** Names of the columns that other sheets read; they cover the lines of the sheets and the user's own. */
 export const TAKEOFF_NAMES: Readonly<Partial<Record<Key, string>>> = {

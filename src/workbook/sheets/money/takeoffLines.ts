@@ -2,9 +2,10 @@ import type { Job, PlacedTakeoffLine, SheetLayout, TableRef } from "../../layout
 import { bare, whenFilled } from "../../layout/conditions";
 import type { ColumnSpec } from "../../layout/tableColumns";
 import { partOf } from "../../../job/takeoff/parts";
+import { FREIGHT_LINE } from "../../../job/takeoff/terms";
 import { RATE_COLUMNS, RATE_TABLE } from "../../rateColumns";
 import { cellOf, fill } from "./cells";
-import { FREIGHT, FREIGHT_COLUMN, LOOKED_UP, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
+import { FREIGHT_COLUMN, LOOKED_UP, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
 
 /** The columns of what the sheets ask for: texts, then numbers that `fillLines` puts in. */
 export function sheetColumns(lines: readonly PlacedTakeoffLine[], head: number): ColumnSpec[] {
@@ -61,7 +62,7 @@ export function fillLines(s: SheetLayout, job: Job, table: TableRef): void {
     const at = (key: string): string => table.cell(key, index + 1).address.replace(`${s.name}!`, "");
     fill(s, table.cell("mark", index + 1), `IF(N(${at("order")})>0,${rates.cell("mark", rateRow).address}&"","")`);
     const freight = table.cell("freight", index + 1);
-    if (line.code === FREIGHT) {
+    if (line.code === FREIGHT_LINE.code) {
       cellOf(s, freight).value = 0;
       const typed = rates.cell("cost", rateRow).address;
       fill(
