@@ -65,6 +65,7 @@ function linesOf({ job, system }: Sketch, products: readonly Product[]): JobRow<
     ...[0, 1, 2, 3].flatMap((row) => (job.route[row] ? [line(`PIPE-${row + 1}`, sized(job.route[row], "pipe"))] : [])),
     ...(riser ? [line("RISER", sized(riser, "pipe"))] : []),
     ...FITTINGS.map(([kind]) => line(aboutKind(kind).word, sized(fitted, kind))),
+    line("CABLE", { kind: "cable", type: job.cableGauge }),
     line("MODULE", { kind: "void module", length: job.moduleLength, width: job.moduleWidth, height: job.moduleHeight }),
     tub ? lineOf("PUMPWELL", tub, system) : line("PUMPWELL", { kind: "pump well" }),
     {
