@@ -17,26 +17,27 @@ const ALL = ["tests/**/*.test.ts"];
 export default defineConfig(({ mode }) => {
   const everything = mode === "all";
   const exclude = [...configDefaults.exclude, ...TIMED];
+  // A project reads this file again without the mode of the run, so that each is told of it.
+  const env = { TESTS: everything ? "all" : "short" };
   return {
     root: top,
     test: {
       // Random calls and recalculated workbooks share the machine with a browser; a slow test is not a wrong one.
       testTimeout: 60_000,
       hookTimeout: 120_000,
-      env: { TESTS: everything ? "all" : "short" },
       setupFiles: [path.join(top, "tests/randomSeed.ts")],
       expect: { poll: { timeout: 15_000 } },
       reporters: ["default", path.join(top, "tests/plainSummary.ts")],
       maxWorkers: 2,
       projects: [
-        { extends: true, test: { name: "sharing", include: SHARING, exclude, isolate: false } },
-        { extends: true, test: { name: "apart", include: ALL, exclude: [...exclude, ...SHARING, ...BROWSER] } },
-        { extends: true, test: { name: "browser", include: BROWSER, exclude } },
+        { extends: true, test: { name: "sharing", env, include: SHARING, exclude, isolate: false } },
+        { extends: true, test: { name: "apart", env, include: ALL, exclude: [...exclude, ...SHARING, ...BROWSER] } },
+        { extends: true, test: { name: "browser", env, include: BROWSER, exclude } },
         ...(everything
           ? [
               {
                 extends: true as const,
-                test: { name: "timed", include: TIMED, maxWorkers: 1, sequence: { groupOrder: 1 } },
+                test: { name: "timed", env, include: TIMED, maxWorkers: 1, sequence: { groupOrder: 1 } },
               },
             ]
           : []),

@@ -70,7 +70,7 @@ export function labour(s: SheetLayout, job: Job): void {
         title: "Cost an hour",
         kind: "money",
         name: "LabourHourRates",
-        formula: `=IF(ISNUMBER([wage]),ROUND([wage]*(1+[burden]),2),"")`,
+        formula: `=IF(ISNUMBER([wage]),ROUND([wage]*(1+N([burden])),2),"")`,
       },
       {
         key: "people",
