@@ -6,11 +6,11 @@ import { comparedNews, comparedPrices, comparedPumps, fileWith, madeJob, type Na
 import type { PumpListFile, ReadPumpsAs } from "../csv/readPumpList";
 import { buildWorkbook } from "../workbook/build";
 import type { Compared, Difference } from "../workbook/company/difference";
-import { answerCell } from "../workbook/company/newJob";
 import { readBook, type BookRead } from "../workbook/company/readBook";
 import type { CellValue } from "../workbook/model";
 import type { Names } from "../workbook/reckoning/places";
 import { readWorkbookFile } from "./workbookFile";
+import { answerCell } from "../workbook/yoursName";
 
 const USAGE = [
   "Usage: npm run job -- --book BOOK.xlsx --out JOB.xlsx [--answers NAME=VALUE …]",

@@ -7,6 +7,7 @@ import type { Issue } from "../job/story/issue";
 import { issuedCells, issuesOf } from "./issued";
 import { officePack } from "./office";
 import { supplierPack, suppliersOf } from "./supplier";
+import { answerCell } from "../workbook/yoursName";
 
 /** Papers that are printed together, for one reader. */
 export const PACKS = ["client", "crew", "supplier", "office"] as const;
@@ -62,9 +63,9 @@ function chosenSupplier(suppliers: readonly string[], wanted: string | undefined
 
 /** The workbook shows one supplier's order at a time; it is asked for this one's. */
 function orderTo(supplier: string, workbook: OpenedWorkbook, today: number): TDocumentDefinitions {
-  const place = workbook.names.get("PrintedSupplierYours") ?? workbook.names.get("PrintedSupplier");
+  const place = answerCell("PrintedSupplier", workbook.names);
   if (place === undefined) throw new Error("this workbook has no sheet of orders");
-  const cells = new PaperCells(workbook.recalculate(new Map([[place.replace(/\$/g, ""), supplier]])));
+  const cells = new PaperCells(workbook.recalculate(new Map([[place, supplier]])));
   if (cells.text("PrintedName") !== supplier) throw new Error(`the workbook does not show the order to "${supplier}"`);
   return supplierPack(cells, today);
 }

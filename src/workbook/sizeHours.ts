@@ -2,7 +2,7 @@ import type { SizeHours } from "../book/types";
 import { FACTS } from "../job/facts";
 import { inSystem } from "../job/facts/units";
 import type { UnitSystem } from "../calc/quantity/unitSystem";
-import { typedIn } from "./company/cells";
+import { typedIn } from "./typedIn";
 import type { ColumnSpec } from "./layout/tableColumns";
 import type { CellValue } from "./model";
 

@@ -2,11 +2,12 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { readXlsx, type Workbook } from "hucre/xlsx";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { parseArea, type Area } from "../../src/xlsx/address";
+import { type Area } from "../../src/xlsx/address";
 import { recalculate, type Recalculated } from "../../src/workbook/recalculate";
 import { BenchPage } from "./benchPage";
 import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";
 import { hold } from "./held";
+import { areaTyped } from "./places";
 
 const DEMO = path.join(SITE_FOLDER, "templates/rillwright-us-demo.xlsx");
 
@@ -26,11 +27,7 @@ describeInBrowser("the bench while it opens", () => {
     const { sheet, top, left } = place(name);
     return book.sheets.find((one) => one.name === sheet)?.cells?.get(`${top},${left}`)?.formulaResult as number;
   };
-  const place = (name: string): Area => {
-    const area = parseArea(demo.names.get(`${name}Yours`) ?? demo.names.get(name) ?? "");
-    if (!area) throw new Error(`no name ${name}`);
-    return area;
-  };
+  const place = (name: string): Area => areaTyped(name, demo.names);
   const cellOf = (name: string): string => `td[data-cell="${place(name).top},${place(name).left}"]`;
 
   it("shows the stored values at once, and loses nothing that is typed before the grid stands", async () => {

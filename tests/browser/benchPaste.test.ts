@@ -3,11 +3,12 @@ import path from "node:path";
 import { readXlsx, writeXlsx } from "hucre/xlsx";
 import type { BrowserContext } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { areaName, parseArea, type Area } from "../../src/xlsx/address";
+import { areaName, type Area } from "../../src/xlsx/address";
 import type { Grid } from "../../src/host/port";
 import { recalculate, type Recalculated } from "../../src/workbook/recalculate";
 import { BenchPage } from "./benchPage";
 import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";
+import { areaTyped } from "./places";
 
 const DEMO = path.join(SITE_FOLDER, "templates/rillwright-us-demo.xlsx");
 
@@ -28,11 +29,7 @@ describeInBrowser("copying and pasting in the bench", () => {
   });
   afterAll(() => site?.close());
 
-  const areaOf = (name: string): Area => {
-    const area = parseArea(demo.names.get(`${name}Yours`) ?? demo.names.get(name) ?? "");
-    if (!area) throw new Error(`the demo has no ${name}`);
-    return area;
-  };
+  const areaOf = (name: string): Area => areaTyped(name, demo.names);
   const cellOf = (name: string, row = 0): string => {
     const { sheet, top, left } = areaOf(name);
     return areaName({ sheet, top: top + row, left, bottom: top + row, right: left });

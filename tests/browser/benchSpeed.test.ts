@@ -1,11 +1,12 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { afterAll, expect, it } from "vitest";
-import { parseArea, areaName } from "../../src/xlsx/address";
+import { areaName } from "../../src/xlsx/address";
 import { recalculate } from "../../src/workbook/recalculate";
 import { BenchPage } from "./benchPage";
 import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";
 import { hold } from "./held";
+import { areaTyped } from "./places";
 
 const DEMO = path.join(SITE_FOLDER, "templates/rillwright-us-demo.xlsx");
 interface Edit {
@@ -77,8 +78,7 @@ describeInBrowser("the bench's speed", () => {
     };
     const quickest: number[] = [];
     for (const { name, typed, follows } of EDITS) {
-      const area = parseArea(demo.names.get(`${name}Yours`) ?? demo.names.get(name) ?? "");
-      if (!area) throw new Error(`the demo has no ${name}`);
+      const area = areaTyped(name, demo.names);
       const cell = { ...area, right: area.left, bottom: area.top };
       const waited: number[] = [];
       const worked: number[] = [];

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { recalculate, type Recalculated } from "../../src/workbook/recalculate";
 import { BenchPage } from "./benchPage";
 import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";
+import { answerCell } from "../../src/workbook/yoursName";
 
 const DEMO = path.join(SITE_FOLDER, "templates/rillwright-us-demo.xlsx");
 
@@ -21,8 +22,7 @@ describeInBrowser("typing on the bench", () => {
   });
   afterAll(() => site?.close());
 
-  const place = (name: string): string =>
-    (demo.names.get(`${name}Yours`) ?? demo.names.get(name) ?? "").replace(/\$/g, "").split(":")[0] ?? "";
+  const place = (name: string): string => answerCell(name, demo.names)?.split(":")[0] ?? "";
   const value = async (name: string): Promise<unknown> => (await recalculate(await bench.save())).named(name)?.[0]?.[0];
   const dialog = () => bench.page.getByRole("dialog").last();
 

@@ -7,6 +7,7 @@ import { parseArea, areaName } from "../../src/xlsx/address";
 import { recalculate, type Recalculated } from "../../src/workbook/recalculate";
 import { BenchPage } from "./benchPage";
 import { describeInBrowser, SITE_FOLDER, startSite, type Site } from "./browser";
+import { areaTyped } from "./places";
 
 const BLANK = path.join(SITE_FOLDER, "templates/rillwright-us-blank.xlsx");
 
@@ -169,8 +170,7 @@ async function typeJob(bench: BenchPage, workbook: Recalculated, typed: Typed): 
 
 /** The edits that put rows into the cells of a name, from its first cell on. */
 function cellsOf(workbook: Recalculated, name: string, rows: readonly (readonly (string | number)[])[]): Edit[] {
-  const area = parseArea(workbook.names.get(`${name}Yours`) ?? workbook.names.get(name) ?? "");
-  if (!area) throw new Error(`the blank workbook has no ${name}`);
+  const area = areaTyped(name, workbook.names);
   return rows.flatMap((cells, down) =>
     cells.map((content, across) => ({ sheet: area.sheet, row: area.top + down, column: area.left + across, content })),
   );

@@ -9,6 +9,7 @@ import { PaperCells } from "../../src/papers/cells";
 import { clientPack } from "../../src/papers/client";
 import { PAPER_NAMES } from "../../src/workbook/issued";
 import { openWorkbook, type Recalculated } from "../../src/workbook/recalculate";
+import { answerCell } from "../../src/workbook/yoursName";
 
 const folder = mkdtempSync(path.join(tmpdir(), "issue-"));
 const file = path.join(folder, "job.xlsx");
@@ -19,7 +20,7 @@ async function type(values: Readonly<Record<string, number>>): Promise<void> {
   const bytes = readFileSync(file);
   const opened = await openWorkbook(bytes);
   const typed = Object.entries(values).map(([name, value]): [string, number] => [
-    (opened.names.get(`${name}Yours`) ?? opened.names.get(name) ?? "").replace(/\$/g, ""),
+    answerCell(name, opened.names) ?? "",
     value,
   ]);
   writeFileSync(file, typedFile(bytes, opened, new Map(typed)));

@@ -3,6 +3,7 @@ import type { EmbeddedGrid, Shown } from "../grid/grid";
 import { firstDraft, holdsWork, pageKeeper, type Draft, type Work } from "../keeping/draft";
 import { openWorkbook } from "../reading/openWorkbook";
 import { fileNameOf } from "../saving/fileName";
+import { yoursName } from "../../workbook/yoursName";
 import type { Picture } from "../work/picture";
 import { missingIn } from "../saving/readBack";
 import { saveWorkbook } from "../saving/saveWorkbook";
@@ -51,7 +52,7 @@ export class Job {
     const { opened, model } = this.grid;
     if (!opened) return "";
     // What was typed, for the cell that reads it has no result yet when a job has just been brought back.
-    const place = resolvePlace("JobNameYours", model.names());
+    const place = resolvePlace(yoursName("JobName"), model.names());
     return fileNameOf(opened.fileName, String((place && model.values(place)[0]?.[0]) ?? ""));
   }
 

@@ -1,4 +1,4 @@
-import { fromInside, toInside, type Measure } from "../../calc/quantity/measures";
+import { toInside, type Measure } from "../../calc/quantity/measures";
 import { dateOf, serialOf } from "../../calc/quantity/dateSerial";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { cellAddress } from "../layout/address";
@@ -15,11 +15,6 @@ export const markColumn: ColumnSpec = {
   kind: "text",
   input: { choices: [MARK], message: "Marks what came with the tool. Clear it once the row is your own." },
 };
-
-/** An SI value as it is typed, without the noise of the conversion; "" where it is not known. */
-export function typedIn(measure: Measure, inside: number | undefined, system: UnitSystem): CellValue {
-  return inside === undefined ? "" : Number(fromInside(measure, inside, system).toPrecision(9));
-}
 
 export function orBlank(value: number | undefined): CellValue {
   return value ?? "";

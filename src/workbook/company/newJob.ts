@@ -8,7 +8,7 @@ import type { TableFact } from "../../job/facts/fact";
 import { fromSi } from "../../job/facts/units";
 import type { CellValue } from "../model";
 import { factCell } from "../layout/factCells";
-import { tablePlaces, type Names } from "../reckoning/places";
+import { tablePlaces } from "../reckoning/places";
 import { cellsToType, type SomeFacts } from "../reckoning/typeJob";
 import type { Recalculated } from "../recalculate";
 
@@ -151,10 +151,4 @@ function rollsOf({ products }: Book): JobRow<"rolls">[] {
     return [{ width: size, price, per, ...(length === undefined ? {} : { longest: length }) }];
   });
   return rolls.slice(0, ROOM.rolls);
-}
-
-/** The cell a person types a fact into, by the name of the fact. */
-export function answerCell(name: string, names: Names): string | undefined {
-  const at = names.get(`${name}Yours`) ?? names.get(name);
-  return at?.replace(/\$/g, "");
 }

@@ -2,7 +2,8 @@ import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { PastJob } from "../../book/types";
 import type { ColumnSpec } from "../layout/tableColumns";
 import type { CellValue } from "../model";
-import { dayCell, markCell, markColumn, orBlank, typedIn, type RowReader } from "./cells";
+import { dayCell, markCell, markColumn, orBlank, type RowReader } from "./cells";
+import { typedIn } from "../typedIn";
 
 const MOST = 10_000_000;
 

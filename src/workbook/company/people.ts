@@ -3,7 +3,8 @@ import type { BurdenLine, Machine, ProductionRate, SizeHours, Wage } from "../..
 import type { ColumnSpec } from "../layout/tableColumns";
 import type { CellValue } from "../model";
 import { sizeHoursCells, sizeHoursColumns } from "../sizeHours";
-import { markCell, markColumn, orBlank, typedIn, type RowReader } from "./cells";
+import { markCell, markColumn, orBlank, type RowReader } from "./cells";
+import { typedIn } from "../typedIn";
 
 const words = (key: string, title: string, max: number, message: string): ColumnSpec => ({
   key,

@@ -7,7 +7,8 @@ import type { Product } from "../../book/types";
 import { readSaleUnit, unitsOf } from "../../book/units";
 import type { ColumnSpec } from "../layout/tableColumns";
 import type { CellValue } from "../model";
-import { dayCell, markCell, markColumn, orBlank, typedIn, type RowReader } from "./cells";
+import { dayCell, markCell, markColumn, orBlank, type RowReader } from "./cells";
+import { typedIn } from "../typedIn";
 
 const KINDS: readonly ProductKind[] = PRODUCT_KINDS.map(({ name }) => name);
 

@@ -3,7 +3,8 @@ import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { BOOK_CURVE_POINTS, type BookPump } from "../../book/types";
 import type { ColumnSpec } from "../layout/tableColumns";
 import type { CellValue } from "../model";
-import { dayCell, markCell, markColumn, orBlank, typedIn, type RowReader } from "./cells";
+import { dayCell, markCell, markColumn, orBlank, type RowReader } from "./cells";
+import { typedIn } from "../typedIn";
 
 /** Points besides the shut-off head. */
 const POINTS = BOOK_CURVE_POINTS - 1;

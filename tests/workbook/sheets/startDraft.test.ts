@@ -4,6 +4,7 @@ import { openWorkbook, type OpenedWorkbook } from "../../../src/workbook/recalcu
 import { readJob } from "../../../src/workbook/reckoning/readJob";
 import { sheets } from "../../../src/workbook/sheets";
 import { writeWorkbook } from "../../../src/workbook/write";
+import { answerCell } from "../../../src/workbook/yoursName";
 
 const FOOT = 0.3048;
 
@@ -13,12 +14,7 @@ describe("the six questions on Start", () => {
 
   const typed = (cells: Readonly<Record<string, string | number>>) =>
     book.recalculate(
-      new Map(
-        Object.entries(cells).map(([name, value]) => [
-          (book.names.get(`${name}Yours`) ?? "").replace(/\$/g, ""),
-          value,
-        ]),
-      ),
+      new Map(Object.entries(cells).map(([name, value]) => [answerCell(name, book.names) ?? "", value])),
     );
 
   it("are worth no price while none is answered", () => {
