@@ -95,3 +95,18 @@ describe("a change of size", () => {
     expect(priced({ cableLength: 42 * FOOT }).total).toBeNaN();
   });
 });
+
+describe("a word where the price list has a number", () => {
+  it.each(["RateCosts", "RatePacks", "RateMinimums", "RateWastes", "RateFreights"])(
+    "holds the price back where a size is bought: %s",
+    (column) => {
+      const [, sheet = "", letters = "", top = ""] =
+        /^(.*!)\$?([A-Z]+)\$?(\d+)/.exec(book.names.get(column) ?? "") ?? [];
+      const codes = (book.recalculate().named("RateCodes") ?? []).map(([code]) => code);
+      const row = codes.indexOf("PIPE 2.5 Sch 40 PVC");
+      expect(row).toBeGreaterThan(0);
+      const done = book.recalculate(new Map([[`${sheet}${letters}${Number(top) + row}`, "ten"]]));
+      expect(String(done.named("PriceTotal")?.[0]?.[0])).toMatch(/^(wrong|not complete): /);
+    },
+  );
+});

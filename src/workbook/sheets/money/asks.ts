@@ -66,7 +66,7 @@ export function asks(s: SheetLayout, job: Job, lines: TableRef): void {
         // Once for each product, however many lines want it.
         formula:
           `=IF([place]="",0,IF(COUNTIFS(${above("place", 7)},[place],${above("count", 6)},">0")>0,0,` +
-          "N(INDEX(RateFreights,[place]))))",
+          "INDEX(RateFreights,[place])+0))",
       },
       said("taxable", "Taxable", "RateTaxables"),
     ],
@@ -112,8 +112,9 @@ function said(key: string, title: string, name: string): ColumnSpec {
   return { key, title, kind: "text", formula: `=IF([place]="","",INDEX(${name},[place])&"")` };
 }
 
+/** A word in place of a number is an error, which holds the price back; blank is 0. */
 function amount(key: string, title: string, kind: "share" | "number", name: string): ColumnSpec {
-  return { key, title, kind, formula: `=IF([place]="",0,N(INDEX(${name},[place])))` };
+  return { key, title, kind, formula: `=IF([place]="",0,INDEX(${name},[place])+0)` };
 }
 
 function inSheet(at: Ref): string {
