@@ -3,7 +3,7 @@ import { parseArgs } from "node:util";
 import { shippedBook } from "../book/shipped";
 import type { Book } from "../book/types";
 import { readQuantity } from "../calc/quantity/readQuantity";
-import { SOIL_NAMES } from "../calc/ground/soil";
+import { SOIL_NAMES } from "../calc/earth/soil";
 import { readUnitSystem, type UnitSystem } from "../calc/quantity/unitSystem";
 import { defaultUnit, toInside, type Measure } from "../calc/quantity/measures";
 import { companyOf } from "../job/draft/company";

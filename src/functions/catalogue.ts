@@ -1,27 +1,29 @@
 import { basinFunctions } from "./basin";
+import { earthFunctions } from "./earth";
 import { groundFunctions } from "./ground";
 import { jobFunctions } from "./job";
-import { levelFunctions } from "./level";
+import { levelsFunctions } from "./levels";
+import { linerFunctions } from "./liner";
 import { moneyFunctions } from "./money";
 import { pipeFunctions } from "./pipe";
 import { pumpFunctions } from "./pump";
-import { quantitiesFunctions } from "./quantities";
-import { sheetFunctions } from "./sheet";
+import { quantityFunctions } from "./quantity";
 import { stoneFunctions } from "./stone";
 import { waterFunctions } from "./water";
 import type { Declaration } from "./contract/declaration";
 
 /** Every worksheet function, in the order help and the pane list them. A new one goes into its topic's index. */
 export const catalogue: readonly Declaration[] = [
-  ...quantitiesFunctions,
+  ...quantityFunctions,
   ...waterFunctions,
   ...basinFunctions,
   ...pipeFunctions,
   ...pumpFunctions,
-  ...sheetFunctions,
+  ...linerFunctions,
   ...stoneFunctions,
+  ...earthFunctions,
   ...groundFunctions,
-  ...levelFunctions,
+  ...levelsFunctions,
   ...moneyFunctions,
   ...jobFunctions,
 ];

@@ -5,15 +5,16 @@ import { html } from "./html";
 import type { Page } from "./layout";
 
 const TOPICS: Readonly<Record<Topic, string>> = {
-  quantities: "Quantities",
+  quantity: "Quantities",
   water: "Lips, beds and evaporation",
   basin: "Basin and drain-back",
   pipe: "Pipe and head",
   pump: "Pump and running cost",
-  sheet: "Liner and fabric",
+  liner: "Liner and fabric",
   stone: "Gravel and boulders",
-  ground: "Digging and berm",
-  level: "Drops and rod readings",
+  earth: "Digging and berm",
+  ground: "Shots and cross sections",
+  levels: "Drops and rod readings",
   money: "Price, orders and invoices",
   job: "A whole job from a few answers",
 };

@@ -1,6 +1,6 @@
-import { pitVolume } from "../calc/ground/earthworks";
-import { readSoil, soilOf } from "../calc/ground/soil";
-import { soilBalance, type SoilBalance } from "../calc/ground/soilBalance";
+import { pitVolume } from "../calc/earth/earthworks";
+import { readSoil, soilOf } from "../calc/earth/soil";
+import { soilBalance, type SoilBalance } from "../calc/earth/soilBalance";
 import type { Job } from "./facts";
 import type { Ground } from "./ground";
 import { reckon, type Reckoned } from "./reckoned";

@@ -1,11 +1,11 @@
 import { invalid } from "../calc/problem";
-import { roundUpTo } from "../calc/sheet/roundUp";
-import { closedRun, type ClosedRun } from "../calc/survey/closedRun";
-import { cutFill, type StationVolume } from "../calc/survey/cutFill";
-import { groundLine, type Shot } from "../calc/survey/groundLine";
-import { linerRun } from "../calc/survey/linerRun";
-import { overGround } from "../calc/survey/overGround";
-import { shotFaults, type FaultyShot, type ShotRow } from "../calc/survey/shotFaults";
+import { roundUpTo } from "../calc/liner/roundUp";
+import { closedRun, type ClosedRun } from "../calc/ground/closedRun";
+import { cutFill, type StationVolume } from "../calc/ground/cutFill";
+import { groundLine, type Shot } from "../calc/ground/groundLine";
+import { linerRun } from "../calc/ground/linerRun";
+import { overGround } from "../calc/ground/overGround";
+import { shotFaults, type FaultyShot, type ShotRow } from "../calc/ground/shotFaults";
 import type { Job, JobRow } from "./facts";
 import { from, isKnown, known, reckon, type Reckoned } from "./reckoned";
 import { surfaceOf, type Surface } from "./surface";

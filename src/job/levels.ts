@@ -1,4 +1,4 @@
-import { setOut, type SetOutPoint, type Target } from "../calc/level/setOut";
+import { setOut, type SetOutPoint, type Target } from "../calc/levels/setOut";
 import { invalid } from "../calc/problem";
 import { toInside } from "../calc/quantity/measures";
 import type { Basin } from "./basin";

@@ -1,9 +1,9 @@
-import { cutPlan } from "../calc/sheet/cutplan/plan";
-import type { Plan, PlanRequest } from "../calc/sheet/cutplan/request";
-import { tapeFor } from "../calc/sheet/cutplan/seams";
-import { fabricCut, type FabricCut } from "../calc/sheet/fabric";
-import { fallCut } from "../calc/sheet/fall";
-import { linerCut, type SheetCut } from "../calc/sheet/liner";
+import { cutPlan } from "../calc/liner/cutplan/plan";
+import type { Plan, PlanRequest } from "../calc/liner/cutplan/request";
+import { tapeFor } from "../calc/liner/cutplan/seams";
+import { fabricCut, type FabricCut } from "../calc/liner/fabric";
+import { fallCut } from "../calc/liner/fall";
+import { linerCut, type SheetCut } from "../calc/liner/liner";
 import { USUAL_LINER_WEIGHT } from "../calc/tables/sheets";
 import { toInside } from "../calc/quantity/measures";
 import type { Job } from "./facts";

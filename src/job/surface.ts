@@ -1,5 +1,5 @@
-import type { DesignedSurface } from "../calc/survey/overGround";
-import type { LinerStation } from "../calc/survey/linerRun";
+import type { DesignedSurface } from "../calc/ground/overGround";
+import type { LinerStation } from "../calc/ground/linerRun";
 import type { Job } from "./facts";
 import { isKnown, known } from "./reckoned";
 import { MOST_DROPS, type Water } from "./water";

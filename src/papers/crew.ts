@@ -1,7 +1,7 @@
 import type { Content, TDocumentDefinitions } from "pdfmake/interfaces";
 import { unitLabel } from "../calc/quantity/measures";
 import { readCutPlan } from "../drawing/readCutPlan";
-import { DIGGING_CAUTION } from "../functions/ground/arguments";
+import { DIGGING_CAUTION } from "../functions/earth/arguments";
 import { LIFTING_CAUTION } from "../functions/stone/arguments";
 import type { ProfileRoom } from "../drawing/profile";
 import { clientsDrawing } from "../taskpane/clientsDrawing";

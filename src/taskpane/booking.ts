@@ -1,6 +1,6 @@
 import { areaName, type Area } from "../xlsx/address";
 import type { Change, Grid } from "../host/port";
-import { TAKEOFF_KEYS } from "../workbook/sheets/money/takeoffColumns";
+import { TAKEOFF_KEYS } from "../workbook/sheets/takeoff/takeoffColumns";
 import { counted } from "./counted";
 
 /** The names that `bookOrders` needs, in its order. */

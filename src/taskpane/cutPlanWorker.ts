@@ -1,5 +1,5 @@
-import { cutPlan } from "../calc/sheet/cutplan/plan";
-import { readRequest } from "../functions/sheet/cutPlanRequest";
+import { cutPlan } from "../calc/liner/cutplan/plan";
+import { readRequest } from "../functions/liner/cutPlanRequest";
 import { searchOn, type Found } from "./searchOn";
 
 /** What the pane sends: the values of a call of CUTPLAN. */

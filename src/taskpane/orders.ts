@@ -1,7 +1,7 @@
 import type { PurchaseLine } from "../csv/purchaseOrdersCsv";
 import { isoDay } from "../host/dates";
 import type { Grid } from "../host/port";
-import { TAKEOFF_KEYS } from "../workbook/sheets/money/takeoffColumns";
+import { TAKEOFF_KEYS } from "../workbook/sheets/takeoff/takeoffColumns";
 
 /** The names that `purchaseLines` needs, in its order. */
 export const ORDER_PLACES = ["TakeoffLines", "SupplierTable", "ParticularCodes", "ParticularTexts"] as const;

@@ -1,6 +1,6 @@
-import type { cutPlan } from "../calc/sheet/cutplan/plan";
-import type { PlanRequest } from "../calc/sheet/cutplan/request";
-import { USUAL_EFFORT } from "../calc/sheet/cutplan/search";
+import type { cutPlan } from "../calc/liner/cutplan/plan";
+import type { PlanRequest } from "../calc/liner/cutplan/request";
+import { USUAL_EFFORT } from "../calc/liner/cutplan/search";
 
 /** Steps of a longer search, each as long as a cell may take: some twenty seconds in all. */
 export const STEPS = 80;

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { soilOf, soilVolume } from "../../src/calc/ground/soil";
-import { BERMVOLUME } from "../../src/functions/ground/bermvolume";
-import { PITVOLUME } from "../../src/functions/ground/pitvolume";
-import { SOILBALANCE } from "../../src/functions/ground/soilbalance";
+import { soilOf, soilVolume } from "../../src/calc/earth/soil";
+import { BERMVOLUME } from "../../src/functions/earth/bermvolume";
+import { PITVOLUME } from "../../src/functions/earth/pitvolume";
+import { SOILBALANCE } from "../../src/functions/earth/soilbalance";
 import { expectCase, given, arithmeticCase, arithmeticCases } from "./cases";
 
 const EARTHWORK = "9 earthwork";

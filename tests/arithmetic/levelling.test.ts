@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { heightOfInstrument, levelOf, setOut } from "../../src/calc/level/setOut";
-import { layOutSteps } from "../../src/calc/level/steps";
+import { heightOfInstrument, levelOf, setOut } from "../../src/calc/levels/setOut";
+import { layOutSteps } from "../../src/calc/levels/steps";
 import { formatFeetInches } from "../../src/calc/quantity/feetInches";
-import { SETOUT } from "../../src/functions/level/setout";
+import { SETOUT } from "../../src/functions/levels/setout";
 import { expectCase, given, arithmeticCase, arithmeticCases } from "./cases";
 import { FOOT } from "../published/si";
 

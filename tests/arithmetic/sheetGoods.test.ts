@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { fallCut } from "../../src/calc/sheet/fall";
-import { linerCut } from "../../src/calc/sheet/liner";
-import { sheetWeight } from "../../src/calc/sheet/weight";
+import { fallCut } from "../../src/calc/liner/fall";
+import { linerCut } from "../../src/calc/liner/liner";
+import { sheetWeight } from "../../src/calc/liner/weight";
 import { USUAL_LINER_WEIGHT } from "../../src/calc/tables/sheets";
 import { expectCase, given, arithmeticCase, arithmeticCases } from "./cases";
 import { FOOT, inSI } from "../published/si";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cutPlan } from "../../src/calc/sheet/cutplan/plan";
+import { cutPlan } from "../../src/calc/liner/cutplan/plan";
 import { stripInstances } from "../published/stripPacking";
 import { edgeToEdge, eightPieces, placedAnywhere } from "./cutPlan";
 

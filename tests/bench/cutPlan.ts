@@ -1,6 +1,6 @@
-import { cutPlan } from "../../src/calc/sheet/cutplan/plan";
-import { repeatableRandom } from "../../src/calc/sheet/cutplan/random";
-import type { PlanRequest } from "../../src/calc/sheet/cutplan/request";
+import { cutPlan } from "../../src/calc/liner/cutplan/plan";
+import { repeatableRandom } from "../../src/calc/liner/cutplan/random";
+import type { PlanRequest } from "../../src/calc/liner/cutplan/request";
 import { stripRequest, UNIT, type StripInstance } from "../published/stripPacking";
 
 // What the library names as its entry cannot be loaded by Node; the module beside it can, but has no types of its own.

@@ -4,7 +4,7 @@ import path from "node:path";
 import Papa from "papaparse";
 import { readPriceList } from "../../src/csv/readPriceList";
 import { RECONCILE } from "../../src/functions/money/reconcile";
-import { cutPlan } from "../../src/calc/sheet/cutplan/plan";
+import { cutPlan } from "../../src/calc/liner/cutplan/plan";
 import { recalculate } from "../../src/workbook/recalculate";
 import { Epanet } from "../published/epanet";
 import { stripInstances } from "../published/stripPacking";

@@ -1,7 +1,7 @@
 import { DOMParser } from "@xmldom/xmldom";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { CUTPLAN } from "../../src/functions/sheet/cutplan";
+import { CUTPLAN } from "../../src/functions/liner/cutplan";
 import { curvesDrawing } from "../../src/drawing/curves";
 import { cutPlanDrawing } from "../../src/drawing/cutPlan";
 import type { CutPlanFacts } from "../../src/drawing/cutPlanFacts";

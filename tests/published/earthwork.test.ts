@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { readSoil, soilVolume } from "../../src/calc/ground/soil";
+import { readSoil, soilVolume } from "../../src/calc/earth/soil";
 import { SOILS } from "../../src/calc/tables/soils";
 import { STEEPEST_SLOPES, STEEPEST_SLOPES_DIN } from "../../src/calc/tables/slopes";
-import { PITVOLUME } from "../../src/functions/ground/pitvolume";
+import { PITVOLUME } from "../../src/functions/earth/pitvolume";
 import { expectPublished, given, publishedCase, publishedCases } from "./cases";
 
 const EARTHWORK = "9 earthwork";

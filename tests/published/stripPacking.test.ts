@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { cutPlan } from "../../src/calc/sheet/cutplan/plan";
+import { cutPlan } from "../../src/calc/liner/cutplan/plan";
 import { secondsPerCall, SHARE } from "../bench/time";
-import { inspect } from "../calc/sheet/cutplan/inspect";
+import { inspect } from "../calc/liner/cutplan/inspect";
 import { stripInstances, stripRequest, UNIT } from "./stripPacking";
 
 const excess = new Map<string, number>();

@@ -1,4 +1,4 @@
-import type { PlanRequest } from "../../src/calc/sheet/cutplan/request";
+import type { PlanRequest } from "../../src/calc/liner/cutplan/request";
 import all from "./strip-packing.json";
 
 /** A published set of pieces that fill a strip without waste, so that its shortest length is known. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { bookingWords, bookOrders } from "../../src/taskpane/booking";
-import { TAKEOFF_KEYS } from "../../src/workbook/sheets/money/takeoffColumns";
+import { TAKEOFF_KEYS } from "../../src/workbook/sheets/takeoff/takeoffColumns";
 
 const row = (cells: Partial<Record<(typeof TAKEOFF_KEYS)[number], string | number>>) =>
   TAKEOFF_KEYS.map((key) => cells[key] ?? "");

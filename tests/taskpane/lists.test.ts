@@ -5,7 +5,7 @@ import { readPriceList } from "../../src/csv/readPriceList";
 import { purchaseLines } from "../../src/taskpane/orders";
 import { comparePriceRows, priceWrites, readPriceRows } from "../../src/taskpane/prices";
 import { RATE_COLUMNS } from "../../src/workbook/rateColumns";
-import { TAKEOFF_KEYS } from "../../src/workbook/sheets/money/takeoffColumns";
+import { TAKEOFF_KEYS } from "../../src/workbook/sheets/takeoff/takeoffColumns";
 
 describe("days", () => {
   // The 1900 date system: 1 January 2026 is day 46,023 (45,658 on 1 January 2025, and 365 more).

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { cutPlan } from "../../src/calc/sheet/cutplan/plan";
+import { cutPlan } from "../../src/calc/liner/cutplan/plan";
 import type { Change, Grid, Host, Place, Task } from "../../src/host/port";
 import type { Answer, Order } from "../../src/taskpane/cutPlanWorker";
 import { searchLonger, type Helper } from "../../src/taskpane/longerSearch";
 import { searchOn, STEPS, type Found } from "../../src/taskpane/searchOn";
-import { slicedStrip } from "../calc/sheet/cutplan/sliced";
+import { slicedStrip } from "../calc/liner/cutplan/sliced";
 
 const CELLS: Readonly<Record<Place, Grid>> = {
   LinerPieces: [

@@ -1,4 +1,4 @@
-import { EARTH_RANGE, pitVolume } from "../ground/earthworks";
+import { EARTH_RANGE, pitVolume } from "../earth/earthworks";
 import { invalid, requireRange } from "../problem";
 import { sayBoth } from "../quantity/measures";
 import { solveBracketed } from "../solve";

@@ -1,5 +1,5 @@
 import { findNamed, namedRows } from "../named";
-import { pitVolume } from "../ground/earthworks";
+import { pitVolume } from "../earth/earthworks";
 import { invalid, requireRange } from "../problem";
 import { sayBoth } from "../quantity/measures";
 import { BASIN_PARTS, type BasinPartKind } from "../tables/basinParts";

@@ -1,4 +1,4 @@
-import { repeatableRandom } from "../../calc/sheet/cutplan/random";
+import { repeatableRandom } from "../../calc/liner/cutplan/random";
 import { boxLength } from "../planPools";
 import { lipStations, sum } from "../steps";
 import { lengthOfFeet, seedOf, type ClientFacts } from "./facts";

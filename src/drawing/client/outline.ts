@@ -1,4 +1,4 @@
-import { repeatableRandom } from "../../calc/sheet/cutplan/random";
+import { repeatableRandom } from "../../calc/liner/cutplan/random";
 
 /** A point on the paper. */
 export type Point = readonly [number, number];

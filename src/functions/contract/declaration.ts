@@ -7,7 +7,18 @@ import { NoFiniteValue, type Result, type Value } from "./result";
 
 /** The groups the functions are listed under. */
 export type Topic =
-  "quantities" | "water" | "basin" | "pipe" | "pump" | "sheet" | "stone" | "ground" | "level" | "money" | "job";
+  | "quantity"
+  | "water"
+  | "basin"
+  | "pipe"
+  | "pump"
+  | "liner"
+  | "stone"
+  | "earth"
+  | "ground"
+  | "levels"
+  | "money"
+  | "job";
 
 /** A call with the answer a person worked out or read elsewhere; a test executes it. */
 export interface Example {

@@ -1,15 +1,15 @@
-import { CUT_FILL_RANGE, cutFill, END_KINDS, VOLUME_METHODS } from "../../calc/survey/cutFill";
-import { groundLine, SHOT_RANGE, type Shot } from "../../calc/survey/groundLine";
-import { overGround } from "../../calc/survey/overGround";
-import { SECTION_RANGE } from "../../calc/survey/section";
-import { LEVEL_RANGE } from "../../calc/level/setOut";
+import { CUT_FILL_RANGE, cutFill, END_KINDS, VOLUME_METHODS } from "../../calc/ground/cutFill";
+import { groundLine, SHOT_RANGE, type Shot } from "../../calc/ground/groundLine";
+import { overGround } from "../../calc/ground/overGround";
+import { SECTION_RANGE } from "../../calc/ground/section";
+import { LEVEL_RANGE } from "../../calc/levels/setOut";
 import { invalid } from "../../calc/problem";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
 import { tableResult, type TableCell } from "../contract/result";
 import { choice, number, quantity, share } from "../contract/scalars";
 import { table } from "../contract/tables";
-import { DIGGING_CAUTION } from "./arguments";
+import { DIGGING_CAUTION } from "../earth/arguments";
 
 const rise = (side: string) =>
   optional(share(`Rise of the ground to the ${side}, negative where it falls`, SECTION_RANGE.crossRise), "0, level", 0);

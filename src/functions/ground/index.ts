@@ -1,7 +1,6 @@
 import type { Declaration } from "../contract/declaration";
-import { BERMVOLUME } from "./bermvolume";
 import { CUTFILL } from "./cutfill";
-import { PITVOLUME } from "./pitvolume";
-import { SOILBALANCE } from "./soilbalance";
+import { LINERRUN } from "./linerrun";
+import { SHOTCHECK } from "./shotcheck";
 
-export const groundFunctions: readonly Declaration[] = [PITVOLUME, BERMVOLUME, SOILBALANCE, CUTFILL];
+export const groundFunctions: readonly Declaration[] = [SHOTCHECK, CUTFILL, LINERRUN];

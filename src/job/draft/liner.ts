@@ -1,6 +1,6 @@
 import { toInside } from "../../calc/quantity/measures";
-import { fallCut } from "../../calc/sheet/fall";
-import { linerCut } from "../../calc/sheet/liner";
+import { fallCut } from "../../calc/liner/fall";
+import { linerCut } from "../../calc/liner/liner";
 import { attempt, isKnown } from "../reckoned";
 import { reckonWater } from "../water";
 import type { OfferedRoll } from "./offers";

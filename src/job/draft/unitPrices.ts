@@ -1,5 +1,5 @@
 import type { ProductKind } from "../../book/kinds";
-import { readSoil } from "../../calc/ground/soil";
+import { readSoil } from "../../calc/earth/soil";
 import { fromInside, type Measure } from "../../calc/quantity/measures";
 import type { Job } from "../facts";
 import { crewRate, machinesRate } from "../labor";

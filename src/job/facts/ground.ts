@@ -1,5 +1,5 @@
-import { CLOSURE_LIMITS } from "../../calc/survey/levelRun";
-import { VOLUME_METHODS } from "../../calc/survey/cutFill";
+import { CLOSURE_LIMITS } from "../../calc/ground/levelRun";
+import { VOLUME_METHODS } from "../../calc/ground/cutFill";
 import { factsOf, numbers, table, texts } from "./fact";
 
 const { number, choice } = factsOf("Ground");

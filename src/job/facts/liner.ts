@@ -1,4 +1,4 @@
-import { PRICE_BASES } from "../../calc/sheet/cutplan/request";
+import { PRICE_BASES } from "../../calc/liner/cutplan/request";
 import { choices, factsOf, numbers, table, texts, worked } from "./fact";
 
 const { number, choice, text } = factsOf("Liner");

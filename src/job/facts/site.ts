@@ -1,4 +1,4 @@
-import { SOIL_NAMES } from "../../calc/ground/soil";
+import { SOIL_NAMES } from "../../calc/earth/soil";
 import { densityNames } from "../../calc/stone/density";
 import { factsOf } from "./fact";
 

@@ -1,4 +1,4 @@
-import { SOIL_NAMES } from "../../calc/ground/soil";
+import { SOIL_NAMES } from "../../calc/earth/soil";
 import { factsOf } from "./fact";
 
 const { number, choice } = factsOf("Start");

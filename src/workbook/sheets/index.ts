@@ -5,7 +5,7 @@ import { earth } from "./earth";
 import { facts } from "./facts";
 import { ground } from "./ground";
 import { issued } from "./issued";
-import { labour } from "./labour";
+import { labour } from "./labor";
 import { levels } from "./levels";
 import { liner } from "./liner";
 import { orders } from "./orders";

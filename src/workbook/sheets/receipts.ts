@@ -1,5 +1,5 @@
 import { defineSheet } from "../layout";
-import { UNIT_COST_FORMAT } from "./money/takeoffColumns";
+import { UNIT_COST_FORMAT } from "./takeoff/takeoffColumns";
 import { INVOICES, TICKETS } from "./money/demoPapers";
 
 /** Rows laid out, and rows the papers may grow to. */

@@ -1,5 +1,5 @@
 import type fc from "fast-check";
-import { SOIL_NAMES } from "../../../src/calc/ground/soil";
+import { SOIL_NAMES } from "../../../src/calc/earth/soil";
 import { densityNames } from "../../../src/calc/stone/density";
 import { BOULDER_SHAPE_NAMES } from "../../../src/calc/stone/boulder";
 import { BED_KINDS } from "../../../src/calc/tables/beds";

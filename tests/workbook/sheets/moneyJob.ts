@@ -6,7 +6,7 @@ import { quote } from "../../../src/workbook/sheets/quote";
 import { rates } from "../../../src/workbook/sheets/rates";
 import { receipts } from "../../../src/workbook/sheets/receipts";
 import { reconcile } from "../../../src/workbook/sheets/reconcile";
-import { TAKEOFF_KEYS } from "../../../src/workbook/sheets/money/takeoffColumns";
+import { TAKEOFF_KEYS } from "../../../src/workbook/sheets/takeoff/takeoffColumns";
 import { takeoff } from "../../../src/workbook/sheets/takeoff";
 import { Tried, type Typed } from "./tried";
 

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { assemble } from "../../../src/workbook/assemble";
-import type { TAKEOFF_KEYS } from "../../../src/workbook/sheets/money/takeoffColumns";
+import type { TAKEOFF_KEYS } from "../../../src/workbook/sheets/takeoff/takeoffColumns";
 import { LINES, MONEY_SHEETS, demo, takeoffColumn } from "./moneyJob";
 import type { Tried } from "./tried";
 

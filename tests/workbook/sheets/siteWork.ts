@@ -5,7 +5,7 @@ import type { Recalculated } from "../../../src/workbook/recalculate";
 import { crew } from "../../../src/workbook/sheets/crew";
 import { earth } from "../../../src/workbook/sheets/earth";
 import { ground } from "../../../src/workbook/sheets/ground";
-import { labour } from "../../../src/workbook/sheets/labour";
+import { labour } from "../../../src/workbook/sheets/labor";
 import { levels } from "../../../src/workbook/sheets/levels";
 import { site } from "../../../src/workbook/sheets/site";
 import { stone } from "../../../src/workbook/sheets/stone";

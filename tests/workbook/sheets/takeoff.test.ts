@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { fromCents, lineCents } from "../../../src/calc/money/cents";
 import { orderQuantity } from "../../../src/calc/money/orderQuantity";
-import type { TAKEOFF_KEYS } from "../../../src/workbook/sheets/money/takeoffColumns";
+import type { TAKEOFF_KEYS } from "../../../src/workbook/sheets/takeoff/takeoffColumns";
 import { LINES, demo, takeoffColumn } from "./moneyJob";
 import type { Tried } from "./tried";
 

@@ -1,0 +1,68 @@
+import { FACTS, type FactKey } from "../../../job/facts";
+import { defineSheet } from "../../layout";
+import { Ref } from "../../layout/address";
+import { COLUMN, FACTS_SHEET, FIRST_FACT, LAST_FACT } from "../../layout/factCells";
+import { faults, missing, reasons, states } from "./formulas";
+import { headings } from "./headings";
+import { single } from "./single";
+import { standing } from "./standing";
+import { columnsOfTables, tableRow } from "./tables";
+import { fillDown } from "../money/cells";
+
+/** Columns that a person reads; the others are for formulas. */
+const READ = COLUMN.confirmed;
+
+/** Every fact of the job in one row: what was typed, what is used in its place, and how far to trust it. */
+export const facts = defineSheet({
+  name: FACTS_SHEET,
+  order: 90,
+  turn: 3,
+  build(s, job) {
+    s.widths([
+      32, 22, 12, 22, 22, 10, 10, 8, 8, 50, 15, 14, 9, 9, 80, 150, 90, 10, 10, 10, 8, 60, 80, 16, 24, 60, 60, 60, 20,
+    ]);
+    s.within(READ, () => {
+      s.title("Facts", "Every fact of the job: yours where you typed it, else your company's, else assumed.");
+      standing(s);
+      s.section("All facts");
+      s.note(
+        "Type into the company's column what holds for all your jobs, or the day you confirmed a value that came with the workbook.",
+      );
+    });
+    headings(s);
+    if (s.row !== FIRST_FACT) throw new Error(`the first fact stands in row ${s.row}, not ${FIRST_FACT}`);
+    const column = (name: string, at: number): void => void s.define(name, FIRST_FACT, at, LAST_FACT, at);
+    column("FactNames", COLUMN.label);
+    column("FactKeys", COLUMN.key);
+    s.define("FactsSaid", FIRST_FACT, COLUMN.yours, LAST_FACT, COLUMN.company);
+    column("FactsUsed", COLUMN.used);
+    column("FactUnits", COLUMN.unit);
+    column("FactStates", COLUMN.state);
+    column("FactPlaces", COLUMN.place);
+    column("FactReasons", COLUMN.reason);
+    column("FactSheets", COLUMN.sheet);
+    column("FactNeeded", COLUMN.needed);
+    column("FactMissing", COLUMN.missing);
+    column("FactsAssumedValues", COLUMN.assumed);
+    column("FactsCompanyValues", COLUMN.company);
+    column("FactsConfirmedDays", COLUMN.confirmed);
+    const bodies = columnsOfTables(s, job, LAST_FACT + 4);
+    for (const key of Object.keys(FACTS) as FactKey[]) {
+      const fact = FACTS[key];
+      if (fact.type === "table") tableRow(s, job, key, bodies);
+      else single(s, job, key, fact);
+      for (const at of [COLUMN.missing, COLUMN.wrongly]) s.put(s.row, at, {});
+      s.row++;
+    }
+    for (const [at, formula] of [
+      [COLUMN.state, states()],
+      [COLUMN.reason, reasons()],
+      [COLUMN.missing, missing()],
+      [COLUMN.wrongly, faults()],
+    ] as const)
+      fillDown(s, new Ref(s.name, FIRST_FACT, at, LAST_FACT, at), formula);
+    s.notPrinted();
+    s.print({ landscape: true, lastColumn: READ, titleRows: [FIRST_FACT - 1, FIRST_FACT - 1] });
+    s.row = bodies.next;
+  },
+});

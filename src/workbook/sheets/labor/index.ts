@@ -1,0 +1,222 @@
+import { defineSheet, type Job, type SheetLayout } from "../../layout";
+import { cellOf, fill } from "../money/cells";
+import { STONE_MACHINE_RATE } from "../money/liftingMachine";
+import { hoursBySize } from "./hoursBySize";
+import { TASKS, taskRows } from "./tasks";
+
+const FREE_TASKS = 3;
+
+/** Hours from quantities by the user's own production rates, and what they cost. */
+export const labour = defineSheet({
+  name: "Labour",
+  order: 12,
+  build(s, job) {
+    s.widths([30, 9, 7, 9, 10, 7, 9, 9, 10, 11, 8]);
+    s.print({ pagesHigh: 1 });
+    s.title("Labour", "Put in your own production rates; hours, days and cost follow.");
+    rates(s);
+    tasks(s, job);
+    checks(s);
+    s.checksHere();
+    s.notPrinted();
+    hoursBySize(s, job);
+  },
+});
+
+function rates(s: SheetLayout): void {
+  s.section("Crew and rates");
+  s.result({
+    name: "CrewSize",
+    label: "People on the crew",
+    kind: "count",
+    formula: "=SUM(CrewPeople)",
+    needs: ["CrewPeople"],
+    note: "From the labor rates on Rates.",
+  });
+  s.input({
+    name: "DayHours",
+    label: "Hours in a working day",
+    kind: "hours",
+    min: 1,
+    max: 14,
+    message: "Hours each of them works a day, travel not counted.",
+  });
+  s.input({
+    name: "Difficulty",
+    label: "Difficulty of this site",
+    kind: "factor",
+    format: "0.00",
+    min: 0.5,
+    max: 4,
+    message: "1 for a plain site; more for poor access, hand work, slopes or wet ground.",
+    note: "1 is a plain site. Multiplies all hours.",
+  });
+  const rate = (name: string, own: string, label: string, from: string, message: string, note: string): void => {
+    s.input({
+      name: `${name}Typed`,
+      label: own,
+      kind: "money",
+      min: 0,
+      max: 2000,
+      message,
+      optional: true,
+    });
+    s.result({
+      name,
+      label,
+      kind: "money",
+      formula: `=IF(COUNT(${name}Typed)>0,${name}Typed,${from})`,
+      note,
+    });
+  };
+  rate(
+    "LabourRate",
+    "Your own rate of one hour",
+    "Loaded rate of one hour",
+    "CrewHourRate",
+    "What an hour of one person costs you, with all that comes on top of the wage.",
+    "Wage and burden of the crew on Rates, on average, unless typed above.",
+  );
+  rate(
+    "MachineRate",
+    "Your own rate of a machine hour",
+    "One machine hour",
+    "MachineHourRate",
+    "Hire or ownership, fuel and upkeep of an hour, without the operator.",
+    "The mix of machines on Rates, unless typed above; the operator's hours are in the crew's.",
+  );
+  s.result({
+    name: "StoneMachineRate",
+    label: "One machine hour with stones",
+    kind: "money",
+    formula: STONE_MACHINE_RATE,
+    note: "Of the machine on Rates that sets the heaviest stone, where one must.",
+  });
+}
+
+function tasks(s: SheetLayout, job: Job): void {
+  s.section("Hours");
+  s.note(
+    "Rates are invented for the demo: type your own over them, from jobs you have timed. The last rows are for tasks of your own.",
+  );
+  const blank = (...cells: readonly string[]): string => {
+    const each = cells.map((cell) => `${cell}=""`);
+    return each.length === 1 ? (each[0] ?? "") : `OR(${each.join(",")})`;
+  };
+  const money = (hours: string, rate: string): string => `=IF(${blank(hours, rate)},"",ROUND(${hours}*${rate},2))`;
+  const table = s.table({
+    name: "LabourTable",
+    rows: TASKS.length + FREE_TASKS,
+    columns: [
+      { key: "task", title: "Task", kind: "text", input: { message: "What is done; rename as you like." } },
+      {
+        key: "quantity",
+        title: "Quantity",
+        kind: "number",
+        format: "#,##0.0",
+        input: { min: 0, max: 1000000, message: "Comes from the other sheets; type over it where you know better." },
+      },
+      { key: "unit", title: "Unit", kind: "text", input: { message: "Unit of the quantity." } },
+      {
+        key: "rate",
+        title: "Hours for one",
+        kind: "factor",
+        input: { min: 0, max: 1000, message: "Hours of one person for one unit: your own production rate." },
+      },
+      {
+        key: "machine",
+        title: "Machine hours for one",
+        kind: "factor",
+        input: { min: 0, max: 1000, message: "Hours of the machine for one unit." },
+      },
+      { key: "size", title: "Times by size", kind: "factor", format: "0.00", formula: "=1" },
+      {
+        key: "hours",
+        title: "Hours",
+        kind: "hours",
+        unit: "",
+        formula: `=IF(${blank("[quantity]", "[rate]", "[size]", "Difficulty")},"",[quantity]*[rate]*[size]*Difficulty)`,
+      },
+      {
+        key: "machineHours",
+        title: "Machine hours",
+        kind: "hours",
+        unit: "",
+        formula: `=IF(${blank("[quantity]", "[machine]", "[size]", "Difficulty")},"",[quantity]*[machine]*[size]*Difficulty)`,
+      },
+      { key: "labour", title: "Labour", kind: "money", formula: money("[hours]", "LabourRate") },
+      { key: "machines", title: "Machines", kind: "money", formula: money("[machineHours]", "MachineRate") },
+      {
+        key: "look",
+        title: "Look at",
+        kind: "text",
+        name: "TaskLooks",
+        // A task that is named or counted has a quantity and both rates; 0 says that it takes none.
+        formula: `=IF([task]&[quantity]&[rate]&[machine]="","",IF(${blank("[quantity]", "[rate]", "[machine]", "[size]")},"to fill",""))`,
+      },
+    ],
+    usual: taskRows(job.system),
+    totals: {
+      label: "All tasks",
+      keys: ["hours", "machineHours", "labour", "machines"],
+      names: { hours: "LabourHours", machineHours: "MachineHours" },
+    },
+  });
+  TASKS.forEach(({ quantity, stones, times }, index) => {
+    if (times) fill(s, table.cell("size", index + 1), times);
+    if (stones) {
+      const hours = table.cell("machineHours", index + 1).address.replace(`${s.name}!`, "");
+      fill(s, table.cell("machines", index + 1), money(hours, "StoneMachineRate"));
+    }
+    const names = quantity === "once" ? ["DesignFlow"] : quantity;
+    const amount = quantity === "once" ? "1" : names.join("+");
+    const cell = cellOf(s, table.cell("quantity", index + 1));
+    cell.formula = `=IF(${blank(...names)},"",${amount})`;
+    cell.style = { ...cell.style, italic: true };
+  });
+  s.section("Together");
+  s.result({
+    name: "WorkingDays",
+    label: "Working days",
+    formula: "=LabourHours/(CrewSize*DayHours)",
+    kind: "number",
+    format: "0.0",
+    unit: "days",
+    needs: ["LabourHours", "CrewSize", "DayHours"],
+    note: "With the whole crew; weather and waiting come on top.",
+  });
+  const cost = (name: string, label: string, key: string, rate: string): void => {
+    s.result({ name, label, formula: `=${table.total(key)}`, kind: "money", needs: [rate], strong: true });
+  };
+  cost("LabourCost", "Labour", "labour", "LabourRate");
+  cost("MachineCost", "Machines", "machines", "MachineRate");
+  s.caution(
+    "Hours are an estimate. To save time nobody lifts alone over the hand-lift limit, works under a hung load, or goes into a pit whose sides can cave in.",
+  );
+}
+
+function checks(s: SheetLayout): void {
+  s.check({
+    label: "Working days",
+    value: "=WorkingDays",
+    limit: "at most 15 days",
+    ok: "WorkingDays<=15",
+    cure: "Longer than three weeks: take more people, or plan the job in parts (common practice, no source).",
+    fix: "CrewPeople",
+    kind: "hours",
+    unit: "days",
+    weight: "look",
+    needs: ["WorkingDays"],
+  });
+  s.check({
+    label: "Difficulty of the site",
+    value: "=Difficulty",
+    limit: "at least 1",
+    ok: "Difficulty>=1",
+    cure: "Easier than a plain site is rare: check the factor (common practice, no source).",
+    fix: "Difficulty",
+    kind: "factor",
+    weight: "look",
+    needs: ["Difficulty"],
+  });
+}

@@ -1,0 +1,138 @@
+import { defineSheet, type Job, type SheetLayout } from "../../layout";
+import type { Area } from "../../model";
+import { odds } from "./priceOdds";
+import { chosen, results } from "./priceResults";
+import { options, settings } from "./priceSettings";
+import { OPTION_IN_USE, priceNeeds } from "./priceNeeds";
+import { optionWords } from "./optionWords";
+import { priceTable } from "./priceTable";
+import { quoteTerms, termResults } from "../quote/quoteTerms";
+
+/** From cost to price: markups, overhead, contingency, tax, odds, and three options side by side. */
+export const price = defineSheet({
+  name: "Price",
+  order: 13,
+  turn: 1,
+  build(s, job) {
+    s.widths([36, 23.2, 10.3, 10.3, 10.3, 10.3, 10.3, 10.3]);
+    s.title(
+      "Price",
+      "Set markups, overhead and tax; price, margin and profit a day follow at once, for three options.",
+    );
+    s.print({ titleRows: [1, 2] });
+    const areaFrom = (top: number): Area => ({ top, left: 1, bottom: s.row - 1, right: s.lastColumn });
+    let top = s.row;
+    settings(s, job);
+    const asked = areaFrom(top);
+    chosen(s);
+    top = s.row;
+    options(s, job);
+    s.section("From cost to price");
+    const table = priceTable(s, job, labourCosts(job));
+    results(s, table);
+    const builtUp = areaFrom(top);
+    odds(s);
+    s.pageBreak();
+    quoteTerms(s, job);
+    checks(s);
+    s.checksHere();
+    s.notPrinted();
+    priceNeeds(s, job, [asked, builtUp]);
+    optionWords(s);
+    termResults(s);
+  },
+});
+
+/** Hours are costed on Labour, unless their lines are on Takeoff already. */
+function labourCosts(job: Job): { labour?: string; machine?: string } {
+  const counted = job.takeoffLines.some(({ category }) => category === "Labour" || category === "Equipment");
+  if (counted || !job.names.has("LabourCost")) return {};
+  return { labour: "LabourCost", machine: "MachineCost" };
+}
+
+function checks(s: SheetLayout): void {
+  s.check({
+    label: "Cells in error",
+    value: "=SUM(CellsWrong)",
+    limit: 0,
+    ok: "SUM(CellsWrong)=0",
+    cure: "Fix the cell: its own sentence says what would be right.",
+    cureNow: '"Fix "&TEXTJOIN(", ",TRUE,FirstWrong)&"."',
+    fix: "FirstWrong",
+    kind: "count",
+  });
+  s.check({
+    label: "Parts of the price not known",
+    value: "=PartsMissing",
+    limit: 0,
+    ok: "PartsMissing=0",
+    cure: "The list on Price says where each gets its quantity and price.",
+    cureNow: '"Without quantity or price: "&TEXTJOIN(", ",TRUE,NamesMissing)&"."',
+    fix: "NeedsMissing",
+    kind: "count",
+  });
+  s.check({
+    label: "Gross margin of the quoted option",
+    value: "=GrossMargin",
+    limit: "=WantedMargin",
+    ok: "ROUND(GrossMargin,6)>=ROUND(WantedMargin,6)",
+    cure: "Raise the markups to the smallest that keeps the margin, or accept the thinner margin by lowering the wanted one.",
+    fix: "Markups",
+    kind: "share",
+    needs: ["GrossMargin"],
+  });
+  s.check({
+    label: "Contingency covers the odds",
+    value: "=INDEX(CostOdds,6,2)",
+    limit: `=CHOOSE(MATCH(ChosenOption,{"A","B","C"},0),INDEX(CostsA,8),INDEX(CostsB,8),INDEX(CostsC,8))`,
+    ok: `INDEX(CostOdds,6,2)<=CHOOSE(MATCH(ChosenOption,{"A","B","C"},0),INDEX(CostsA,8),INDEX(CostsB,8),INDEX(CostsC,8))`,
+    cure: "Raise the contingency to the reserve that the odds ask for, or take more risk knowingly.",
+    fix: "ContingencyShare",
+    kind: "money",
+    weight: "look",
+    needs: ["CostOdds"],
+  });
+  s.check({
+    label: "The quoted option is in use",
+    value: `=${OPTION_IN_USE}`,
+    limit: 1,
+    ok: `${OPTION_IN_USE}=1`,
+    cure: "Pick an option that has a name, or name it.",
+    fix: "ChosenOption",
+    kind: "count",
+  });
+  s.check({
+    label: "Payment stages add up to the price",
+    value: "=SUM(StageAmounts)",
+    limit: "=PriceTotal",
+    ok: "ROUND(SUM(StageAmounts)-PriceTotal,2)=0",
+    cure: "Make the shares of the payment stages add up to 100%.",
+    fix: "StageShares",
+    kind: "money",
+    needs: ["PriceBeforeTax", "StageShares"],
+  });
+  s.check({
+    label: "Deposit within the law's limit",
+    value: "=INDEX(StageAmounts,1)",
+    limit: "=DepositAllowed",
+    ok: "INDEX(StageAmounts,1)<=N(DepositAllowed)",
+    cure: "Type the largest deposit your law allows, on Price; 100% where it sets no limit.",
+    cureNow:
+      'IF(ISNUMBER(DepositAllowed),"Lower the first payment, and raise a later one.","Type the largest deposit your law allows, on Price; 100% where it sets no limit.")',
+    fix: "DepositShareLimit",
+    kind: "money",
+    weight: "look",
+    stopIf: "ISNUMBER(DepositAllowed)",
+    needs: ["PriceBeforeTax", "StageShares"],
+  });
+  s.check({
+    label: "Work both priced and excluded",
+    value: '=IF(ScopeClash="",0,1)',
+    limit: 0,
+    ok: 'ScopeClash=""',
+    cure: "Strike the exclusion or the priced line, or say with beyond where the work in the price ends.",
+    cureNow: 'ScopeClash&": strike one of them, or say with beyond where the work in the price ends."',
+    fix: "ExclusionLines",
+    kind: "count",
+  });
+}

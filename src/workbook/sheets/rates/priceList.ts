@@ -1,0 +1,153 @@
+import { COST_KINDS } from "../../../calc/money/costKinds";
+import { shippedBook } from "../../../book/shipped";
+import { INVENTED_DAY } from "../../../book/shipped/products";
+import type { Product } from "../../../book/types";
+import { serialOf } from "../../../calc/quantity/dateSerial";
+import type { Job, RateLine, Ref, SheetLayout, TableRef } from "../../layout";
+import { cellAddress } from "../../layout/address";
+import type { CellValue } from "../../model";
+import { RATE_COLUMNS, RATE_TABLE } from "../../rateColumns";
+import { cellOf, fill, lock } from "../money/cells";
+import { costKindOf } from "../money/costKinds";
+import { UNIT_COST_FORMAT } from "../takeoff/takeoffColumns";
+
+/** Items the list takes, those that the workbook comes with included. */
+export const PRICE_ROWS = 20_200;
+/** The word that marks a price nobody has changed or confirmed. */
+export const MARK = "invented";
+const PRICE_DAY = serialOf(INVENTED_DAY) ?? "";
+
+/** What the sheets ask for, at invented prices, and below it as many of the user's own items as he likes; it ends the sheet. */
+export function priceList(s: SheetLayout, job: Job): void {
+  s.section("Price list");
+  s.note(
+    "Go on below the last row with items of your own, as many as 20,000; or let the pane read a supplier's CSV file, which shows " +
+      "what would change first. The first items are asked for by the other sheets, so that code and unit stay. Those without a cost are " +
+      "priced by size, from the items below whose code names kind, size and type; a cost typed there goes before. " +
+      "So do packs, minimum, waste, supplier and freight. " +
+      "what the supplier calls an item goes under Supplier's code, and a file with those codes finds it too.",
+  );
+  const lines = job.rateLines;
+  const invented = job.filled === "demo";
+  const known = new Set(lines.map(({ code }) => code));
+  // A blank job has no prices at all.
+  const products = invented ? shippedBook(job.system).products.filter(({ code }) => !known.has(code)) : [];
+  const rows = [...lines.map((line) => rowOf(line, job)), ...products.map(productRow)];
+  s.input({
+    name: "PricesConfirmed",
+    label: "All prices confirmed on",
+    kind: "date",
+    optional: true,
+    message:
+      "The day you stood behind every price of the list; until then those that came with the workbook are invented.",
+    note: "One by one: change a price, or type the day it was given under Price of.",
+  });
+  s.print({ landscape: true, titleRows: [s.row, s.row] });
+  const table = s.table({
+    name: RATE_TABLE,
+    rows: rows.length + 1,
+    open: { rows: PRICE_ROWS, from: rows.length + 1 },
+    columns: [
+      column("description", "Description", "text", { max: 200, message: "What it is." }),
+      column("code", "Code", "text", { max: 100, message: "The code it is looked up by; each code once." }),
+      column("unit", "Unit", "text", { max: 20, message: "Unit it is priced and bought in." }),
+      column("cost", "Cost", "money", { min: 0, max: 1_000_000, message: "Price you pay for one unit, without tax." }),
+      column("pack", "Pack", "number", { min: 0.0001, max: 1_000_000, message: "Quantity sold in one piece." }),
+      column("minimum", "Minimum", "number", { min: 0, max: 1_000_000, message: "Least quantity the supplier sells." }),
+      column("waste", "Waste", "share", { min: 0, max: 2, message: "Share added to the need." }),
+      column("supplier", "Supplier", "text", { max: 100, message: "Who sells it." }),
+      column("kind", "Cost kind", "text", { choices: COST_KINDS, message: "Which line of Price it counts under." }),
+      column("taxable", "Taxable", "text", { choices: ["yes", "no"], message: "Whether sales tax is owed on it." }),
+      column("day", "Price of", "date", { message: "Day the price was given." }),
+      column("theirs", "Supplier's code", "text", { max: 100, message: "What the supplier calls it, if anything." }),
+      {
+        key: "mark",
+        title: "Mark",
+        kind: "text",
+        name: "RateMarks",
+        input: {
+          max: 20,
+          message: "Says invented until the price or its day is changed; then nothing. You may type over it.",
+        },
+      },
+      {
+        key: "freight",
+        title: "Freight",
+        kind: "money",
+        name: "RateFreights",
+        input: { min: 0, max: 1_000_000, message: "Charged once for bringing an order of it, without tax." },
+      },
+    ],
+    usual: rows,
+  });
+  s.filter(table.body.top - 1, table.body.left, table.body.bottom, table.body.right);
+  lines.forEach(({ price, priceFormula }, index) => {
+    // Takeoff reads these rows where they stand, so that codes must not move.
+    lock(s, table.cell("code", index + 1));
+    lock(s, table.cell("unit", index + 1));
+    if (priceFormula !== undefined) fill(s, table.cell("cost", index + 1), priceFormula);
+    if (invented && (price !== undefined || priceFormula !== undefined)) {
+      markInvented(s, table, index + 1, priceFormula === undefined);
+    }
+  });
+  products.forEach((_, index) => markInvented(s, table, lines.length + index + 1, true));
+}
+
+/** A shipped price is invented until it, or the day it is of, is another. */
+function markInvented(s: SheetLayout, table: TableRef, row: number, priced: boolean): void {
+  const [cost, day, mark] = ["cost", "day", "mark"].map((key) => table.cell(key, row));
+  if (!cost || !day || !mark) return;
+  const at = (cell: Ref): string => cellAddress(cell.top, cell.left);
+  const shipped = priced ? `,${at(cost)}=${Number(cellOf(s, cost).value)}` : "";
+  const cell = cellOf(s, mark);
+  cell.formula = `=IF(AND(PricesConfirmed="",${at(day)}=${PRICE_DAY}${shipped}),"${MARK}","")`;
+  cell.style = { ...cell.style, italic: true };
+}
+
+function column(
+  key: (typeof RATE_COLUMNS)[number]["field"],
+  title: string,
+  kind: "text" | "money" | "number" | "share" | "date",
+  input: { min?: number; max?: number; choices?: readonly string[]; message: string },
+) {
+  return {
+    key,
+    title,
+    kind,
+    name: RATE_COLUMNS.find(({ field }) => field === key)?.name,
+    ...(kind === "money" ? { format: UNIT_COST_FORMAT } : {}),
+    input,
+  };
+}
+
+/** A blank job has terms of sale, which are usual, and no prices. */
+function rowOf(line: RateLine, job: Job): CellValue[] {
+  // What is priced by size is bought as the product of that size is; terms typed here go before.
+  if (job.takeoffLines.some(({ code, asks }) => code === line.code && asks)) {
+    return [line.description, line.code, line.unit, ...Array.from({ length: 11 }, () => "")];
+  }
+  const filled = job.filled === "demo";
+  return [
+    line.description,
+    line.code,
+    line.unit,
+    filled && line.priceFormula === undefined && line.price !== undefined ? job.pick(line.price) : "",
+    line.pack === undefined ? 1 : job.pick(line.pack),
+    line.minimum === undefined ? 0 : job.pick(line.minimum),
+    line.waste ?? 0,
+    filled ? line.supplier : "",
+    costKindOf(line),
+    "yes",
+    filled && (line.price !== undefined || line.priceFormula !== undefined) ? PRICE_DAY : "",
+    "",
+    "",
+    "",
+  ];
+}
+
+function productRow(product: Product): CellValue[] {
+  const { description, code, unit, price, pack, minimum, waste, supplier, costKind, taxable, day, theirs, freight } =
+    product;
+  const terms = [price ?? "", pack, minimum, waste, supplier, costKind, taxable ? "yes" : "no"];
+  return [description, code, unit, ...terms, serialOf(day) ?? "", theirs, "", freight || ""];
+}

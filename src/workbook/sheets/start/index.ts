@@ -1,0 +1,147 @@
+import { defineSheet, VERDICT, type Both, type Job, type SheetLayout } from "../../layout";
+import { GLANCE } from "../../glance";
+import { draft, DRAFT_WIDTHS } from "./draft";
+import { questions } from "./questions";
+import { checkList, VERDICT_COLUMN, WEIGHT_COLUMN } from "./checkList";
+
+const STEPS: readonly Both<string>[] = [
+  "Work from left to right: fill in the cells with a thick left edge; select one to read what belongs in it. All others are worked out and protected.",
+  {
+    US: 'Type lengths as a tape says them (9\' 4, 112 in, 2.8 m); in a table write =RILL.QTY("12 ft 6 in","ft").',
+    SI: 'Type lengths as a tape says them (2.8 m, 280 cm, 9\' 4); in a table write =RILL.QTY("85 cm","m").',
+  },
+  "Come back here: the list at the end shows every check, its limit, and where to fix what it finds.",
+];
+
+const CAUTIONS = [
+  "Pumps and water: line-voltage wiring, GFCI (RCD) protection and bonding are a licensed electrician's work. Voltage drop figures are for planning only.",
+  "Deep or fast water, and open basins, drown people; fence and cover according to local rules.",
+  "Walls, dams and stacked boulders that hold back earth or water may need an engineer. This workbook does not design structures.",
+];
+
+/** What costs money rather than a limb. */
+const NOTICE =
+  "Weir, friction and stone figures are estimates: flows over rough natural lips are good to 10 to 20% (common practice, no source). Check the finished feature against the plan with a rod and a bucket.";
+
+/** How many checks stand where. */
+const STANDING: readonly (readonly [name: string, label: string, verdicts: readonly string[]])[] = [
+  ["ChecksToFix", "To fix before the job is priced", [VERDICT.fix, VERDICT.error]],
+  ["ChecksToLook", "To look at (rules of thumb)", [VERDICT.look]],
+  ["ChecksToFill", "Waiting for inputs", [VERDICT.blank]],
+  ["ChecksOk", "In order", [VERDICT.ok]],
+];
+
+/** Checks that stop the job and cannot be made yet. */
+const STOPS_TO_FILL = `SUMPRODUCT((INDEX(Checks,0,${VERDICT_COLUMN})="${VERDICT.blank}")*(CheckWeights="stop"))`;
+
+/** How to use the workbook, the job at a glance, and every check in one list. */
+export const start = defineSheet({
+  name: "Start",
+  order: 1,
+  turn: 2,
+  build(s, job) {
+    s.widths([32, 16, 9, 15, 9, 26, 65]);
+    s.title("Estimate of a recirculating stream", "Answer what you know for a first price; then Site, and back here.");
+    s.print({ landscape: true });
+    // Both need the facts, which a workbook of a few sheets has not.
+    if (job.hasFacts) {
+      questions(s);
+      draft(s);
+    }
+
+    s.section("How to use this workbook");
+    STEPS.forEach((text, index) => s.note(`${index + 1}.  ${job.pick(text)}`));
+    s.put(s.row, 1, { value: "A cell to fill in looks like this", style: "label" });
+    s.put(s.row, 2, { value: "12.50", style: "input", look: { align: "right", unlocked: false } });
+    s.put(s.row, 4, { value: "A result looks like this", style: "label", across: 2 });
+    s.put(s.row, 6, { value: "12.50", style: "result" });
+    s.row++;
+
+    s.section("Cautions");
+    CAUTIONS.forEach((text) => s.caution(text));
+    s.notice(NOTICE);
+
+    const top = s.row;
+    standing(s, job);
+    const left = s.row;
+    // A section leaves a gap above itself.
+    s.row = top + 1;
+    sheetList(s, job);
+    s.row = Math.max(s.row, left);
+
+    s.section("Checks");
+    checkList(s, job);
+    signature(s, job);
+    s.sheet.widths[WEIGHT_COLUMN - 1] = 7;
+    if (job.hasFacts) DRAFT_WIDTHS.forEach((width, index) => (s.sheet.widths[WEIGHT_COLUMN + index] = width));
+  },
+});
+
+/** The first column of the list of sheets, which stands right of the job's numbers. */
+const RIGHT = 4;
+
+/** The checks counted, and the job in a dozen numbers. */
+function standing(s: SheetLayout, job: Job): void {
+  s.within(RIGHT - 1, () => {
+    s.section("Where the job stands");
+    for (const [name, label, words] of STANDING) {
+      const count = words.map((word) => `COUNTIF(INDEX(Checks,0,${VERDICT_COLUMN}),"${word}")`).join("+");
+      s.result({ name, label, formula: count, kind: "count", unit: "checks" });
+    }
+    for (const { name, label, kind } of GLANCE) {
+      if (!job.names.has(name)) continue;
+      if (name === "PriceTotal") price(s, label);
+      else s.result({ label, kind, formula: kind === "text" ? `=${name}&""` : `=${name}` });
+    }
+    s.put(s.row, 1, {
+      formula: '=IF(QuoteDraft="","The quote is ready to sign.",QuoteDraft)',
+      style: "strong",
+      look: { align: "left", wrap: true },
+      across: s.lastColumn,
+    });
+    s.roomFor(s.row, 2);
+    s.row++;
+  });
+}
+
+/** The price, or the words that stand in its place, which take the room of its unit too. */
+function price(s: SheetLayout, label: string): void {
+  s.put(s.row, 1, { formula: `="${label}"&IF(ISNUMBER(PriceTotal)," ("&Currency&")","")`, style: "label" });
+  s.put(s.row, 2, { formula: "=PriceTotal", style: "result", kind: "money", look: { wrap: true }, across: 2 });
+  s.roomFor(s.row, 2);
+  s.row++;
+}
+
+/** Everything that keeps the quote a draft, in plain words; and the first of it, which the papers say. */
+function signature(s: SheetLayout, job: Job): void {
+  const invented = ['COUNTIF(NeedsInvented,">0")', ...(job.hasFacts ? ["FactsInvented"] : [])];
+  const reasons = [
+    'IF(FunctionsRun="yes","","the add-in\'s functions are not running here, and nothing is worked out without them.")',
+    'IF(OR(FunctionsRun<>"yes",PriceStanding=""),"","no price yet, "&PriceStanding&".")',
+    'IF(ChecksToFix+StopsToFill=0,"",IF(ChecksToFix+StopsToFill=1,"a check on Start","checks on Start ("&(ChecksToFix+StopsToFill)&")")&" must be fixed or filled in first.")',
+    `IF(${invented.join("+")}=0,"","made-up prices or rates are in it; change or confirm them on Rates${job.hasFacts ? " and Facts" : ""}.")`,
+  ];
+  s.notPrinted();
+  s.section("What keeps the quote a draft");
+  s.result({
+    name: "StopsToFill",
+    label: "Checks still to fill",
+    formula: STOPS_TO_FILL,
+    kind: "count",
+    unit: "checks",
+  });
+  const top = s.row;
+  for (const reason of reasons) s.put(s.row++, 1, { formula: `=${reason}`, style: "resultText", across: s.lastColumn });
+  s.define("DraftReasons", top, 1, s.row - 1, 1);
+}
+
+function sheetList(s: SheetLayout, job: Job): void {
+  const across = s.lastColumn - RIGHT;
+  s.put(s.row, RIGHT, { value: "Sheets", style: "section", across: across + 1 });
+  s.row++;
+  for (const { name, purpose } of [...job.pages].sort((a, b) => a.order - b.order)) {
+    s.put(s.row, RIGHT, { value: name, style: "link", look: { indent: 1 }, link: `${name}!A1` });
+    s.textAcross(s.row, RIGHT + 1, across, purpose, "remark");
+    s.row++;
+  }
+}

@@ -1,0 +1,195 @@
+import type { AskSpec, Job, RateLine, SheetLayout } from "../../layout";
+import { saidPercent } from "../../layout/said";
+import { inCode } from "../takeoff/asks";
+
+/** Weights as they can be ordered: volume, bags, pallets, truckloads. */
+export function order(s: SheetLayout, job: Job): void {
+  s.section("To order");
+  s.input({
+    name: "BagWeight",
+    label: "One bag holds",
+    kind: "weight",
+    min: 1,
+    max: { US: 5000, SI: 2500 },
+    message: "Weight of stone in one bag.",
+  });
+  s.input({
+    name: "PalletLoad",
+    label: "One pallet carries",
+    kind: "load",
+    min: 0.1,
+    max: 5,
+    message: "Weight of stone on one pallet.",
+  });
+  s.input({
+    name: "TruckPayload",
+    label: "One truck carries",
+    kind: "load",
+    min: 0.25,
+    max: 40,
+    message: "Payload of the truck that delivers stone, by weight.",
+  });
+  const perLoad = job.per("weight", "load");
+  const [small, cubes] = [job.per("size", "length"), job.per("length", "earth", 3)];
+  const names = ["GravelTons", "BasinStoneTons", "BoulderTons", "LipStoneTons"];
+  const volumes = [
+    `(BedGravelArea*BedGravelDepth+BasinFootprint*CoverDepth)/${small}/${cubes}*(1+StoneWaste)`,
+    "BasinStoneVolume*(1+StoneWaste)",
+  ];
+  s.result({
+    name: "LipStoneTons",
+    label: "Lip stones together",
+    formula: `=LipStoneCount*LipStoneWeight/${perLoad}`,
+    kind: "load",
+    needs: ["LipStoneCount", "LipStoneWeight"],
+  });
+  /** As many as it takes, once it is known what one holds. */
+  const whole = (load: string, each: string): string => `IF(COUNT(${each})=0,"",ROUNDUP(ROUND(${load}/${each},6),0))`;
+  const known = (texts: readonly string[]): string[] => texts.map((text) => `=IF(ISNUMBER([tons]),${text},"")`);
+  s.table({
+    name: "StoneOrder",
+    rows: names.length,
+    columns: [
+      {
+        key: "what",
+        title: "Stone",
+        kind: "text",
+        fixed: ["Gravel", "Stone around modules", "Boulders", "Lip stones"],
+      },
+      {
+        key: "tons",
+        title: "Weight",
+        kind: "load",
+        formula: names.map((name) => `=IF(COUNT(${name})=1,${name},"")`),
+      },
+      { key: "volume", title: "Loose", kind: "earth", formula: known(volumes) },
+      {
+        key: "bags",
+        title: "or bags",
+        kind: "count",
+        formula: known([0, 1].map(() => whole(`[tons]*${perLoad}`, "BagWeight"))),
+      },
+      {
+        key: "pallets",
+        title: "or pallets",
+        kind: "count",
+        formula: `=IF(ISNUMBER([tons]),${whole("[tons]", "PalletLoad")},"")`,
+      },
+      {
+        key: "loads",
+        title: "Truckloads",
+        kind: "number",
+        format: "0.00",
+        formula: `=IF(COUNT([tons],TruckPayload)=2,[tons]/TruckPayload,"")`,
+      },
+    ],
+  });
+  s.result({
+    name: "StoneTruckloads",
+    label: "Truckloads, each stone by itself",
+    formula: `=${names
+      .slice(0, 2)
+      .map((name) => `ROUNDUP(ROUND(${name}/TruckPayload,6),0)`)
+      .join("+")}+ROUNDUP(ROUND((BoulderTons+LipStoneTons)/TruckPayload,6),0)`,
+    kind: "count",
+    unit: "loads",
+    needs: [...names, "TruckPayload"],
+    strong: true,
+    note: "Boulders and lip stones share a truck.",
+  });
+}
+
+/** Stone of a grade, or of any. */
+function gradeAsk(code: string, kind: string): AskSpec[] {
+  return [{ count: "1", codes: [`IF(${kind}="","","${code} "&${kind})`, `IF(${kind}="","","${code}")`] }];
+}
+
+/** Boulders of a size, of the rock or of any. */
+function boulderAsk(row: number): AskSpec {
+  const [size, share] = [`INDEX(StoneMix,${row},1)`, `INDEX(StoneMix,${row},2)`];
+  const code = `"BOULDER "&${inCode(size)}`;
+  return {
+    count: `IF(${size}="",0,N(${share}))`,
+    codes: [`IF(${size}="","",TRIM(${code}&" "&RockKind))`, `IF(${size}="","",${code})`],
+  };
+}
+
+/** Lip stones by their sides, of the rock or of any. */
+function lipStoneAsk(): AskSpec[] {
+  const sides = ["LipStoneLength", "LipStoneWidth", "LipStoneHeight"];
+  const code = `"LIPSTONE "&${sides.map((side) => inCode(side)).join('&"x"&')}`;
+  const unknown = `OR(COUNT(${sides.join(",")})<3,RockKind="")`;
+  return [{ count: "1", codes: [`IF(${unknown},"",${code}&" "&RockKind)`, `IF(${unknown},"",${code})`] }];
+}
+
+/** Lines for Takeoff and Rates. */
+export function contribute(s: SheetLayout, job: Job): void {
+  const ton = job.pick({ US: "ton", SI: "t" });
+  const quarry = {
+    supplier: job.pick({ US: "Kettle Ridge Quarry (demo)", SI: "Steinbruch Hagelkamm (demo)" }),
+    pack: 0.5,
+  };
+  const carrier = {
+    supplier: job.pick({ US: "Larkspur Hauling (demo)", SI: "Fuhrbetrieb Eschweg (demo)" }),
+    pack: 1,
+    cost: "haulage" as const,
+  };
+  const add = (
+    code: string,
+    description: string,
+    unit: string,
+    quantity: string,
+    rate: Pick<RateLine, "price" | "supplier" | "pack" | "cost">,
+    which?: string,
+    asks?: readonly AskSpec[],
+  ): void => {
+    const told = { ...(which === undefined ? {} : { which }), ...(asks === undefined ? {} : { asks }) };
+    s.takeoff({ code, description, unit, quantity: `=${quantity}`, category: "Stone", needs: [quantity], ...told });
+    // Waste is in the tons already.
+    s.rate({ code, description, unit, category: "Stone", waste: 0, ...rate });
+  };
+  const size = job.pick({ US: "in", SI: "mm" });
+  const mix = [1, 2, 3, 4, 5]
+    .map((row) => {
+      const share = `N(INDEX(StoneMix,${row},2))`;
+      return `IF(${share}>0,", "&${saidPercent(share)}&" "&INDEX(StoneMix,${row},1)&" ${size}","")`;
+    })
+    .join("&");
+  add(
+    "GRAVEL",
+    "Gravel for bed and basin top",
+    ton,
+    "GravelTons",
+    quarry,
+    '=GravelKind&""',
+    gradeAsk("GRAVEL", "GravelKind"),
+  );
+  add(
+    "BASINSTONE",
+    "Stone around void modules",
+    ton,
+    "BasinStoneTons",
+    quarry,
+    '=BasinStoneKind&""',
+    gradeAsk("BASINSTONE", "BasinStoneKind"),
+  );
+  add(
+    "BOULDER",
+    "Boulders, mixed sizes",
+    ton,
+    "BoulderTons",
+    quarry,
+    `=RockKind&${mix}`,
+    [1, 2, 3, 4, 5].map(boulderAsk),
+  );
+  add(
+    "LIPSTONE",
+    "Lip stones",
+    "each",
+    "LipStoneCount",
+    { ...quarry, pack: 1 },
+    `=RockKind&", "&LipStoneLength&" × "&LipStoneWidth&" × "&LipStoneHeight&" ${size}"`,
+    lipStoneAsk(),
+  );
+  add("STONEHAUL", "Delivery of stone", "load", "StoneTruckloads", { ...carrier, price: { US: 115, SI: 105 } });
+}
