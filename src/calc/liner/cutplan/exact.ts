@@ -5,6 +5,8 @@ import type { Work } from "./work";
 
 /** Ways to part sets that are still looked at one by one, whatever the pieces: those of eleven different ones. */
 const MOST_SPLITS = 3 ** 11;
+/** Ways that take less time to look through than a first plan to spare some of them: those of five different pieces. */
+const QUICK_SPLITS = 3 ** 5;
 
 /** Equal pieces are one kind: which of them is cut where makes no difference. */
 export function kindsOf(pieces: readonly Blank[], turn: boolean): Kind[] {
@@ -24,6 +26,11 @@ export function kindsOf(pieces: readonly Blank[], turn: boolean): Kind[] {
 /** Whether a set of pieces is small enough to look at every plan. */
 export function canProve(kinds: readonly Kind[]): boolean {
   return splitsOf(kinds) <= MOST_SPLITS;
+}
+
+/** Whether a set is so small that every plan is looked at without one to begin from. */
+export function isQuick(kinds: readonly Kind[]): boolean {
+  return splitsOf(kinds) <= QUICK_SPLITS;
 }
 
 /** Whether it is worth trying with the little work that is allowed beyond that. */

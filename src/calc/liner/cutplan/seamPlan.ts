@@ -1,5 +1,5 @@
 import { lanesOf, lotsOf, lowerBound } from "./bound";
-import { canProve, exactPlan, kindsOf } from "./exact";
+import { canProve, exactPlan, isQuick, kindsOf } from "./exact";
 import type { Blank, Group } from "./group";
 import { costOf } from "./improve";
 import { readKept, regroup } from "./kept";
@@ -103,7 +103,7 @@ export function planSeams(
     const provable = canProve(kinds);
     let groups: readonly Group[] | undefined;
     let cost = most;
-    if (!best || !provable) {
+    if (!isQuick(kinds) && (!best || !provable)) {
       groups = searchPlan(blanks, offers, turn, bound, { work: GLIMPSE, seed: 0 });
       work.done += GLIMPSE;
       cost = Math.min(most, costOf(groups, offers));
