@@ -157,6 +157,17 @@ export interface Pricing extends Row {
   readonly stages: readonly { readonly name: string; readonly share: number | undefined }[];
 }
 
+/** The picture that stands over a company's papers. */
+export interface Logo {
+  readonly type: "png" | "jpeg" | "svg";
+  readonly bytes: Uint8Array;
+  /** Pixels of the picture itself. */
+  readonly width: number;
+  readonly height: number;
+  /** An SVG as a PNG, for programs that show none. */
+  readonly png?: Uint8Array;
+}
+
 export interface Company extends Row {
   readonly name: string;
   readonly address: string;
@@ -166,6 +177,7 @@ export interface Company extends Row {
   readonly estimator: string;
   /** ISO 4217 code: USD. */
   readonly currency: string;
+  readonly logo?: Logo;
   readonly terms: readonly string[];
   readonly scope: readonly string[];
   readonly exclusions: readonly string[];

@@ -7,7 +7,8 @@ import { newJobFrom } from "../workbook/company/newJob";
 import { priceUpdates } from "../workbook/company/priceUpdates";
 import { pumpListNews } from "../workbook/company/pumpNews";
 import { readBook, type BookRead } from "../workbook/company/readBook";
-import { damaged, refuseUnreadable } from "../workbook/file/refusal";
+import { damaged, FileRefusal, refuseUnreadable } from "../workbook/file/refusal";
+import { bookWithLogo, jobWithLogo, NoLogo, readLogo } from "../workbook/logo";
 import type { CellValue } from "../workbook/model";
 import { openWorkbook, UnreadableWorkbook, type OpenedWorkbook, type Recalculated } from "../workbook/recalculate";
 import type { Names } from "../workbook/reckoning/places";
@@ -38,7 +39,9 @@ export async function madeJob(
 ): Promise<MadeJob> {
   const opened = await openWorkbook(blank);
   const { cells, notes } = newJobFrom(book, opened.recalculate());
-  return { bytes: typedFile(blank, opened, new Map([...cells, ...answers(opened.names)])), notes };
+  const bytes = typedFile(blank, opened, new Map([...cells, ...answers(opened.names)]));
+  const { logo } = book.company;
+  return { bytes: logo ? jobWithLogo(bytes, logo) : bytes, notes };
 }
 
 /** How the prices of a job differ from the book of today, as cells of the job. */
@@ -67,6 +70,19 @@ export async function comparedPumps(
 /** A file with the differences that were taken. */
 export async function fileWith({ name, bytes }: NamedFile, taken: readonly Difference[]): Promise<Uint8Array> {
   return typedFile(bytes, await open(name, bytes), cellsToTake(taken));
+}
+
+/**
+ * A book with this logo in place of the one before.
+ *
+ * @param png the logo as a PNG, for programs that show no SVG
+ */
+export function withLogo({ bytes }: NamedFile, logo: NamedFile, png?: Uint8Array): Uint8Array {
+  try {
+    return bookWithLogo(bytes, { ...readLogo(logo.bytes), ...(png ? { png } : {}) });
+  } catch (error) {
+    throw error instanceof NoLogo ? new FileRefusal(`${logo.name} ${error.message}.`) : error;
+  }
 }
 
 /** The job first: its unit system is the one that the book must have. */

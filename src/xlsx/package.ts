@@ -40,6 +40,11 @@ export class Package {
     return this.parts[name]?.length ?? 0;
   }
 
+  /** A part as the file holds it. */
+  part(name: string): Uint8Array | undefined {
+    return this.parts[name];
+  }
+
   text(name: string): string {
     const part = this.parts[name];
     return part ? strFromU8(part) : "";

@@ -5,16 +5,20 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { shippedBook } from "../../src/book/shipped";
 import type { Book } from "../../src/book/types";
 import { job } from "../../src/cli/job";
+import { buildWorkbook } from "../../src/workbook/build";
 import { buildCompanyBook } from "../../src/workbook/company/build";
 import { readBook } from "../../src/workbook/company/readBook";
+import { logoOf, readLogo } from "../../src/workbook/logo";
 import { recalculate } from "../../src/workbook/recalculate";
 import { readJob } from "../../src/workbook/reckoning/readJob";
+import { Package } from "../../src/xlsx/package";
 
 const folder = mkdtempSync(path.join(tmpdir(), "rillwright-"));
 const file = (name: string): string => path.join(folder, name);
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const shipped = shippedBook("US");
+const logo = readLogo(new Uint8Array(readFileSync("manifest/icons/icon-64.png")));
 /** The shipped book a month later: the 3 in pipe is dearer, and asked for. */
 const later: Book = {
   ...shipped,
@@ -24,7 +28,8 @@ const later: Book = {
 };
 
 beforeAll(async () => {
-  writeFileSync(file("book.xlsx"), await buildCompanyBook("US", shipped));
+  const book = { ...shipped, company: { ...shipped.company, logo } };
+  writeFileSync(file("book.xlsx"), await buildCompanyBook("US", book));
   writeFileSync(file("later.xlsx"), await buildCompanyBook("US", later));
   await job(["--book", file("book.xlsx"), "--out", file("job.xlsx"), "--answers", "Run=31", "JobName=Fern Gully"]);
 }, 120_000);
@@ -46,6 +51,18 @@ it("makes a job with its own copy of the book's prices, their days and their mar
   expect(calculated.named("RateRepeats")?.[0]?.[0]).toBe(0);
   expect(made.wages.map(({ wage }) => wage)).toEqual([37.5, 31.25, 23.4, 33.8]);
   expect(made.pumps).toHaveLength(6);
+});
+
+it("puts the book's logo over the quote, in a row that makes room for it", async () => {
+  const made = new Uint8Array(readFileSync(file("job.xlsx")));
+  expect(logoOf(made)?.bytes).toEqual(logo.bytes);
+  const height = (bytes: Uint8Array): number => {
+    const parts = new Package(bytes);
+    const [, ht = ""] = /<row r="1"[^>]* ht="([\d.]+)"/.exec(parts.text(parts.sheets().get("Quote") ?? "")) ?? [];
+    return Number(ht);
+  };
+  // 56 pixels of 1/96 in are 42 points.
+  expect(height(made) - height(await buildWorkbook("US", "blank"))).toBe(42);
 });
 
 it("never writes over a file", async () => {

@@ -3,6 +3,7 @@ import { shippedBook } from "../../book/shipped";
 import type { Book } from "../../book/types";
 import { assemble } from "../assemble";
 import { calculate } from "../build";
+import { bookWithLogo } from "../logo";
 import type { WorkbookModel } from "../model";
 import { writeWorkbook } from "../write";
 import { companySheets } from "./sheets";
@@ -29,7 +30,9 @@ export function companyModel(system: UnitSystem, book?: Book): WorkbookModel {
 export async function buildCompanyBook(system: UnitSystem, book?: Book): Promise<Uint8Array> {
   const model = companyModel(system, book);
   await calculate(model);
-  return writeWorkbook(model);
+  const bytes = await writeWorkbook(model);
+  const logo = book?.company.logo;
+  return logo ? bookWithLogo(bytes, logo) : bytes;
 }
 
 /** One of the books that ship. */

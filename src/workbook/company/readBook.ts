@@ -5,6 +5,7 @@ import type { Book } from "../../book/types";
 import { parseArea, type Area } from "../../xlsx/address";
 import { damaged, FileRefusal, refuseUnreadable } from "../file/refusal";
 import { cellAddress } from "../layout/address";
+import { bookLogo, NoLogo } from "../logo";
 import type { CellValue } from "../model";
 import { openWorkbook, UnreadableWorkbook, type Recalculated } from "../recalculate";
 import { RowReader, type BookProblem } from "./cells";
@@ -40,11 +41,27 @@ export async function readBook(fileName: string, bytes: Uint8Array, wanted?: Uni
   const sizes = rows(TABLES.sizes);
   const machines = rows(TABLES.machines);
   const pastJobs = rows(TABLES.pastJobs);
-  const { company, pricing, dayHours, handLimit } = readFields(workbook, system, problems);
+  const { company: said, pricing, dayHours, handLimit } = readFields(workbook, system, problems);
+  const company = { ...said, ...readBookLogo(bytes, problems) };
   const labor = { burden, wages, rates, sizes, dayHours, handLimit };
   const book = changedByHand({ system, company, products, pumps, labor, machines, pricing, pastJobs });
   const faults = checkBook(book).map((fault) => problemOf(fault, workbook, system));
   return { book, problems: [...problems, ...faults], workbook };
+}
+
+/** A picture that cannot be a logo is told of, and the book read without it. */
+function readBookLogo(bytes: Uint8Array, problems: BookProblem[]): Pick<Book["company"], "logo"> {
+  try {
+    const logo = bookLogo(bytes);
+    return logo ? { logo } : {};
+  } catch (error) {
+    if (!(error instanceof NoLogo)) throw error;
+    problems.push({
+      cell: "Company",
+      sentence: `The picture on Company ${error.message}; quotes come without a logo.`,
+    });
+    return {};
+  }
 }
 
 async function open(fileName: string, bytes: Uint8Array): Promise<Recalculated> {

@@ -44,7 +44,11 @@ export function companySheets(system: UnitSystem, book?: Book): readonly SheetDe
     build(s) {
       s.widths([34, 16, 9, 13, 13, 13, 13]);
       s.title("Company", "Type in once what every job takes from here: who you are, and the words of your quotes.");
-      s.note("A new job is made from this book: it keeps its own copy of your prices, with their dates.");
+      s.note(
+        "A new job is made from this book: it keeps its own copy of your prices, with their dates. A picture on this sheet (PNG, " +
+          "JPEG or SVG) is your logo, and stands over the quote.",
+      );
+      s.takesPictures();
       s.section("Your company");
       inputs(s, COMPANY_FIELDS);
       s.result({ name: "BookUnits", label: "Units of this book", kind: "text", formula: `="${system}"` });
