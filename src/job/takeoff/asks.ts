@@ -1,8 +1,9 @@
 import { askingCode, type Wanted } from "../../book/ask";
 import type { ProductKind } from "../../book/kinds";
+import { orderQuantity } from "../../calc/money/orderQuantity";
 import { USUAL_PIPE } from "../../calc/tables/pipes";
 import type { Job, JobRow } from "../facts";
-import { isKnown, type Reckoned } from "../reckoned";
+import { attempt, isKnown, type Reckoned } from "../reckoned";
 import { total } from "../rows";
 
 /** One product that a line of the takeoff needs: how much of the line it is, and the codes it is looked for by, the most exact first. */
@@ -84,22 +85,51 @@ function typed(type: string | undefined): { type: string } | Record<string, neve
 
 type Prices = ReadonlyMap<string, JobRow<"prices">>;
 
+/** A product that a line asks for, with its line of the price list where that holds one. */
+interface Found extends Ask {
+  readonly code: string;
+  readonly listed: JobRow<"prices"> | undefined;
+}
+
+function foundIn(asks: readonly Ask[], prices: Prices): Found[] {
+  return asks
+    .filter(({ count }) => count > 0)
+    .map((ask) => {
+      const code = ask.codes.find((one) => prices.has(one.toLowerCase()))?.toLowerCase() ?? "";
+      return { ...ask, code, listed: prices.get(code) };
+    });
+}
+
 /**
- * What one unit of a line costs: the mean of its products' prices, by how much there is of each; unknown while one of
- * them has no price of its own.
+ * How much is bought of a line that stands for several products: each in packs of its own, since what is left over of one
+ * size is of no use for another. What the list does not hold counts as it is, to the next piece. Undefined where nothing
+ * is asked for by size.
+ *
+ * @param need of the whole line, in place
  */
-export function askedPrice(asks: readonly Ask[], prices: Prices): Reckoned<number> {
-  const needed = asks.filter(({ count }) => count > 0);
-  let sum = 0;
-  let counted = 0;
-  for (const { count, codes } of needed) {
-    const code = codes.find((one) => prices.has(one.toLowerCase())) ?? "";
-    const price = prices.get(code.toLowerCase())?.cost ?? undefined;
-    if (!isKnown(price)) return undefined;
-    sum += count * price;
-    counted += count;
-  }
-  return counted > 0 ? sum / counted : undefined;
+export function askedOrder(asks: readonly Ask[], prices: Prices, need: number): number | undefined {
+  const found = foundIn(asks, prices);
+  return found.length === 0 ? undefined : total(ordersOf(found, need));
+}
+
+function ordersOf(found: readonly Found[], need: number): number[] {
+  const counted = total(found.map(({ count }) => count));
+  return found.map(({ count, listed: { waste = 0, minimum = 0, pack = 0 } = {} }) =>
+    orderQuantity((need * count) / counted, waste, pack > 0 ? pack : 1, minimum),
+  );
+}
+
+/**
+ * What one unit of a line costs: the mean of its products' prices, by how much is bought of each, or while nobody knows
+ * the need, by how much there is; unknown while one of them has no price of its own.
+ */
+export function askedPrice(asks: readonly Ask[], prices: Prices, need: Reckoned<number>): Reckoned<number> {
+  const found = foundIn(asks, prices);
+  if (found.length === 0 || !found.every(({ listed }) => isKnown(listed?.cost ?? undefined))) return undefined;
+  return attempt(() => {
+    const weights = isKnown(need) && need > 0 ? ordersOf(found, need) : found.map(({ count }) => count);
+    return total(found.map(({ listed }, index) => (listed?.cost ?? 0) * (weights[index] ?? 0))) / total(weights);
+  });
 }
 
 /** How the products of a line are bought. */
@@ -114,18 +144,14 @@ export interface AskedTerms {
 }
 
 /**
- * The terms of all products of a line together, so that nothing is bought short: the mean waste by how much there is of
- * each, every minimum, the largest pack, and freight once for a product that no line before has brought.
+ * The terms of all products of a line together, as they are shown: the mean waste by how much there is of each, every
+ * minimum, the largest pack, and freight once for a product that no line before has brought.
  *
  * @param brought codes whose freight is paid already; those of this line are added
  */
 export function askedTerms(asks: readonly Ask[], prices: Prices, brought: Set<string>): AskedTerms {
-  const needed = asks.filter(({ count }) => count > 0);
-  const found = needed.flatMap(({ count, codes }) => {
-    const code = codes.find((one) => prices.has(one.toLowerCase()))?.toLowerCase() ?? "";
-    const line = prices.get(code);
-    return line ? [{ count, code, line }] : [];
-  });
+  const needed = foundIn(asks, prices);
+  const found = needed.flatMap(({ listed, ...ask }) => (listed ? [{ ...ask, line: listed }] : []));
   const counted = total(needed.map(({ count }) => count));
   const first = (key: "supplier" | "kind" | "taxable"): string | undefined =>
     found.map(({ line }) => line[key]).find((word) => word !== undefined && word !== "");

@@ -5,7 +5,7 @@ import { Problem } from "../../calc/problem";
 import type { Job, JobRow } from "../facts";
 import { attempt, isKnown, known, reckon, type Reckoned } from "../reckoned";
 import { total } from "../rows";
-import { askedPrice, askedTerms } from "./asks";
+import { askedOrder, askedPrice, askedTerms } from "./asks";
 import type { Need } from "./lines";
 import { FREIGHT_LINE } from "./terms";
 
@@ -46,6 +46,8 @@ type Terms = Pick<TakeoffLine, "what" | "price" | "kind" | "supplier" | "taxable
   readonly minimum: number | undefined;
   readonly pack: number | undefined;
   readonly freight: number;
+  /** How much to buy for a need, where a line stands for several products that are bought each on its own terms. */
+  readonly orderFor?: ((need: number) => number | undefined) | undefined;
 };
 
 /** How many digits below the unit of money the price of one unit keeps. */
@@ -98,10 +100,13 @@ function designLine(
   const listed = prices.get(code.toLowerCase()) ?? {};
   const terms = asks && askedTerms(asks, prices, brought);
   const isOwn = listed.cost !== undefined && listed.cost !== null;
-  const asked = asks ? known(askedPrice(asks, prices)) : price;
+  const bySize =
+    asks && [listed.waste, listed.minimum, listed.pack].every((typed) => typed === undefined) ? asks : undefined;
+  const asked = asks ? known(askedPrice(asks, prices, quantity)) : price;
   const cost = listed.cost === undefined ? asked : (listed.cost ?? undefined);
   return lineOf(job, code, quantity, true, {
     unit: listed.unit,
+    orderFor: bySize && ((need) => askedOrder(bySize, prices, need)),
     waste: listed.waste ?? terms?.waste,
     minimum: listed.minimum ?? terms?.minimum,
     pack: listed.pack ?? terms?.pack,
@@ -148,13 +153,13 @@ function lineOf(
   said: boolean,
   terms: Terms,
 ): TakeoffLine {
-  const { what, waste, minimum, pack, price, freight, kind, supplier, taxable, unit } = terms;
+  const { what, waste, minimum, pack, price, freight, kind, supplier, taxable, unit, orderFor } = terms;
   const order = reckon([quantity], (need) =>
     need <= 0
       ? 0
       : waste === undefined || minimum === undefined || pack === undefined
         ? undefined
-        : orderQuantity(need, waste, pack > 0 ? pack : 1, minimum),
+        : (orderFor?.(need) ?? orderQuantity(need, waste, pack > 0 ? pack : 1, minimum)),
   );
   const cost = reckon([order, price], (amount, each) => roundCents(amount * each));
   const ordered = orderedOf(job, code, unit);

@@ -1,7 +1,9 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import { evaluate } from "../../../src/job/evaluate";
+import { readJob } from "../../../src/workbook/reckoning/readJob";
 import type { SomeFacts } from "../../../src/workbook/reckoning/typeJob";
 import type { OpenedWorkbook } from "../../../src/workbook/recalculate";
-import { demoOf, reckonBoth, typedCells } from "../../job/agreement/workbooks";
+import { demoOf, typedCells } from "../../job/agreement/workbooks";
 
 const INCH = 0.0254;
 const FOOT = 0.3048;
@@ -12,8 +14,11 @@ beforeAll(async () => {
 });
 
 /** What each line costs in the workbook and by the job's functions, which must be the same. */
-function costs(facts: SomeFacts): (codes: RegExp) => number {
-  const { workbook: calculated, state } = reckonBoth(workbook, { system: "US", facts }, "all");
+function costs(facts: SomeFacts, packs: ReadonlyMap<string, number> = new Map()): (codes: RegExp) => number {
+  const calculated = workbook.recalculate(
+    new Map([...typedCells(workbook, { system: "US", facts }, "all"), ...packCells(packs)]),
+  );
+  const state = evaluate(readJob(calculated).used);
   const column = (name: string) => (calculated.named(name) ?? []).map(([cell]) => cell ?? "");
   const [codes, amounts] = [column("TakeoffCodes"), column("TakeoffCosts")];
   state.takeoff.designLines.forEach(({ code, cost }, index) => {
@@ -23,6 +28,14 @@ function costs(facts: SomeFacts): (codes: RegExp) => number {
     Math.round(
       100 * codes.reduce<number>((sum, code, at) => sum + (wanted.test(String(code)) ? Number(amounts[at]) : 0), 0),
     ) / 100;
+}
+
+/** Packs typed into the price list, by the codes of its products. */
+function packCells(packs: ReadonlyMap<string, number>): [string, number][] {
+  const [, sheet = "", column = "", top = ""] =
+    /^(.*!)\$?([A-Z]+)\$?(\d+)/.exec(workbook.names.get("RatePacks") ?? "") ?? [];
+  const codes = (workbook.recalculate().named("RateCodes") ?? []).map(([code]) => code);
+  return [...packs].map(([code, pack]) => [`${sheet}${column}${Number(top) + codes.indexOf(code)}`, pack]);
 }
 
 /** The demo's route, 4 ft and 31 ft with its fittings, in another size. */
@@ -60,6 +73,21 @@ describe("the price follows the size", () => {
       ],
     };
     expect(costs(mixed)(/^FIT-UNION/)).toBe(30.2);
+  });
+
+  it("of fittings in several sizes, each in packs of its own", () => {
+    // Unions: 4 on 2 in by boxes of 3 are 6 × 6.40, 5 on 3 in by bags of 4 are 8 × 11.90, 2 on 4 in one by one, 2 × 26.00:
+    // 38.40 + 95.20 + 52.00 = 185.60. Eleven in the larger pack would be 12.
+    const packs = new Map([
+      ["FIT-UNION 2", 3],
+      ["FIT-UNION 3", 4],
+    ]);
+    const unions = ([2, 3, 4] as const).map((size, row) => ({
+      size: size * INCH,
+      length: FOOT,
+      unions: [4, 5, 2][row],
+    }));
+    expect(costs({ route: unions }, packs)(/^FIT-UNION/)).toBe(185.6);
   });
 
   it("of the basin: a tub in place of modules", () => {

@@ -1,15 +1,17 @@
 import type { Job, Ref, SheetLayout, TableRef } from "../../layout";
 import { columnLetters } from "../../layout/address";
+import { bare } from "../../layout/conditions";
 import type { ColumnSpec } from "../../layout/tableColumns";
 import { RATE_TABLE } from "../../rateColumns";
-import { fill } from "../money/cells";
+import { cellOf, fill } from "../money/cells";
 import { MARK } from "../rates/priceList";
 import { UNIT_COST_FORMAT } from "./takeoffColumns";
 
 /**
  * The products that the lines ask for, by size and type: how much of each, the code it has in the price list, and its
- * price and terms. A line that has none of its own takes theirs: the mean price and waste by how much there is of each,
- * the largest pack, all minimums and all freight, so that nothing is bought short.
+ * price and terms. A line that has none of its own takes theirs: each product is bought in packs of its own, the price is
+ * the mean by how much is bought of each, and all freight is paid. Its waste, minimum and pack are for show: the mean, the
+ * sum and the largest.
  */
 export function asks(s: SheetLayout, job: Job, lines: TableRef): void {
   const asked = job.takeoffLines.flatMap(({ code, asks: some = [] }, line) =>
@@ -69,6 +71,7 @@ export function asks(s: SheetLayout, job: Job, lines: TableRef): void {
           "INDEX(RateFreights,[place])+0))",
       },
       said("taxable", "Taxable", "RateTaxables"),
+      { key: "buy", title: "To buy", kind: "number" },
     ],
   });
   asked.forEach(({ count, codes: [first = '""', second = '""'] }, index) => {
@@ -87,8 +90,19 @@ export function asks(s: SheetLayout, job: Job, lines: TableRef): void {
     const at = (key: string): Ref => lines.cell(key, line + 1);
     const listed = (field: string): string => rates.cell(field, rateRows.get(code) ?? 1).address;
     const rate = listed("cost");
-    const order = inSheet(at("order"));
-    fill(s, at("price"), priceByProducts(rate, over("count"), over("price")));
+    const [order, need] = [inSheet(at("order")), inSheet(at("need"))];
+    for (let row = top + 1; row <= last; row++) {
+      const [count, waste, minimum, pack] = ["count", "waste", "minimum", "pack"].map((key) =>
+        inSheet(table.cell(key, row)),
+      );
+      const share = `${need}*${count}/SUM(${over("count")})`;
+      const bought = inPacks(`MAX(${share}*(1+${waste}),${minimum})`, String(pack));
+      fill(s, table.cell("buy", row), `IF(N(${count})<=0,0,IF(N(${need})<=0,${count},${bought}))`);
+    }
+    const own = ["pack", "minimum", "waste"].map(listed).join("&");
+    const [whole, each] = [cellOf(s, at("order")).formula ?? "", `ROUND(SUM(${over("buy")}),6)`];
+    fill(s, at("order"), `IF(OR(${own}<>"",SUM(${over("buy")})=0,N(${need})<=0),${bare(whole)},${each})`);
+    fill(s, at("price"), priceByProducts(rate, over("buy"), over("price")));
     const invented = `IF(COUNTIFS(${over("count")},">0",${over("mark")},"${MARK}")>0,"${MARK}","")`;
     fill(s, at("mark"), `IF(N(${order})>0,IF(${rate}<>"",${listed("mark")}&"",${invented}),"")`);
     const orElse = (key: string, otherwise: string): void =>
@@ -121,11 +135,17 @@ function inSheet(at: Ref): string {
   return at.address.replace(/^.*!/, "");
 }
 
-/** The mean of the products' prices by how much there is of each, where the line has no price of its own on Rates. */
+/** The mean of the products' prices by how much is bought of each, where the line has no price of its own on Rates. */
 function priceByProducts(rate: string, count: string, price: string): string {
   const mean = `ROUND(SUMPRODUCT(${count},${price})/SUM(${count}),4)`;
   const missing = `SUMPRODUCT((${count}>0)*(1-ISNUMBER(${price})))>0`;
   return `IF(${rate}<>"",ROUND(${rate},4),IF(SUM(${count})=0,"",IF(${missing},"",${mean})))`;
+}
+
+/** So much in whole packs; a millionth of a pack is noise. */
+function inPacks(wanted: string, pack: string): string {
+  const size = `IF(${pack}>0,${pack},1)`;
+  return `ROUND(MAX(1,ROUNDUP(ROUND(${wanted}/${size}-0.000001,9),0))*${size},6)`;
 }
 
 /** A number as it stands in a code: with a point, whatever the region writes. */
