@@ -9,16 +9,28 @@ const FOLDERS = "{arithmetic,book,calc,csv,drawing,functions,help,job,manifest,p
 const SHARING = [`tests/${FOLDERS}/**/!(engines).test.ts`];
 /** Tests in a real browser. */
 const BROWSER = ["tests/browser/**/*.test.ts"];
+/** Long stories in a browser, which a contributor does not wait for: CI tries them behind the short run, as `npm run test:long` does. */
+const LONG = [
+  "tests/browser/bench{Book,Files,Keeping,Keys,Lists,Looks,Losses,Offline,Paste,Prices,Typing}.test.ts",
+  "tests/browser/{firstJob,paneFocus}.test.ts",
+];
 /** What is timed has the machine to itself, and is left to the run of everything. */
 const TIMED = ["tests/browser/benchSpeed.test.ts", "tests/bench/{speed,cutPlan}.test.ts"];
 const ALL = ["tests/**/*.test.ts"];
 
-/** `--mode all` tries everything; without it, what a contributor waits for (`tests/effort.ts`). */
+/**
+ * Without a mode, what a contributor waits for (`tests/effort.ts`); `--mode long` tries the long stories that this leaves
+ * out, `--mode all` everything.
+ */
 export default defineConfig(({ mode }) => {
   const everything = mode === "all";
   const exclude = [...configDefaults.exclude, ...TIMED];
   // A project reads this file again without the mode of the run, so that each is told of it.
   const env = { TESTS: everything ? "all" : "short" };
+  const browser = (include: string[], but: string[]) => ({
+    extends: true as const,
+    test: { name: "browser", env, include, exclude: but },
+  });
   return {
     root: top,
     test: {
@@ -29,19 +41,25 @@ export default defineConfig(({ mode }) => {
       expect: { poll: { timeout: 15_000 } },
       reporters: ["default", path.join(top, "tests/plainSummary.ts")],
       maxWorkers: 2,
-      projects: [
-        { extends: true, test: { name: "sharing", env, include: SHARING, exclude, isolate: false } },
-        { extends: true, test: { name: "apart", env, include: ALL, exclude: [...exclude, ...SHARING, ...BROWSER] } },
-        { extends: true, test: { name: "browser", env, include: BROWSER, exclude } },
-        ...(everything
-          ? [
+      projects:
+        mode === "long"
+          ? [browser(LONG, exclude)]
+          : [
+              { extends: true, test: { name: "sharing", env, include: SHARING, exclude, isolate: false } },
               {
-                extends: true as const,
-                test: { name: "timed", env, include: TIMED, maxWorkers: 1, sequence: { groupOrder: 1 } },
+                extends: true,
+                test: { name: "apart", env, include: ALL, exclude: [...exclude, ...SHARING, ...BROWSER] },
               },
-            ]
-          : []),
-      ],
+              browser(BROWSER, everything ? exclude : [...exclude, ...LONG]),
+              ...(everything
+                ? [
+                    {
+                      extends: true as const,
+                      test: { name: "timed", env, include: TIMED, maxWorkers: 1, sequence: { groupOrder: 1 } },
+                    },
+                  ]
+                : []),
+            ],
     },
   };
 });
