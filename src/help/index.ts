@@ -22,7 +22,9 @@ function enableSearch(input: HTMLInputElement): void {
     entries.forEach((entry, index) => (entry.hidden = !kept.has(index)));
     for (const topic of document.querySelectorAll<HTMLElement>(".topic"))
       topic.hidden = topic.querySelector("li:not([hidden])") === null;
-    if (found) found.textContent = input.value.trim() === "" ? "" : `${kept.size} of ${entries.length} functions`;
+    if (found)
+      found.textContent =
+        input.value.trim() === "" ? "" : `${kept.size} of ${entries.length} ${input.dataset.of ?? "functions"}`;
   };
   input.closest<HTMLElement>(".search")?.removeAttribute("hidden");
   input.addEventListener("input", apply);

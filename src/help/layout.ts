@@ -16,6 +16,7 @@ const POLICY =
 const LINKS = [
   ["help/index.html", "Functions"],
   ["help/guide.html", "A job, start to end"],
+  ["help/numbers.html", "Where numbers come from"],
   ["help/limits.html", "Differences and limits"],
   ["help/support.html", "Support"],
 ] as const;

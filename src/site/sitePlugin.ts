@@ -7,6 +7,7 @@ import { helpPages } from "../help/pages";
 import { atBase } from "./address";
 import { bundleBench } from "./benchBundle";
 import { demoJob } from "./demoJob";
+import { numberSources } from "./numberSources";
 import { licenceText, packageFolder } from "./licences";
 import { offlineSet, withSet } from "./offlineSet";
 import { sizeReport } from "./sizes";
@@ -58,7 +59,7 @@ export class SitePlugin {
     };
     await loadLater();
     return new Map<string, string | Uint8Array>([
-      ...helpPages(catalogue, version, await demoJob(this.top)),
+      ...helpPages(catalogue, version, await demoJob(this.top), numberSources()),
       ["manifest.xml", atBase(this.read("manifest/manifest.xml").toString(), this.base)],
       ["manifest.json", unified],
       ["functions.json", atBase(`${JSON.stringify(functionsJson(catalogue), null, 1)}\n`, this.base)],

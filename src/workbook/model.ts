@@ -37,6 +37,18 @@ export interface CellModel {
   link?: string;
   /** What its number is, where its unit is that of its kind: the lint of formulas reads it. */
   kind?: string;
+  /** What the formula's result is called, and where the formula comes from. */
+  origin?: Origin;
+}
+
+/** Where a formula comes from; help lists it. */
+export interface Origin {
+  /** What its result is called; left out where the words in front of the cell say it. */
+  readonly label?: string;
+  /** What it rests on; left out where it only adds up, reads, or calls one function of ours, which states its own. */
+  readonly source?: string;
+  /** Set where its words are a verdict on numbers. */
+  readonly judges?: true;
 }
 
 export interface Area {

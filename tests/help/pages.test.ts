@@ -9,8 +9,9 @@ import { functionPath } from "../../src/help/functionPage";
 import { helpPages } from "../../src/help/pages";
 import { WORKING_ADDRESS } from "../../src/site/address";
 import { demoJob } from "../../src/site/demoJob";
+import { numberSources } from "../../src/site/numberSources";
 
-const pages = helpPages(catalogue, "1.2.3", await demoJob(path.join(import.meta.dirname, "../..")));
+const pages = helpPages(catalogue, "1.2.3", await demoJob(path.join(import.meta.dirname, "../..")), numberSources());
 /** Files that the build adds beside the pages. */
 const BUILT = [
   /^icons\/icon-\d+\.png$/,

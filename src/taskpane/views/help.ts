@@ -35,6 +35,7 @@ export function helpView(desk: Desk): View {
         "ul",
         {},
         page("help/index.html", "Every function, with formula, limits and source"),
+        page("help/numbers.html", "Where each number of the workbook comes from"),
         page("help/guide.html", "Guide to a job"),
         page("help/support.html", "Support"),
         page("help/privacy.html", "Privacy"),

@@ -1,6 +1,7 @@
 import { cellAddress } from "./address";
 import { anyBlank, bare } from "./conditions";
 import { formatOf, unitOf } from "./formats";
+import { originOf } from "./forms";
 import type { CheckSpec } from "./job";
 import type { Page } from "./page";
 
@@ -44,6 +45,7 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
   const look = `"${VERDICT.look}"`;
   const bad = check.weight !== "look" ? stop : check.stopIf ? `IF(${bare(check.stopIf)},${stop},${look})` : look;
   const format = formatOf(kind, job.system);
+  const origin = originOf(page, check.label, check.source);
   page.fitHeight(row, check.label, page.charactersAcross(1, 1));
   page.put(row, 1, { value: check.label, style: "label" });
   page.put(row, 2, {
@@ -51,6 +53,7 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
     style: "result",
     look: { format },
     ...(check.unit === undefined ? { kind } : {}),
+    origin,
   });
   page.put(row, 3, unit.startsWith("=") ? { formula: unit, style: "unit" } : { value: unit, style: "unit" });
   page.put(row, 4, {
@@ -61,6 +64,7 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
         : { value: check.limit }),
     style: "resultText",
     look: { format, align: "right" },
+    origin,
   });
   if (typeof check.limit === "string" && !check.limit.startsWith("="))
     page.fitHeight(row, check.limit, page.charactersAcross(4, 1));
@@ -68,6 +72,7 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
     formula: blank(`IF(${bare(check.ok)},"${VERDICT.ok}",${bad})`, `"${VERDICT.blank}"`, VERDICT.error),
     style: "resultText",
     look: { bold: true, indent: 1 },
+    origin: { ...origin, judges: true },
   });
   page.fitHeight(row, check.cure, page.charactersAcross(6, across));
   page.put(row, 6, {

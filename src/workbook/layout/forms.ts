@@ -3,12 +3,18 @@ import { formatOf, unitOf, type Kind } from "./formats";
 import type { Ref } from "./address";
 import type { Both } from "./job";
 import type { Page } from "./page";
+import type { Origin } from "../model";
 
 /** One calculated value in one row: label, value, unit, note. */
 export interface ResultSpec {
   readonly name?: string;
   readonly label: string;
   readonly formula: string;
+  /**
+   * What the formula rests on: a standard, "common practice, no source", or "by definition". Needless for a sum, a reference,
+   * a factor between two units, or one call of a function of ours.
+   */
+  readonly source?: Both<string>;
   readonly kind: Kind;
   readonly unit?: Both<string>;
   /** Number cells or ranges without which the result stays blank. */
@@ -27,6 +33,7 @@ export function addResult(page: Page, spec: ResultSpec): Ref {
     style: spec.strong ? "strong" : spec.kind === "text" ? "resultText" : "result",
     look: { format: spec.format ?? (spec.kind === "text" ? "General" : formatOf(spec.kind, page.job.system)) },
     ...(spec.unit === undefined ? { kind: spec.kind } : {}),
+    origin: originOf(page, spec.label, spec.source),
     ...(spec.name ? { name: spec.name } : {}),
     ...(spec.kind === "text" ? { across: Math.min(3, page.lastColumn - 1) } : {}),
   });
@@ -34,6 +41,11 @@ export function addResult(page: Page, spec: ResultSpec): Ref {
   remark(page, row, spec.kind === "text" ? 5 : 4, spec.note);
   page.row++;
   return ref;
+}
+
+/** What a formula's result is called and what the formula rests on. */
+export function originOf(page: Page, label: string, source?: Both<string>): Origin {
+  return source === undefined ? { label } : { label, source: page.job.pick(source) };
 }
 
 export function label(page: Page, row: number, text: string): void {

@@ -1,4 +1,5 @@
 import type { CostKind } from "../../calc/money/costKinds";
+import { GRAVITY } from "../../calc/pipe/friction";
 import { toInside, type Measure } from "../../calc/quantity/measures";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Ref } from "./address";
@@ -22,6 +23,8 @@ export interface CheckSpec {
   readonly limit: string | number;
   /** Formula that is TRUE when all is well. */
   readonly ok: string;
+  /** What value and limit rest on, as of a result. */
+  readonly source?: Both<string>;
   /** What to do, in one sentence. */
   readonly cure: string;
   /** Formula of what to do as things stand, where that says more while the check fails; about as long as the cure. */
@@ -157,6 +160,11 @@ export class Job {
   /** How many units of a small measure make one of a large one: 12 in to the ft, 27 ft³ to the yd³ with its third power. */
   per(small: Measure, large: Measure, power = 1): number {
     return Number((toInside(large, 1, this.system) / toInside(small, 1, this.system) ** power).toPrecision(12));
+  }
+
+  /** Standard gravity in this workbook's lengths per second squared. */
+  gravity(): number {
+    return Number((GRAVITY / toInside("length", 1, this.system)).toPrecision(12));
   }
 
   /** The one of two values that belongs to this workbook. */

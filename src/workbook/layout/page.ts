@@ -1,4 +1,4 @@
-import type { Area, CellModel, CellValue, NameModel, SheetModel, Style } from "../model";
+import type { Area, CellModel, CellValue, NameModel, Origin, SheetModel, Style } from "../model";
 import { Ref, cellAddress } from "./address";
 import { formatOf, type Kind } from "./formats";
 import type { Job } from "./job";
@@ -13,6 +13,7 @@ export interface CellSpec {
   /** Changes to the named style. */
   readonly look?: Style;
   readonly kind?: Kind;
+  readonly origin?: Origin;
   readonly link?: string;
   readonly name?: string;
   /** Columns to merge, this one included. */
@@ -68,6 +69,7 @@ export class Page {
     if (spec.formula !== undefined) cell.formula = spec.formula.startsWith("=") ? spec.formula : `=${spec.formula}`;
     if (spec.link !== undefined) cell.link = spec.link;
     if (spec.kind !== undefined) cell.kind = spec.kind;
+    if (spec.origin !== undefined) cell.origin = spec.origin;
     this.setCell(row, column, cell);
     const across = spec.across ?? 1;
     if (across > 1) {

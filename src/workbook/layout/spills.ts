@@ -1,6 +1,8 @@
 import { Ref } from "./address";
 import { hideBlankRows, whenFilled } from "./conditions";
 import { formatOf, type Kind } from "./formats";
+import { originOf } from "./forms";
+import type { Both } from "./job";
 import type { Page } from "./page";
 import { besideNumbers, head } from "./tableHead";
 
@@ -18,6 +20,8 @@ export interface SpillSpec {
   /** Defined name of the whole reserved area, without the header row. */
   readonly name?: string;
   readonly formula: string;
+  /** What the formula rests on, as of a result. */
+  readonly source?: Both<string>;
   /** The most rows it may give, header not counted. */
   readonly rows: number;
   readonly columns: readonly SpillColumn[];
@@ -77,6 +81,7 @@ export function addSpill(page: Page, spec: SpillSpec): SpillRef {
   const anchorCell = page.sheet.rows.get(anchorRow)?.get(left);
   if (!anchorCell) throw new Error(`${page.name}: a spilled table needs at least one column`);
   anchorCell.formula = formula;
+  anchorCell.origin = originOf(page, spec.name ?? spec.columns[0]?.title ?? "", spec.source);
   anchorCell.spill = { rows: fromFunction ? spec.rows + 1 : spec.rows, columns: spec.columns.length };
   if (!spec.open) hideBlankRows(page, { top: headRow + 1, left, bottom, right });
   if (spec.open) page.openFrom(headRow + 1);

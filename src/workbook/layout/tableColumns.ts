@@ -20,6 +20,8 @@ export interface ColumnSpec {
    * An input column may have one too: the user may type over it. Or one for each row, where they differ.
    */
   readonly formula?: string | readonly string[];
+  /** What the formula rests on, as of a result. */
+  readonly source?: Both<string>;
   /**
    * One formula fills the column from its first row down: "[key]" is a whole column in it. AND and OR would make one value of
    * a column: use * and +. Not where a row may read what another row of the column gives, by hand or by rule: that is a circle.

@@ -2,6 +2,7 @@ import type { CellValue } from "../model";
 import { Ref, areaAddress } from "./address";
 import { allBlank, hideBlankRows } from "./conditions";
 import { formatOf } from "./formats";
+import { originOf } from "./forms";
 import { validationFor } from "./inputRule";
 import type { Both } from "./job";
 import type { Page } from "./page";
@@ -70,6 +71,7 @@ export function addTable(page: Page, spec: TableSpec): TableRef {
     if (column.whole && first) {
       first.formula = fillInWhole(formulaOf(column, 0) ?? "", top, bottom, places, page.name);
       first.spill = { rows: spec.rows, columns: 1 };
+      first.origin = originOf(page, column.title, column.source);
     }
     if (column.input) {
       const area = { top, left: at, bottom: end, right: at };
@@ -140,6 +142,7 @@ function bodyCell(
       ...(column.formula && column.input && !typed ? { italic: true } : {}),
     },
     ...(column.unit === undefined ? { kind: column.kind } : {}),
+    ...(column.formula ? { origin: originOf(page, column.title, column.source) } : {}),
     across,
   });
   if (isText && typed && typeof given === "string") page.fitHeight(row, given, page.charactersAcross(at, across));

@@ -47,6 +47,8 @@ export function basinChecks(s: SheetLayout, job: Job): void {
   // Sheets on lips grow with the flow to the power 2/3, beds with less, pipes not at all: no drain-back grows faster.
   s.check({
     label: "Spare water at the flow the pump delivers",
+    source:
+      "Francis (1855): depth over a lip goes with flow to the power 2/3; what beds and pipes give back grows no faster",
     value: "=BasinHold-LowWater-LossPerDay*ReserveDays-DrainBack*MAX(1,DeliveredFlow/DesignFlow)^(2/3)",
     limit: "0 or more",
     ok: "BasinHold-LowWater-LossPerDay*ReserveDays>=DrainBack*MAX(1,DeliveredFlow/DesignFlow)^(2/3)",
@@ -84,6 +86,7 @@ export function basinChecks(s: SheetLayout, job: Job): void {
     "Gravel over a shallow rim shows the liner; a deep one wastes digging (common practice, no source).";
   s.check({
     label: "Rim below finished grade",
+    source: "common practice, no source",
     value: "=RimBelowGrade",
     limit: rim.words,
     ok: `AND(RimBelowGrade>=${rim.least},RimBelowGrade<=${rim.most})`,
@@ -97,6 +100,7 @@ export function basinChecks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Room for water in the gravel",
+    source: "common practice, no source",
     value: "=GravelVoids",
     limit: "30 to 45%",
     ok: "AND(GravelVoids>=0.3,GravelVoids<=0.45)",

@@ -69,6 +69,7 @@ export function contents(s: SheetLayout, job: Job): void {
   s.result({
     name: "ModuleCount",
     label: "Modules",
+    source: "by definition: their space over that of one, rounded up",
     kind: "count",
     formula:
       `=IF(COUNTIF(PartKinds,"modules")=0,0,IF(OR(ModuleLength="",ModuleWidth="",ModuleHeight=""),"",ROUNDUP(ROUND(SUMIF(INDEX(BasinContents,0,1),"Modules*",INDEX(BasinContents,0,2))*${job.per("length", "earth", 3)}` +

@@ -29,6 +29,7 @@ export function levels(s: SheetLayout, job: Job): void {
   s.result({
     name: "LevelDrop",
     label: "The level sinks on starting by",
+    source: "by definition: water over the area of the layer that it leaves",
     kind: "length",
     formula:
       "=IF(OR(LowerLayer=0,MIN(DrainBack,BasinHold)<=TopLayerWater)," +
@@ -57,6 +58,7 @@ export function levels(s: SheetLayout, job: Job): void {
   s.result({
     name: "LowWater",
     label: "Water below that level",
+    source: "by definition: depth times the area of each layer",
     kind: "water",
     formula:
       "=IF(MIN(LowWaterDepth,BasinWaterDepth)<=LowerLayer," +

@@ -6,6 +6,7 @@ export function losses(s: SheetLayout): void {
   s.result({
     name: "EvaporationPerDay",
     label: "Evaporation per day",
+    source: "the hottest month is July, south of the equator January: common practice, no source",
     kind: "water",
     format: "#,##0.0",
     formula: "=RILL.EVAPLOSS(WaterArea,AirTemp,Humidity,Wind,Latitude,IF(Latitude<0,1,7),,,,,Units)",
@@ -24,6 +25,7 @@ export function losses(s: SheetLayout): void {
   s.result({
     name: "LossPerDay",
     label: "Loss per day",
+    source: "by definition: evaporation and its share on top",
     kind: "water",
     format: "#,##0.0",
     formula: "=EvaporationPerDay*(1+SplashShare)",

@@ -7,6 +7,7 @@ export function verdict(s: SheetLayout): void {
   s.result({
     name: "BasinNeed",
     label: "Need: drain-back, low water and reserve",
+    source: "by definition",
     kind: "water",
     formula: "=DrainBack+LowWater+LossPerDay*ReserveDays",
     needs: ["DrainBack", "LowWater", "LossPerDay", "ReserveDays"],
@@ -14,6 +15,7 @@ export function verdict(s: SheetLayout): void {
   s.result({
     name: "BasinFootprint",
     label: "Area at the full level",
+    source: "by definition: a rectangle, wider by the slope of both walls",
     kind: "area",
     format: "#,##0.0",
     formula: "=(BasinLength+2*BasinSideSlope*BasinWaterDepth)*(BasinWidth+2*BasinSideSlope*BasinWaterDepth)",
@@ -22,6 +24,7 @@ export function verdict(s: SheetLayout): void {
   s.result({
     name: "DropVoids",
     label: "Room for water where the level sinks",
+    source: "by definition: water over the space it leaves; never under 5%: common practice, no source",
     kind: "share",
     formula: `=MAX(0.05,MIN(1,MIN(DrainBack,BasinHold)/${water}/(BasinFootprint*LevelDrop)))`,
     needs: ["DrainBack", "BasinHold", "BasinFootprint", "LevelDrop"],

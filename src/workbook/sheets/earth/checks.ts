@@ -21,6 +21,10 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Depth of pit and trench",
+    source: {
+      US: "29 CFR 1926.651(c)(2): a way out from 4 ft of depth",
+      SI: "DIN 4124: upright sides up to 1.25 m (from memory)",
+    },
     value: `=${deepest}`,
     limit: job.system === "US" ? "less than 4 ft" : "at most 1.25 m",
     ok: job.pick({ US: `${deepest}<4`, SI: `${deepest}<=1.25` }),
@@ -34,6 +38,7 @@ export function checks(s: SheetLayout, job: Job): void {
   const clear = job.pick({ US: 0.5, SI: 0.15 });
   s.check({
     label: "Pit stays above the groundwater",
+    source: "common practice, no source",
     value: "=GroundWaterDepth",
     limit: `=PitDepth+${clear}`,
     ok: `GroundWaterDepth>=PitDepth+${clear}`,
@@ -47,6 +52,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Slope of the berm",
+    source: "common practice, no source",
     value: "=BermSlope",
     limit: "at least 1.5",
     ok: "BermSlope>=1.5",

@@ -72,7 +72,14 @@ export function pit(s: SheetLayout): void {
     strong: true,
   });
   const bottom = (name: string, label: string, side: string): void => {
-    s.result({ name, label, formula: `=${side}+2*PitMargin`, kind: "length", needs: [side, "PitMargin"] });
+    s.result({
+      name,
+      label,
+      source: "by definition: room on both sides",
+      formula: `=${side}+2*PitMargin`,
+      kind: "length",
+      needs: [side, "PitMargin"],
+    });
   };
   bottom("PitLength", "Length of the pit's bottom", "BasinLength");
   bottom("PitWidth", "Width of the pit's bottom", "BasinWidth");
@@ -86,6 +93,7 @@ export function pit(s: SheetLayout): void {
   s.result({
     name: "BeddingVolume",
     label: "Bedding (loose)",
+    source: "by definition: length × width × depth",
     formula: s.job.pick({
       US: "=PitLength*PitWidth*BeddingDepth/324",
       SI: "=PitLength*PitWidth*BeddingDepth/1000",
@@ -127,6 +135,7 @@ export function trench(s: SheetLayout, job: Job): void {
   s.result({
     name: "TrenchVolume",
     label: "Pipe trench (bank)",
+    source: "by definition: length × width × depth",
     formula: `=TrenchLength*TrenchWidth*TrenchDepth/${job.per("length", "earth", 3)}`,
     kind: "earth",
     needs: ["TrenchLength", "TrenchWidth", "TrenchDepth"],
@@ -174,6 +183,7 @@ export function backfill(s: SheetLayout, job: Job): void {
   s.result({
     name: "BackfillVolume",
     label: "Of it filled in again (compacted)",
+    source: "by definition: the pit less the bedding and the basin, a frustum with sloped sides; and the trench",
     formula: `=PitVolume-BeddingVolume-${basin}+TrenchVolume`,
     kind: "earth",
     needs: ["PitVolume", "BeddingVolume", "TrenchVolume"],

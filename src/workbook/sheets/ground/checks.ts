@@ -34,6 +34,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Shots that show the ground",
+    source: "by definition: a line has two ends",
     value: "=GroundShots",
     limit: "2 or more",
     ok: "GroundShots>=2",
@@ -46,6 +47,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Line beyond the shots",
+    source: "common practice, no source",
     value: "=MAX(0,MIN(ShotStations),MAX(INDEX(SurfaceStations,0,1))-MAX(ShotStations))",
     limit: `=${reach}`,
     ok: `OR(GroundShots<2,MAX(0,MIN(ShotStations),MAX(INDEX(SurfaceStations,0,1))-MAX(ShotStations))<=${reach})`,
@@ -62,6 +64,8 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Dug deep enough for stone, liner and fabric",
+    source:
+      "by definition, the layers added up; a needled fabric is 1 mm thick for each 108 g/m² (0.1 in for 8 oz/yd²): common practice, no source",
     value: "=ShelfDepth",
     limit: `=${layers}`,
     ok: `ShelfDepth>=${layers}`,

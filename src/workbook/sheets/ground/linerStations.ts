@@ -16,9 +16,12 @@ export function linerStations(s: SheetLayout, job: Job, top: number): void {
     for (const index of titles.keys()) s.put(row, H.liner + index, { style: "result", look: { format: "0.000" } });
   }
   const dug = (count: number): string => down(s, top + 1, C.dig, count).text;
-  const fill = (index: number, formula: string, count = rows): void => {
+  const fill = (index: number, formula: string, count = rows, source?: string): void => {
     const known = `(${dug(count)}="")+(COUNT(BedWidth,BankReach,BankHeight,BankSlope)<4)`;
-    fillDown(s, down(s, top + 1, H.liner + index, count).cells, `IF(${known},"",${formula})`);
+    fillDown(s, down(s, top + 1, H.liner + index, count).cells, `IF(${known},"",${formula})`, {
+      label: titles[index] ?? "",
+      ...(source === undefined ? {} : { source }),
+    });
   };
   const lips = down(s, top, H.lip).text;
   const drop = `${lips}-${dug(MOST_DROPS)}`;
@@ -28,7 +31,7 @@ export function linerStations(s: SheetLayout, job: Job, top: number): void {
   const last = s.sheet.rows.get(top + rows)?.get(H.liner + 2);
   // The edge of the basin lies no lower than the bed before it.
   if (last) last.formula = `=IF(${cellAddress(top + rows, H.liner)}="","",0)`;
-  fill(3, `BedWidth+2*BankReach/${perLength}`);
+  fill(3, `BedWidth+2*BankReach/${perLength}`, rows, "by definition: stones of both banks stand on the liner");
   fill(4, "BankHeight+ShelfDepth");
   fill(5, "BankSlope");
   s.define("LinerStations", top + 1, H.liner, top + MOST_DROPS + 1, H.liner + 5);

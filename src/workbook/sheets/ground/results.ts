@@ -51,6 +51,7 @@ export function results(s: SheetLayout): void {
   s.result({
     name: "LinerRunLength",
     label: "Liner along the stream",
+    source: "by definition: the bed followed, overlap at both ends and slack at each drop, rounded up",
     kind: "length",
     formula: `=${rounded('MAX(INDEX(LinerRun,0,2))+2*LinerOverlap+SlackPerDrop*COUNTIF(Drops,">0")')}`,
     needs: ["INDEX(LinerRun,0,2)", "LinerOverlap", "SlackPerDrop", "CutRounding"],
@@ -59,6 +60,7 @@ export function results(s: SheetLayout): void {
   s.result({
     name: "LinerRunWidth",
     label: "Liner across, at its widest",
+    source: "by definition: rounded up to whole cuts",
     kind: "length",
     formula: `=${rounded("MAX(INDEX(LinerRun,0,3))")}`,
     needs: ["INDEX(LinerRun,0,3)", "CutRounding"],

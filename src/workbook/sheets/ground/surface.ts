@@ -7,6 +7,8 @@ import { fillDown } from "../money/cells";
 import { linerRun, linerStations } from "./linerStations";
 import { C, down, H, LEVEL, MOST_DROPS, POINTS } from "./surfaceColumns";
 
+const WIDTH = { label: "Width", source: "by definition: room for a bank on both sides" } as const;
+
 /**
  * The designed surface by station: the berm's crest, the bed below each drop, and the edge of the basin; dug deeper by what
  * lies on it. Right of it the liner's stations, the points of the finished bed, and the ground that is assumed without shots.
@@ -25,6 +27,7 @@ export function surface(s: SheetLayout, job: Job): Ref {
       formula: `=${formula}`,
       style: kind === "text" ? "resultText" : "result",
       look: kind === "text" ? {} : { format },
+      ...(column === C.width ? { origin: WIDTH } : {}),
     });
   };
   const width = "BedWidth+2*ShelfMargin";

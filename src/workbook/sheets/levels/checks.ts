@@ -28,6 +28,7 @@ export function checks(s: SheetLayout, job: Job): void {
   const landing = "TopLipLevel-SUM(Drops)-GradeLevel";
   s.check({
     label: "The last drop lands at the basin's grade",
+    source: "common practice, no source",
     value: `=${landing}`,
     limit: job.system === "US" ? "within 0.25 ft" : "within 0.08 m",
     ok: `ABS(${landing})<=${job.pick({ US: 0.25, SI: 0.08 })}`,

@@ -186,7 +186,8 @@ export function stakes(s: SheetLayout): number {
     s.put(s.row, 2, { formula: shown(cell(2)), style: "result", look: { format: LEVEL } });
     reading(s);
     s.put(s.row, 5, { formula: shown(cell(1)), style: "result", look: { format: "#,##0.00" } });
-    s.put(s.row, 6, { formula: shown(`${cell(3)}/2`), style: "result", look: { format: "#,##0.00" } });
+    const origin = { label: "Offset, either side", source: "by definition: half the width" };
+    s.put(s.row, 6, { formula: shown(`${cell(3)}/2`), style: "result", look: { format: "#,##0.00" }, origin });
     s.row++;
   }
   const bottom = s.row - 1;

@@ -17,6 +17,10 @@ export function carrying(s: SheetLayout): void {
   s.result({
     name: "LinerWeight",
     label: "Liner weighs",
+    source: {
+      US: "EPDM of 45 mil, 0.29 lb/ft², in proportion (from memory)",
+      SI: "EPDM of 1.14 mm, 1.42 kg/m², in proportion (from memory)",
+    },
     kind: "number",
     unit: { US: "lb/ft²", SI: "kg/m²" },
     format: "0.00",
@@ -37,6 +41,7 @@ export function carrying(s: SheetLayout): void {
   s.result({
     name: "LinerCarriers",
     label: "People to carry it",
+    source: "by definition: weight over what one person lifts",
     kind: "count",
     formula: "=ROUNDUP(ROUND(HeaviestPiece/HandLimit,6),0)",
     needs: ["HeaviestPiece", "HandLimit"],

@@ -13,6 +13,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Waste of the liner",
+    source: "common practice, no source",
     value: "=LinerWasteShare",
     limit: 0.25,
     ok: "LinerWasteShare<=0.25",
@@ -35,6 +36,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Thickness of the liner",
+    source: "common practice, no source",
     value: "=LinerThickness",
     limit: job.pick({ US: "at least 45 mil", SI: "at least 1.1 mm" }),
     ok: `LinerThickness>=${job.pick({ US: 45, SI: 1.1 })}`,
@@ -50,6 +52,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "People to carry a piece",
+    source: "common practice, no source",
     value: "=LinerCarriers",
     limit: "at most 4",
     ok: "LinerCarriers<=4",

@@ -59,6 +59,7 @@ export function fabric(s: SheetLayout, job: Job): void {
   s.result({
     name: "SkirtFabric",
     label: "Other pieces, all layers",
+    source: "by definition, a tenth more for laps: common practice, no source",
     kind: "area",
     formula: "=1.1*(FabricUnder+FabricOver)*SUMPRODUCT(SkirtLengths,SkirtWidths,SkirtCounts)",
     needs: ["PieceLengths"],
@@ -75,6 +76,7 @@ export function fabric(s: SheetLayout, job: Job): void {
   s.result({
     name: "FabricBuyLength",
     label: "Fabric to buy, length off the roll",
+    source: "by definition: area over width",
     kind: "length",
     formula: "=FabricBuyArea/FabricRollWidth",
     needs: ["FabricBuyArea", "FabricRollWidth"],
@@ -83,6 +85,7 @@ export function fabric(s: SheetLayout, job: Job): void {
   s.result({
     name: "FabricWeight",
     label: "Weight of the fabric",
+    source: "by definition: area × weight per area",
     kind: "weight",
     formula: `=FabricBuyArea*${perArea}`,
     needs: ["FabricBuyArea", "FabricMass"],

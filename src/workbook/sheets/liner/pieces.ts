@@ -97,6 +97,7 @@ export function pieces(s: SheetLayout): void {
       {
         key: "length",
         title: "Length",
+        source: "by definition: two shots make a ground line, fewer leave the rectangle over drops and treads",
         kind: "length",
         name: "PieceLengths",
         formula: fromCut(1),
@@ -105,6 +106,7 @@ export function pieces(s: SheetLayout): void {
       {
         key: "width",
         title: "Width",
+        source: "by definition: two shots make a ground line, fewer leave the rectangle over drops and treads",
         kind: "length",
         name: "PieceWidths",
         formula: fromCut(2),
@@ -120,6 +122,7 @@ export function pieces(s: SheetLayout): void {
       {
         key: "weight",
         title: "Weight each",
+        source: "by definition: length × width × weight per area",
         kind: "weight",
         name: "PieceWeights",
         formula: '=IF(COUNT([length],[width],LinerWeight)=3,[length]*[width]*LinerWeight,"")',

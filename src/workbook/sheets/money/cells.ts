@@ -1,18 +1,19 @@
 import type { Ref, SheetLayout } from "../../layout";
 import { bare } from "../../layout/conditions";
 import { STYLE } from "../../layout/style";
-import type { CellModel } from "../../model";
+import type { CellModel, Origin } from "../../model";
 
 /** Gives a cell that is laid out already its formula, where it differs from its neighbours'. */
-export function fill(s: SheetLayout, at: Ref, formula: string): void {
+export function fill(s: SheetLayout, at: Ref, formula: string, origin?: Origin): void {
   const cell = cellOf(s, at);
   delete cell.value;
   cell.formula = `=${bare(formula)}`;
+  if (origin) cell.origin = { ...cell.origin, ...origin };
 }
 
 /** Gives a laid-out column, or several side by side, one formula that fills them from the first cell down. */
-export function fillDown(s: SheetLayout, area: Ref, formula: string): void {
-  fill(s, area.cell(1), formula);
+export function fillDown(s: SheetLayout, area: Ref, formula: string, origin?: Origin): void {
+  fill(s, area.cell(1), formula, origin);
   cellOf(s, area.cell(1)).spill = { rows: area.bottom - area.top + 1, columns: area.right - area.left + 1 };
 }
 

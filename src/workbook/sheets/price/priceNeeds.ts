@@ -80,7 +80,7 @@ function neededParts(s: SheetLayout, job: Job): void {
     ],
   });
   parts.forEach(({ missing, invented }, index) => {
-    fill(s, table.cell("missing", index + 1), missing);
+    fill(s, table.cell("missing", index + 1), missing, { label: "Unknown", source: "by definition: a count" });
     if (invented) fill(s, table.cell("invented", index + 1), invented);
   });
 }

@@ -40,6 +40,7 @@ export function odds(s: SheetLayout): void {
       {
         key: "low",
         title: "Low",
+        source: "by definition: the likely cost less its share",
         kind: "money",
         formula: `=IF(ISNUMBER([likely]),ROUND([likely]*(1-MIN(1,N([below]))),2),"")`,
       },
@@ -47,6 +48,7 @@ export function odds(s: SheetLayout): void {
       {
         key: "high",
         title: "High",
+        source: "by definition: the likely cost and its share on top",
         kind: "money",
         formula: `=IF(ISNUMBER([likely]),ROUND([likely]*(1+[above]),2),"")`,
       },
@@ -77,6 +79,8 @@ export function odds(s: SheetLayout): void {
     s.result({
       name,
       label,
+      source:
+        "by definition: the price goes with the cost, as far below its mean as the cost that is kept lies above it",
       kind: "money",
       formula: `=ROUND(PriceTotal*${cost}/${spill.cell(2, 2)},0)`,
       needs: ["PriceBeforeTax", spill.cell(5, 2).address],
@@ -87,6 +91,7 @@ export function odds(s: SheetLayout): void {
   s.result({
     name: "RangeShare",
     label: "Chance that it comes out between them",
+    source: "by definition: of a spread alike to both sides of the mean",
     kind: "share",
     formula: "=2*Confidence-1",
     needs: ["Confidence"],
@@ -94,6 +99,7 @@ export function odds(s: SheetLayout): void {
   s.result({
     name: "PriceAtConfidence",
     label: "Price before tax that keeps the margin at that cost",
+    source: "by definition: cost / (1 − margin)",
     kind: "money",
     formula: `=ROUNDUP(ROUND(${spill.cell(5, 2)}/(1-WantedMargin),6),2)`,
     needs: [spill.cell(5, 2).address, "WantedMargin"],

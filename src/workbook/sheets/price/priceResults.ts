@@ -21,6 +21,7 @@ export function results(s: SheetLayout, table: TableRef): void {
   });
   optionRow(s, table, {
     label: "Tax",
+    source: "by definition: the rate on what is taxed; what is taxed is local law",
     kind: "money",
     name: "OptionTaxes",
     formula: (o) => `ROUND(TaxRate*${taxBase(o, price(o))},2)`,
@@ -34,36 +35,42 @@ export function results(s: SheetLayout, table: TableRef): void {
   });
   optionRow(s, table, {
     label: "Gross margin, over direct cost and contingency",
+    source: "by definition: what is left of the price, as its share",
     kind: "share",
     name: "OptionMargins",
     formula: (o) => `(${price(o)}-${o.jobCost})/${price(o)}`,
   });
   optionRow(s, table, {
     label: "Net margin, over overhead too",
+    source: "by definition: what is left of the price, as its share",
     kind: "share",
     formula: (o) => `(${price(o)}-${o.totalCost})/${price(o)}`,
   });
   const days = s.row;
   optionRow(s, table, {
     label: "Crew days",
+    source: "by definition: an option's days go with its cost of labor",
     kind: "number",
     name: "OptionDays",
     formula: (o) => `IF(COUNT(CrewDays)=0,"",CrewDays*${crewShare(s.job, o.index - 1)})`,
   });
   optionRow(s, table, {
     label: "Profit for a crew day",
+    source: "by definition: profit over days",
     kind: "money",
     name: "OptionDayProfits",
     formula: (o) => `IF(N(${o.at(days)})>0,ROUND((${price(o)}-${o.totalCost})/${o.at(days)},2),"")`,
   });
   optionRow(s, table, {
     label: "Smallest markup on every line that keeps the margin",
+    source: "by definition: price = cost × (1 + markup), and (price − job cost) / price is the margin",
     kind: "share",
     name: "SmallestMarkups",
     formula: (o) => `ROUNDUP(ROUND(MAX(0,${o.jobCost}/((1-WantedMargin)*${o.totalCost})-1),9),3)`,
   });
   optionRow(s, table, {
     label: "Least price before tax that keeps the margin",
+    source: "by definition: job cost / (1 − margin)",
     kind: "money",
     formula: (o) => `ROUNDUP(ROUND(${o.jobCost}/(1-WantedMargin),6),2)`,
   });

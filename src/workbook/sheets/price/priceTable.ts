@@ -1,3 +1,4 @@
+import { originOf } from "../../layout/forms";
 import { shippedPricing } from "../../../book/shipped/office";
 import { COST_KINDS, type CostKind } from "../../../calc/money/costKinds";
 import type { Job, Ref, SheetLayout, TableRef } from "../../layout";
@@ -25,6 +26,7 @@ export function priceTable(s: SheetLayout, job: Job, extra: Readonly<Partial<Rec
     {
       key: `price${letter}`,
       title: `${letter}: price`,
+      source: "by definition: cost and its markup, rounded to a cent",
       kind: "money" as const,
       formula: `=IF([cost${letter}]="","",ROUND([cost${letter}]*(1+[markup]),2))`,
     },
@@ -81,8 +83,12 @@ function costs(
   const direct = `SUM(${cellAddress(first.top, first.left)}:${cellAddress(first.top + KINDS - 1, first.left)})`;
   const hours = `IF(CrewHours="",0,ROUND(OverheadPerHour*CrewHours*${crewShare(s.job, index)},2))`;
   const overhead = `IF(OverheadBy="crew hours",${hours},ROUND(OverheadShare*${direct},2))`;
-  fill(s, table.cell(key, KINDS + 1), used(overhead));
-  fill(s, table.cell(key, KINDS + 2), used(`ROUND(ContingencyShare*${direct},2)`));
+  const share = "by definition: a share of direct cost";
+  fill(s, table.cell(key, KINDS + 1), used(overhead), { label: "Overhead", source: `${share}, or crew hours × rate` });
+  fill(s, table.cell(key, KINDS + 2), used(`ROUND(ContingencyShare*${direct},2)`), {
+    label: "Contingency",
+    source: share,
+  });
 }
 
 /**
@@ -104,6 +110,8 @@ export function optionRow(
     kind: "money" | "share" | "number";
     /** Formula of an option from its cells; it stays blank while the option has no price. */
     formula: (cells: OptionCells) => string;
+    /** What it rests on. */
+    source?: string;
     name?: string;
     strong?: boolean;
   },
@@ -117,6 +125,7 @@ export function optionRow(
       formula: `=IF(SUM(${cells.prices})=0,"",${spec.formula(cells)})`,
       style: spec.strong ? "strong" : "result",
       kind: spec.kind,
+      origin: originOf(s, spec.label, spec.source),
       ...(spec.kind === "number" ? { look: { format: "0.0" } } : {}),
     });
   }

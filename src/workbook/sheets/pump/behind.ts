@@ -18,6 +18,7 @@ function pipesInAll(s: SheetLayout): void {
       {
         key: "length",
         title: "Length",
+        source: "by definition: each pump has a riser of its own",
         kind: "length",
         name: "PipeLengths",
         formula: `=IF([#]<=${ROUTE_ROWS},IF(COUNT(${row})=0,"",${row}),IF(COUNT(${riser})=0,"",${riser}*N(PumpCount)))`,

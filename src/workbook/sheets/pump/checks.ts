@@ -17,6 +17,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Water speed in the pipe",
+    source: "common practice, no source",
     value: "=MAX(PipeSpeed,N(DutySpeed))",
     limit: job.pick({ US: 5, SI: 1.5 }),
     ok: `MAX(PipeSpeed,N(DutySpeed))<=${job.pick({ US: 5, SI: 1.5 })}`,
@@ -28,6 +29,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Check valve for each pump",
+    source: "by definition: a pump alone has no other to run back through",
     value: '=IF(RiserFittings7="",0,RiserFittings7)',
     limit: '=IF(PumpCount>1,"at least 1","none needed")',
     ok: 'OR(PumpCount<2,IF(RiserFittings7="",0,RiserFittings7)>=1)',
@@ -48,6 +50,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Shut-off head above the lift",
+    source: "affinity laws: DOE-HDBK-1012/3, pump laws",
     value: "=INDEX(ChosenHeads,1)*PumpSpeed^2",
     limit: "=StaticLift",
     ok: "INDEX(ChosenHeads,1)*PumpSpeed^2>StaticLift",
@@ -68,6 +71,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Flow delivered",
+    source: "by definition, to a thousandth",
     value: "=DeliveredFlow",
     limit: "=DesignFlow",
     ok: `DeliveredFlow>=DesignFlow*${NEARLY}`,
@@ -78,6 +82,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Head to spare at the wanted flow",
+    source: "common practice, no source",
     value: "=HeadAtWanted/DesignHead-1",
     limit: "at least 10%",
     ok: "HeadAtWanted>=1.1*DesignHead",
@@ -89,6 +94,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Flow not far over the wanted",
+    source: "common practice, no source",
     value: "=DeliveredFlow",
     limit: "=1.5*DesignFlow",
     ok: "DeliveredFlow<=1.5*DesignFlow",
@@ -100,6 +106,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: job.pick({ US: "Curve in gph, not gpm", SI: "Curve in L/h, not L/min" }),
+    source: "by definition: a curve in units of a minute reads 1/60; a third of that is room for pumps side by side",
     value: "=MAX(ChosenFlows)",
     limit: "=DesignFlow/20",
     ok: "MAX(ChosenFlows)>=DesignFlow/20",
@@ -113,6 +120,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Power and tariff filled in",
+    source: "by definition: both are needed",
     value: "=COUNT(PumpWatts)+COUNT(Tariff)",
     limit: 2,
     ok: "COUNT(PumpWatts)+COUNT(Tariff)=2",
@@ -123,6 +131,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Cheapest pump that serves",
+    source: "by definition, to half a cent",
     value: "=PumpOwnCost",
     limit: "=INDEX(PumpRanking,1,7)",
     ok: "OR(PumpOwnCost<=INDEX(PumpRanking,1,7)+0.005,INDEX(PumpRanking,1,1)<>1)",

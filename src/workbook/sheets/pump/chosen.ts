@@ -42,6 +42,7 @@ export function chosenPump(s: SheetLayout): void {
   s.result({
     name: "PumpWatts",
     label: "Power of all",
+    source: "affinity laws: DOE-HDBK-1012/3, pump laws",
     formula: '=IF(INDEX(PumpPowers,PumpRow)="","",INDEX(PumpPowers,PumpRow)*PumpCount*PumpSpeed^3)',
     kind: "power",
     needs: ["PumpRow", "PumpCount", "PumpSpeed"],
@@ -76,6 +77,7 @@ export function chosenCurve(s: SheetLayout): void {
   s.result({
     name: "HeadAtWanted",
     label: "Its head at the wanted flow",
+    source: "by definition: pumps side by side share the flow",
     formula: "=IFERROR(RILL.PUMPHEAD(ChosenCurve,DesignFlow/PumpCount,PumpSpeed,Units),0)",
     kind: "head",
     needs: ["PumpRow", "PumpCount", "PumpSpeed", "DesignFlow"],
@@ -117,6 +119,7 @@ export function duty(s: SheetLayout): void {
   s.result({
     name: "PumpOwnCost",
     label: "Cost to own over the years",
+    source: "by definition; repairs, interest and the pump's life are left out",
     formula: "=PumpPrice*PumpCount+OwnYears*YearlyEnergyCost",
     kind: "money",
     strong: true,

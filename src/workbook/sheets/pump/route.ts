@@ -72,6 +72,7 @@ export function route(s: SheetLayout, job: Job): void {
   s.result({
     name: "PipeTotalLength",
     label: "Pipe in all",
+    source: "by definition: each pump has a riser of its own",
     formula: "=SUM(RouteLengths)+N(PumpCount)*SUM(RiserLengths)",
     kind: "length",
     needs: ["RouteLengths"],
@@ -141,6 +142,7 @@ function pipes(s: SheetLayout, job: Job): void {
       {
         key: "k",
         title: "Sum of K",
+        source: "by definition: pieces times their K, EPANET 2.2 Manual, Table 3.3, and Crane",
         kind: "number",
         format: "0.00",
         formula: `=IF(COUNT([size])=0,"",SUMPRODUCT($${columnLetters(FIRST_FITTING)}$${kRow}:$${last}$${kRow},[f1]:[f${FITTING_COLUMNS.length}])+SUM([other]))`,

@@ -4,6 +4,7 @@ import type { Job, SheetLayout } from "../../layout";
 export function checks(s: SheetLayout, job: Job): void {
   s.check({
     label: "Slope of the feature",
+    source: "by definition: fall over run",
     value: "=Fall/Run",
     limit: "at most 100%",
     ok: "Fall<=Run",
@@ -15,6 +16,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Fall of one drop",
+    source: "by definition: fall over drops; the limit is common practice, no source",
     value: "=Fall/DropCount",
     limit: job.system === "US" ? "at most 2 ft" : "at most 0.6 m",
     ok: `Fall/DropCount<=${job.pick({ US: 2, SI: 0.6 })}`,

@@ -8,6 +8,7 @@ const SIZE_PER_HEIGHT = 1.5;
 export function checks(s: SheetLayout, job: Job): void {
   s.check({
     label: "Shares of the sizes add up",
+    source: "by definition, to half a percent",
     value: "=SUM(INDEX(StoneMix,0,2))",
     limit: 1,
     ok: "ABS(SUM(INDEX(StoneMix,0,2))-1)<=0.005",
@@ -30,6 +31,7 @@ export function checks(s: SheetLayout, job: Job): void {
   const tallest = `${SIZE_PER_HEIGHT}*${small}*MAX(Drops,BankHeight)`;
   s.check({
     label: "Biggest stone in drops and banks",
+    source: "common practice, no source",
     value: "=MAX(INDEX(StoneMix,0,1))",
     limit: `=${tallest}`,
     ok: `MAX(INDEX(StoneMix,0,1))<=${tallest}`,
@@ -41,6 +43,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Gravel over the basin's rim",
+    source: "by definition: gravel ends at finished grade; to half an inch: common practice, no source",
     value: "=CoverDepth",
     limit: "=RimBelowGrade",
     ok: `ABS(CoverDepth-RimBelowGrade)<=${job.pick({ US: 0.5, SI: 13 })}`,

@@ -48,6 +48,7 @@ export function drops(s: SheetLayout): void {
       {
         key: "area",
         title: "Face",
+        source: "by definition: length × height",
         kind: "area",
         format: "#,##0.00",
         formula: `=IF(COUNT([height],[width])=2,[height]*[width],"")`,
@@ -55,6 +56,7 @@ export function drops(s: SheetLayout): void {
       {
         key: "tons",
         title: "Boulders",
+        source: "by definition: shared by the area of the face",
         kind: "load",
         formula: `=IF(COUNT([area],DropTons)=2,IF([area]>0,DropTons*[area]/SUM([area:all]),0),"")`,
       },
@@ -64,6 +66,7 @@ export function drops(s: SheetLayout): void {
   s.result({
     name: "DropTons",
     label: "Boulders of drops, with waste",
+    source: "by definition: area over height is the mean width",
     // A drop without a width would leave its stones out of the sum.
     formula: `=IF(COUNT(${heights})<>COUNT(${areas}),"",RILL.BOULDERTONS(SUM(${areas})/SUM(${heights}),SUM(${heights}),DropReach,RockUsed,SolidShare,StoneWaste,Units))`,
     kind: "load",
@@ -108,6 +111,7 @@ export function banks(s: SheetLayout): void {
       {
         key: "area",
         title: "Face",
+        source: "by definition: length × height",
         kind: "area",
         format: "#,##0.00",
         formula: `=IF(COUNT([length],[height])=2,[length]*[height],"")`,
@@ -115,6 +119,7 @@ export function banks(s: SheetLayout): void {
       {
         key: "tons",
         title: "Boulders",
+        source: "by definition: shared by the area of the face",
         kind: "load",
         formula: `=IF(COUNT([area],BankTons)=2,IF([area]>0,BankTons*[area]/SUM([area:all]),0),"")`,
       },
@@ -124,6 +129,7 @@ export function banks(s: SheetLayout): void {
   s.result({
     name: "BankTons",
     label: "Boulders of banks, with waste",
+    source: "by definition: area over length is the mean height",
     // So would a bank of which only one measure is told.
     formula: `=IF(COUNT(${lengths},${heights})<>2*COUNT(${areas}),"",RILL.BOULDERTONS(SUM(${lengths}),SUM(${areas})/SUM(${lengths}),BankReach,RockUsed,SolidShare,StoneWaste,Units))`,
     kind: "load",

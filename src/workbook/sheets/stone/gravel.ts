@@ -18,6 +18,7 @@ export function gravel(s: SheetLayout): void {
   s.result({
     name: "BedGravelArea",
     label: "Bed to cover",
+    source: "by definition: width × length",
     formula: "=BedWidth*Run",
     kind: "area",
     needs: ["BedWidth", "Run"],

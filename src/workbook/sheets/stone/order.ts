@@ -39,6 +39,7 @@ export function order(s: SheetLayout, job: Job): void {
   s.result({
     name: "LipStoneTons",
     label: "Lip stones together",
+    source: "by definition: number × weight",
     formula: `=LipStoneCount*LipStoneWeight/${perLoad}`,
     kind: "load",
     needs: ["LipStoneCount", "LipStoneWeight"],
@@ -62,22 +63,31 @@ export function order(s: SheetLayout, job: Job): void {
         kind: "load",
         formula: names.map((name) => `=IF(COUNT(${name})=1,${name},"")`),
       },
-      { key: "volume", title: "Loose", kind: "earth", formula: known(volumes) },
+      {
+        key: "volume",
+        title: "Loose",
+        source: "by definition: area × depth and its share for waste",
+        kind: "earth",
+        formula: known(volumes),
+      },
       {
         key: "bags",
         title: "or bags",
+        source: "by definition: weight over what one holds, rounded up",
         kind: "count",
         formula: known([0, 1].map(() => whole(`[tons]*${perLoad}`, "BagWeight"))),
       },
       {
         key: "pallets",
         title: "or pallets",
+        source: "by definition: weight over what one holds, rounded up",
         kind: "count",
         formula: `=IF(ISNUMBER([tons]),${whole("[tons]", "PalletLoad")},"")`,
       },
       {
         key: "loads",
         title: "Truckloads",
+        source: "by definition: weight over payload",
         kind: "number",
         format: "0.00",
         formula: `=IF(COUNT([tons],TruckPayload)=2,[tons]/TruckPayload,"")`,
@@ -87,6 +97,7 @@ export function order(s: SheetLayout, job: Job): void {
   s.result({
     name: "StoneTruckloads",
     label: "Truckloads, each stone by itself",
+    source: "by definition: weight over payload, rounded up for each stone",
     formula: `=${names
       .slice(0, 2)
       .map((name) => `ROUNDUP(ROUND(${name}/TruckPayload,6),0)`)

@@ -55,6 +55,7 @@ export function lipStones(s: SheetLayout): void {
   s.result({
     name: "LipStoneCount",
     label: "Lip stones",
+    source: "by definition: so many in each drop",
     formula: "=LipStonesPerDrop*COUNT(Drops)",
     kind: "count",
     unit: "pieces",

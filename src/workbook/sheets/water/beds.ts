@@ -10,7 +10,6 @@ const CASCADE = "cascade over stones";
 /** Reaches of stream between the drops, with their depth and speed. */
 export function beds(s: SheetLayout, job: Job): void {
   s.section("Beds between the drops");
-  const gravity = job.pick({ US: 32.174, SI: 9.80665 });
   const table = s.table({
     rows: BEDS,
     columns: [
@@ -51,10 +50,11 @@ export function beds(s: SheetLayout, job: Job): void {
       {
         key: "froude",
         title: "Froude number",
+        source: "by definition: speed over √(g × depth), standard gravity of 9.80665 m/s² (CGPM 1901)",
         kind: "number",
         format: "0.00",
         name: "BedFroudes",
-        formula: `=IF(COUNT([depth],[speed])<2,"",[speed]/SQRT(${gravity}*[depth]/${perLength(job)}))`,
+        formula: `=IF(COUNT([depth],[speed])<2,"",[speed]/SQRT(${job.gravity()}*[depth]/${perLength(job)}))`,
       },
     ],
     demo: {
@@ -106,6 +106,7 @@ export function beds(s: SheetLayout, job: Job): void {
   s.result({
     name: "WaterArea",
     label: "Open water of pools and beds",
+    source: "by definition: areas added up, length times width of each bed",
     kind: "area",
     format: "#,##0.0",
     formula: `=IF(COUNT(PoolAreas,BedLengths)=0,"",SUM(PoolAreas)+SUMPRODUCT(${lengths},${widths}))`,

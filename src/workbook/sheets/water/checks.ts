@@ -9,6 +9,7 @@ export function checks(s: SheetLayout, job: Job): void {
       label,
       value: `=${total}-${whole}`,
       limit: tape.words,
+      source: "by definition, as near as a tape is read: common practice, no source",
       ok: `ABS(${total}-${whole})<=${tape.value}`,
       cure,
       fix,
@@ -23,6 +24,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Wanted sheet",
+    source: "common practice, no source",
     value: "=SheetWanted",
     limit: sheet.words,
     ok: `AND(SheetWanted>=${sheet.least},SheetWanted<=${sheet.most})`,
@@ -45,6 +47,8 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Deepest bed over rough stones (1.9 times)",
+    source:
+      "Manning (1891): in a wide bed depth goes with n to the power 3/5; n is 0.15 in a cascade where tables say 0.05",
     value: `=1.9*BedDepthMost/${perLength(job)}`,
     limit: "=BankHeight",
     ok: `1.9*BedDepthMost/${perLength(job)}<=BankHeight`,
@@ -55,6 +59,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   s.check({
     label: "Beds together against the run",
+    source: "common practice, no source",
     value: "=SUM(BedLengths)",
     limit: "=1.1*Run",
     ok: "SUM(BedLengths)<=1.1*Run",

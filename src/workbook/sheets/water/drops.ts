@@ -34,6 +34,7 @@ export function drops(s: SheetLayout): string {
       {
         key: "drop",
         title: "Drop",
+        source: "by definition: equal shares of the fall",
         kind: "length",
         name: "Drops",
         formula: equal("Fall"),
@@ -42,6 +43,7 @@ export function drops(s: SheetLayout): string {
       {
         key: "tread",
         title: "Tread below it",
+        source: "by definition: equal shares of the run",
         kind: "length",
         name: "Treads",
         formula: equal("Run"),

@@ -24,6 +24,7 @@ function worstBed(s: SheetLayout): void {
       {
         key: "pull",
         title: "Depth × slope",
+        source: "by definition: the pull of water on its bed is its weight × depth × slope",
         kind: "number",
         formula: "=IF(COUNT(INDEX(BedDepths,[#]),INDEX(BedSlopes,[#]))=2,INDEX(BedDepths,[#])*INDEX(BedSlopes,[#]),0)",
       },
@@ -72,6 +73,7 @@ export function layOutSection(s: SheetLayout, job: Job, numbers: string, chartTo
       {
         key: "x",
         title: "Distance",
+        source: "by definition; the box is drawn 1 ft (0.3 m) long",
         kind: "length",
         whole: true,
         formula: `=IF([point]=0,0,${box}+SUMIF(${numbers},${passed(0)},Treads))`,
@@ -109,6 +111,7 @@ export function layOutSection(s: SheetLayout, job: Job, numbers: string, chartTo
       {
         key: "x",
         title: "Distance",
+        source: "by definition; the box is drawn 1 ft (0.3 m) long",
         kind: "length",
         formula: [false, false, true, true, false, true, false, true].map(
           (far) => `=IF(MIN(COUNT(Run),COUNT(BasinLength))=0,0,${box}+Run${far ? "+BasinLength" : ""})`,

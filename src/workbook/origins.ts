@@ -1,0 +1,79 @@
+import { cellAddress } from "./layout/address";
+import { isWords, reckoned, type Reckoned } from "./lint/reckoned";
+import type { CellModel, SheetModel, WorkbookModel } from "./model";
+
+/** A formula of the workbook that does more than add up or read, and what it rests on. */
+export interface NumberOrigin extends Reckoned {
+  readonly sheet: string;
+  /** The cell, or the first of those that hold the same: "B7". */
+  readonly cell: string;
+  readonly label: string;
+  /** Its defined name, which Excel shows in its name box. */
+  readonly name?: string;
+  readonly formula: string;
+  /** Cells that hold the same for other rows. */
+  readonly more: number;
+  /** What was stated of it. */
+  readonly source?: string;
+}
+
+/** Every number of a workbook that is reckoned rather than added up or read, with its source, sheet by sheet. */
+export function originsOf({ sheets, names, system }: WorkbookModel): NumberOrigin[] {
+  const nameAt = new Map<string, string>();
+  for (const { name, sheet, area } of names)
+    if (area.top === area.bottom && area.left === area.right)
+      nameAt.set(`${sheet}!${cellAddress(area.top, area.left)}`, name);
+  return sheets.flatMap((sheet) => {
+    const found = new Map<string, NumberOrigin>();
+    for (const [row, cells] of sheet.rows) {
+      for (const [column, cell] of cells) {
+        if (cell.formula === undefined || (isSaid(cell) && !cell.origin?.judges)) continue;
+        const told = reckoned(cell.formula.slice(1), system);
+        if (told.needs.length + told.functions.length === 0 && !told.turnsUnits) continue;
+        const { source } = cell.origin ?? {};
+        const label = cell.origin?.label ?? labelBefore(sheet, row, column);
+        const address = cellAddress(row, column);
+        const name = nameAt.get(`${sheet.name}!${address}`);
+        const key = [label, name, source ?? told.functions.join()].join("|");
+        const same = found.get(key);
+        found.set(
+          key,
+          same
+            ? { ...same, more: same.more + 1, ...joined(same, told) }
+            : {
+                sheet: sheet.name,
+                cell: address,
+                label,
+                ...(name === undefined ? {} : { name }),
+                formula: cell.formula,
+                more: 0,
+                ...(source === undefined ? {} : { source }),
+                ...told,
+              },
+        );
+      }
+    }
+    return [...found.values()];
+  });
+}
+
+function joined(one: Reckoned, other: Reckoned): Reckoned {
+  return {
+    functions: [...new Set([...one.functions, ...other.functions])],
+    needs: [...new Set([...one.needs, ...other.needs])],
+    turnsUnits: one.turnsUnits || other.turnsUnits,
+  };
+}
+
+function isSaid({ kind, formula }: CellModel): boolean {
+  return kind === "text" || isWords(formula?.slice(1) ?? "");
+}
+
+/** The words nearest in front of a cell. */
+function labelBefore({ rows }: SheetModel, row: number, column: number): string {
+  for (let at = column - 1; at > 0; at--) {
+    const value = rows.get(row)?.get(at)?.value;
+    if (typeof value === "string" && value !== "") return value;
+  }
+  return "";
+}
