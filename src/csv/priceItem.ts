@@ -1,4 +1,4 @@
-import { COST_KINDS, type CostKind } from "../calc/money/costKinds";
+import { readCostKind, type CostKind } from "../calc/money/costKinds";
 
 /** A line of a price list. Money per unit; shares from 0; the day as yyyy-mm-dd. */
 export interface PriceItem {
@@ -67,20 +67,18 @@ export const USUAL: Omit<PriceItem, "code" | "cost"> = {
 
 const KIND_WORDS: Readonly<Record<string, CostKind>> = {
   materials: "material",
-  labor: "labour",
   equipment: "machine",
   machines: "machine",
   plant: "machine",
   sub: "subcontract",
   subcontractor: "subcontract",
-  freight: "haulage",
-  transport: "haulage",
+  freight: "hauling",
+  transport: "hauling",
 };
 
 /** A cost kind by its name or another word for it; undefined when it is none. */
 export function readKind(text: string): CostKind | undefined {
-  const word = text.trim().toLowerCase();
-  return COST_KINDS.find((kind) => kind === word) ?? KIND_WORDS[word];
+  return readCostKind(text) ?? KIND_WORDS[text.trim().toLowerCase()];
 }
 
 const fields = new Map(

@@ -27,7 +27,7 @@ export function guidePage(job: DemoJob): Page {
       <h2>1. Site: what you measured</h2>
       <p>Put in fall, run, bed width and bank height, the finished grade at the basin, the benchmark, and the kinds of soil and stone. US and metric jobs are separate workbooks, so that sizes and packs are those you can buy.</p>
       ${picture("site", "The Site sheet of the demo job: company, client and the measured fall, run, drops, bed and bank.")}
-      <p>Drops of 6 to 8 in suit most streams (common practice, no source).</p>
+      <p>Drops of 6 to 8 in suit most streams (rule of thumb).</p>
 
       <h2>2. Water: how much has to flow</h2>
       <p>A lip 26 in wide that shall carry a sheet of 0.75 in needs ${call("LIPFLOW", [26, 0.75])} gph. The demo has a second, narrower lip a little higher; the two share the flow at one water level, and the design flow comes to ${n("DesignFlow", 0)} gph. Below two inches of water no standard weir formula holds, so allow 10 to 20% either way.</p>
@@ -52,7 +52,7 @@ export function guidePage(job: DemoJob): Page {
       <h2>8. Rates and takeoff: what to buy</h2>
       <p>Rates is your price list; the pane reads it from a CSV file, shows which column and decimal mark it took for what, and what would change before it does. Takeoff gathers every quantity, adds the waste and rounds up to whole packs: a need of 41 with 5% waste in packs of 10 is an order of ${call("ORDERQTY", [41, 0.05, 10])}.</p>
 
-      <h2>9. Labour and price</h2>
+      <h2>9. Hours and price</h2>
       <p>A markup of 40% is a gross margin of ${call("MARGINOF", [0.4])}, not of 0.4; to reach a margin of 40% mark up by ${call("MARKUPFOR", [0.4])}. Set the markups, type the margin you want, and watch what becomes of both: the demo costs ${n("TotalCost")} and sells for ${n("PriceTotal")} with tax.</p>
       ${picture("price", "The Price sheet of the demo job: wanted margin, overhead, contingency, tax and the options side by side.")}
 

@@ -32,7 +32,7 @@ export function limitsPage(catalogue: readonly Declaration[]): Page {
       <ul>
         <li>
           Water over a lip is half an inch to two inches (12 to 50 mm) deep; standard weirs are measured deeper than
-          that. Expect the flow for a wanted sheet to be off by 10 to 20% (common practice, no source).
+          that. Expect the flow for a wanted sheet to be off by 10 to 20% (rule of thumb).
         </li>
         <li>
           Roughness tables assume water much deeper than the stones. In a shallow steep bed the depth can be off by a

@@ -1,4 +1,4 @@
-import { COST_KINDS, TAX_BASES, type CostKind } from "../calc/money/costKinds";
+import { COST_KINDS, readCostKind, TAX_BASES, type CostKind } from "../calc/money/costKinds";
 import { costOdds, type CostOdds } from "../calc/money/odds/costOdds";
 import { fromCents, roundCents, toCents } from "../calc/money/cents";
 import { splitIntoStages } from "../calc/money/stages";
@@ -117,18 +117,18 @@ function uncertain({ odds }: Job, costs: readonly number[]): { low: number; like
 /** What an option changes of one kind of cost. */
 function changeOf({ optionChanges }: Job, option: Option, kind: CostKind): number {
   if (option === "A") return 0;
-  return total(optionChanges.map((change) => (change.kind === kind ? (change[option] ?? 0) : 0)));
+  return total(optionChanges.map((change) => (readCostKind(change.kind ?? "") === kind ? (change[option] ?? 0) : 0)));
 }
 
 function optionPrice(job: Job, takeoff: Takeoff, labor: Labor, option: Option): OptionPrice | undefined {
   const index = OPTIONS.indexOf(option);
   if (index > 0 && job.options[index]?.name === undefined) return undefined;
   const hours: Readonly<Partial<Record<CostKind, number | undefined>>> = {
-    labour: known(labor.laborCost),
+    labor: known(labor.laborCost),
     machine: known(labor.machineCost),
   };
   // Nothing is known of the cost while no line of it is.
-  if (![hours.labour, hours.machine, ...takeoff.lines.map(({ cost }) => known(cost))].some(isKnown)) return undefined;
+  if (![hours.labor, hours.machine, ...takeoff.lines.map(({ cost }) => known(cost))].some(isKnown)) return undefined;
   const direct = COST_KINDS.map((kind) =>
     roundCents((known(costOfKind(takeoff, kind)) ?? 0) + (hours[kind] ?? 0) + changeOf(job, option, kind)),
   );
@@ -169,7 +169,7 @@ function optionPrice(job: Job, takeoff: Takeoff, labor: Labor, option: Option): 
 /** The crew's hours in an option over those of the takeoff: an hour costs the same in every option. */
 function crewShare(job: Job, labor: Labor, option: Option): number {
   const cost = known(labor.laborCost) ?? 0;
-  return cost > 0 ? Math.max(0, 1 + changeOf(job, option, "labour") / cost) : 1;
+  return cost > 0 ? Math.max(0, 1 + changeOf(job, option, "labor") / cost) : 1;
 }
 
 function taxBase(job: Job, takeoff: Takeoff, option: Option, prices: readonly number[], beforeTax: number): number {

@@ -146,9 +146,9 @@ function labor(cells: PaperCells, words: Words): Content[] {
     pairs([
       [
         "Crew hours",
-        `${words.figure(cells.number("LabourHours"), 1)} h at ${words.money(cells.number("CrewHourRate"))}`,
+        `${words.figure(cells.number("LaborHours"), 1)} h at ${words.money(cells.number("CrewHourRate"))}`,
       ],
-      ["Cost of labor", words.money(cells.number("LabourCost"))],
+      ["Cost of labor", words.money(cells.number("LaborCost"))],
       ["Cost of machines", words.money(cells.number("MachineCost"))],
     ]),
   ];

@@ -27,13 +27,13 @@ describe("business arithmetic", () => {
   it("BU-BURD: a burdened rate, overhead on it, price at the margin", () => {
     const c = arithmeticCase("BU-BURD");
     const rate = given(c.inputs, "wage") * (1 + given(c.inputs, "burden"));
-    const labour = fromCents(lineCents(given(c.inputs, "hours"), rate));
+    const labor = fromCents(lineCents(given(c.inputs, "hours"), rate));
     expectCase(c, "burdenedRate", rate);
-    expectCase(c, "labourCost", labour);
+    expectCase(c, "labourCost", labor);
     const markup = markupFor(given(c.inputs, "margin"));
     const price = buildPrice({
-      costs: { labour },
-      markups: { labour: markup },
+      costs: { labor },
+      markups: { labor: markup },
       overhead: { share: given(c.inputs, "overhead") },
       overheadMarkup: markup,
       contingency: 0,
@@ -93,7 +93,7 @@ describe("business arithmetic", () => {
   it("BU-TAX: tax on materials only", () => {
     const c = arithmeticCase("BU-TAX");
     const price = buildPrice({
-      costs: { material: given(c.inputs, "materials"), labour: given(c.inputs, "labour") },
+      costs: { material: given(c.inputs, "materials"), labor: given(c.inputs, "labor") },
       markups: {},
       overhead: { share: 0 },
       contingency: 0,

@@ -92,7 +92,7 @@ describeInBrowser("a first job", () => {
     const expected = await recalculate(saveWorkbook(readFileSync(BLANK), { edits, results: [], pictures: [] }));
     const price = expected.named("PriceTotal")?.[0]?.[0];
     // Spoil, fill and the basin's own part were not told, so that no price may be shown: what is missing is named.
-    expect(price).toBe("not complete: basin, hauling, fill and 1 more");
+    expect(price).toBe("not complete: basin, transport, fill and 1 more");
 
     const { context, page } = await site.open();
     const bench = new BenchPage(page, site.address);

@@ -85,7 +85,7 @@ describe("readPriceList", () => {
     const cells = ["G1", "Gravel", "freight", "ton", "3", "2", "4", "5%", "Pit", "no", "2031-05-28", "T1"];
     expect(readPriceList(`${heading}\n${cells.join(mark)}`).items).toEqual([
       {
-        ...{ code: "G1", description: "Gravel", kind: "haulage", unit: "ton", cost: 3, pack: 2, minimum: 4 },
+        ...{ code: "G1", description: "Gravel", kind: "hauling", unit: "ton", cost: 3, pack: 2, minimum: 4 },
         ...{ waste: 0.05, supplier: "Pit", taxable: false, day: "2031-05-28", theirs: "T1" },
       },
     ]);

@@ -80,7 +80,7 @@ describe.each(["us", "si"] as const)("the papers of the %s demo job", (units) =>
     for (const [amount] of amounts.filter(([amount]) => Number(amount) > 0)) {
       expect(words("client")).toContain(Number(amount).toLocaleString("en-US", { minimumFractionDigits: 2 }));
     }
-    for (const secret of ["TotalCost", "MaterialCost", "LabourCost", "OverheadPerHour"]) {
+    for (const secret of ["TotalCost", "MaterialCost", "LaborCost", "OverheadPerHour"]) {
       const cost = value(secret);
       if (typeof cost !== "number" || cost === 0) continue;
       expect(words("client")).not.toContain(cost.toLocaleString("en-US", { minimumFractionDigits: 2 }));

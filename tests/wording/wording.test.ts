@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { catalogue } from "../../src/functions/catalogue";
-import { NUMBERS, AMERICAN, TRANSLATED } from "./words";
-import { paragraphsOf, textsIn, textsOfFile, type UserText } from "./texts";
+import { assemble } from "../../src/workbook/assemble";
+import { sheets } from "../../src/workbook/sheets";
+import { NUMBERS, AMERICAN, SPELLINGS, TRANSLATED } from "./words";
+import { paragraphsOf, shownTexts, textsIn, textsOfFile, type UserText } from "./texts";
 
 /** What says the same to users in feet and in meters: American. */
 const TEXTS: Readonly<Record<string, () => UserText[]>> = {
@@ -16,15 +18,17 @@ const TEXTS: Readonly<Record<string, () => UserText[]>> = {
   "the errors": () => textsIn("src/calc"),
 };
 
-/** Names of sheets that other texts point to, until the sheets themselves are called otherwise. */
-const SHEET_NAMES = /\bLabour\b/g;
-/** The name of a file of the site, and the names of cells. */
-const FILE_NAMES = /licences\.txt|\bLabour[A-Z]\w+/g;
+/** The name of a file of the site. */
+const FILE_NAMES = /licences\.txt/g;
+
+/** Words that are spelled in two ways: in America, and abroad. */
+const HOME = SPELLINGS.map(([home]) => new RegExp(`\\b${home}\\b`, "gi"));
+const ABROAD = SPELLINGS.map(([, abroad]) => new RegExp(`\\b${abroad}\\b`, "gi"));
 
 describe.each(Object.keys(TEXTS))("%s", (name) => {
   it("is in American English, without words that read translated", () => {
-    const faults = (TEXTS[name]?.() ?? []).flatMap(({ place, text }) =>
-      faultsOf(text).map((fault) => `${place}: ${fault}`),
+    const faults = (TEXTS[name]?.() ?? []).flatMap(({ place, text, abroad }) =>
+      faultsOf(text, abroad).map((fault) => `${place}: ${fault}`),
     );
     expect(faults).toEqual([]);
   });
@@ -32,8 +36,21 @@ describe.each(Object.keys(TEXTS))("%s", (name) => {
 
 describe("the sheets", () => {
   it("have no words that read translated, and no fault of American English in US", () => {
-    const faults = textsIn("src/workbook").flatMap(({ place, text }) =>
-      faultsOf(text).map((fault) => `${place}: ${fault}`),
+    const faults = textsIn("src/workbook").flatMap(({ place, text, abroad }) =>
+      faultsOf(text, abroad).map((fault) => `${place}: ${fault}`),
+    );
+    expect(faults).toEqual([]);
+  });
+});
+
+describe.each(["US", "SI"] as const)("the workbook as it is laid out, %s", (system) => {
+  it("spells as its readers do, whatever the words are made of", () => {
+    const [wrong, right] = system === "US" ? [ABROAD, HOME] : [HOME, ABROAD];
+    const model = assemble(sheets, system, "demo");
+    const faults = shownTexts(model).flatMap(({ place, text }) =>
+      wrong.flatMap((pattern, index) =>
+        [...text.matchAll(pattern)].map(([found]) => `${place}: ${found}: ${right[index]}`),
+      ),
     );
     expect(faults).toEqual([]);
   });
@@ -47,13 +64,14 @@ describe("the lists of words", () => {
       "hangs on: depends on",
       "0 %: no space before %",
     ]);
-    expect(faultsOf("Hours on Labour; a parameter, recommended; 10%; diameter; the change hangs.")).toEqual([]);
+    expect(faultsOf("Set hours on Labour.")).toEqual(["Labour: labor"]);
+    expect(faultsOf("Hours on Hours; a parameter, recommended; 10%; diameter; the change hangs.")).toEqual([]);
   });
 });
 
-function faultsOf(text: string): string[] {
-  const prose = text.replace(SHEET_NAMES, "").replace(FILE_NAMES, "");
-  const words = Object.entries({ ...AMERICAN, ...TRANSLATED }).flatMap(([word, right]) => {
+function faultsOf(text: string, abroad = false): string[] {
+  const prose = text.replace(FILE_NAMES, "");
+  const words = Object.entries({ ...(abroad ? {} : AMERICAN), ...TRANSLATED }).flatMap(([word, right]) => {
     const pattern = new RegExp(`\\b${word.replace("…", "[a-z]*")}\\b`, "gi");
     return [...prose.matchAll(pattern)].map(([found]) => `${found}: ${right}`);
   });

@@ -83,3 +83,18 @@ export const TRANSLATED: Readonly<Record<string, string>> = {
 export const NUMBERS: readonly { readonly wrong: RegExp; readonly right: string }[] = [
   { wrong: /(?:\d|^) %/g, right: "no space before %" },
 ];
+
+/** Words of the workbooks that America and the rest of the world spell each in its own way. */
+export const SPELLINGS: readonly (readonly [home: string, abroad: string])[] = [
+  ["labor", "labour"],
+  ["laborers?", "labourers?"],
+  ["hauling", "haulage"],
+  ["colors?", "colours?"],
+  ["gray", "grey"],
+  ["meters?", "metres?"],
+  ["liters?", "litres?"],
+  ["centers?", "centres?"],
+  ["aluminum", "aluminium"],
+  ["fibers?", "fibres?"],
+  ["plow", "plough"],
+];

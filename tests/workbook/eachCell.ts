@@ -131,7 +131,7 @@ const PRICED = new Set([
   "Liner",
   "Stone",
   "Earth",
-  "Labour",
+  "Hours",
   "Rates",
   "Takeoff",
   "Price",

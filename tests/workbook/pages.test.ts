@@ -17,7 +17,7 @@ const MOST: Readonly<Record<string, number>> = {
   Stone: 2,
   Earth: 2,
   Levels: 4,
-  Labour: 1,
+  Hours: 1,
   Crew: 1,
   Takeoff: 3,
   // Terms, warranty and the limits of deposits fill a page of their own.

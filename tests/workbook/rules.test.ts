@@ -26,7 +26,7 @@ function covers(area: Area, row: number, column: number): boolean {
 
 /** The sheets in the order a job runs. */
 const SHEETS =
-  "Start Site Ground Water Pump Basin Liner Stone Earth Levels Rates Takeoff Labour Price Quote Orders Receipts Reconcile Crew Facts".split(
+  "Start Site Ground Water Pump Basin Liner Stone Earth Levels Rates Takeoff Hours Price Quote Orders Receipts Reconcile Crew Facts".split(
     " ",
   );
 

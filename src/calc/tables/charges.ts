@@ -4,6 +4,7 @@ export const CHARGE_WORDS = [
     kind: "freight",
     words: [
       "freight",
+      "hauling",
       "haulage",
       "delivery charge",
       "delivery fee",

@@ -18,7 +18,7 @@ export const CUTPLAN_ARGUMENTS = {
   turn: optional(flag("Whether pieces may be turned across the roll"), "TRUE", true),
   seam: optional(quantity("size", "Lap of a seam; blank: no seams", PLAN_RANGE.seamLap), "no piece is seamed"),
   seam_price: optional(
-    number("Price of a ft (m) of seam, tape and labor", PLAN_RANGE.seamPrice),
+    number("Price of a ft (m) of seam, tape and work", PLAN_RANGE.seamPrice),
     "seams count for nothing when plans are compared",
   ),
   kept_plan: optional(

@@ -106,7 +106,7 @@ export function basinChecks(job: Job, { water, drain, basin, pump }: Topics): Ch
         atMost(there(rimBelowGrade), toSi("size", most, system)),
       cure:
         (rimBelowGrade ?? 1) > 0
-          ? "Gravel over a shallow rim shows the liner; a deep one wastes digging (common practice, no source)."
+          ? "Gravel over a shallow rim shows the liner; a deep one wastes digging (rule of thumb)."
           : "It stands at or above the grade: it shows, and rain washes soil over it. Lower the rim.",
       place: "RimBelowGrade",
       kind: "size",

@@ -32,7 +32,7 @@ export function checksOf(job: Job, state: Topics): Check[] {
     ...earthChecks(job, state),
     blankCheck(job, "Levels"),
     ...levelsChecks(job, state),
-    blankCheck(job, "Labour"),
+    blankCheck(job, "Hours"),
     ...laborChecks(job, state),
     ...ratesChecks(job),
     ...takeoffChecks(state),

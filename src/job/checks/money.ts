@@ -56,7 +56,7 @@ export function levelsChecks(job: Job, { water, levels }: Topics): Check[] {
 }
 
 export function laborChecks(job: Job, { labor }: Topics): Check[] {
-  const check = checksOn("Labour");
+  const check = checksOn("Hours");
   return [
     check({
       label: "Working days",
@@ -64,7 +64,7 @@ export function laborChecks(job: Job, { labor }: Topics): Check[] {
       value: () => there(labor.workingDays),
       limit: "at most 15 days",
       ok: () => atMost(there(labor.workingDays), 15),
-      cure: "Longer than three weeks: take more people, or plan the job in parts (common practice, no source).",
+      cure: "Longer than three weeks: take more people, or plan the job in parts (rule of thumb).",
       place: "CrewPeople",
       kind: "hours",
       weight: "look",
@@ -75,7 +75,7 @@ export function laborChecks(job: Job, { labor }: Topics): Check[] {
       value: () => job.difficulty,
       limit: "at least 1",
       ok: () => atLeast(there(job.difficulty), 1),
-      cure: "Easier than a plain site is rare: check the factor (common practice, no source).",
+      cure: "Easier than a plain site is rare: check the factor (rule of thumb).",
       place: "Difficulty",
       kind: "factor",
       weight: "look",
@@ -108,7 +108,7 @@ export function ratesChecks(job: Job): Check[] {
       value: () => Math.max(0, age()),
       limit: `at most ${FRESH_DAYS} days`,
       ok: () => age() <= FRESH_DAYS,
-      cure: "Ask the supplier for today's price, then change cost and date (common practice, no source).",
+      cure: "Ask the supplier for today's price, then change cost and date (rule of thumb).",
       place: "RateDays",
       kind: "count",
       weight: "look",

@@ -32,7 +32,7 @@ export function siteChecks(job: Job, { water }: Topics): Check[] {
       value: oneDrop,
       limit: { US: "at most 2 ft", SI: "at most 0.6 m" }[system],
       ok: () => atMost(oneDrop(), tallest),
-      cure: "Add drops: tall ones splash water out (common practice, no source).",
+      cure: "Add drops: tall ones splash water out (rule of thumb).",
       place: "DropCount",
       kind: "length",
       weight: "look",
@@ -83,7 +83,7 @@ export function waterChecks(job: Job, { water, drain }: Topics): Check[] {
       ok: () =>
         atLeast(there(sheetWanted), toSi("size", least, system)) &&
         atMost(there(sheetWanted), toSi("size", most, system)),
-      cure: "Thinner sheets break up into threads, deeper ones ask for much flow (common practice, no source).",
+      cure: "Thinner sheets break up into threads, deeper ones ask for much flow (rule of thumb).",
       place: "SheetWanted",
       kind: "size",
       weight: "look",

@@ -1,7 +1,7 @@
 import { dateOf, serialOf } from "../../calc/quantity/dateSerial";
 import { readSaleUnit } from "../../book/units";
 import type { Book, Product } from "../../book/types";
-import { isCostKind, type CostKind } from "../../calc/money/costKinds";
+import { readCostKind, type CostKind } from "../../calc/money/costKinds";
 import type { Job, JobRow } from "../facts";
 import { byCode, type PricedProduct } from "./newPrices";
 import type { PriceLine } from "./refresh";
@@ -111,8 +111,7 @@ function ownPrice(line: JobRow<"ownLines">): PriceLine {
 }
 
 function costKindOf(kind: string | undefined): CostKind {
-  const word = kind?.toLowerCase() ?? "";
-  return isCostKind(word) ? word : "material";
+  return readCostKind(kind ?? "") ?? "material";
 }
 
 function dayOf(serial: number | undefined): string {

@@ -13,7 +13,7 @@ export interface Guess<T> {
   readonly at?: (place: number) => T;
 }
 
-export const COMMON_PRACTICE = "common practice, no source";
+export const COMMON_PRACTICE = "rule of thumb";
 
 /** How many standard deviations from the middle of the normal curve its lowest and highest tenth begin. */
 export const TENTH = 1.2815515655446004;

@@ -72,7 +72,7 @@ export interface OfferedMachine {
   readonly digs: boolean;
 }
 
-/** What a basin costs, part by part: money for m³, m², kg or a piece, hours and haulage included. */
+/** What a basin costs, part by part: money for m³, m², kg or a piece, hours and hauling included. */
 export interface UnitPrices {
   /** Bank m³ of pit, dug and hauled away. */
   readonly dig: number;

@@ -11,7 +11,7 @@ export interface Shortfall extends Pick<Check, "sheet" | "label" | "verdict" | "
 }
 
 /** Sheets whose checks look at the design; of the others only those on stone, prices and hours that follow from it. */
-const DESIGN = new Set(["Site", "Water", "Pump", "Basin", "Liner", "Stone", "Ground", "Earth", "Levels", "Labour"]);
+const DESIGN = new Set(["Site", "Water", "Pump", "Basin", "Liner", "Stone", "Ground", "Earth", "Levels", "Hours"]);
 
 /** Every check that fails on a drafted job. */
 export function shortfallsOf(job: Job, state: State): Shortfall[] {

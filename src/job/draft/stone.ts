@@ -78,7 +78,7 @@ function sizes(sketch: Sketch, lift: number): void {
     return {
       value: withShares(taken),
       reason,
-      source: "Isbash (1936) below drops, FHWA HEC-15 on the bed; shares of the sizes: common practice, no source",
+      source: "Isbash (1936) below drops, FHWA HEC-15 on the bed; shares of the sizes: rule of thumb",
     };
   });
 }

@@ -26,7 +26,7 @@ export const earth = {
     "visit",
     "length",
     { US: [1, 60], SI: [0.3, 20] },
-    "How far from the machine's center is the farthest stone set?",
+    "How far from the middle of the machine is the farthest stone set?",
     { optional: true },
   ),
   pitMargin: number("PitMargin", "book", "length", MARGIN, "How much wider than the basin is the pit, on each side?"),

@@ -1,6 +1,6 @@
 import { factsOf, numbers, table, texts, worked } from "./fact";
 
-const { number } = factsOf("Labour");
+const { number } = factsOf("Hours");
 const HOURS = [0, 1000] as const;
 const TIMES = [0.05, 50] as const;
 
@@ -9,7 +9,7 @@ export const labor = {
   dayHours: number("DayHours", "book", "hours", [1, 14], "How many hours does the crew work a day?"),
   difficulty: number("Difficulty", "visit", "factor", [0.5, 4], "How much harder is this site than a plain one?"),
   laborRateTyped: number(
-    "LabourRateTyped",
+    "LaborRateTyped",
     "book",
     "money",
     [0, 2000],
@@ -25,9 +25,9 @@ export const labor = {
     { optional: true },
   ),
   tasks: table({
-    sheet: "Labour",
+    sheet: "Hours",
     knower: "book",
-    name: "LabourTable",
+    name: "LaborTable",
     question: "What is done, and how long does one unit of it take?",
     rows: 15,
     columns: {
@@ -39,7 +39,7 @@ export const labor = {
     },
   }),
   sizeHours: table({
-    sheet: "Labour",
+    sheet: "Hours",
     knower: "book",
     name: "SizeHours",
     question: "How many times the usual hours do pipes and lip stones of each size take?",

@@ -76,7 +76,7 @@ export const liner = {
     "book",
     "money",
     [0, 1000],
-    "What does a ft (m) of seam cost in tape and labor, to weigh seams against wider rolls?",
+    "What does a ft (m) of seam cost in tape and work, to weigh seams against wider rolls?",
     { optional: true },
   ),
   linerKeptPlan: text("LinerKeptPlan", "office", "Which plan did a longer search find? The pane writes it.", {

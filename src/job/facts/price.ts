@@ -1,4 +1,4 @@
-import { COST_KINDS, TAX_BASES } from "../../calc/money/costKinds";
+import { COST_KIND_WORDS, TAX_BASES } from "../../calc/money/costKinds";
 import { choices, factsOf, numbers, table, texts } from "./fact";
 
 const { number, text, choice } = factsOf("Price");
@@ -30,7 +30,7 @@ export const price = {
     rows: 8,
     columns: {
       what: texts(1, "What is different?"),
-      kind: choices("OptionKinds", COST_KINDS, "Which cost does it change?"),
+      kind: choices("OptionKinds", COST_KIND_WORDS, "Which cost does it change?"),
       B: numbers("OptionChangesB", "money", CHANGE, "By how much in option B?"),
       C: numbers("OptionChangesC", "money", CHANGE, "By how much in option C?"),
     },

@@ -1,4 +1,4 @@
-import { COST_KINDS } from "../../calc/money/costKinds";
+import { COST_KIND_WORDS } from "../../calc/money/costKinds";
 import { choices, numbers, table, texts, worked } from "./fact";
 
 const own = { sheet: "Rates", knower: "book" } as const;
@@ -41,7 +41,7 @@ export const rates = {
       share: numbers(6, "share", [0, 1], "What share of the machine hours does it work?"),
       width: numbers(7, "length", REACH, "How wide a way in does it need?"),
       lift: numbers(8, "weight", { US: [0, 40_000], SI: [0, 20_000] }, "What does it lift by its load chart?"),
-      reach: numbers(9, "length", REACH, "At what reach from its center does it lift that?"),
+      reach: numbers(9, "length", REACH, "At what reach from its middle does it lift that?"),
     },
   }),
   prices: table({
@@ -58,7 +58,7 @@ export const rates = {
       minimum: numbers(6, "number", [0, 1_000_000], "What is the least that is sold?"),
       waste: numbers(7, "share", [0, 2], "What share is added for waste?"),
       supplier: texts(8, "Who sells it?"),
-      kind: choices(9, COST_KINDS, "Which line of the price does it count under?"),
+      kind: choices(9, COST_KIND_WORDS, "Which line of the price does it count under?"),
       taxable: choices(10, ["yes", "no"], "Is sales tax owed on it?"),
       day: numbers(11, "day", [36526, 73050], "Of which day is the price?"),
       theirs: texts(12, "What does the supplier call it?"),

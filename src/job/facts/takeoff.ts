@@ -1,4 +1,4 @@
-import { COST_KINDS } from "../../calc/money/costKinds";
+import { COST_KIND_WORDS } from "../../calc/money/costKinds";
 import { choices, numbers, table, texts, worked } from "./fact";
 
 const AMOUNT = [0, 1_000_000] as const;
@@ -20,7 +20,7 @@ export const takeoff = {
       minimum: worked(numbers(6, "number", AMOUNT, "What is the least that is sold?")),
       pack: worked(numbers(7, "number", AMOUNT, "How much is sold in one piece?")),
       price: worked(numbers(9, "money", AMOUNT, "What does one unit cost, without tax?")),
-      kind: worked(choices(11, COST_KINDS, "Which line of the price does it count under?")),
+      kind: worked(choices(11, COST_KIND_WORDS, "Which line of the price does it count under?")),
       supplier: worked(texts(12, "Who sells it?")),
       taxable: worked(choices(13, ["yes", "no"], "Is sales tax owed on it?")),
       remark: texts(14, "Where does the need come from?"),

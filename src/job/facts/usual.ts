@@ -43,7 +43,7 @@ export const USUAL = {
 
   shotTool: assumed("laser", "what most crews carry"),
   shotStart: assumed("benchmark", "the run that can be closed"),
-  shotLimit: assumed("construction", "0.1 ft √mile, common practice, no source"),
+  shotLimit: assumed("construction", "0.1 ft √mile, rule of thumb"),
   topsoilDepth: assumed({ US: 4, SI: 100 }, "what a lawn stands on, no source"),
   cutSlope: assumed(1, "stiff soil for as long as a job takes, no source"),
   bankSlope: assumed(0.5, "a dug bank leaning back, no source"),
@@ -65,7 +65,7 @@ export const USUAL = {
   gravelVoids: assumed(GRAVEL_VOIDS, "washed gravel has 35 to 45 %"),
   checkValve: assumed("no", "pipes that stay full freeze"),
   lowWaterDepth: assumed({ US: 0.5, SI: 0.15 }),
-  splashShare: assumed(0.5, "common practice, no source: often more than evaporation"),
+  splashShare: assumed(0.5, "rule of thumb: often more than evaporation"),
   reserveDays: assumed(7, "a week away"),
 
   linerOverlap: assumed({ US: 1, SI: 0.3 }),

@@ -1,4 +1,4 @@
-import { COST_KINDS, type CostKind } from "../../calc/money/costKinds";
+import { readCostKind, type CostKind } from "../../calc/money/costKinds";
 import { roundCents } from "../../calc/money/cents";
 import { orderQuantity } from "../../calc/money/orderQuantity";
 import { Problem } from "../../calc/problem";
@@ -203,15 +203,11 @@ function lookAt({
   if (need <= 0) return "";
   if (order === undefined || !["yes", "no"].includes(taxable?.toLowerCase() ?? "")) return "no terms";
   if (cost === undefined || cost === 0) return "no cost";
-  if (!isCostKind(kind)) return "no cost kind";
+  if (readCostKind(kind ?? "") === undefined) return "no cost kind";
   return ordered > 0 && ordered < order ? "ordered short" : "";
-}
-
-function isCostKind(kind: string | undefined): kind is CostKind {
-  return COST_KINDS.some((known) => known === kind?.toLowerCase());
 }
 
 /** What the lines of a cost kind come to. */
 export function costOfKind({ lines }: Takeoff, kind: CostKind): Reckoned<number> {
-  return attempt(() => costOf(lines.filter((line) => line.kind?.toLowerCase() === kind)));
+  return attempt(() => costOf(lines.filter((line) => readCostKind(line.kind ?? "") === kind)));
 }

@@ -13,7 +13,7 @@ const CODES: readonly (readonly [part: string, codes: RegExp])[] = [
   ["stone", /^(BOULDER|LIPSTONE)$/],
   ["gravel", /^GRAVEL$/],
   ["spillway box", /^SPILLBOX$/],
-  ["hauling", /^(STONEHAUL|SPOIL|FREIGHT)$/],
+  ["transport", /^(STONEHAUL|SPOIL|FREIGHT)$/],
   ["fill", /^FILL$/],
 ];
 

@@ -2,13 +2,14 @@ import { inUnitsOf } from "../../book/choose";
 import { aboutKind } from "../../book/kinds";
 import type { Product } from "../../book/types";
 import { aboutUnit, type SaleUnit } from "../../book/units";
+import { costKindWord } from "../../calc/money/costKinds";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { JobRow } from "../facts";
 
 /** The line that all freight comes to, and how it is bought: once, whole. */
 export const FREIGHT_LINE = {
   ...{ code: "FREIGHT", description: "Freight of all lines", unit: "job" },
-  ...{ pack: 1, minimum: 0, waste: 0, kind: "haulage", taxable: "yes" },
+  ...{ pack: 1, minimum: 0, waste: 0, kind: "hauling", taxable: "yes" },
 } as const satisfies JobRow<"prices">;
 
 /** The unit the takeoff counts in. */
@@ -41,7 +42,13 @@ export function takeoffTerms(product: Product, system: UnitSystem): JobRow<"pric
   return {
     ...{ description, unit },
     ...(price === undefined ? {} : { cost: digits(price * each) }),
-    ...{ pack: digits(pack / each), minimum: digits(minimum / each), waste, supplier, kind: costKind },
+    ...{
+      pack: digits(pack / each),
+      minimum: digits(minimum / each),
+      waste,
+      supplier,
+      kind: costKindWord(costKind, system),
+    },
     taxable: taxable ? "yes" : "no",
     ...(freight > 0 ? { freight } : {}),
   };

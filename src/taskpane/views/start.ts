@@ -83,7 +83,7 @@ export function startView(desk: Desk, company: CompanyBook): View {
         ...[
           "Answer the six questions on Start for a first price; then fill in Site.",
           "Read down Water, Basin, Pump, Liner, Stone, Earth, Levels; change the shaded cells.",
-          "Set your prices on Rates, hours on Labour, markups on Price.",
+          "Set your prices on Rates, production rates on Hours, markups on Price.",
           "Clear every check, then print Quote and Crew and send Orders.",
           "Enter tickets and invoices on Receipts; Reconcile finds what does not square.",
         ].map((step) => make("li", {}, step)),

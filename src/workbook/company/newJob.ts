@@ -85,7 +85,7 @@ export function newJobFrom(book: Book, blank: Recalculated): NewJob {
   for (const [cell, value] of cellsToType(filled, { system, names })) cells.set(cell, value);
   const { left } = tasksOf(book);
   if (left.length > 0)
-    notes.push(`${left.length} production rates of the book find no row on Labor: ${left.join(", ")}.`);
+    notes.push(`${left.length} production rates of the book find no row on Hours: ${left.join(", ")}.`);
   const prices = newPrices(book);
   notes.push(...prices.left.map((reason) => `${reason}: left out.`));
   typePrices(prices.lines, blank, cells);

@@ -63,7 +63,7 @@ export const readWage = (row: RowReader): Wage => ({
 });
 
 export const rateColumns: readonly ColumnSpec[] = [
-  words("task", "Task", 80, "What is done, in the words of the job's sheet Labor."),
+  words("task", "Task", 80, "What is done, in the words of the job's sheet Hours."),
   words("unit", "Unit", 20, "In which unit it is counted."),
   {
     key: "hours",

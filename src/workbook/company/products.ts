@@ -1,4 +1,4 @@
-import { COST_KINDS } from "../../calc/money/costKinds";
+import { COST_KIND_WORDS, costKindWord, readCostKind } from "../../calc/money/costKinds";
 import { convert } from "../../calc/quantity/units";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { askingCode, sizeWords, type Wanted } from "../../book/ask";
@@ -84,7 +84,7 @@ export function productColumns(system: UnitSystem): readonly ColumnSpec[] {
       key: "costKind",
       title: "Cost kind",
       kind: "text",
-      input: { choices: COST_KINDS, message: "Which line of Price it counts under; blank is material." },
+      input: { choices: COST_KIND_WORDS[system], message: "Which line of Price it counts under; blank is material." },
     },
     {
       key: "taxable",
@@ -122,7 +122,7 @@ export function productRow(product: Product, system: UnitSystem): CellValue[] {
     product.supplier,
     product.theirs,
     dayCell(product.day),
-    product.costKind,
+    costKindWord(product.costKind, system),
     product.taxable ? "yes" : "no",
     markCell(product),
   ];
@@ -160,7 +160,7 @@ export function readProduct(row: RowReader, system: UnitSystem): Product | undef
     supplier: row.text("supplier"),
     theirs: row.text("theirs"),
     day: row.day("day"),
-    costKind: row.choice("costKind", COST_KINDS) ?? "material",
+    costKind: readCostKind(row.choice("costKind", [...COST_KIND_WORDS.US, ...COST_KIND_WORDS.SI]) ?? "") ?? "material",
     taxable: row.choice("taxable", ["yes", "no"]) !== "no",
     invented: row.invented,
     row: row.row,

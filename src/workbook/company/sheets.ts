@@ -102,11 +102,11 @@ export function companySheets(system: UnitSystem, book?: Book): readonly SheetDe
   });
 
   const labor = defineSheet({
-    name: "Labor",
+    name: "Hours",
     order: 3,
     build(s) {
       s.widths([40, 13, 13, 13, 10]);
-      s.title("Labor", "Wages, what comes on top of them, and how long one unit of each task takes.");
+      s.title("Hours", "What an hour of the crew costs, and how long one unit of each task takes.");
       s.note(INVENTED);
       s.section("The working day");
       inputs(s, LABOR_FIELDS(system));

@@ -66,7 +66,7 @@ export const TABLES = {
   }),
   burden: table({
     name: "BookBurden",
-    sheet: "Labor",
+    sheet: "Hours",
     rows: 9,
     columns: () => burdenColumns,
     of: ({ labor }) => labor.burden,
@@ -75,7 +75,7 @@ export const TABLES = {
   }),
   wages: table({
     name: "BookWages",
-    sheet: "Labor",
+    sheet: "Hours",
     rows: 6,
     columns: () => wageColumns,
     of: ({ labor }) => labor.wages,
@@ -84,7 +84,7 @@ export const TABLES = {
   }),
   rates: table({
     name: "BookRates",
-    sheet: "Labor",
+    sheet: "Hours",
     rows: 40,
     columns: () => rateColumns,
     of: ({ labor }) => labor.rates,
@@ -93,7 +93,7 @@ export const TABLES = {
   }),
   sizes: table({
     name: "BookSizeHours",
-    sheet: "Labor",
+    sheet: "Hours",
     rows: FACTS.sizeHours.rows,
     columns: sizeColumns,
     of: ({ labor }) => labor.sizes,

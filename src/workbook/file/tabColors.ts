@@ -5,7 +5,7 @@ const GROUPS: readonly (readonly [color: string, sheets: string])[] = [
   // What is built.
   ["2B6F8F", "Water Pump Basin Liner Stone Earth Levels"],
   // What it costs.
-  ["5E7A3A", "Rates Takeoff Labour Price"],
+  ["5E7A3A", "Rates Takeoff Hours Price"],
   // What leaves the office, and what comes back.
   ["2B4A52", "Quote Issued Orders Receipts Reconcile Crew"],
   ["AEB8BB", "Facts"],

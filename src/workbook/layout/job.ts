@@ -79,7 +79,7 @@ export interface RateLine {
   readonly description: string;
   readonly unit: string;
   readonly category: Category;
-  /** What kind of cost it is, where the category does not say: haulage, subcontract. */
+  /** What kind of cost it is, where the category does not say: hauling, subcontract. */
   readonly cost?: CostKind;
   readonly supplier: string;
   /** Price per unit; none where products by size price it. */
@@ -102,7 +102,7 @@ export const CATEGORIES = [
   "Stone",
   "Ground",
   "Finish",
-  "Labour",
+  "Labor",
   "Equipment",
   "Other",
 ] as const;

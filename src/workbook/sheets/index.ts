@@ -5,7 +5,7 @@ import { earth } from "./earth";
 import { facts } from "./facts";
 import { ground } from "./ground";
 import { issued } from "./issued";
-import { labour } from "./labor";
+import { labor } from "./labor";
 import { levels } from "./levels";
 import { liner } from "./liner";
 import { orders } from "./orders";
@@ -33,7 +33,7 @@ export const sheets: readonly SheetDefinition[] = [
   stone,
   earth,
   levels,
-  labour,
+  labor,
   rates,
   takeoff,
   price,

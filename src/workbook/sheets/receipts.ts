@@ -19,7 +19,7 @@ export const receipts = defineSheet({
       "Enter delivery tickets on the left and invoices on the right, line by line as they come; Reconcile squares them.",
     );
     s.note(
-      "Any unit will do: tons, pounds, tonnes, kilograms, cubic yards or meters of stone; blank means the order's unit. " +
+      "Any unit will do: tons, pounds, tonnes, kilograms, cubic yards or m³ of stone; blank means the order's unit. " +
         "Goods sent back and credits are below zero. Write freight and sales tax of an invoice as items of these names. " +
         "Reconcile names rows as counted below the headings, here and in the order book.",
     );

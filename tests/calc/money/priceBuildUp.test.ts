@@ -4,8 +4,8 @@ import { COST_KINDS, TAX_BASES } from "../../../src/calc/money/costKinds";
 import { buildPrice, type PriceParts } from "./priceBuildUp";
 
 const plainJob: PriceParts = {
-  costs: { material: 4321.55, labour: 2480, machine: 640, haulage: 310.4 },
-  markups: { material: 0.25, labour: 0.4, machine: 0.15, haulage: 0.1 },
+  costs: { material: 4321.55, labor: 2480, machine: 640, hauling: 310.4 },
+  markups: { material: 0.25, labor: 0.4, machine: 0.15, hauling: 0.1 },
   overhead: { share: 0.12 },
   contingency: 0.05,
   taxRate: 0.0825,
@@ -18,8 +18,8 @@ describe("buildPrice", () => {
   it("builds up line by line, each rounded to the cent", () => {
     // By hand: direct 4321.55 + 2480 + 640 + 310.40 = 7751.95
     // overhead 0.12 × 7751.95 = 930.234 -> 930.23; contingency 0.05 × 7751.95 = 387.5975 -> 387.60
-    // material 4321.55 + 1080.3875 -> 1080.39 = 5401.94; labour 2480 + 992 = 3472; machine 640 + 96 = 736;
-    // haulage 310.40 + 31.04 = 341.44; price 5401.94 + 3472 + 736 + 341.44 + 930.23 + 387.60 = 11269.21
+    // material 4321.55 + 1080.3875 -> 1080.39 = 5401.94; labor 2480 + 992 = 3472; machine 640 + 96 = 736;
+    // hauling 310.40 + 31.04 = 341.44; price 5401.94 + 3472 + 736 + 341.44 + 930.23 + 387.60 = 11269.21
     // tax 0.0825 × 4321.55 = 356.527875 -> 356.53; total 11625.74
     // gross margin (11269.21 - 7751.95 - 387.60) / 11269.21 = 3129.66 / 11269.21 = 0.277718
     const price = buildPrice(plainJob);
@@ -77,7 +77,7 @@ describe("buildPrice", () => {
   it("names what is out of range", () => {
     expect(() => buildPrice({ ...plainJob, contingency: 5 })).toThrow("contingency must be 0 to 1");
     expect(() => buildPrice({ ...plainJob, taxRate: 8.25 })).toThrow("tax rate must be 0 to 1");
-    expect(() => buildPrice({ ...plainJob, markups: { labour: 40 } })).toThrow("labour markup must be 0 to 10");
+    expect(() => buildPrice({ ...plainJob, markups: { labor: 40 } })).toThrow("labor markup must be 0 to 10");
     expect(() => buildPrice({ ...plainJob, costs: { material: Infinity } })).toThrow("material cost must be a finite");
   });
 

@@ -27,8 +27,8 @@ const topicsOf = (system: "US" | "SI"): Topics => ({
   earth,
   levels,
   labor,
-  takeoff,
-  price,
+  takeoff: takeoff(system),
+  price: price(system),
 });
 
 /** Some topics anew, the others as the demo has them, so that a gap in one does not blank the rest of every job. */

@@ -1,5 +1,6 @@
 import type fc from "fast-check";
-import { COST_KINDS, TAX_BASES } from "../../../src/calc/money/costKinds";
+import type { UnitSystem } from "../../../src/calc/quantity/unitSystem";
+import { COST_KIND_WORDS, TAX_BASES } from "../../../src/calc/money/costKinds";
 import type { SomeFacts } from "../../../src/workbook/reckoning/typeJob";
 import { between, mostly, oneOf, overRule, record, rows, seldom, some, whole } from "./arbitrary";
 
@@ -62,70 +63,72 @@ export const labor: Facts = some({
 /** Codes of the design, of nothing, and none. */
 const CODES = ["GRAVEL", "boulder", "LINER", "PUMP", "FIT-TEE", "NO-SUCH"] as const;
 
-export const takeoff: Facts = some({
-  ownLines: rows(
-    record<NonNullable<SomeFacts["ownLines"]>[number]>({
-      description: overRule(oneOf("A lamp")),
-      code: seldom(oneOf(...CODES), 2),
-      unit: overRule(oneOf("each", "ft")),
-      need: mostly(between(0, 40), 5),
-      waste: overRule(between(0, 0.3)),
-      minimum: overRule(between(0, 10)),
-      pack: overRule(oneOf(0.5, 1, 5, 12)),
-      price: overRule(money(0, 120)),
-      kind: overRule(oneOf(...COST_KINDS)),
-      supplier: overRule(oneOf("Somebody (invented)")),
-      taxable: overRule(oneOf("yes", "no")),
-    }),
-    0,
-    8,
-  ),
-  orders: rows(
-    record({
-      order: oneOf("T-1"),
-      item: oneOf("GRAVEL", "BOULDER", "PUMP", "NO-SUCH"),
-      quantity: mostly(between(-3, 20), 8),
-      unit: oneOf("ton", "t", "each"),
-      price: mostly(money(1, 200), 8),
-    }),
-    0,
-    4,
-  ),
-});
+export const takeoff = (system: UnitSystem): Facts =>
+  some({
+    ownLines: rows(
+      record<NonNullable<SomeFacts["ownLines"]>[number]>({
+        description: overRule(oneOf("A lamp")),
+        code: seldom(oneOf(...CODES), 2),
+        unit: overRule(oneOf("each", "ft")),
+        need: mostly(between(0, 40), 5),
+        waste: overRule(between(0, 0.3)),
+        minimum: overRule(between(0, 10)),
+        pack: overRule(oneOf(0.5, 1, 5, 12)),
+        price: overRule(money(0, 120)),
+        kind: overRule(oneOf(...COST_KIND_WORDS[system])),
+        supplier: overRule(oneOf("Somebody (invented)")),
+        taxable: overRule(oneOf("yes", "no")),
+      }),
+      0,
+      8,
+    ),
+    orders: rows(
+      record({
+        order: oneOf("T-1"),
+        item: oneOf("GRAVEL", "BOULDER", "PUMP", "NO-SUCH"),
+        quantity: mostly(between(-3, 20), 8),
+        unit: oneOf("ton", "t", "each"),
+        price: mostly(money(1, 200), 8),
+      }),
+      0,
+      4,
+    ),
+  });
 
 const stages = oneOf([0.3, 0.35, 0.25, 0.1], [1], [0.333, 0.333, 0.334], [0.5, 0.4], [0.25, undefined, 0.75], []).map(
   (shares) => shares.map((share) => (share === undefined ? {} : { name: "Then", share })),
 );
 
-export const price: Facts = some({
-  wantedMargin: mostly(between(0, 0.6)),
-  overheadBy: mostly(oneOf("share of cost", "crew hours")),
-  overheadShare: mostly(between(0, 0.4)),
-  overheadPerHour: mostly(money(0, 30)),
-  contingencyShare: mostly(between(0, 0.2)),
-  taxBase: mostly(oneOf(...TAX_BASES)),
-  taxRate: mostly(between(0, 0.25)),
-  roundTo: mostly(oneOf(0, 0, 1, 5, 10, 50, 0.05)),
-  chosenOption: mostly(oneOf("A", "A", "A", "B", "C")),
-  options: oneOf<SomeFacts["options"]>(
-    [{ name: "As designed" }],
-    [{ name: "As designed" }, { name: "With ledges" }, { name: "With lamps" }],
-    [{ name: "As designed" }, {}, { name: "With lamps" }],
-    [],
-  ),
-  optionChanges: rows(
-    record({
-      what: oneOf("A change"),
-      kind: mostly(oneOf(...COST_KINDS), 8),
-      B: seldom(money(-400, 800), 2),
-      C: seldom(money(-400, 800), 2),
-    }),
-    0,
-    8,
-  ),
-  markups: rows(record({ markup: mostly(between(0, 0.8)) }), 0, 8),
-  costCorrelation: mostly(between(0, 1)),
-  confidence: mostly(between(0.5, 0.99)),
-  odds: rows(record({ below: mostly(between(0, 0.3)), above: mostly(between(0, 0.5)) }), 0, 6),
-  stages,
-});
+export const price = (system: UnitSystem): Facts =>
+  some({
+    wantedMargin: mostly(between(0, 0.6)),
+    overheadBy: mostly(oneOf("share of cost", "crew hours")),
+    overheadShare: mostly(between(0, 0.4)),
+    overheadPerHour: mostly(money(0, 30)),
+    contingencyShare: mostly(between(0, 0.2)),
+    taxBase: mostly(oneOf(...TAX_BASES)),
+    taxRate: mostly(between(0, 0.25)),
+    roundTo: mostly(oneOf(0, 0, 1, 5, 10, 50, 0.05)),
+    chosenOption: mostly(oneOf("A", "A", "A", "B", "C")),
+    options: oneOf<SomeFacts["options"]>(
+      [{ name: "As designed" }],
+      [{ name: "As designed" }, { name: "With ledges" }, { name: "With lamps" }],
+      [{ name: "As designed" }, {}, { name: "With lamps" }],
+      [],
+    ),
+    optionChanges: rows(
+      record({
+        what: oneOf("A change"),
+        kind: mostly(oneOf(...COST_KIND_WORDS[system]), 8),
+        B: seldom(money(-400, 800), 2),
+        C: seldom(money(-400, 800), 2),
+      }),
+      0,
+      8,
+    ),
+    markups: rows(record({ markup: mostly(between(0, 0.8)) }), 0, 8),
+    costCorrelation: mostly(between(0, 1)),
+    confidence: mostly(between(0.5, 0.99)),
+    odds: rows(record({ below: mostly(between(0, 0.3)), above: mostly(between(0, 0.5)) }), 0, 6),
+    stages,
+  });

@@ -8,7 +8,7 @@ describe("the price list of a draft", () => {
     const { state } = draftOf(wish);
     const tub = wish.offers.products?.find(({ kind, freight }) => kind === "tub" && freight > 0);
     const line = state.takeoff.lines.find(({ code }) => code === "FREIGHT");
-    expect(line).toMatchObject({ order: 1, cost: tub?.freight, kind: "haulage", look: "" });
+    expect(line).toMatchObject({ order: 1, cost: tub?.freight, kind: "hauling", look: "" });
     expect(state.price.standing.words).toBe("");
   });
 

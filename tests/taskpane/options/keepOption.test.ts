@@ -22,7 +22,7 @@ describe("an option that is kept", () => {
       ["Price!C36", "material"],
       ["Price!E36", 150.1],
       ["Price!A37", "Wider lip"],
-      ["Price!C37", "labour"],
+      ["Price!C37", "labor"],
       ["Price!E37", -80],
     ]);
   });
@@ -45,16 +45,16 @@ describe("an option that is kept", () => {
     { timeout: 60_000 },
     async () => {
       const alone = { OptionNames: [["As designed"], [""], [""]], OptionChangesB: Array(8).fill([""]) as string[][] };
-      const [base, changed] = [await demo(alone), await demo({ ...alone, LabourCost: 2600.35, MachineCost: 600 })];
+      const [base, changed] = [await demo(alone), await demo({ ...alone, LaborCost: 2600.35, MachineCost: 600 })];
       const costs = (tried: typeof base): number[] =>
         Array.from({ length: KINDS }, (_, row) => tried.number("CostsA", row + 1));
       const { changes } = optionWrites("More hours", { before: costs(base), after: costs(changed) }, none(), names);
       const amounts = changes.filter(({ place }) => place.startsWith("Price!E")).map(({ values }) => values[0]?.[0]);
-      // Labour 2,600.35 - 2,480.35; machines 600 - 641.20.
+      // Labor 2,600.35 - 2,480.35; machines 600 - 641.20.
       expect(amounts).toEqual([120, -41.2]);
       const kept = await demo({
         OptionNames: [["As designed"], ["More hours"], [""]],
-        OptionKinds: [["labour"], ["machine"], ...(Array(6).fill([""]) as string[][])],
+        OptionKinds: [["labor"], ["machine"], ...(Array(6).fill([""]) as string[][])],
         OptionChangesB: [...amounts.map((amount) => [amount ?? 0]), ...(Array(6).fill([""]) as string[][])],
       });
       expect(kept.number("OptionPrices", 1, 3)).toBe(changed.number("OptionPrices", 1, 1));

@@ -10,7 +10,7 @@ const INCH = 0.0254;
 
 /*
  * The demo in US units, priced with other sizes, by hand beside the tool. An hour of the crew costs 41.73, of machines 53.79
- * on average. Markups are 32 % on material, 42 % on labor, 25 % on machines, 15 % on haulage; overhead is 12 % of direct
+ * on average. Markups are 32 % on material, 42 % on labor, 25 % on machines, 15 % on hauling; overhead is 12 % of direct
  * cost and contingency 5 %, marked up by 12 and 10 %; the price goes up to the next 10, and 6.5 % tax is on marked-up material.
  */
 let book: OpenedWorkbook;
@@ -18,7 +18,7 @@ beforeAll(async () => {
   book = await demoOf("US");
 });
 
-const NAMES = ["LabourCost", "LipStoneWeight", "StoneMachineRate", "PriceTotal"];
+const NAMES = ["LaborCost", "LipStoneWeight", "StoneMachineRate", "PriceTotal"];
 
 function priced(facts: SomeFacts, sizes: readonly number[] = []) {
   const cells = new Map(cellsToType(facts, { system: "US", names: book.names, digits: 9 }));

@@ -20,7 +20,7 @@ it("takes more hours for wider pipe and heavier lip stones, and none for a size 
   const tried = (cells: readonly (readonly [string, number])[]) => {
     const done = book.recalculate(new Map(cells));
     const hours = (task: string): unknown =>
-      done.named("LabourTable")?.find(([name]) => String(name).startsWith(task))?.[6];
+      done.named("LaborTable")?.find(([name]) => String(name).startsWith(task))?.[6];
     return { pipe: hours("Pipe"), lips: hours("Lip stones"), standing: done.named("PriceStanding")?.[0]?.[0] };
   };
   const plain = tried([]);

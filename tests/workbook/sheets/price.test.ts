@@ -11,18 +11,18 @@ beforeAll(async () => {
 });
 
 describe("Price", () => {
-  const MARKUPS = { material: 0.32, labour: 0.42, machine: 0.25, subcontract: 0.15, haulage: 0.15, other: 0.1 };
+  const MARKUPS = { material: 0.32, labor: 0.42, machine: 0.25, subcontract: 0.15, hauling: 0.15, other: 0.1 };
   const demoLines = { material: 176.4, subcontract: 640, other: 85 }; // the three lines of the user's own in the demo
-  const taken = { material: 7.81 + 100 + 108.9 + 460 + 10.01 + demoLines.material, haulage: 230 };
+  const taken = { material: 7.81 + 100 + 108.9 + 460 + 10.01 + demoLines.material, hauling: 230 };
   const base: PriceParts = {
-    costs: { ...taken, labour: 2480.35, machine: 641.2, subcontract: 640, other: 85 },
+    costs: { ...taken, labor: 2480.35, machine: 641.2, subcontract: 640, other: 85 },
     markups: MARKUPS,
     overhead: { share: 0.12 },
     overheadMarkup: 0.12,
     contingency: 0.05,
     contingencyMarkup: 0.1,
     taxRate: 0.065,
-    taxable: taken.material + taken.haulage,
+    taxable: taken.material + taken.hauling,
     taxBase: "materials with markup",
     roundTo: 10,
   };
@@ -65,8 +65,8 @@ describe("Price", () => {
   });
 
   it.each([
-    ["B", { material: 385, labour: 210 }],
-    ["C", { material: 495, labour: 180 }],
+    ["B", { material: 385, labor: 210 }],
+    ["C", { material: 495, labor: 180 }],
   ])("for option %s with the changes of its cost", async (letter, changes) => {
     const one = await demo({ ChosenOption: letter });
     const costs = { ...base.costs };
@@ -74,13 +74,13 @@ describe("Price", () => {
     agrees(one, { ...base, costs });
   });
 
-  it("takes the crew's hours and days along where an option changes labour", async () => {
+  it("takes the crew's hours and days along where an option changes labor", async () => {
     // 62 hours cost 2480.35: 210 more are 5.249 hours more, 180 more 4.499; a day has 62 / 2.4 of them.
     const hours = [62, 67.249, 66.499];
     const days = [1, 3, 5].map((column) => tried.number("OptionDays", 1, column));
     days.forEach((day, index) => expect(day).toBeCloseTo(((hours[index] ?? 0) * 2.4) / 62, 3));
     const one = await demo({ OverheadBy: "crew hours", OverheadPerHour: 10, ChosenOption: "B" });
-    // 672.49 of overhead beside the direct cost of A with 385 of material and 210 of labour, and 5 % of contingency.
+    // 672.49 of overhead beside the direct cost of A with 385 of material and 210 of labor, and 5 % of contingency.
     const direct = Object.values(base.costs).reduce((sum, cost) => sum + (cost ?? 0), 0) + 595;
     expect(one.number("TotalCost")).toBeCloseTo(direct * 1.05 + 672.49, 1);
     const profit = one.number("PriceBeforeTax") - one.number("TotalCost");

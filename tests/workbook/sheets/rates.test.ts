@@ -13,7 +13,7 @@ describe("Rates", () => {
   it("builds an hour up from wage and burden", () => {
     // 7.65 + 2.4 + 8.8 + 3.1 + 6.4 + 5.7 + 1.8 = 35.85 %; 37.50 × 1.3585 = 50.94375; (50.94 + 42.45 + 31.79) / 3 = 41.73
     expect(tried.number("BurdenTotal")).toBeCloseTo(0.3585, 9);
-    expect(tried.value("LabourHourRates", 1)).toBe(50.94);
+    expect(tried.value("LaborHourRates", 1)).toBe(50.94);
     expect(tried.value("CrewHourRate")).toBe(41.73);
     // 41 + 9.80 + 6.20 = 57.00; 0.7 × 57 + 0.3 × 46.30 = 53.79
     expect(tried.value("MachineHourRate")).toBe(53.79);

@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { FLAT, isError, SiteWork, type Changes } from "./siteWork";
 
-const SHEETS = ["Stone", "Earth", "Levels", "Labour", "Crew"];
+const SHEETS = ["Stone", "Earth", "Levels", "Hours", "Crew"];
 
-describe.each(["US", "SI"] as const)("stone, earth, levels, labour and crew, %s", (system) => {
+describe.each(["US", "SI"] as const)("stone, earth, levels, labor and crew, %s", (system) => {
   it("show no error, filled or blank", async () => {
     for (const filled of ["demo", "blank"] as const) {
       const work = await SiteWork.make(system, filled);
@@ -22,7 +22,7 @@ describe.each(["US", "SI"] as const)("stone, earth, levels, labour and crew, %s"
     expect(total?.[2]).toBeCloseTo(work.number("BoulderTons"), 9);
     expect(sum("StepTable", 1)).toBeCloseTo(work.number("Fall"), 9);
     expect(sum("StepTable", 2)).toBeCloseTo(work.number("Run"), 9);
-    expect(sum("LabourTable", 6)).toBeCloseTo(work.number("LabourHours"), 9);
+    expect(sum("LaborTable", 6)).toBeCloseTo(work.number("LaborHours"), 9);
     const soil = work.rows("SoilTable");
     expect(Number(soil[0]?.[1]) + Number(soil[3]?.[1])).toBeCloseTo(Number(soil[1]?.[1]) + Number(soil[2]?.[1]), 9);
   });
@@ -288,17 +288,17 @@ describe("the Levels sheet", () => {
   });
 });
 
-describe("the Labour sheet", () => {
+describe("the Hours sheet", () => {
   it("multiplies quantities, rates and difficulty, and rounds each line", async () => {
     const work = await SiteWork.make("US", "demo", FLAT);
-    const dig = work.rows("LabourTable").find(([task]) => task === "Dig pit, trench and bed");
+    const dig = work.rows("LaborTable").find(([task]) => task === "Dig pit, trench and bed");
     // 7.4977 yd³ × 0.35 h × 1.15 = 3.0178 h × $40 = $120.71; 7.4977 × 0.28 × 1.15 = 2.4143 machine h × $50 = $120.71.
     expect(dig?.slice(6, 10)).toEqual([expect.closeTo(3.0178, 3), expect.closeTo(2.4143, 3), 120.71, 120.71]);
     const column = (index: number): number =>
-      work.rows("LabourTable").reduce((all, row) => all + Math.round(Number(row[index] || 0) * 100), 0) / 100;
-    expect(work.number("LabourCost")).toBeCloseTo(column(8), 9);
+      work.rows("LaborTable").reduce((all, row) => all + Math.round(Number(row[index] || 0) * 100), 0) / 100;
+    expect(work.number("LaborCost")).toBeCloseTo(column(8), 9);
     expect(work.number("MachineCost")).toBeCloseTo(column(9), 9);
-    expect(work.number("WorkingDays")).toBeCloseTo(work.number("LabourHours") / (3 * 8.5), 9);
+    expect(work.number("WorkingDays")).toBeCloseTo(work.number("LaborHours") / (3 * 8.5), 9);
   });
 
   it("looks at a job of more than three weeks", async () => {
@@ -309,10 +309,10 @@ describe("the Labour sheet", () => {
   });
 
   it("takes a rate typed over that of Rates", async () => {
-    const work = await SiteWork.make("US", "demo", { LabourRateTyped: 80 });
-    expect(work.number("LabourRate")).toBe(80);
+    const work = await SiteWork.make("US", "demo", { LaborRateTyped: 80 });
+    expect(work.number("LaborRate")).toBe(80);
     const plain = await SiteWork.make("US", "demo");
-    expect(work.number("LabourCost") / plain.number("LabourCost")).toBeCloseTo(2, 3);
+    expect(work.number("LaborCost") / plain.number("LaborCost")).toBeCloseTo(2, 3);
   });
 });
 

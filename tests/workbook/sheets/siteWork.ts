@@ -5,7 +5,7 @@ import type { Recalculated } from "../../../src/workbook/recalculate";
 import { crew } from "../../../src/workbook/sheets/crew";
 import { earth } from "../../../src/workbook/sheets/earth";
 import { ground } from "../../../src/workbook/sheets/ground";
-import { labour } from "../../../src/workbook/sheets/labor";
+import { labor } from "../../../src/workbook/sheets/labor";
 import { levels } from "../../../src/workbook/sheets/levels";
 import { site } from "../../../src/workbook/sheets/site";
 import { stone } from "../../../src/workbook/sheets/stone";
@@ -151,7 +151,7 @@ export class SiteWork {
   ) {}
 
   static async make(system: "US" | "SI", filled: "demo" | "blank", changes: Changes = {}): Promise<SiteWork> {
-    const model = assemble([site, ground, given, stone, earth, levels, labour, crew], system, filled);
+    const model = assemble([site, ground, given, stone, earth, levels, labor, crew], system, filled);
     for (const [name, value] of Object.entries(changes))
       typeInto(model, name, Array.isArray(value) ? value : [[value]]);
     return new SiteWork(model, await calculate(model));

@@ -52,8 +52,8 @@ describe("Takeoff", () => {
     expect(tried.verdict("Takeoff", "Lines to order without a cost")).toBe("OK");
   });
 
-  it("counts haulage for haulage", () => {
-    expect(tried.value("TakeoffKinds", 7)).toBe("haulage");
+  it("counts hauling for hauling", () => {
+    expect(tried.value("TakeoffKinds", 7)).toBe("hauling");
     expect(tried.value("TakeoffKinds", 1)).toBe("material");
   });
 

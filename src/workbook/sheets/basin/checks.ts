@@ -82,8 +82,7 @@ export function basinChecks(s: SheetLayout, job: Job): void {
     US: { least: 2, most: 5, words: "about 3 in" },
     SI: { least: 50, most: 125, words: "about 75 mm" },
   });
-  const depthMatters =
-    "Gravel over a shallow rim shows the liner; a deep one wastes digging (common practice, no source).";
+  const depthMatters = "Gravel over a shallow rim shows the liner; a deep one wastes digging (rule of thumb).";
   s.check({
     label: "Rim below finished grade",
     source: "common practice, no source",

@@ -20,7 +20,7 @@ export function losses(s: SheetLayout): void {
     min: 0,
     max: 10,
     message: "What splash, wind drift and wicking add, as a share of the evaporation.",
-    note: "Common practice, no source: often more than evaporation itself. Watch the level of finished jobs.",
+    note: "Rule of thumb: often more than evaporation itself. Watch the level of finished jobs.",
   });
   s.result({
     name: "LossPerDay",

@@ -42,8 +42,8 @@ export function checks(s: SheetLayout, job: Job): void {
     value: "=GroundWaterDepth",
     limit: `=PitDepth+${clear}`,
     ok: `GroundWaterDepth>=PitDepth+${clear}`,
-    cure: "It softens pit walls and floats an empty liner: go wider and shallower, or drain the ground (common practice, no source).",
-    cureNow: `IF(GroundWaterDepth<PitDepth,"Water stands in the pit: raise the basin, or drain the ground and type the depth the drain keeps.","Near the pit's bottom it softens the walls: go wider and shallower, or drain the ground (common practice, no source).")`,
+    cure: "It softens pit walls and floats an empty liner: go wider and shallower, or drain the ground (rule of thumb).",
+    cureNow: `IF(GroundWaterDepth<PitDepth,"Water stands in the pit: raise the basin, or drain the ground and type the depth the drain keeps.","Near the pit's bottom it softens the walls: go wider and shallower, or drain the ground (rule of thumb).")`,
     fix: "GroundWaterDepth",
     kind: "length",
     weight: "look",
@@ -56,7 +56,7 @@ export function checks(s: SheetLayout, job: Job): void {
     value: "=BermSlope",
     limit: "at least 1.5",
     ok: "BermSlope>=1.5",
-    cure: "Flatten the sides, or hold them with stone: loose earth does not stand steeper (common practice, no source).",
+    cure: "Flatten the sides, or hold them with stone: loose earth does not stand steeper (rule of thumb).",
     fix: "BermSlope",
     kind: "factor",
     weight: "look",
@@ -86,12 +86,12 @@ export function contribute(s: SheetLayout, job: Job): void {
     quantity: string,
     price: { US: number; SI: number },
     pack: number,
-    cost: "material" | "haulage" = "material",
+    cost: "material" | "hauling" = "material",
   ): void => {
     s.takeoff({ code, description, unit, quantity: `=${quantity}`, category: "Ground", needs: [quantity] });
     s.rate({ code, description, unit, category: "Ground", cost, supplier, price, pack, waste: 0 });
   };
-  add("SPOIL", "Spoil taken away and tipped", "load", "SpoilLoads", { US: 210, SI: 145 }, 1, "haulage");
+  add("SPOIL", "Spoil taken away and tipped", "load", "SpoilLoads", { US: 210, SI: 145 }, 1, "hauling");
   add("FILL", "Fill brought for berm and backfill", volume, "FillNeed", { US: 27, SI: 24 }, 0.5);
   add("BEDDING", "Bedding sand under the basin", volume, "BeddingVolume", { US: 41, SI: 36 }, 0.5);
 }

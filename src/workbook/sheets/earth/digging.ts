@@ -27,7 +27,7 @@ export function machine(s: SheetLayout): void {
   });
   s.input({
     name: "SetReach",
-    label: "Farthest stone from the machine's center",
+    label: "Farthest stone from the middle of the machine",
     kind: "length",
     min: { US: 1, SI: 0.3 },
     max: { US: 60, SI: 20 },

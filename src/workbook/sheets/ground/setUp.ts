@@ -63,7 +63,7 @@ export function setUp(s: SheetLayout): void {
     choices: CLOSURE_NAMES,
     usual: "construction",
     message: "Construction: 0.1 ft √mile (24 mm √km). Third order: 12 mm √km.",
-    note: "24 mm √km is common practice, no source; third order 12 mm √km: Federal Geodetic Control Committee (1984).",
+    note: "24 mm √km is a rule of thumb; third order 12 mm √km: Federal Geodetic Control Committee (1984).",
   });
 }
 

@@ -1,5 +1,6 @@
 import { defineSheet, type Job, type SheetLayout } from "../../layout";
 import { cellOf, fill } from "../money/cells";
+import { costLabel } from "../money/costKinds";
 import { STONE_MACHINE_RATE } from "../money/liftingMachine";
 import { hoursBySize } from "./hoursBySize";
 import { TASKS, taskRows } from "./tasks";
@@ -7,13 +8,13 @@ import { TASKS, taskRows } from "./tasks";
 const FREE_TASKS = 3;
 
 /** Hours from quantities by the user's own production rates, and what they cost. */
-export const labour = defineSheet({
-  name: "Labour",
+export const labor = defineSheet({
+  name: "Hours",
   order: 12,
   build(s, job) {
     s.widths([30, 9, 7, 9, 10, 7, 9, 9, 10, 11, 8]);
     s.print({ pagesHigh: 1 });
-    s.title("Labour", "Put in your own production rates; hours, days and cost follow.");
+    s.title("Hours", "Put in your own production rates; hours, days and cost follow.");
     rates(s);
     tasks(s, job);
     checks(s);
@@ -31,7 +32,7 @@ function rates(s: SheetLayout): void {
     kind: "count",
     formula: "=SUM(CrewPeople)",
     needs: ["CrewPeople"],
-    note: "From the labor rates on Rates.",
+    note: "From the wages on Rates.",
   });
   s.input({
     name: "DayHours",
@@ -70,7 +71,7 @@ function rates(s: SheetLayout): void {
     });
   };
   rate(
-    "LabourRate",
+    "LaborRate",
     "Your own rate of one hour",
     "Loaded rate of one hour",
     "CrewHourRate",
@@ -105,7 +106,7 @@ function tasks(s: SheetLayout, job: Job): void {
   };
   const money = (hours: string, rate: string): string => `=IF(${blank(hours, rate)},"",ROUND(${hours}*${rate},2))`;
   const table = s.table({
-    name: "LabourTable",
+    name: "LaborTable",
     rows: TASKS.length + FREE_TASKS,
     columns: [
       { key: "task", title: "Task", kind: "text", input: { message: "What is done; rename as you like." } },
@@ -144,7 +145,7 @@ function tasks(s: SheetLayout, job: Job): void {
         unit: "",
         formula: `=IF(${blank("[quantity]", "[machine]", "[size]", "Difficulty")},"",[quantity]*[machine]*[size]*Difficulty)`,
       },
-      { key: "labour", title: "Labour", kind: "money", formula: money("[hours]", "LabourRate") },
+      { key: "labor", title: costLabel("labor", s.job.system), kind: "money", formula: money("[hours]", "LaborRate") },
       { key: "machines", title: "Machines", kind: "money", formula: money("[machineHours]", "MachineRate") },
       {
         key: "look",
@@ -158,8 +159,8 @@ function tasks(s: SheetLayout, job: Job): void {
     usual: taskRows(job.system),
     totals: {
       label: "All tasks",
-      keys: ["hours", "machineHours", "labour", "machines"],
-      names: { hours: "LabourHours", machineHours: "MachineHours" },
+      keys: ["hours", "machineHours", "labor", "machines"],
+      names: { hours: "LaborHours", machineHours: "MachineHours" },
     },
   });
   TASKS.forEach(({ quantity, stones, times }, index) => {
@@ -178,17 +179,17 @@ function tasks(s: SheetLayout, job: Job): void {
   s.result({
     name: "WorkingDays",
     label: "Working days",
-    formula: "=LabourHours/(CrewSize*DayHours)",
+    formula: "=LaborHours/(CrewSize*DayHours)",
     kind: "number",
     format: "0.0",
     unit: "days",
-    needs: ["LabourHours", "CrewSize", "DayHours"],
+    needs: ["LaborHours", "CrewSize", "DayHours"],
     note: "With the whole crew; weather and waiting come on top.",
   });
   const cost = (name: string, label: string, key: string, rate: string): void => {
     s.result({ name, label, formula: `=${table.total(key)}`, kind: "money", needs: [rate], strong: true });
   };
-  cost("LabourCost", "Labour", "labour", "LabourRate");
+  cost("LaborCost", costLabel("labor", s.job.system), "labor", "LaborRate");
   cost("MachineCost", "Machines", "machines", "MachineRate");
   s.caution(
     "Hours are an estimate. To save time nobody lifts alone over the hand-lift limit, works under a hung load, or goes into a pit whose sides can cave in.",
@@ -201,7 +202,7 @@ function checks(s: SheetLayout): void {
     value: "=WorkingDays",
     limit: "at most 15 days",
     ok: "WorkingDays<=15",
-    cure: "Longer than three weeks: take more people, or plan the job in parts (common practice, no source).",
+    cure: "Longer than three weeks: take more people, or plan the job in parts (rule of thumb).",
     fix: "CrewPeople",
     kind: "hours",
     unit: "days",
@@ -213,7 +214,7 @@ function checks(s: SheetLayout): void {
     value: "=Difficulty",
     limit: "at least 1",
     ok: "Difficulty>=1",
-    cure: "Easier than a plain site is rare: check the factor (common practice, no source).",
+    cure: "Easier than a plain site is rare: check the factor (rule of thumb).",
     fix: "Difficulty",
     kind: "factor",
     weight: "look",

@@ -84,8 +84,8 @@ function comparing(s: SheetLayout, job: Job): void {
     min: 0,
     max: 1000,
     optional: true,
-    message: "Tape and labor of a seam, to weigh seams against wider rolls. Blank counts seams as free.",
-    note: "Only compares plans; tape and labor are priced where they are taken off.",
+    message: "Tape and work of a seam, to weigh seams against wider rolls. Blank counts seams as free.",
+    note: "Only compares plans; tape and work are priced where they are taken off.",
   });
   s.input({
     name: "LinerKeptPlan",

@@ -2,11 +2,12 @@ import { shippedLabor, shippedMachines } from "../../../book/shipped/people";
 import { FACTS } from "../../../job/facts";
 import { typedIn } from "../../typedIn";
 import type { Job, SheetLayout } from "../../layout";
+import { costLabel } from "./costKinds";
 import { liftColumns, stoneMachine } from "./liftingMachine";
 
 /** Columns of a table whose rows are told in full or not at all: the first names the row, the others are numbers. */
 type Columns = readonly [name: string, ...numbers: string[]];
-const WAGES: Columns = ["LabourRoles", "LabourWages", "CrewPeople"];
+const WAGES: Columns = ["LaborRoles", "LaborWages", "CrewPeople"];
 const BURDEN: Columns = ["INDEX(BurdenTable,0,1)", "INDEX(BurdenTable,0,2)"];
 const MACHINES: Columns = [
   "MachineNames",
@@ -16,9 +17,6 @@ const MACHINES: Columns = [
   "MachineShares",
 ];
 
-/** Roles in the one spelling that the sheets of a job have in both systems. */
-const ROLES = shippedLabor("SI").wages.map(({ role }) => role);
-
 /** Formula of the rows that say something and lack a number; 0 says that there is none. */
 function gaps([name, ...numbers]: Columns): string {
   const said = [name, ...numbers].map((cells) => `(${cells}<>"")`).join("+");
@@ -26,7 +24,7 @@ function gaps([name, ...numbers]: Columns): string {
 }
 
 /** What an hour of a person costs: burden on top of wages, line by line. */
-export function labour(s: SheetLayout, job: Job): void {
+export function labor(s: SheetLayout, job: Job): void {
   const { burden, wages } = shippedLabor(job.system);
   s.section("Burden: what an hour costs on top of the wage");
   s.table({
@@ -51,17 +49,17 @@ export function labour(s: SheetLayout, job: Job): void {
     );
   }
 
-  s.section("Labour rates");
+  s.section(`${costLabel("labor", job.system)} rates`);
   s.table({
     name: "WageTable",
     rows: 6,
     columns: [
-      { key: "role", title: "Role", kind: "text", name: "LabourRoles", input: { max: 40, message: "Who works." } },
+      { key: "role", title: "Role", kind: "text", name: "LaborRoles", input: { max: 40, message: "Who works." } },
       {
         key: "wage",
         title: "Wage an hour",
         kind: "money",
-        name: "LabourWages",
+        name: "LaborWages",
         input: { min: 0, max: 1000, message: "Wage paid for an hour." },
       },
       { key: "burden", title: "Burden", kind: "share", formula: `=IF(ISNUMBER([wage]),BurdenTotal,"")` },
@@ -69,7 +67,7 @@ export function labour(s: SheetLayout, job: Job): void {
         key: "rate",
         title: "Cost an hour",
         kind: "money",
-        name: "LabourHourRates",
+        name: "LaborHourRates",
         formula: `=IF(ISNUMBER([wage]),ROUND([wage]*(1+N([burden])),2),"")`,
       },
       {
@@ -80,14 +78,14 @@ export function labour(s: SheetLayout, job: Job): void {
         input: { min: 0, max: 30, message: "How many of them are on the usual crew." },
       },
     ],
-    usual: wages.map(({ wage, people }, row) => [ROLES[row] ?? "", wage, people]),
+    usual: wages.map(({ role, wage, people }) => [role, wage, people]),
   });
   s.result({
     name: "CrewHourRate",
     label: "One hour of one person, crew average",
-    formula: `=IF(${gaps(WAGES)}+${gaps(BURDEN)}>0,"",ROUND(SUMPRODUCT(CrewPeople,LabourHourRates)/SUM(CrewPeople),2))`,
+    formula: `=IF(${gaps(WAGES)}+${gaps(BURDEN)}>0,"",ROUND(SUMPRODUCT(CrewPeople,LaborHourRates)/SUM(CrewPeople),2))`,
     kind: "money",
-    needs: ["CrewPeople", "LabourHourRates"],
+    needs: ["CrewPeople", "LaborHourRates"],
     strong: true,
   });
 }

@@ -36,7 +36,7 @@ export function liftColumns({ system }: Job): ColumnSpec[] {
       key: "reach",
       title: "at reach",
       kind: "length",
-      input: input(reach.range, "From its slewing center, as the load chart counts it."),
+      input: input(reach.range, "From the middle it turns on, as the load chart counts it."),
     },
     {
       key: "fits",

@@ -28,7 +28,7 @@ export const price = defineSheet({
     top = s.row;
     options(s, job);
     s.section("From cost to price");
-    const table = priceTable(s, job, labourCosts(job));
+    const table = priceTable(s, job, laborCosts(job));
     results(s, table);
     const builtUp = areaFrom(top);
     odds(s);
@@ -43,11 +43,11 @@ export const price = defineSheet({
   },
 });
 
-/** Hours are costed on Labour, unless their lines are on Takeoff already. */
-function labourCosts(job: Job): { labour?: string; machine?: string } {
-  const counted = job.takeoffLines.some(({ category }) => category === "Labour" || category === "Equipment");
-  if (counted || !job.names.has("LabourCost")) return {};
-  return { labour: "LabourCost", machine: "MachineCost" };
+/** Hours are costed on Hours, unless their lines are on Takeoff already. */
+function laborCosts(job: Job): { labor?: string; machine?: string } {
+  const counted = job.takeoffLines.some(({ category }) => category === "Labor" || category === "Equipment");
+  if (counted || !job.names.has("LaborCost")) return {};
+  return { labor: "LaborCost", machine: "MachineCost" };
 }
 
 function checks(s: SheetLayout): void {

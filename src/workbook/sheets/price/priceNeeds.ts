@@ -1,4 +1,4 @@
-import { COST_KINDS, TAX_BASES } from "../../../calc/money/costKinds";
+import { COST_KIND_WORDS, TAX_BASES } from "../../../calc/money/costKinds";
 import { NAMED_PARTS, PRICE_PARTS, type PricePart } from "../../../job/standing";
 import { partOf, TAKEOFF_PARTS } from "../../../job/takeoff/parts";
 import type { Both, Job, SheetLayout } from "../../layout";
@@ -55,7 +55,7 @@ function neededParts(s: SheetLayout, job: Job): void {
     })),
     ...(Object.keys(PRICE_PARTS) as PricePart[]).map((part) => ({
       name: job.pick<string>(PRICE_PARTS[part] as Both<string>),
-      where: part === "labor" || part === "machines" ? "Labour, Rates" : "Price",
+      where: part === "labor" || part === "machines" ? "Hours, Rates" : "Price",
       missing: missingOf(job, part),
       invented: "",
     })),
@@ -90,7 +90,6 @@ function sheetsOf(job: Job, part: string): string[] {
   return [...new Set(job.takeoffLines.filter(({ code }) => partOf(code) === part).map(({ sheet }) => sheet))];
 }
 
-const KINDS = `{${COST_KINDS.map((kind) => `"${kind}"`).join(",")}}`;
 const BASES = `{${TAX_BASES.map((base) => `"${base}"`).join(",")}}`;
 const CHOICE = 'MATCH(ChosenOption,{"A","B","C"},0)';
 
@@ -100,9 +99,10 @@ export const OPTION_IN_USE = `IF(ISNUMBER(${CHOICE}),IF(${CHOICE}=1,1,IF(INDEX(O
 /** Formula of how much of a part is unknown. */
 function missingOf(job: Job, part: PricePart): string {
   const [untaxed] = TAX_BASES;
+  const kinds = `{${COST_KIND_WORDS[job.system].map((kind) => `"${kind}"`).join(",")}}`;
   const changed = ["INDEX(OptionChanges,0,1)", "OptionKinds", "OptionChangesB", "OptionChangesC"];
   const formulas: Readonly<Record<PricePart, string>> = {
-    labor: job.names.has("TaskLooks") ? 'COUNTIF(TaskLooks,"to fill")+2-COUNT(Difficulty,LabourRate)' : "0",
+    labor: job.names.has("TaskLooks") ? 'COUNTIF(TaskLooks,"to fill")+2-COUNT(Difficulty,LaborRate)' : "0",
     machines: job.names.has("MachineRate")
       ? "IF(ISNUMBER(MachineHours),IF(MachineHours>0,1-COUNT(MachineRate),0),0)"
       : "0",
@@ -115,7 +115,7 @@ function missingOf(job: Job, part: PricePart): string {
     option: `1-${OPTION_IN_USE}`,
     changes:
       `SUMPRODUCT((${changed.map((cells) => `(${cells}<>"")`).join("+")}>0)*` +
-      `(1-ISNUMBER(MATCH(OptionKinds,${KINDS},0))*(ISNUMBER(OptionChangesB)+ISNUMBER(OptionChangesC)>0)))`,
+      `(1-ISNUMBER(MATCH(OptionKinds,${kinds},0))*(ISNUMBER(OptionChangesB)+ISNUMBER(OptionChangesC)>0)))`,
   };
   return formulas[part];
 }

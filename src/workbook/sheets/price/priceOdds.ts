@@ -1,6 +1,7 @@
 import { COST_KINDS } from "../../../calc/money/costKinds";
 import type { SheetLayout } from "../../layout";
-import { KIND_LABELS, OPTIONS } from "./priceTable";
+import { costLabel } from "../money/costKinds";
+import { OPTIONS } from "./priceTable";
 
 /** Three-point costs of the quoted option, and what they come to with the confidence wanted. */
 export function odds(s: SheetLayout): void {
@@ -22,7 +23,7 @@ export function odds(s: SheetLayout): void {
     kind: "share",
     min: 0,
     max: 1,
-    message: "0: each cost for itself. 1: all good or all bad, as in a wet month. 30% is common practice, no source.",
+    message: "0: each cost for itself. 1: all good or all bad, as in a wet month. 30% is a rule of thumb.",
   });
   const likely = `CHOOSE(MATCH(ChosenOption,{"A","B","C"},0),${OPTIONS.map((letter) => `INDEX(Costs${letter},[#])`).join(",")})`;
   const side = (key: string, title: string, message: string) => ({
@@ -34,7 +35,7 @@ export function odds(s: SheetLayout): void {
   const table = s.table({
     rows: COST_KINDS.length,
     columns: [
-      { key: "line", title: "Cost", kind: "text", fixed: COST_KINDS.map((kind) => KIND_LABELS[kind]) },
+      { key: "line", title: "Cost", kind: "text", fixed: COST_KINDS.map((kind) => costLabel(kind, s.job.system)) },
       side("below", "May fall by", "Share by which the cost may fall below the likely one, at the lowest."),
       side("above", "May rise by", "Share by which the cost may rise above the likely one, at the highest."),
       {

@@ -1,4 +1,4 @@
-import { COST_KINDS, TAX_BASES } from "../../../calc/money/costKinds";
+import { COST_KIND_WORDS, costKindWord, TAX_BASES } from "../../../calc/money/costKinds";
 import type { Job, SheetLayout } from "../../layout";
 import { OPTIONS } from "./priceTable";
 
@@ -33,7 +33,7 @@ export function settings(s: SheetLayout, job: Job): void {
     max: 1000,
     message: "Yearly overhead over yearly hours on site.",
   });
-  s.result({ name: "CrewHours", label: "Crew hours", kind: "hours", formula: whenNamed(job, "LabourHours") });
+  s.result({ name: "CrewHours", label: "Crew hours", kind: "hours", formula: whenNamed(job, "LaborHours") });
   s.result({
     name: "CrewDays",
     label: "Crew days",
@@ -92,7 +92,7 @@ export function options(s: SheetLayout, job: Job): void {
   s.section("Options");
   s.note(
     "Option A is the takeoff as it stands. B and C change its cost; leave their names blank to do without. A change below zero saves, " +
-      "and a change of labor takes the crew's hours and days with it. Orders and the crew's page stay with A: once the client takes " +
+      "and a change of the crew's cost takes the crew's hours and days with it. Orders and the crew's page stay with A: once the client takes " +
       "another option, type it into the sheets.",
   );
   s.table({
@@ -131,7 +131,7 @@ export function options(s: SheetLayout, job: Job): void {
         kind: "text",
         name: "OptionKinds",
         across: 2,
-        input: { choices: COST_KINDS, message: "Which cost it changes." },
+        input: { choices: COST_KIND_WORDS[job.system], message: "Which cost it changes." },
       },
       ...(["B", "C"] as const).map((letter) => ({
         key: letter,
@@ -144,15 +144,15 @@ export function options(s: SheetLayout, job: Job): void {
     demo: {
       US: [
         ["Ledge stone in place of mixed boulders", "material", 385, ""],
-        ["Setting ledge stone", "labour", 210, ""],
+        ["Setting ledge stone", costKindWord("labor", job.system), 210, ""],
         ["Six lamps with transformer and cable", "material", "", 495],
-        ["Fitting the lamps", "labour", "", 180],
+        ["Fitting the lamps", costKindWord("labor", job.system), "", 180],
       ],
       SI: [
         ["Slabs in place of mixed boulders", "material", 340, ""],
-        ["Setting slabs", "labour", 195, ""],
+        ["Setting slabs", costKindWord("labor", job.system), 195, ""],
         ["Six lamps with transformer and cable", "material", "", 430],
-        ["Fitting the lamps", "labour", "", 165],
+        ["Fitting the lamps", costKindWord("labor", job.system), "", 165],
       ],
     },
   });

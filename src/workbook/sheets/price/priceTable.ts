@@ -1,21 +1,13 @@
 import { originOf } from "../../layout/forms";
 import { shippedPricing } from "../../../book/shipped/office";
-import { COST_KINDS, type CostKind } from "../../../calc/money/costKinds";
+import { COST_KINDS, costKindWord, type CostKind } from "../../../calc/money/costKinds";
 import type { Job, Ref, SheetLayout, TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
 import { fill } from "../money/cells";
+import { costLabel } from "../money/costKinds";
 
 /** The three ways to build that stand side by side. */
 export const OPTIONS = ["A", "B", "C"] as const;
-
-export const KIND_LABELS: Readonly<Record<CostKind, string>> = {
-  material: "Materials",
-  labour: "Labour",
-  machine: "Machines",
-  subcontract: "Subcontractors",
-  haulage: "Hauling",
-  other: "Other",
-};
 
 const KINDS = COST_KINDS.length;
 
@@ -38,7 +30,7 @@ export function priceTable(s: SheetLayout, job: Job, extra: Readonly<Partial<Rec
         key: "line",
         title: "Cost",
         kind: "text",
-        fixed: [...COST_KINDS.map((kind) => KIND_LABELS[kind]), "Overhead", "Contingency"],
+        fixed: [...COST_KINDS.map((kind) => costLabel(kind, job.system)), "Overhead", "Contingency"],
       },
       {
         key: "markup",
@@ -73,10 +65,11 @@ function costs(
   const used = (formula: string): string =>
     `=IF(${index === 0 ? nothing : `OR(${nothing},INDEX(OptionNames,${index + 1})="")`},"",${formula})`;
   COST_KINDS.forEach((kind, row) => {
-    const parts = [`SUMIFS(TakeoffCosts,TakeoffKinds,"${kind}")`, extra[kind] ? `N(${extra[kind]})` : ""].filter(
+    const word = costKindWord(kind, s.job.system);
+    const parts = [`SUMIFS(TakeoffCosts,TakeoffKinds,"${word}")`, extra[kind] ? `N(${extra[kind]})` : ""].filter(
       Boolean,
     );
-    if (index > 0) parts.push(`SUMIFS(OptionChanges${letter},OptionKinds,"${kind}")`);
+    if (index > 0) parts.push(`SUMIFS(OptionChanges${letter},OptionKinds,"${word}")`);
     fill(s, table.cell(key, row + 1), used(`ROUND(${parts.join("+")},2)`));
   });
   const first = table.cell(key, 1);
@@ -92,13 +85,13 @@ function costs(
 }
 
 /**
- * The crew's hours in an option over those of the takeoff: they change as the cost of labour does, because an hour costs
+ * The crew's hours in an option over those of the takeoff: they change as the cost of labor does, because an hour costs
  * the same in every option.
  */
 export function crewShare(job: Job, index: number): string {
-  if (index === 0 || !job.names.has("LabourCost")) return "1";
-  const change = `SUMIFS(OptionChanges${OPTIONS[index]},OptionKinds,"labour")`;
-  return `IF(N(LabourCost)>0,MAX(0,1+${change}/LabourCost),1)`;
+  if (index === 0 || !job.names.has("LaborCost")) return "1";
+  const change = `SUMIFS(OptionChanges${OPTIONS[index]},OptionKinds,"${costKindWord("labor", job.system)}")`;
+  return `IF(N(LaborCost)>0,MAX(0,1+${change}/LaborCost),1)`;
 }
 
 /** A line under the table with one value for each option, in the option's price column. */

@@ -10,7 +10,7 @@ export const QUOTE_CAUTIONS = [
   "Water draws children. There is no open pond, but stones are wet and slippery, and pools must not be left deeper than agreed without a fence where the law asks for one.",
   "The pump runs on line voltage. Its outlet needs GFCI (RCD) protection, fitted by a licensed electrician. Switch it off before you reach into the water.",
   "Water evaporates and splashes away: top the basin up, most of all in hot and windy weather. A pump that runs dry is damaged.",
-  "Natural stone varies in color, size and shape; sketches and samples show the kind, not the piece.",
+  "Natural stone varies in shade, size and shape; sketches and samples show the kind, not the piece.",
   "In frost, follow the winter notes we hand over with the feature.",
 ];
 
@@ -31,7 +31,7 @@ export function list(s: SheetLayout, name: string, rows: number): void {
 /** The feature in plain words, from its measures, then the user's own sentences. */
 export function scope(s: SheetLayout, job: Job): void {
   const length = job.pick({ US: "ft", SI: "m" });
-  const water = job.pick({ US: "gallons", SI: "liters" });
+  const water = job.pick({ US: "gallons", SI: "litres" });
   const load = job.pick({ US: "tons", SI: "tonnes" });
   const shown = (needs: string, count: number, text: string): string =>
     `=IF(COUNT(${needs})<${count},"","•  "&${text})`;

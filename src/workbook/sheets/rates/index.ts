@@ -1,12 +1,12 @@
 import { FREIGHT_LINE } from "../../../job/takeoff/terms";
 import { defineSheet, type SheetLayout } from "../../layout";
-import { labour, machines } from "../money/hourRates";
+import { labor, machines } from "../money/hourRates";
 import { priceList } from "./priceList";
 
 /** After this many days a price is worth asking for again; common practice, no source. */
 const FRESH_DAYS = 365;
 
-/** Labour and machine rates built up line by line, and the price list. */
+/** Labor and machine rates built up line by line, and the price list. */
 export const rates = defineSheet({
   name: "Rates",
   order: 10,
@@ -17,7 +17,7 @@ export const rates = defineSheet({
     s.note(
       "Every wage, rate and price that comes with this workbook is invented, and no quote with one of them is to be signed: change it or confirm it. Keep the codes of items that Takeoff asks for.",
     );
-    labour(s, job);
+    labor(s, job);
     machines(s, job);
     checks(s);
     s.checksHere();
@@ -60,7 +60,7 @@ function checks(s: SheetLayout): void {
     value: "=MAX(0,VisitDate-OldestRate)",
     limit: `at most ${FRESH_DAYS} days`,
     ok: `VisitDate-OldestRate<=${FRESH_DAYS}`,
-    cure: "Ask the supplier for today's price, then change cost and date (common practice, no source).",
+    cure: "Ask the supplier for today's price, then change cost and date (rule of thumb).",
     fix: "RateDays",
     kind: "count",
     unit: "days",

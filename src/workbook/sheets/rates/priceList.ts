@@ -1,4 +1,4 @@
-import { COST_KINDS } from "../../../calc/money/costKinds";
+import { COST_KIND_WORDS, costKindWord } from "../../../calc/money/costKinds";
 import { shippedBook } from "../../../book/shipped";
 import { INVENTED_DAY } from "../../../book/shipped/products";
 import type { Product } from "../../../book/types";
@@ -32,7 +32,7 @@ export function priceList(s: SheetLayout, job: Job): void {
   const known = new Set(lines.map(({ code }) => code));
   // A blank job has no prices at all.
   const products = invented ? shippedBook(job.system).products.filter(({ code }) => !known.has(code)) : [];
-  const rows = [...lines.map((line) => rowOf(line, job)), ...products.map(productRow)];
+  const rows = [...lines.map((line) => rowOf(line, job)), ...products.map((product) => productRow(product, job))];
   s.input({
     name: "PricesConfirmed",
     label: "All prices confirmed on",
@@ -56,7 +56,10 @@ export function priceList(s: SheetLayout, job: Job): void {
       column("minimum", "Minimum", "number", { min: 0, max: 1_000_000, message: "Least quantity the supplier sells." }),
       column("waste", "Waste", "share", { min: 0, max: 2, message: "Share added to the need." }),
       column("supplier", "Supplier", "text", { max: 100, message: "Who sells it." }),
-      column("kind", "Cost kind", "text", { choices: COST_KINDS, message: "Which line of Price it counts under." }),
+      column("kind", "Cost kind", "text", {
+        choices: COST_KIND_WORDS[job.system],
+        message: "Which line of Price it counts under.",
+      }),
       column("taxable", "Taxable", "text", { choices: ["yes", "no"], message: "Whether sales tax is owed on it." }),
       column("day", "Price of", "date", { message: "Day the price was given." }),
       column("theirs", "Supplier's code", "text", { max: 100, message: "What the supplier calls it, if anything." }),
@@ -136,7 +139,7 @@ function rowOf(line: RateLine, job: Job): CellValue[] {
     line.minimum === undefined ? 0 : job.pick(line.minimum),
     line.waste ?? 0,
     filled ? line.supplier : "",
-    costKindOf(line),
+    costKindWord(costKindOf(line), job.system),
     "yes",
     filled && (line.price !== undefined || line.priceFormula !== undefined) ? PRICE_DAY : "",
     "",
@@ -145,9 +148,9 @@ function rowOf(line: RateLine, job: Job): CellValue[] {
   ];
 }
 
-function productRow(product: Product): CellValue[] {
+function productRow(product: Product, { system }: Job): CellValue[] {
   const { description, code, unit, price, pack, minimum, waste, supplier, costKind, taxable, day, theirs, freight } =
     product;
-  const terms = [price ?? "", pack, minimum, waste, supplier, costKind, taxable ? "yes" : "no"];
+  const terms = [price ?? "", pack, minimum, waste, supplier, costKindWord(costKind, system), taxable ? "yes" : "no"];
   return [description, code, unit, ...terms, serialOf(day) ?? "", theirs, "", freight || ""];
 }

@@ -20,7 +20,7 @@ export function checks(s: SheetLayout, job: Job): void {
     value: "=Fall/DropCount",
     limit: job.system === "US" ? "at most 2 ft" : "at most 0.6 m",
     ok: `Fall/DropCount<=${job.pick({ US: 2, SI: 0.6 })}`,
-    cure: "Add drops: tall ones splash water out (common practice, no source).",
+    cure: "Add drops: tall ones splash water out (rule of thumb).",
     fix: "DropCount",
     kind: "length",
     weight: "look",

@@ -21,7 +21,7 @@ const CAUTIONS = [
 
 /** What costs money rather than a limb. */
 const NOTICE =
-  "Weir, friction and stone figures are estimates: flows over rough natural lips are good to 10 to 20% (common practice, no source). Check the finished feature against the plan with a rod and a bucket.";
+  "Weir, friction and stone figures are estimates: flows over rough natural lips are good to 10 to 20% (rule of thumb). Check the finished feature against the plan with a rod and a bucket.";
 
 /** How many checks stand where. */
 const STANDING: readonly (readonly [name: string, label: string, verdicts: readonly string[]])[] = [

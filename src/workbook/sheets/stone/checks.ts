@@ -35,7 +35,7 @@ export function checks(s: SheetLayout, job: Job): void {
     value: "=MAX(INDEX(StoneMix,0,1))",
     limit: `=${tallest}`,
     ok: `MAX(INDEX(StoneMix,0,1))<=${tallest}`,
-    cure: "Take smaller ones (common practice, no source).",
+    cure: "Take smaller ones (rule of thumb).",
     fix: "StoneMix",
     kind: "size",
     weight: "look",

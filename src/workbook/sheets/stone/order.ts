@@ -143,7 +143,7 @@ export function contribute(s: SheetLayout, job: Job): void {
   const carrier = {
     supplier: job.pick({ US: "Larkspur Hauling (demo)", SI: "Fuhrbetrieb Eschweg (demo)" }),
     pack: 1,
-    cost: "haulage" as const,
+    cost: "hauling" as const,
   };
   const add = (
     code: string,

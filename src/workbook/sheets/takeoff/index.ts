@@ -20,7 +20,7 @@ export const takeoff = defineSheet({
     s.title("Takeoff", "Read what the job needs and what to buy; add your own lines below.");
     s.section("From the sheets");
     const head = s.row;
-    const lines = s.table({ rows: job.takeoffLines.length, columns: sheetColumns(job.takeoffLines, head) });
+    const lines = s.table({ rows: job.takeoffLines.length, columns: sheetColumns(job, head) });
     s.freeze(head, 1);
     s.filter(head, lines.body.left, lines.body.bottom, lines.body.right);
     fillLines(s, job, lines);
@@ -32,7 +32,7 @@ export const takeoff = defineSheet({
     s.note(
       "Type a code of the price list and a need; everything else follows, and you may type over it. Or type it all.",
     );
-    const own = s.table({ name: "OwnLines", rows: OWN_ROWS, columns: ownColumns(head), demo: OWN_LINES });
+    const own = s.table({ name: "OwnLines", rows: OWN_ROWS, columns: ownColumns(head, job.system), demo: OWN_LINES });
     for (const [key, name] of Object.entries(TAKEOFF_NAMES)) {
       const at = lines.column(key);
       s.define(name, at.top, at.left, own.column(key).bottom, at.left);
@@ -45,7 +45,7 @@ export const takeoff = defineSheet({
       formula: `=IF(COUNT(TakeoffCosts)=0,"",SUM(TakeoffCosts))`,
       kind: "money",
       strong: true,
-      note: "Without the crew's and machines' hours of Labour.",
+      note: "Without the crew's and machines' hours on Hours.",
     });
     // What follows is for the screen: paper as wide as all of it would be too small to read.
     s.print({ landscape: true, titleRows: [1, 2], lastColumn: TAKEOFF_KEYS.indexOf("taxable") + 1 });

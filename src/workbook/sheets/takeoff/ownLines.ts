@@ -1,4 +1,5 @@
-import { COST_KINDS } from "../../../calc/money/costKinds";
+import { COST_KIND_WORDS } from "../../../calc/money/costKinds";
+import type { UnitSystem } from "../../../calc/quantity/unitSystem";
 import { OWN_PART } from "../../../job/takeoff/parts";
 import { Ref, type SheetLayout, type TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
@@ -10,8 +11,8 @@ import { FREIGHT_COLUMN, LOOKED_UP, TAKEOFF_KEYS, TITLES, UNIT_COST_FORMAT, work
 export const OWN_ROWS = 40;
 
 /** The columns of the user's own lines; what is blank in one is looked up by its code. */
-export function ownColumns(head: number): ColumnSpec[] {
-  const { order, cost, ordered, open, look, number, part, mark } = workedOut(head);
+export function ownColumns(head: number, system: UnitSystem): ColumnSpec[] {
+  const { order, cost, ordered, open, look, number, part, mark } = workedOut(head, system);
   const text = (key: string, title: string, max: number, message: string): ColumnSpec => ({
     key,
     title,
@@ -59,7 +60,7 @@ export function ownColumns(head: number): ColumnSpec[] {
     order,
     amount("price", "Unit cost", "money", 1e6, "Price you pay for one unit, without tax."),
     cost,
-    choice("kind", "Cost kind", COST_KINDS, "Which line of Price it counts under."),
+    choice("kind", "Cost kind", COST_KIND_WORDS[system], "Which line of Price it counts under."),
     text("supplier", "Supplier", 100, "Who sells it."),
     choice("taxable", "Taxable", ["yes", "no"], "Whether sales tax is owed on it."),
     { key: "origin", title: "Remark", kind: "text", input: { message: "Where the need comes from." } },

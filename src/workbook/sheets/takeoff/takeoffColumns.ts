@@ -1,4 +1,5 @@
-import { COST_KINDS } from "../../../calc/money/costKinds";
+import { COST_KIND_WORDS } from "../../../calc/money/costKinds";
+import type { UnitSystem } from "../../../calc/quantity/unitSystem";
 import { columnLetters } from "../../layout/address";
 import type { ColumnSpec } from "../../layout/tableColumns";
 
@@ -86,10 +87,11 @@ const TO_ORDER = "IF(ISNUMBER([order]),[order]>0,FALSE)";
 /** The columns that work alike in both tables; both count suppliers on from the heading of the first. */
 export function workedOut(
   head: number,
+  system: UnitSystem,
 ): Readonly<Record<"order" | "cost" | "ordered" | "open" | "look" | "number" | "part" | "mark", ColumnSpec>> {
   const above = (key: Key): string => `$${columnLetters(TAKEOFF_KEYS.indexOf(key) + 1)}$${head}:[${key}:above]`;
   const [numbers, suppliers] = [above("number"), above("supplier")];
-  const known = `ISNUMBER(MATCH([kind],{${COST_KINDS.map((kind) => `"${kind}"`).join(",")}},0))`;
+  const known = `ISNUMBER(MATCH([kind],{${COST_KIND_WORDS[system].map((kind) => `"${kind}"`).join(",")}},0))`;
   const terms = "COUNT([waste]:[pack])<3";
   const untaxed = 'AND([taxable]<>"yes",[taxable]<>"no")';
   return {

@@ -1,4 +1,4 @@
-import type { Job, PlacedTakeoffLine, SheetLayout, TableRef } from "../../layout";
+import type { Job, SheetLayout, TableRef } from "../../layout";
 import { bare, whenFilled } from "../../layout/conditions";
 import type { ColumnSpec } from "../../layout/tableColumns";
 import { partOf } from "../../../job/takeoff/parts";
@@ -8,8 +8,8 @@ import { cellOf, fill } from "../money/cells";
 import { FREIGHT_COLUMN, LOOKED_UP, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
 
 /** The columns of what the sheets ask for: texts, then numbers that `fillLines` puts in. */
-export function sheetColumns(lines: readonly PlacedTakeoffLine[], head: number): ColumnSpec[] {
-  const { order, cost, ordered, open, look, number, part, mark } = workedOut(head);
+export function sheetColumns({ takeoffLines: lines, system }: Job, head: number): ColumnSpec[] {
+  const { order, cost, ordered, open, look, number, part, mark } = workedOut(head, system);
   return [
     { key: "description", title: "What", kind: "text", fixed: lines.map(({ description }) => description) },
     { key: "code", title: "Code", kind: "text", fixed: lines.map(({ code }) => code) },

@@ -76,7 +76,7 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
   const [widths, levels, flows] = [lips.column("width"), lips.column("level"), lips.column("flow")];
   s.define("LipTable", widths.top, widths.left, levels.bottom, levels.right);
   s.note(
-    `Trust these flows to 10 to 20% (common practice, no source): no weir standard covers sheets of ${job.pick({ US: "½ to 2 in", SI: "12 to 50 mm" })}, and a stone lip is never quite level. Plan a valve. ` +
+    `Trust these flows to 10 to 20% (rule of thumb): no weir standard covers sheets of ${job.pick({ US: "½ to 2 in", SI: "12 to 50 mm" })}, and a stone lip is never quite level. Plan a valve. ` +
       "At the brink the sheet is thinner than the still water upstream: 0.715 of critical depth (Rouse 1936), in the table below.",
   );
   s.result({
@@ -96,7 +96,7 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
     optional: true,
     note: job.pick({
       US: "In gallons an hour: for 50 gpm type 3000.",
-      SI: "In liters an hour: for 190 L/min type 11400.",
+      SI: "In litres an hour: for 190 L/min type 11400.",
     }),
   });
   s.result({

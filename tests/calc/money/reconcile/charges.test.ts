@@ -7,6 +7,8 @@ describe("charges", () => {
     ["Freight to site", "freight"],
     ["Gravel freight", "freight"],
     ["Carriage", "freight"],
+    ["Hauling", "freight"],
+    ["Haulage", "freight"],
     ["Carriage and packing", "freight"],
     ["Fuel surcharge (week 22)", "freight"],
     ["Fuel surcharge week 22", "freight"],
