@@ -10,6 +10,7 @@ import { readBook, type BookRead } from "../workbook/company/readBook";
 import { damaged, FileRefusal, refuseUnreadable } from "../workbook/file/refusal";
 import { bookWithLogo, jobWithLogo, NoLogo, readLogo } from "../workbook/logo";
 import type { CellValue } from "../workbook/model";
+import { jobInCurrency } from "../workbook/moneyDigits";
 import { openWorkbook, UnreadableWorkbook, type OpenedWorkbook, type Recalculated } from "../workbook/recalculate";
 import type { Names } from "../workbook/reckoning/places";
 import { typedFile } from "./typedFile";
@@ -39,8 +40,8 @@ export async function madeJob(
 ): Promise<MadeJob> {
   const opened = await openWorkbook(blank);
   const { cells, notes } = newJobFrom(book, opened.recalculate());
-  const bytes = typedFile(blank, opened, new Map([...cells, ...answers(opened.names)]));
-  const { logo } = book.company;
+  const { currency, logo } = book.company;
+  const bytes = jobInCurrency(typedFile(blank, opened, new Map([...cells, ...answers(opened.names)])), currency);
   return { bytes: logo ? jobWithLogo(bytes, logo) : bytes, notes };
 }
 

@@ -1,3 +1,4 @@
+import { minorDigits } from "../calc/money/currency";
 import type { UnitSystem } from "../calc/quantity/unitSystem";
 
 /** How papers write numbers, money and days: American in US units, international English in SI. */
@@ -17,12 +18,14 @@ export function wordsFor(system: UnitSystem, currency: string): Words {
     value === undefined
       ? TO_FILL
       : value.toLocaleString("en-US", { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
-  // A sign stands before the amount, a code apart from it.
-  const mark = /^[A-Za-z]/.test(currency) ? `${currency} ` : currency;
+  // A sign stands before the amount, a word apart from it.
+  const mark = /\p{L}$/u.test(currency) ? `${currency} ` : currency;
+  const digits = minorDigits(currency);
   return {
     system,
     figure,
-    money: (value) => (value === undefined ? TO_FILL : `${value < 0 ? "−" : ""}${mark}${figure(Math.abs(value))}`),
+    money: (value) =>
+      value === undefined ? TO_FILL : `${value < 0 ? "−" : ""}${mark}${figure(Math.abs(value), digits)}`,
     share: (value) => (value === undefined ? TO_FILL : `${Number((100 * value).toFixed(1))}%`),
     day: (serial) => (serial === undefined ? TO_FILL : dayText(serial, system)),
   };

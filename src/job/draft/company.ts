@@ -1,20 +1,7 @@
 import type { Book } from "../../book/types";
+import { currencySign } from "../../calc/money/currency";
 import { tasksOf } from "./companyTasks";
-import type { Job } from "../facts";
 import type { SomeOf } from "../facts/standing";
-
-/** How a currency is written in a job, by its ISO 4217 code. */
-const SYMBOLS: Readonly<Record<string, NonNullable<Job["currency"]>>> = {
-  USD: "$",
-  CAD: "C$",
-  EUR: "€",
-  GBP: "£",
-  AUD: "A$",
-  SEK: "kr",
-  NOK: "kr",
-  DKK: "kr",
-  CHF: "CHF",
-};
 
 /** What a company's book says of every job: who works, with what, how it prices. What depends on the design is not in it. */
 export function companyOf(book: Book): SomeOf {
@@ -22,7 +9,7 @@ export function companyOf(book: Book): SomeOf {
   const words = (text: string): string | undefined => text || undefined;
   const fabric = products.find(({ kind, size }) => kind === "fabric" && size !== undefined);
   return {
-    currency: SYMBOLS[company.currency],
+    currency: company.currency === "" ? undefined : currencySign(company.currency),
     companyName: words(company.name),
     companyAddress: words(company.address),
     companyPhone: words(company.phone),
@@ -44,6 +31,7 @@ export function companyOf(book: Book): SomeOf {
     overheadShare: pricing.overheadShare,
     overheadPerHour: pricing.overheadPerHour,
     contingencyShare: pricing.contingencyShare,
+    taxName: words(pricing.taxName),
     taxBase: pricing.taxBase,
     taxRate: pricing.taxRate,
     roundTo: pricing.roundTo,

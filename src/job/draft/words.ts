@@ -32,7 +32,8 @@ export function nominal(metres: number, system: UnitSystem): string {
 
 /** A money amount in whole units of the currency. */
 export function money(amount: number, currency = ""): string {
-  return `${currency}${grouped(Math.round(amount))}`;
+  // A sign stands before the amount, a word apart from it.
+  return `${currency}${/\p{L}$/u.test(currency) ? " " : ""}${grouped(Math.round(amount))}`;
 }
 
 /** A number with its thousands apart. */

@@ -12,6 +12,7 @@ export const price = {
   overheadShare: number("OverheadShare", "book", "share", [0, 2], "What share of the direct cost is overhead?"),
   overheadPerHour: number("OverheadPerHour", "book", "money", [0, 1000], "What overhead does a crew hour carry?"),
   contingencyShare: number("ContingencyShare", "office", "share", [0, 1], "What share is kept for what goes wrong?"),
+  taxName: text("TaxName", "book", "What is the tax called on the quote?", { optional: true }),
   taxBase: choice("TaxBase", "book", TAX_BASES, "What is sales tax owed on?"),
   taxRate: number("TaxRate", "book", "share", [0, 0.5], "What is the tax rate?"),
   roundTo: number("RoundTo", "book", "money", [0, 10_000], "To what multiple is the price raised?"),

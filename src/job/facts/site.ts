@@ -10,7 +10,7 @@ export const FALL_FROM = ["finished grade", "rim of the basin"] as const;
 
 /** Whose job it is, what was measured on the visit, and what the site is like. */
 export const site = {
-  currency: choice("Currency", "book", { US: ["$", "C$"], SI: ["€", "£", "A$", "kr", "CHF"] }, "In which money?"),
+  currency: text("Currency", "book", "In which money?"),
   companyName: text("CompanyName", "book", "What is your company called on the quote?"),
   companyAddress: text("CompanyAddress", "book", "Which address of yours stands on the quote?", optional),
   companyPhone: text("CompanyPhone", "book", "Which telephone number stands on the quote?", optional),

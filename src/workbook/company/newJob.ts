@@ -1,3 +1,6 @@
+import { minorDigits } from "../../calc/money/currency";
+import type { UnitSystem } from "../../calc/quantity/unitSystem";
+import { shippedBook } from "../../book/shipped";
 import { aboutUnit } from "../../book/units";
 import type { Book, BookPump } from "../../book/types";
 import { newPrices } from "../../job/company/newPrices";
@@ -9,6 +12,7 @@ import { fromSi } from "../../job/facts/units";
 import type { CellValue } from "../model";
 import { factCell } from "../layout/factCells";
 import { tablePlaces } from "../reckoning/places";
+import { sameValue } from "./difference";
 import { cellsToType, type SomeFacts } from "../reckoning/typeJob";
 import type { Recalculated } from "../recalculate";
 
@@ -28,25 +32,14 @@ const ROOM = { pumps: 6, rolls: 4, machines: FACTS.machines.rows, points: 5 } as
  * @param blank a blank job of the book's unit system, calculated
  */
 export function newJobFrom(book: Book, blank: Recalculated): NewJob {
-  const { system, company, pricing, labor } = book;
+  const { system, company, pricing } = book;
   const { names } = blank;
   const said = companyOf(book);
   const cells = new Map<string, CellValue>();
   const notes: string[] = [];
-  // An invented word or rate of the book is no more the company's than the one the job comes with.
-  const ownPricing = !pricing.invented;
-  const ownLabor = labor.wages.some(({ invented }) => !invented);
-  for (const [key, value] of Object.entries(said)) {
-    const fact = FACTS[key as FactKey];
-    const own =
-      fact.sheet === "Site"
-        ? !company.invented
-        : fact.sheet === "Price" || fact.sheet === "Pump"
-          ? ownPricing
-          : ownLabor;
-    if (fact.type === "table" || value === undefined || !own) continue;
-    const typed = fact.type === "number" ? Number(fromSi(fact.kind, value as number, system).toPrecision(9)) : value;
-    cells.set(factCell(fact.name, "company"), typed as CellValue);
+  for (const [key, value] of ownFacts(book)) cells.set(companyCell(key), companyValue(key, value, system));
+  if (company.currency !== "" && minorDigits(company.currency) === 0) {
+    notes.push(`${company.currency} has no cents: amounts are reckoned to a hundredth and shown whole.`);
   }
   const machines = [...book.machines].sort((a, b) => b.share - a.share);
   if (machines.length > ROOM.machines) {
@@ -68,14 +61,7 @@ export function newJobFrom(book: Book, blank: Recalculated): NewJob {
     sizeHours: said.sizeHours,
     ...(pricing.markups.some((markup) => markup !== undefined) ? { markups: said.markups } : {}),
     ...(pricing.stages.length > 0 ? { stages: said.stages } : {}),
-    // A company that does not exist has no terms; sentences beyond the rows of the job stay in the book.
-    ...(company.invented
-      ? {}
-      : {
-          scope: said.scope?.slice(0, FACTS.scope.rows),
-          exclusions: said.exclusions?.slice(0, FACTS.exclusions.rows),
-          terms: said.terms?.slice(0, FACTS.terms.rows),
-        }),
+    ...sentencesOf(book, said, notes),
     pumps: pumps.map(pumpRow),
     rolls: rollsOf(book),
   };
@@ -90,6 +76,55 @@ export function newJobFrom(book: Book, blank: Recalculated): NewJob {
   notes.push(...prices.left.map((reason) => `${reason}: left out.`));
   typePrices(prices.lines, blank, cells);
   return { cells, notes };
+}
+
+/**
+ * What the book says in single cells and is the company's own: an invented word or rate is no more the company's than the
+ * one the job comes with, until a person has put another in its place.
+ */
+export function ownFacts(book: Book): (readonly [key: FactKey, value: unknown])[] {
+  const { company, pricing, labor, system } = book;
+  const shipped: Readonly<Record<string, unknown>> = companyOf(shippedBook(system));
+  const invented: Readonly<Record<string, boolean>> = {
+    Site: company.invented,
+    Price: pricing.invented,
+    Pump: pricing.invented,
+  };
+  const inventedLabor = labor.wages.every((wage) => wage.invented);
+  return Object.entries(companyOf(book)).flatMap(([key, value]) => {
+    const { type, sheet } = FACTS[key as FactKey];
+    const own = !(invented[sheet] ?? inventedLabor) || !sameValue(value as CellValue, shipped[key] as CellValue);
+    return type === "table" || value === undefined || !own ? [] : [[key as FactKey, value] as const];
+  });
+}
+
+/** The cell of a job that says what the company's book has for a fact. */
+export function companyCell(key: FactKey): string {
+  return factCell(FACTS[key].name, "company");
+}
+
+/** What stands there for a value in SI. */
+export function companyValue(key: FactKey, value: unknown, system: UnitSystem): CellValue {
+  const fact = FACTS[key];
+  if (fact.type !== "number") return value as CellValue;
+  return Number(fromSi(fact.kind, value as number, system).toPrecision(9));
+}
+
+const SENTENCES = ["scope", "exclusions", "terms"] as const;
+
+/** Scope, exclusions and terms; a company that does not exist has none but those a person wrote. */
+function sentencesOf({ company, system }: Book, said: ReturnType<typeof companyOf>, notes: string[]): SomeFacts {
+  const { company: shipped } = shippedBook(system);
+  return Object.fromEntries(
+    SENTENCES.flatMap((key) => {
+      const rows = said[key] ?? [];
+      const untouched = company.invented && company[key].join("\n") === shipped[key].join("\n");
+      if (rows.length === 0 || untouched) return [];
+      const room = FACTS[key].rows;
+      if (rows.length > room) notes.push(`${rows.length - room} sentences of ${key} find no row on Price.`);
+      return [[key, rows.slice(0, room)]];
+    }),
+  );
 }
 
 /** Puts each line into the row that has its code already, or into the first row that is free. */

@@ -1,6 +1,7 @@
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { TAX_BASES } from "../../calc/money/costKinds";
 import type { Company, Labor, Pricing } from "../../book/types";
+import { isCurrency } from "../../calc/money/currency";
 import { parseArea } from "../../xlsx/address";
 import type { ColumnSpec } from "../layout/tableColumns";
 import type { CellValue } from "../model";
@@ -63,11 +64,6 @@ export function readFields(workbook: Recalculated, system: UnitSystem, problems:
       invented: text("PricingMark") !== "",
     },
   };
-}
-
-/** Codes of the currencies in use, as the platform's own table of ISO 4217 has them. */
-export function isCurrency(code: string): boolean {
-  return Intl.supportedValuesOf("currency").includes(code);
 }
 
 function readMarkups(workbook: Recalculated, system: UnitSystem, problems: BookProblem[]): Pricing["markups"] {

@@ -4,6 +4,9 @@ import type { UnitSystem } from "../../calc/quantity/unitSystem";
 /** What a number is: a measure with a unit of the system, or one of the kinds every system shares. */
 export type Kind = Measure | "money" | "share" | "count" | "number" | "factor" | "text" | "date" | "hours";
 
+/** Money has a form of its own, so that it can be told from other numbers where a currency has no cents. */
+export const MONEY_FORMAT = "#,##0.00;-#,##0.00";
+
 const FORMATS: Readonly<Record<Kind, string | Readonly<Record<UnitSystem, string>>>> = {
   length: "#,##0.00",
   size: { US: "0.00", SI: "#,##0" },
@@ -20,7 +23,7 @@ const FORMATS: Readonly<Record<Kind, string | Readonly<Record<UnitSystem, string
   temperature: "0",
   power: "#,##0",
   density: { US: "#,##0", SI: "0.00" },
-  money: "#,##0.00",
+  money: MONEY_FORMAT,
   share: "0.0%",
   count: "#,##0",
   number: "General",

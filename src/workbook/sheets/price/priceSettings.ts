@@ -50,8 +50,17 @@ export function settings(s: SheetLayout, job: Job): void {
     "See the odds below for what it should cover.",
   );
   s.input({
+    name: "TaxName",
+    label: "Name of the tax",
+    kind: "text",
+    demo: { US: "Sales tax", SI: "VAT" },
+    max: 30,
+    message: "What the quote calls it: sales tax, VAT, GST, MwSt.",
+    optional: true,
+  });
+  s.input({
     name: "TaxBase",
-    label: "Sales tax is owed on",
+    label: "Tax is owed on",
     kind: "text",
     choices: TAX_BASES,
     message: "What the tax is worked out on; ask your accountant.",

@@ -111,6 +111,9 @@ function block(s: SheetLayout, title: string): void {
   s.row++;
 }
 
+/** The tax by its name, and by its rate where all of the price bears it. */
+const TAX = 'IF(TaxName="","Tax",TaxName)&IF(TaxBase="whole price"," "&ROUND(100*TaxRate,3)&"%","")';
+
 function prices(s: SheetLayout): void {
   const titles: readonly [string, number, number][] = [
     ["Option", 1, 1],
@@ -148,13 +151,13 @@ function prices(s: SheetLayout): void {
   hideBlankRows(s, { top: first, left: 1, bottom: s.row - 1, right: QUOTE_COLUMNS });
   s.row++;
   const lines: readonly (readonly [string, string, boolean])[] = [
-    ["Option offered here, before tax", "PriceBeforeTax", false],
-    ["Tax", "TaxAmount", false],
-    ["Price with tax", "PriceTotal", true],
+    ['"Option offered here, before tax"', "PriceBeforeTax", false],
+    [TAX, "TaxAmount", false],
+    ['"Price with tax"', "PriceTotal", true],
   ];
   for (const [label, name, strong] of lines) {
     const style = strong ? "strong" : "result";
-    s.put(s.row, 1, { formula: `=IF(QuoteDraft="","${label}","")`, style, look: { align: "left" }, across: 4 });
+    s.put(s.row, 1, { formula: `=IF(QuoteDraft="",${label},"")`, style, look: { align: "left" }, across: 4 });
     s.put(s.row, 5, { formula: '=IF(QuoteDraft="",Currency&"","")', style, look: { align: "right" } });
     s.put(s.row, 6, { formula: `=IF(QuoteDraft="",${name},"")`, style, kind: "money" });
     s.row++;

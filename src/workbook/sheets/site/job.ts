@@ -16,8 +16,8 @@ export function job(s: SheetLayout): void {
     name: "Currency",
     label: "Currency",
     kind: "text",
-    choices: { US: ["$", "C$"], SI: ["€", "£", "A$", "kr", "CHF"] },
-    message: "Sign that stands beside every amount.",
+    max: 5,
+    message: "Sign or ISO 4217 code that stands beside every amount: $, CA$, €, £, CHF.",
   });
   text(
     s,

@@ -1,0 +1,34 @@
+/** Digits behind the point of an amount where nobody knows better: cents. */
+const USUAL_DIGITS = 2;
+
+/** Whether a text is the code of a currency, as the platform's own table of ISO 4217 has them. */
+export function isCurrency(code: string): boolean {
+  return Intl.supportedValuesOf("currency").includes(code);
+}
+
+/**
+ * How a currency is written beside an amount so that it is taken for no other: by its sign, or by its code where it has
+ * none of its own (Unicode CLDR, English).
+ *
+ * @param code ISO 4217: CAD
+ * @returns CA$
+ */
+export function currencySign(code: string): string {
+  const parts = formatOf(code).formatToParts(0);
+  return parts.find(({ type }) => type === "currency")?.value ?? code;
+}
+
+/**
+ * Digits behind the point of a currency's amounts (ISO 4217): 2 for most, none for the yen, 3 for the dinar of Kuwait.
+ *
+ * @param said its code, or the sign that a job has for it
+ */
+export function minorDigits(said: string): number {
+  const codes = Intl.supportedValuesOf("currency");
+  const code = codes.includes(said) ? said : codes.find((one) => currencySign(one) === said);
+  return (code === undefined ? undefined : formatOf(code).resolvedOptions().maximumFractionDigits) ?? USUAL_DIGITS;
+}
+
+function formatOf(code: string): Intl.NumberFormat {
+  return new Intl.NumberFormat("en-US", { style: "currency", currency: code });
+}
