@@ -1,7 +1,13 @@
 /** Digits behind the point of an amount where nobody knows better: cents. */
 const USUAL_DIGITS = 2;
 
-/** Whether a text is the code of a currency, as the platform's own table of ISO 4217 has them. */
+/**
+ * Whether a text is the code of a currency, as the platform's own table of ISO 4217 has them.
+ *
+ * @param code as typed
+ *
+ * @example isCurrency("NZD") => true; ISO 4217 list one
+ */
 export function isCurrency(code: string): boolean {
   return Intl.supportedValuesOf("currency").includes(code);
 }
@@ -11,7 +17,9 @@ export function isCurrency(code: string): boolean {
  * none of its own (Unicode CLDR, English).
  *
  * @param code ISO 4217: CAD
- * @returns CA$
+ * @returns its sign in English
+ *
+ * @example currencySign("CAD") => "CA$"; Unicode CLDR
  */
 export function currencySign(code: string): string {
   const parts = formatOf(code).formatToParts(0);
@@ -22,6 +30,8 @@ export function currencySign(code: string): string {
  * Digits behind the point of a currency's amounts (ISO 4217): 2 for most, none for the yen, 3 for the dinar of Kuwait.
  *
  * @param said its code, or the sign that a job has for it
+ *
+ * @example minorDigits("KWD") => 3; ISO 4217 list one
  */
 export function minorDigits(said: string): number {
   const codes = Intl.supportedValuesOf("currency");

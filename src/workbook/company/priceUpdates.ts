@@ -8,8 +8,9 @@ import type { CellValue } from "../model";
 import type { Recalculated } from "../recalculate";
 import { tablePlaces } from "../reckoning/places";
 import { changeInWords, heldIn, heldRows, sameValue, type Compared, type Difference } from "./difference";
+import { rateUpdates } from "./rateUpdates";
 
-/** What would change in a job's prices if they were brought up to date with the book: its price list, pumps and rolls. */
+/** What would change in a job if it were brought up to date with the book: its price list, pumps, rolls and rates. */
 export function priceUpdates(book: Book, job: Recalculated): Compared {
   const { updates, left } = refreshed(heldRows("prices", job), book);
   const cellOf = cellsOf(FACTS.prices, job);
@@ -21,9 +22,10 @@ export function priceUpdates(book: Book, job: Recalculated): Compared {
       return { cell, from: heldIn(job, cell), to: (to ?? "") as CellValue };
     }),
   }));
+  const rates = rateUpdates(book, job);
   return {
-    differences: [...differences, ...pumpPrices(book, job), ...rollPrices(book, job)],
-    left: left.map(({ name, reason }) => `${name} ${reason}.`),
+    differences: [...differences, ...pumpPrices(book, job), ...rollPrices(book, job), ...rates.differences],
+    left: [...left.map(({ name, reason }) => `${name} ${reason}.`), ...rates.left],
   };
 }
 
