@@ -5,7 +5,7 @@ import type { Basin } from "./basin";
 import type { Job } from "./facts";
 import type { Ground } from "./ground";
 import type { Earth } from "./earth";
-import { attempt, isKnown, known, reckon, type Reckoned } from "./reckoned";
+import { attempt, from, isKnown, known, reckon, type Reckoned } from "./reckoned";
 import { needed } from "./rows";
 import { MOST_DROPS, type Water } from "./water";
 
@@ -15,6 +15,8 @@ export interface Levels {
   readonly instrument: Reckoned<number>;
   readonly points: readonly PointWanted[];
   readonly setOut: Reckoned<readonly SetOutPoint[]>;
+  /** How many have a level; unknown while one of them has none. */
+  readonly pointsTold: Reckoned<number>;
   /** The dug bed along the line, by station. */
   readonly stakes: readonly PointWanted[];
   readonly stakesOut: Reckoned<readonly SetOutPoint[]>;
@@ -53,13 +55,16 @@ export function reckonLevels(
           ),
         )
       : undefined;
+  const outOf = staked(points, job.readings);
+  const all = points.every(({ name, level }) => name === undefined || level !== undefined);
   return {
     instrument: reckon(
       [job.benchmarkLevel, job.backsightMoved ?? job.backsight],
       (benchmark, sight) => benchmark + sight,
     ),
     points,
-    setOut: staked(points, job.readings),
+    setOut: outOf,
+    pointsTold: from(outOf, (told) => (all ? told.length : undefined)),
     stakes,
     stakesOut: staked(stakes, job.stakeReadings),
   };
@@ -73,11 +78,10 @@ function targets(points: readonly PointWanted[], readings: Job["readings"]): Tar
       throw invalid(`readings row ${index + 1} has no point beside it; name the point and its level`);
     }
   });
-  return wanted.map(({ name, level, row }) => ({
-    name: needed(name, "points", row, "name"),
-    level: needed(level, "points", row, "level"),
-    ...readings[row - 1],
-  }));
+  return wanted.flatMap(({ name, level, row }) => {
+    const target = { name: needed(name, "points", row, "name"), ...readings[row - 1] };
+    return level === undefined ? [] : [{ ...target, level }];
+  });
 }
 
 /** The dug bed where it begins below each drop, and at the basin's edge. */

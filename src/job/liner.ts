@@ -32,6 +32,8 @@ export interface Liner {
   readonly streamCut: Reckoned<SheetCut>;
   readonly basinCut: Reckoned<SheetCut>;
   readonly pieces: readonly LinerPiece[];
+  /** Rows with a length; unknown while the stream's or the basin's is still to be worked out. */
+  readonly pieceCount: Reckoned<number>;
   /** Pieces and rolls that are not told in full: without one the plan is not the whole price. */
   readonly gaps: number;
   readonly plan: Reckoned<Plan>;
@@ -71,8 +73,8 @@ export function reckonLiner(job: Job, water: Water, ground: Ground): Liner {
   // By station once the ground was shot; until then the rectangle over drops and treads.
   const stream = wasShot(ground) ? byStation(ground) : cuts[0];
   const pieces = piecesOf(job, [stream, cuts[1]], weight);
-  const anyPiece = mostOf(pieces.map(({ length }) => length));
-  const plan = planOf(job, pieces);
+  const pieceCount = countOf(job, pieces);
+  const plan = planOf(job, pieces, pieceCount);
   const buyArea = from(plan, ({ area }) => area);
   const strips = (piece: LinerPiece | undefined): Reckoned<FabricCut> =>
     layers === 0
@@ -87,14 +89,15 @@ export function reckonLiner(job: Job, water: Water, ground: Ground): Liner {
           ),
         );
   const [streamFabric, basinFabric] = [strips(pieces[0]), strips(pieces[1])];
-  const skirtFabric = reckon([anyPiece], () => skirts(pieces, layers));
+  const skirtFabric = reckon([pieceCount], () => skirts(pieces, layers));
   const areas = [known(streamFabric)?.area, known(basinFabric)?.area, skirtFabric];
-  const fabricArea = reckon([anyPiece], () => total(areas.filter(isKnown)));
-  const heaviestPiece = mostOf(pieces.map((piece) => piece.weight));
+  const fabricArea = reckon([pieceCount], () => total(areas.filter(isKnown)));
+  const heaviestPiece = reckon([mostOf(pieces.map((piece) => piece.weight)), pieceCount], (heaviest) => heaviest);
   return {
     streamCut: cuts[0],
     basinCut: cuts[1],
     pieces,
+    pieceCount,
     gaps: gapsIn(job, pieces),
     plan,
     buyLength: from(plan, ({ bought }) => total(bought.map(({ length }) => length))),
@@ -191,10 +194,17 @@ function skirts(pieces: readonly LinerPiece[], layers: number): number {
   return 1.1 * layers * total(areas);
 }
 
-function planOf(job: Job, pieces: readonly LinerPiece[]): Reckoned<Plan> {
-  const anyPiece = mostOf(pieces.map(({ length }) => length));
+/** The pieces with a length, once stream and basin have theirs or it was taken out by hand. */
+function countOf(job: Job, pieces: readonly LinerPiece[]): Reckoned<number> {
+  const needed = [0, 1].filter((row) => job.pieces[row]?.length === undefined).map((row) => pieces[row]?.length);
+  return reckon([mostOf(pieces.map(({ length }) => length)), ...needed], () => {
+    return pieces.filter(({ length }) => isKnown(length)).length;
+  });
+}
+
+function planOf(job: Job, pieces: readonly LinerPiece[], pieceCount: Reckoned<number>): Reckoned<Plan> {
   const anyRoll = mostOf(job.rolls.map(({ width }) => width));
-  return reckon([anyPiece, anyRoll], () => planned(requestOf(job, pieces)));
+  return reckon([pieceCount, anyRoll], () => planned(requestOf(job, pieces)));
 }
 
 function requestOf(job: Job, pieces: readonly LinerPiece[]): PlanRequest {

@@ -213,8 +213,6 @@ const MISTAKES: readonly Mistake[] = [
     typed: either({ FallTyped: "" }),
     finds: "Inputs still blank on Site",
     says: "FIX",
-    // Points without a level cannot be set out.
-    also: ["Points above the line of sight", "Points off grade"],
   },
   {
     // 4500 gph are 75 gpm; 15800 L/h are 263 L/min.

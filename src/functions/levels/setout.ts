@@ -30,7 +30,8 @@ export const SETOUT = declare({
   source: "Differential levelling, any surveying text",
   limits:
     "Feet and inches to the nearest eighth, or whole millimeters: the text can be off by half of that. " +
-    "A new backsight is all that moving the instrument takes. Check the benchmark again before leaving; sights of equal length cancel the instrument's own error.",
+    "A new backsight is all that moving the instrument takes. Check the benchmark again before leaving; sights of equal length cancel the instrument's own error. " +
+    "A point without a level waits for it, and keeps what was read on it.",
   caution:
     "Check that the instrument is level and read the benchmark again at the end; a moved tripod spoils every level.",
   args: {
@@ -38,7 +39,7 @@ export const SETOUT = declare({
     backsight: quantity("length", "Rod reading on the benchmark", READING),
     targets: table("Points to set out", {
       name: text("Name of the point", { longest: 80 }),
-      level: quantity("length", "Level wanted", LEVEL_RANGE.level),
+      level: optional(quantity("length", "Level wanted", LEVEL_RANGE.level), "not known yet"),
     }),
     readings: optional(
       table("Rod readings taken, row by row beside the points", {
@@ -124,22 +125,27 @@ export const SETOUT = declare({
   ],
   compute({ benchmark, backsight, targets, readings, tolerance, moved }, system) {
     const byRow = new Map((readings ?? []).map(({ row, reading, after }) => [row, { reading, after }]));
-    const points = setOut(
-      benchmark,
-      backsight,
-      targets.map((target) => ({ ...target, ...byRow.get(target.row) })),
-      tolerance,
-      moved,
+    const told = targets.flatMap(({ level, ...target }) =>
+      level === undefined ? [] : [{ ...target, level, ...byRow.get(target.row) }],
     );
+    const points = new Map(
+      setOut(benchmark, backsight, told, tolerance, moved).map((point, at) => [told[at]?.row, point]),
+    );
+    const rows = targets.map(({ row, name }) => {
+      const point = points.get(row);
+      return point ? cells(point, system) : waiting(name, byRow.get(row));
+    });
     for (const { row } of targets) byRow.delete(row);
     for (const row of byRow.keys())
       throw invalid(`readings row ${row} has no point beside it; name the point and its level`);
-    return inStep(
-      targets,
-      points.map((point) => cells(point, system)),
-    );
+    return inStep(targets, rows);
   },
 });
+
+/** A point whose level is not known yet: what was read on it stays beside it. */
+function waiting(name: string, read: Pick<SetOutPoint, "reading" | "after"> | undefined): TableCell[] {
+  return [name, "", "", "", "", read?.after ?? read?.reading ?? "", "", "needs its level"];
+}
 
 function cells(point: SetOutPoint, system: UnitSystem): TableCell[] {
   const { name, level, rod, fromString, reading, high, todo } = point;

@@ -19,7 +19,7 @@ export function levelsChecks(job: Job, { water, levels }: Topics): Check[] {
   return [
     check({
       label: "Points above the line of sight",
-      needs: [levels.setOut],
+      needs: [levels.pointsTold],
       value: () => toMend.hidden,
       limit: () => 0,
       ok: () => toMend.hidden === 0,
@@ -31,7 +31,7 @@ export function levelsChecks(job: Job, { water, levels }: Topics): Check[] {
     check({
       label: "Points off grade",
       needs: [
-        levels.setOut,
+        levels.pointsTold,
         [...job.readings, ...job.stakeReadings].find(({ reading, after }) => (reading ?? after) !== undefined),
       ],
       value: () => off,

@@ -1,3 +1,4 @@
+import type { PointWanted } from "../levels";
 import { isKnown, known, reckon, type Reckoned } from "../reckoned";
 import { sumOf } from "../rows";
 import { column, one, type Result } from "./result";
@@ -85,6 +86,7 @@ const liner: readonly Result[] = [
   column("PieceLengths", "length", 1, ({ liner }) => liner.pieces.map(({ length }) => known(length))),
   column("PieceWidths", "length", 1, ({ liner }) => liner.pieces.map(({ width }) => known(width))),
   column("PieceWeights", "weight", 1, ({ liner }) => liner.pieces.map(({ weight }) => weight)),
+  one("PieceCount", "count", ({ liner }) => liner.pieceCount),
   one("LinerGaps", "count", ({ liner }) => liner.gaps),
   one("LinerBuyLength", "length", ({ liner }) => liner.buyLength),
   one("LinerBuyArea", "area", ({ liner }) => liner.buyArea),
@@ -178,6 +180,7 @@ const earth: readonly Result[] = [
 
 const levels: readonly Result[] = [
   one("InstrumentLevel", "length", ({ levels }) => levels.instrument),
+  one("PointsTold", "count", ({ levels }) => levels.pointsTold),
   column("SetoutPoints", "length", 2, ({ levels }) => levels.points.map(({ level }) => level)),
 ];
 
@@ -201,11 +204,8 @@ const rods = column("SetoutTable", "length", 3, ({ levels }) =>
     : [],
 );
 
-function rodsByRow(
-  points: readonly { readonly row: number; readonly name: string | undefined }[],
-  readings: readonly number[],
-): Reckoned<number>[] {
-  const named = points.filter(({ name }) => name !== undefined);
+function rodsByRow(points: readonly PointWanted[], readings: readonly number[]): Reckoned<number>[] {
+  const named = points.filter(({ name, level }) => name !== undefined && level !== undefined);
   return byRow(
     named.map(({ row }, index) => ({ row, value: reckon([readings[index]], (rod) => (rod >= 0 ? rod : undefined)) })),
   );

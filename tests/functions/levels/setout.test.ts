@@ -47,10 +47,27 @@ describe("SETOUT", () => {
     expect(berm?.[7]).toBe("above the line of sight by 300 mm: set up higher, or use the string");
   });
 
+  it("lets a point without a level wait, beside its reading, and sets out the others", () => {
+    // By hand: HI = 104 ft; the rim at 99.75 reads 4.25.
+    const rows = body([
+      100,
+      4,
+      [
+        ["Foot of the box", ""],
+        ["Rim", 99.75],
+      ],
+      [[3.5], [""]],
+      "",
+      "",
+      "US",
+    ]);
+    expect(rows[0]).toEqual(["Foot of the box", "", "", "", "", expect.closeTo(3.5, 9), "", "needs its level"]);
+    expect(rows[1]?.[2]).toBeCloseTo(4.25, 9);
+  });
+
   it("names the row and the cure when a cell is wrong", () => {
     const call = (targets: unknown, readings: unknown, backsight: unknown = 4): unknown =>
       SETOUT.evaluate([100, backsight, targets, readings, 0.25, "", "US"]);
-    expect(() => call([["Rim", ""]], "")).toThrow("targets row 1: level is needed");
     expect(() =>
       call(
         [

@@ -39,6 +39,16 @@ describe("the Liner sheet", () => {
     expect(si.number("LinerPieces", 1, 3)).toBeCloseTo(2.8, 9);
   });
 
+  it("buys neither liner nor fabric while the stream's piece is not known, unless it was taken out by hand", async () => {
+    const open = await demo("US", { DropCount: [[""]] });
+    for (const name of ["PieceCount", "LinerBuyArea", "LinerBuyLength", "LinerCost", "FabricBuyArea", "HeaviestPiece"])
+      expect([name, open.value(name)]).toEqual([name, ""]);
+    // Basin and skirts alone: 15.5 × 13 ft off the 15 ft roll, the skirts beside it, and no stream.
+    const without = await demo("US", { LinerPieces: [["", "", "", ""]] });
+    expect(without.number("PieceCount")).toBe(3);
+    expect(without.number("LinerBuyArea")).toBeGreaterThan(15.5 * 13);
+  });
+
   it("buys no less than the pieces, at the prices of the rolls", () => {
     // 15.5 × 9 + 15.5 × 13 + 6.5 × 4 + 2 × 4.5 × 2.5 = 389.5 ft²
     expect(us.number("LinerBuyArea") * (1 - us.number("LinerWasteShare"))).toBeCloseTo(389.5, 4);

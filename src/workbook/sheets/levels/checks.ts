@@ -12,7 +12,7 @@ export function checks(s: SheetLayout, job: Job): void {
     fix: "Backsight",
     kind: "count",
     weight: "look",
-    needs: ["SetoutTable"],
+    needs: ["PointsTold"],
   });
   s.check({
     label: "Points off grade",
@@ -23,7 +23,7 @@ export function checks(s: SheetLayout, job: Job): void {
     fix: "SetoutReadings",
     kind: "count",
     weight: "look",
-    needs: ["SetoutTable", "ReadingsTaken"],
+    needs: ["PointsTold", "ReadingsTaken"],
   });
   const landing = "TopLipLevel-SUM(Drops)-GradeLevel";
   s.check({

@@ -62,6 +62,14 @@ export function points(s: SheetLayout, job: Job): number {
     kind: "count",
     formula: '=IF(COUNT(SetoutReadings,StakeReadings)=0,"",COUNT(SetoutReadings,StakeReadings))',
   });
+  s.result({
+    name: "PointsTold",
+    label: "Points with a level",
+    kind: "count",
+    formula: '=IF(COUNTIF(INDEX(SetoutTable,0,8),"needs*")>0,"",COUNT(INDEX(SetoutTable,0,2)))',
+    needs: ["SetoutTable"],
+    note: "Blank while a point below still needs its level.",
+  });
   s.skip();
   const small = job.per("size", "length");
   const rows: readonly (readonly [string, string, readonly string[]])[] = [

@@ -36,7 +36,7 @@ export function carrying(s: SheetLayout): void {
     label: "Heaviest piece",
     kind: "weight",
     formula: "=MAX(PieceWeights)",
-    needs: ["PieceWeights"],
+    needs: ["PieceWeights", "PieceCount"],
   });
   s.result({
     name: "LinerCarriers",

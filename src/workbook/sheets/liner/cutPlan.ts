@@ -14,7 +14,7 @@ export function cutPlan(s: SheetLayout): void {
     name: "CutPlan",
     header: "function",
     rows: ROWS,
-    needs: ["PieceLengths", "RollWidths"],
+    needs: ["PieceCount", "RollWidths"],
     formula: "=RILL.CUTPLAN(LinerPieces,LinerRolls,LinerTurn,SeamLap,SeamPrice,LinerKeptPlan,Units)",
     columns: [
       { kind: "text" },

@@ -62,7 +62,7 @@ export function fabric(s: SheetLayout, job: Job): void {
     source: "by definition, a tenth more for laps: common practice, no source",
     kind: "area",
     formula: "=1.1*(FabricUnder+FabricOver)*SUMPRODUCT(SkirtLengths,SkirtWidths,SkirtCounts)",
-    needs: ["PieceLengths"],
+    needs: ["PieceCount"],
     note: "Area, a tenth more for laps (rule of thumb).",
   });
   s.result({
@@ -70,7 +70,7 @@ export function fabric(s: SheetLayout, job: Job): void {
     label: "Fabric to buy, area",
     kind: "area",
     formula: "=SUM(INDEX(StreamFabric,1,5),INDEX(BasinFabric,1,5),SkirtFabric)",
-    needs: ["PieceLengths"],
+    needs: ["PieceCount"],
     strong: true,
   });
   s.result({

@@ -153,6 +153,19 @@ export function pieces(s: SheetLayout): void {
     },
   });
   s.define("LinerPieces", table.body.top, 1, table.body.bottom, 4);
+  // Stream and basin are needed: while one is still to be worked out, what the others come to is a part of it.
+  const open = [1, 2].map((row) => {
+    const length = table.cell("length", row).address.replace(`${s.name}!`, "");
+    return `ISFORMULA(${length})*(${length}="")`;
+  });
+  s.result({
+    name: "PieceCount",
+    label: "Pieces with a length",
+    kind: "count",
+    formula: `=IF(${open.join("+")}>0,"",COUNT(PieceLengths))`,
+    needs: ["PieceLengths"],
+    note: "Blank while stream or basin is not known: nothing is bought before.",
+  });
   // What is cut beside stream and basin: their fabric is not worked out strip by strip.
   (["length", "width", "count"] as const).forEach((key, index) => {
     const { left, bottom } = table.column(key);
