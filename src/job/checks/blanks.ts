@@ -1,3 +1,4 @@
+import type { Fact } from "../facts/fact";
 import { FACTS, type FactKey, type Job } from "../facts";
 import { checksOn, type Check } from "./check";
 
@@ -6,13 +7,22 @@ export function blanksOn(job: Job, sheet: string): string[] {
   return (Object.keys(FACTS) as FactKey[]).flatMap((key) => {
     const fact = FACTS[key];
     if (fact.sheet !== sheet) return [];
-    if (fact.type !== "table") return "optional" in fact && fact.optional ? [] : isBlank(job[key]) ? [fact.name] : [];
+    if (fact.type !== "table") return isNeeded(key, job) && isBlank(job[key]) ? [fact.name] : [];
     if (!("required" in fact)) return [];
     // A table the job needs begins in its first row, with its first number.
     const first = Object.entries(fact.columns).find(([, column]) => column.type === "number")?.[0] ?? "";
     const [row = {}] = job[key] as readonly Readonly<Record<string, unknown>>[];
     return isBlank(row[first]) ? [fact.name] : [];
   });
+}
+
+/** The size of a module is asked for once there are modules. */
+const SIZES: readonly FactKey[] = ["moduleLength", "moduleWidth", "moduleHeight"];
+
+function isNeeded(key: FactKey, job: Job): boolean {
+  if (SIZES.includes(key)) return job.basinParts.some(({ kind }) => kind === "modules");
+  const fact: Fact = FACTS[key];
+  return fact.type === "table" || fact.optional !== true;
 }
 
 function isBlank(value: unknown): boolean {

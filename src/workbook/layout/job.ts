@@ -47,6 +47,8 @@ export interface CheckSpec {
 export interface TakeoffLine {
   readonly code: string;
   readonly description: string;
+  /** Formula of the same, where it says which size. */
+  readonly described?: string;
   readonly unit: string;
   /** Formula of the quantity, before waste and packs. */
   readonly quantity: string;

@@ -51,7 +51,7 @@ export function contents(s: SheetLayout, job: Job): void {
     needs: ["BasinContents"],
     note: "Stone orders the gravel around them.",
   });
-  const oneModule = (name: string, label: string, demo: { US: number; SI: number }): void => {
+  const side = (name: string, label: string, demo: { US: number; SI: number }): void => {
     s.input({
       name,
       label,
@@ -63,9 +63,9 @@ export function contents(s: SheetLayout, job: Job): void {
       optional: true,
     });
   };
-  oneModule("ModuleLength", "Length of one module", { US: 2, SI: 0.6 });
-  oneModule("ModuleWidth", "Width of one module", { US: 1.5, SI: 0.6 });
-  oneModule("ModuleHeight", "Height of one module", { US: 0.75, SI: 0.25 });
+  side("ModuleLength", "Length of one module", { US: 2, SI: 0.6 });
+  side("ModuleWidth", "Width of one module", { US: 1.5, SI: 0.6 });
+  side("ModuleHeight", "Height of one module", { US: 0.75, SI: 0.25 });
   s.result({
     name: "ModuleCount",
     label: "Modules",
@@ -87,6 +87,12 @@ function moduleCode({ job }: SheetLayout): string {
   return `IF(COUNT(${sides.join(",")})<3,"","MODULE "&${codes.join('&"x"&')})`;
 }
 
+/** One module in words: "2 × 1.5 × 0.75 ft". */
+export function oneModule({ job }: Pick<SheetLayout, "job">): string {
+  const sides = ["ModuleLength", "ModuleWidth", "ModuleHeight"].map((side) => `ROUND(${side},2)`);
+  return `${sides.join('&" × "&')}&" ${job.pick({ US: "ft", SI: "m" })}"`;
+}
+
 function tubAsk({ job }: SheetLayout, row: number): AskSpec {
   const part = (column: number): string => `INDEX(BasinParts,${row},${column})`;
   const held = `${part(2)}*${part(3)}*${part(4)}*IF(${part(5)}="",1,${part(5)})*${job.pick({ US: "1728/231", SI: "1000" })}`;
@@ -100,6 +106,7 @@ function buying(s: SheetLayout): void {
   s.takeoff({
     code: "MODULE",
     description: "Void modules",
+    described: `="Void modules"&IF(N(ModuleCount)>0,", "&${oneModule(s)},IF(ModuleCount="",": type the size of one",""))`,
     unit: "each",
     quantity: "=ModuleCount",
     needs: ["ModuleCount"],

@@ -12,6 +12,14 @@ import { typedHere } from "./typedHere";
 /** The measures whose entries a host may take for days: 3/4 and 9-4 are lengths on a tape. */
 const DATED = new Set<string>(["length", "size", "head"]);
 
+/** When facts that most jobs do without are needed: a count of modules needs the size of one. */
+const MODULES = 'COUNTIF(PartKinds,"modules")>0';
+const NEEDED_ONCE: Readonly<Record<string, string>> = {
+  ModuleLength: MODULES,
+  ModuleWidth: MODULES,
+  ModuleHeight: MODULES,
+};
+
 /** The row of a fact that has a cell to itself. */
 export function single(s: SheetLayout, job: Job, key: FactKey, fact: SingleFact): void {
   const { row } = s;
@@ -79,7 +87,8 @@ export function single(s: SheetLayout, job: Job, key: FactKey, fact: SingleFact)
   if (answer) s.put(row, COLUMN.shipped, { formula: `=IF(${answer}="","assumed","yours")` });
   s.put(row, COLUMN.sheet, { value: fact.sheet });
   s.put(row, COLUMN.key, { value: fact.name });
-  s.put(row, COLUMN.needed, { value: fact.optional ? "no" : "yes" });
+  const once = NEEDED_ONCE[fact.name];
+  s.put(row, COLUMN.needed, once ? { formula: `=IF(${once},"yes","no")` } : { value: fact.optional ? "no" : "yes" });
   s.put(row, COLUMN.says, { value: fact.type === "choice" ? "one of its list" : takes(fact, system) });
   if (fact.type === "number" && DATED.has(fact.kind)) s.put(row, COLUMN.days, { value: "yes" });
   s.put(row, COLUMN.own, { value: "yes" });

@@ -1,4 +1,4 @@
-import { hideBlankRows } from "../../layout/conditions";
+import { hideBlankRows, whenFilled } from "../../layout/conditions";
 import { formatOf } from "../../layout/formats";
 import { validationFor } from "../../layout/inputRule";
 import { head } from "../../layout/tableHead";
@@ -62,14 +62,6 @@ export function points(s: SheetLayout, job: Job): number {
     kind: "count",
     formula: '=IF(COUNT(SetoutReadings,StakeReadings)=0,"",COUNT(SetoutReadings,StakeReadings))',
   });
-  s.result({
-    name: "PointsTold",
-    label: "Points with a level",
-    kind: "count",
-    formula: '=IF(COUNTIF(INDEX(SetoutTable,0,8),"needs*")>0,"",COUNT(INDEX(SetoutTable,0,2)))',
-    needs: ["SetoutTable"],
-    note: "Blank while a point below still needs its level.",
-  });
   s.skip();
   const small = job.per("size", "length");
   const rows: readonly (readonly [string, string, readonly string[]])[] = [
@@ -84,6 +76,17 @@ export function points(s: SheetLayout, job: Job): number {
   ["Point", "Level", "Reading taken", "After moving", "Fallen below it"].forEach((title, index) =>
     head(s, s.row, index + 1, { title, kind: index === 0 ? "text" : "length" }),
   );
+  s.put(s.row, 7, { value: "With level", style: "head" });
+  // Blank while a point still needs its level: nothing is said of all of them before.
+  s.put(s.row + 1, 7, {
+    formula: whenFilled('IF(COUNTIF(INDEX(SetoutTable,0,8),"needs*")>0,"",COUNT(INDEX(SetoutTable,0,2)))', [
+      "SetoutTable",
+    ]),
+    style: "result",
+    kind: "count",
+    look: { format: "0" },
+    name: "PointsTold",
+  });
   s.row++;
   for (const [name, level, needs] of rows)
     row(s, { value: name }, `IF(MIN(${needs.map((n) => `COUNT(${n})`).join(",")})=0,"",${level.slice(1)})`);

@@ -1,3 +1,4 @@
+import { whenFilled } from "../../layout/conditions";
 import type { Job, SheetLayout } from "../../layout";
 
 /** Rows of pieces; the Crew sheet lists as many. */
@@ -158,13 +159,13 @@ export function pieces(s: SheetLayout): void {
     const length = table.cell("length", row).address.replace(`${s.name}!`, "");
     return `ISFORMULA(${length})*(${length}="")`;
   });
-  s.result({
-    name: "PieceCount",
-    label: "Pieces with a length",
+  s.put(table.body.top - 1, 8, { value: "Pieces", style: "head" });
+  s.put(table.body.top, 8, {
+    formula: whenFilled(`IF(${open.join("+")}>0,"",COUNT(PieceLengths))`, ["PieceLengths"]),
+    style: "result",
     kind: "count",
-    formula: `=IF(${open.join("+")}>0,"",COUNT(PieceLengths))`,
-    needs: ["PieceLengths"],
-    note: "Blank while stream or basin is not known: nothing is bought before.",
+    look: { format: "0" },
+    name: "PieceCount",
   });
   // What is cut beside stream and basin: their fabric is not worked out strip by strip.
   (["length", "width", "count"] as const).forEach((key, index) => {

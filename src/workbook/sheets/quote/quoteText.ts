@@ -1,4 +1,5 @@
 import type { Job, SheetLayout } from "../../layout";
+import { oneModule } from "../basin/contents";
 import { said } from "../../layout/said";
 import { SCOPE_ROWS } from "./quoteTerms";
 
@@ -52,6 +53,9 @@ export function scope(s: SheetLayout, job: Job): void {
         // As wide as it is at the top: sloped walls lean out.
         `"A basin under gravel at its foot, "&${said("BasinLength+2*N(BasinSideSlope)*BasinWaterDepth", 1)}&" by "&${said("BasinWidth+2*N(BasinSideSlope)*BasinWaterDepth", 1)}&" ${length}, that holds about "&${about("BasinHold", 10)}&" ${water}: no open pond."`,
       ),
+    ],
+    [
+      `=IF(N(ModuleCount)>0,"•  In the basin "&ModuleCount&IF(ModuleCount=1," void module of "," void modules, each ")&${oneModule({ job })}&".","")`,
     ],
     [
       shown(

@@ -59,6 +59,7 @@ export function fillLines(s: SheetLayout, job: Job, table: TableRef): void {
       const at = rates.cell(fieldOf.get(name) ?? "", rateRow).address;
       fill(s, table.cell(key, index + 1), SHOWN[key]?.(at) ?? `${at}&""`);
     }
+    if (line.described) fill(s, table.cell("description", index + 1), line.described);
     const at = (key: string): string => table.cell(key, index + 1).address.replace(`${s.name}!`, "");
     fill(s, table.cell("mark", index + 1), `IF(N(${at("order")})>0,${rates.cell("mark", rateRow).address}&"","")`);
     const freight = table.cell("freight", index + 1);
