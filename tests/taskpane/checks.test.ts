@@ -27,6 +27,14 @@ describe("the checks", () => {
     });
     expect(checks[3]?.place).toBe("Water!B5");
   });
+
+  it("say where in plain words, and lead to the cell beside them", () => {
+    const [check] = readChecks(
+      [["Slope", "140%", "", "at most 100 %", "FIX", "Site: Fall, up to the top lip", "Flatten it."]],
+      [["FallTypedYours"]],
+    );
+    expect(check).toMatchObject({ where: "Site: Fall, up to the top lip", place: "FallTypedYours" });
+  });
 });
 
 describe("the job at a glance", () => {

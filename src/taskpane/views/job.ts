@@ -1,5 +1,5 @@
 import { COMPLETENESS_PLACES, readCompleteness, type Completeness } from "../completeness";
-import { CHECK_LIST, readChecks, type Check } from "../checks";
+import { CHECK_LIST, CHECK_PLACES, readChecks, type Check } from "../checks";
 import { GLANCE_PLACES, readGlance } from "../glance";
 import { handOverValues } from "../handOver";
 import { issueQuote } from "../issuing";
@@ -34,8 +34,9 @@ export function jobView(desk: Desk): View {
   }
 
   async function refresh(): Promise<void> {
-    const [rows, quote, ...all] = await desk.host.show([
+    const [rows, places, quote, ...all] = await desk.host.show([
       CHECK_LIST,
+      CHECK_PLACES,
       "QuoteIssue",
       ...COMPLETENESS_PLACES,
       ...GLANCE_PLACES,
@@ -49,7 +50,7 @@ export function jobView(desk: Desk): View {
         make("dd", { "data-name": name }, text),
       ]),
     );
-    const checks = rows && readChecks(rows);
+    const checks = rows && readChecks(rows, places);
     const now = JSON.stringify(checks ?? "");
     if (now === shownLast) return;
     shownLast = now;

@@ -33,6 +33,8 @@ export interface CheckSpec {
   readonly fix: string;
   /** Formula of the address of the cell to change as things stand, where that is not always the same one. */
   readonly fixNow?: string;
+  /** Formula of what that cell is called. */
+  readonly calledNow?: string;
   readonly kind?: Kind;
   readonly unit?: string;
   /** "stop" says FIX, "look" (a rule of thumb) says LOOK. */
@@ -140,6 +142,8 @@ export class Job {
   readonly names = new Set<string>();
   /** Where each defined name lies. */
   readonly places = new Map<string, Ref>();
+  /** What each defined name's place is called, in plain words: "Site: Fall as measured". */
+  readonly called = new Map<string, string>();
   /** Inputs of facts laid out so far, by the fact's name. */
   readonly inputs = new Map<string, LaidInput>();
   /** Sheets laid out so far, for the list of links. */

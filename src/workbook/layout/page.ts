@@ -52,6 +52,9 @@ export class Page {
   /** Set while something is to stand beside what is laid out. */
   protected blockEnd: number | undefined;
 
+  /** The heading of what is being laid out. */
+  protected sectionTitle = "";
+
   /** The last column notes and headings reach to. */
   get lastColumn(): number {
     return this.blockEnd ?? this.sheet.widths.length;
@@ -89,10 +92,21 @@ export class Page {
     cells.set(column, cell);
   }
 
+  /** What the place of a name is called on the sheet: the label of its row, the head of its column, or its section. */
+  private calledAt(top: number, left: number, bottom: number, right: number): string {
+    const text = (row: number, column: number): string => {
+      const { value } = this.sheet.rows.get(row)?.get(column) ?? {};
+      return typeof value === "string" ? value : "";
+    };
+    const own = top === bottom ? (left > 1 ? text(top, 1) : "") : left === right ? text(top - 1, left) : "";
+    return own || this.sectionTitle || this.name;
+  }
+
   /** Gives an area a defined name. */
   define(name: string, top: number, left: number, bottom: number, right: number): Ref {
     if (this.job.names.has(name)) throw new Error(`${this.name}: the name ${name} is given twice`);
     this.job.names.add(name);
+    this.job.called.set(name, `${this.name}: ${this.calledAt(top, left, bottom, right)}`);
     this.names.push({ name, sheet: this.name, area: { top, left, bottom, right } });
     const place = new Ref(this.name, top, left, bottom, right, name);
     this.job.places.set(name, place);

@@ -57,6 +57,7 @@ export class SheetLayout extends Page {
   section(text: string): void {
     if (this.row > 4) this.sheet.heights.set(this.row++, GAP);
     this.sectionRows.push(this.row);
+    this.sectionTitle = text;
     this.put(this.row, 1, { value: text, style: "section", across: this.lastColumn });
     this.sheet.heights.set(this.row, 19);
     this.row++;

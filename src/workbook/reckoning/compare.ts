@@ -40,13 +40,12 @@ const OF_PAPERS = new Set(["Receipts", "Reconcile"]);
 const OF_CELLS = new Set(["Lines of the order that is shown", "Order quantities or prices in text"]);
 
 function differingVerdicts(workbook: Recalculated, checks: readonly Check[]): Difference[] {
-  const left = new Map(checks.map((check) => [`${check.sheet}: ${check.label}`, check.verdict]));
+  const left = new Map(checks.map((check) => [check.label, check.verdict]));
   const shown = (workbook.named("Checks") ?? []).flatMap(([label, , , , verdict = "", where = ""]): Difference[] => {
     const sheet = String(where).replace(/[:!].*$/, "");
     if (OF_PAPERS.has(sheet) || OF_CELLS.has(String(label))) return [];
-    const key = `${sheet}: ${label}`;
-    const reckoned = left.get(key) ?? "(no such check)";
-    left.delete(key);
+    const reckoned = left.get(String(label)) ?? "(no such check)";
+    left.delete(String(label));
     // A table in error shows its sentence in its head and nothing below it, which its checks wait for.
     const waits = reckoned === VERDICTS.error && verdict === VERDICTS.blank;
     return reckoned === verdict || waits

@@ -150,5 +150,9 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
   s.put(row, COLUMN.key, { value: table.name });
   s.put(row, COLUMN.needed, { value: table.required ? "yes" : "no" });
   s.put(row, COLUMN.own, { value: shipped ? "no" : "yes" });
-  s.put(row, COLUMN.called, { value: `${table.sheet}: the table at ${link}` });
+  // Of a table whose columns alone have names, its place.
+  const called = job.called.get(table.name) ?? "";
+  s.put(row, COLUMN.called, {
+    value: called.startsWith(`${table.sheet}: `) ? called : `${table.sheet}: the table at ${link}`,
+  });
 }

@@ -1,5 +1,5 @@
 import { CHECK_COLUMN, markVerdicts, type Job, type PlacedCheck, type SheetLayout } from "../../layout";
-import { areaAddress, Ref } from "../../layout/address";
+import { areaAddress, cellAddress, Ref } from "../../layout/address";
 import { formatOf } from "../../layout/formats";
 import { fillDown } from "../money/cells";
 
@@ -9,6 +9,8 @@ const CURE_COLUMN = 7;
 
 /** Right of the list, for formulas: whether a check stops the job or is a rule of thumb. */
 export const WEIGHT_COLUMN = 8;
+/** Right of that: the name or address of the cell to change, for the pane to go to. */
+const PLACE_COLUMN = 9;
 
 /** Every check of the job in one list, with where to mend what it finds. */
 export function checkList(s: SheetLayout, job: Job): void {
@@ -26,6 +28,7 @@ export function checkList(s: SheetLayout, job: Job): void {
   if (job.checks.length > 0) {
     s.define("Checks", first, 1, last, s.lastColumn);
     s.filter(first - 1, 1, last, s.lastColumn);
+    s.define("CheckPlaces", first, PLACE_COLUMN, last, PLACE_COLUMN);
     s.define("CheckWeights", first, WEIGHT_COLUMN, last, WEIGHT_COLUMN);
     markVerdicts(s, { top: first, left: 5, bottom: last, right: 5 });
   }
@@ -44,13 +47,19 @@ function checkRow(s: SheetLayout, job: Job, check: PlacedCheck): void {
   }
   s.put(row, WEIGHT_COLUMN, { value: check.weight ?? "stop", style: "unit" });
   s.put(row, VERDICT_COLUMN, { style: "resultText", look: { bold: true, align: "center" } });
-  const where = check.fix.includes("!") ? check.fix : `${check.sheet}: ${check.fix}`;
+  const where = job.called.get(check.fix) ?? check.fix;
+  const place = cellAddress(row, PLACE_COLUMN);
   s.put(row, 6, {
-    ...(check.fixNow === undefined
+    ...(check.calledNow === undefined
       ? { value: where, link: check.fix }
-      : { formula: `=HYPERLINK("#"&${check.fixNow},${check.fixNow})` }),
+      : { formula: `=HYPERLINK("#"&${place},IFERROR(${check.calledNow},"${where}"))` }),
     style: "link",
     look: { wrap: true },
+  });
+  s.put(row, PLACE_COLUMN, {
+    ...(check.fixNow === undefined ? { value: check.fix } : { formula: `=${check.fixNow}` }),
+    style: "unit",
+    look: { wrap: false },
   });
   s.fitHeight(row, where, s.charactersAcross(6, 1));
   s.fitHeight(row, check.cure, s.charactersAcross(7, 1));
