@@ -52,6 +52,22 @@ it("lets long lists be filtered by the headings they have", () => {
   }
 });
 
+it("keeps the headings of lists that begin far down in sight, said once more under the sheet's own", () => {
+  for (const { model, file } of built) {
+    for (const [name, list] of [
+      ["Rates", "Price list"],
+      ["Orders", "Order book"],
+    ] as const) {
+      const sheet = model.sheets.find((one) => one.name === name);
+      const head = sheet?.filter?.top ?? 0;
+      const said = (row: number): unknown[] => [...(sheet?.rows.get(row) ?? [])].map(([, { value }]) => value);
+      const [first, ...rest] = said(head);
+      expect(said(sheet?.freeze.rows ?? 0), `${file} ${name}`).toEqual([`${list}: ${String(first)}`, ...rest]);
+      expect(rest.length, name).toBeGreaterThan(6);
+    }
+  }
+});
+
 it("keeps the headings of Takeoff and Receipts in sight", () => {
   for (const { model, file } of built) {
     for (const [name, heading] of [

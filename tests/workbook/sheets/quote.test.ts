@@ -14,7 +14,7 @@ describe("Quote", () => {
   const MAY_READ = new Set(
     (
       "CompanyName CompanyAddress CompanyPhone CompanyEmail CompanyLicense Estimator ClientName SiteAddress JobName FeatureName QuoteNumber QuoteDate ValidDays Currency " +
-      "Run Fall DropCount BedWidth BasinLength BasinWidth BasinWaterDepth BasinSideSlope BasinHold BoulderTons LipStoneCount GravelTons DesignFlow " +
+      "Run Fall DropCount BedWidth BasinLength BasinWidth BasinWaterDepth BasinSideSlope BasinHold ModuleCount ModuleLength ModuleWidth ModuleHeight BoulderTons LipStoneCount GravelTons DesignFlow " +
       "LastRevision FigureChanges WorkingDays StartDay RockKind GravelKind OwnWordsFirst OwnWordsRest DifferencesB DifferencesC CancelNotice TermLines ScopeLines ExclusionLines OptionNames OptionTotals ChosenOption PriceBeforeTax TaxAmount PriceTotal TaxName TaxBase TaxRate " +
       "StageNames StageShares StageAmounts DraftReasons QuoteDraft PriceLow PriceHigh RangeShare"
     ).split(" "),

@@ -1,4 +1,5 @@
 import type { SheetLayout } from "../../layout";
+import { headsInSight } from "../../layout/headsInSight";
 import { fillDown } from "../money/cells";
 import { ORDER_BOOK } from "../money/demoPapers";
 import { UNIT_COST_FORMAT } from "../takeoff/takeoffColumns";
@@ -80,6 +81,7 @@ export function orderBook(s: SheetLayout): void {
     ],
     demo: ORDER_BOOK,
   });
+  headsInSight(s, table.body.top - 1, "Order book");
   s.filter(table.body.top - 1, table.body.left, table.body.bottom, table.body.right);
   // As far down as the book is filled, so that its blank rows hold nothing and do not print; a single cell is no column.
   const used = (column: string): string => `FILTER(${column},SEQUENCE(ROWS(${column}))<=MAX(2,OrderBookRows))`;

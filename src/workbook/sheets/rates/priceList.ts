@@ -5,6 +5,7 @@ import type { Product } from "../../../book/types";
 import { serialOf } from "../../../calc/quantity/dateSerial";
 import type { Job, RateLine, Ref, SheetLayout, TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
+import { headsInSight } from "../../layout/headsInSight";
 import type { CellValue } from "../../model";
 import { RATE_COLUMNS, RATE_TABLE } from "../../rateColumns";
 import { cellOf, fill, lock } from "../money/cells";
@@ -83,6 +84,7 @@ export function priceList(s: SheetLayout, job: Job): void {
     ],
     usual: rows,
   });
+  headsInSight(s, table.body.top - 1, "Price list");
   s.filter(table.body.top - 1, table.body.left, table.body.bottom, table.body.right);
   lines.forEach(({ price, priceFormula }, index) => {
     // Takeoff reads these rows where they stand, so that codes must not move.

@@ -47,7 +47,7 @@ function checkRow(s: SheetLayout, job: Job, check: PlacedCheck): void {
   }
   s.put(row, WEIGHT_COLUMN, { value: check.weight ?? "stop", style: "unit" });
   s.put(row, VERDICT_COLUMN, { style: "resultText", look: { bold: true, align: "center" } });
-  const where = job.called.get(check.fix) ?? check.fix;
+  const where = inShort(job.called.get(check.fix) ?? check.fix);
   const place = cellAddress(row, PLACE_COLUMN);
   s.put(row, 6, {
     ...(check.calledNow === undefined
@@ -64,6 +64,13 @@ function checkRow(s: SheetLayout, job: Job, check: PlacedCheck): void {
   s.fitHeight(row, where, s.charactersAcross(6, 1));
   s.fitHeight(row, check.cure, s.charactersAcross(7, 1));
   s.put(row, CURE_COLUMN, { style: "remark" });
+}
+
+/** The words of a place without what only explains them: "Basin: Water depth, floor to overflow" takes two lines. */
+function inShort(called: string): string {
+  const [sheet = "", ...label] = called.split(": ");
+  const [first = ""] = label;
+  return label.length === 0 ? sheet : `${sheet}: ${first.replace(/, .*$| \(.*\)$/, "")}`;
 }
 
 /** Each sheet's checks are read as a block, its words of what to do as another: the place to fix stands between them. */
