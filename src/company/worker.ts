@@ -4,7 +4,7 @@ import { pumpListShape, readPumpList } from "../csv/readPumpList";
 import { pumpListNews } from "../workbook/company/pumpNews";
 import { readBook, type BookRead } from "../workbook/company/readBook";
 import type { AboutBook, Answer, Ask, Asks, Order } from "../taskpane/ownBook/messages";
-import { comparedNews, comparedPrices, fileWith, madeJob } from "./files";
+import { comparedNews, comparedPrices, fileWith, madeJob, withLogo } from "./files";
 
 const page = globalThis as unknown as {
   onmessage: (event: MessageEvent<Order>) => void;
@@ -37,11 +37,15 @@ async function answer(order: Order): Promise<Asks[Ask]["get"]> {
       return compared(await comparedNews(book, order.job));
     case "pumps":
       return pumps(await readBook(book.name, book.bytes), order);
-    case "take": {
-      const bytes = await fileWith(book, order.taken);
-      return { bytes, about: aboutBook(await readBook(book.name, bytes)) };
-    }
+    case "logo":
+      return changed(book.name, withLogo(book, order.logo, order.png));
+    case "take":
+      return changed(book.name, await fileWith(book, order.taken));
   }
+}
+
+async function changed(name: string, bytes: Uint8Array): Promise<Asks["take"]["get"]> {
+  return { bytes, about: aboutBook(await readBook(name, bytes)) };
 }
 
 function compared({ differences, left }: Awaited<ReturnType<typeof comparedPrices>>): Asks["prices"]["get"] {
@@ -70,6 +74,7 @@ function aboutBook({ book, problems }: BookRead): AboutBook {
     priced: rows.filter(({ price }) => price !== undefined).length,
     invented: rows.filter(({ invented }) => invented).length,
     pumps: held.length,
+    logo: company.logo !== undefined,
     problems: problems.map((problem) => problem.sentence),
   };
 }

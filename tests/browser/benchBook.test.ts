@@ -46,7 +46,7 @@ describeInBrowser("the company's book in the pane", () => {
     await bench.showTab("Book");
     await page.getByRole("button", { name: "Bring the job's prices up to date" }).click();
     await page.getByText("PIPE 3 Sch 40 PVC price 4.90 → 4.15").waitFor({ timeout: 60_000 });
-    await page.getByRole("button", { name: "Take the marked prices into the job" }).click();
+    await page.getByRole("button", { name: "Take the marked rows into the job" }).click();
     await foot.filter({ hasText: "1 line of the job is as in the book now." }).waitFor({ timeout: 60_000 });
     const after = await recalculate(await bench.save());
     expect(after.named("RateCosts")?.[row]?.[0]).toBe(4.15);

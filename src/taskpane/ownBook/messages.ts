@@ -16,6 +16,7 @@ export interface AboutBook {
   readonly priced: number;
   readonly invented: number;
   readonly pumps: number;
+  readonly logo: boolean;
   readonly problems: readonly string[];
 }
 
@@ -38,6 +39,10 @@ export interface Asks {
   pumps: {
     readonly give: { readonly book: NamedFile; readonly list: Uint8Array; readonly as: ReadPumpsAs };
     readonly get: PumpsFound;
+  };
+  logo: {
+    readonly give: { readonly book: NamedFile; readonly logo: NamedFile; readonly png?: Uint8Array };
+    readonly get: { readonly bytes: Uint8Array; readonly about: AboutBook };
   };
   take: {
     readonly give: { readonly book: NamedFile; readonly taken: readonly Difference[] };

@@ -1,13 +1,32 @@
 import { askWorker } from "../ownBook/askWorker";
 import { bookLine } from "../ownBook/bookLine";
 import type { CompanyBook } from "../ownBook/companyBook";
-import { differencesPreview } from "../ownBook/differences";
+import { differencesPreview, type PreviewWords } from "../ownBook/differences";
 import { takeIntoJob } from "../ownBook/intoJob";
 import type { Difference } from "../../workbook/company/difference";
 import { counted } from "../counted";
 import { button, make } from "../ui/elements";
 import type { Desk } from "../ui/desk";
+import { logoLine } from "./logoLine";
 import { pumpImport } from "./pumpImport";
+
+type Way = "prices" | "news";
+
+/** What the preview says of each way. */
+const WORDS: Readonly<Record<Way, PreviewWords>> = {
+  prices: {
+    title: "Differ from the book",
+    none: "The job's prices and rates are those of the book.",
+    take: "Take the marked rows into the job",
+    leave: "Leave the job as it is",
+  },
+  news: {
+    title: "News for the book",
+    none: "The job has nothing that the book lacks.",
+    take: "Take the marked rows into the book",
+    leave: "Leave the book as it is",
+  },
+};
 
 /** What the tab of the company's book holds, and what looks at the workbook that is open. */
 export function bookBody(desk: Desk, company: CompanyBook): { readonly body: HTMLElement; look(): void } {
@@ -16,22 +35,16 @@ export function bookBody(desk: Desk, company: CompanyBook): { readonly body: HTM
   const compare = make("div", {});
   const openBook = make("div", {});
 
-  const updates = async (): Promise<string> => {
+  const compared = async (way: Way, take: (taken: readonly Difference[]) => Promise<string>): Promise<string> => {
     const book = company.need();
-    const found = await desk.long("Comparing the prices", async (task) =>
-      askWorker({ ask: "prices", book, job: await desk.host.file(task.progress) }, task),
+    const found = await desk.long("Comparing the job with the book", async (task) =>
+      askWorker({ ask: way, book, job: await desk.host.file(task.progress) }, task),
     );
-    const words = {
-      title: "Differ from the book",
-      none: "The job's prices are those of the book.",
-      take: "Take the marked prices into the job",
-      leave: "Leave the job as it is",
-    };
-    const take = (taken: readonly Difference[]): Promise<string> =>
-      desk.long("Writing the prices", (task) => takeIntoJob(desk.host, taken, task));
-    preview.replaceChildren(...differencesPreview(desk, found, words, take, close));
-    return "The prices were compared; nothing is changed yet.";
+    preview.replaceChildren(...differencesPreview(desk, found, WORDS[way], take, close));
+    return "The job was compared with the book; nothing is changed yet.";
   };
+  const intoJob = (taken: readonly Difference[]): Promise<string> =>
+    desk.long("Writing into the job", (task) => takeIntoJob(desk.host, taken, task));
   const intoBook = async (taken: readonly Difference[]): Promise<string> => {
     const book = company.need();
     const { bytes, about } = await desk.long(`Writing ${book.name}`, (task) =>
@@ -39,20 +52,6 @@ export function bookBody(desk: Desk, company: CompanyBook): { readonly body: HTM
     );
     await company.replace(bytes, about);
     return `${counted(taken.length, "row")} of the book ${taken.length === 1 ? "is" : "are"} new; save the book to have it as a file.`;
-  };
-  const news = async (): Promise<string> => {
-    const book = company.need();
-    const found = await desk.long("Looking for news", async (task) =>
-      askWorker({ ask: "news", book, job: await desk.host.file(task.progress) }, task),
-    );
-    const words = {
-      title: "News for the book",
-      none: "The job has nothing that the book lacks.",
-      take: "Take the marked rows into the book",
-      leave: "Leave the book as it is",
-    };
-    preview.replaceChildren(...differencesPreview(desk, found, words, intoBook, close));
-    return "The job was compared with the book; nothing is changed yet.";
   };
 
   const show = (): void => {
@@ -74,10 +73,12 @@ export function bookBody(desk: Desk, company: CompanyBook): { readonly body: HTM
     make(
       "div",
       { class: "actions" },
-      button("Bring the job's prices up to date", () => desk.attempt(updates)),
-      button("From the finished job into the book", () => desk.attempt(news)),
+      button("Bring the job's prices up to date", () => desk.attempt(() => compared("prices", intoJob))),
+      button("From the finished job into the book", () => desk.attempt(() => compared("news", intoBook))),
     ),
     preview,
+    make("h2", {}, "Logo over the quote"),
+    logoLine(desk, company),
     make("h2", {}, "Pump curves into the book"),
     pumpImport(desk, company, intoBook),
   );

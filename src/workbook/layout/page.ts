@@ -1,5 +1,5 @@
 import type { Area, CellModel, CellValue, NameModel, Origin, SheetModel, Style } from "../model";
-import { Ref, cellAddress } from "./address";
+import { Ref, cellAddress, columnLetters } from "./address";
 import { formatOf, type Kind } from "./formats";
 import type { Job } from "./job";
 import { DEFAULT_HEIGHT, FONT_SIZE, STYLE, type StyleName } from "./style";
@@ -122,6 +122,13 @@ export class Page {
 
   /** Characters that fit on one line of some columns at the usual size. */
   charactersAcross(column: number, across: number): number {
+    const last = column - 1 + Math.max(1, across);
+    if (last > this.sheet.widths.length) {
+      const declared = this.sheet.widths.length;
+      throw new Error(
+        `${this.name}: column ${columnLetters(last)} has no width; widths() declares ${declared} columns`,
+      );
+    }
     return this.sheet.widths.slice(column - 1, column - 1 + across).reduce((sum, width) => sum + width, 0);
   }
 

@@ -28,6 +28,19 @@ const flow = {
   message: "Flow wanted.",
 } as const;
 
+it("refuses a table that reaches beyond the sheet's columns, in place of breaking its texts without end", () => {
+  const table = {
+    name: "Wide",
+    rows: 1,
+    columns: ["a", "b", "c"].map((key) => ({ key, title: key, kind: "text" as const })),
+  };
+  const build = (s: SheetLayout): void => {
+    s.widths([20, 10]);
+    s.table(table);
+  };
+  expect(() => laidOut(build)).toThrow("Try: column C has no width; widths() declares 2 columns");
+});
+
 describe("addresses", () => {
   it("count columns as spreadsheets do", () => {
     expect([1, 26, 27, 52, 53, 702, 703].map(columnLetters)).toEqual(["A", "Z", "AA", "AZ", "BA", "ZZ", "AAA"]);
