@@ -16,7 +16,7 @@ const FLOORS = {
   workbook: ["calc", "functions", "csv", "xlsx", "book", "job"],
   help: ["calc", "functions"],
   taskpane: ["calc", "functions", "csv", "drawing", "xlsx", "host", "book", "job", "workbook"],
-  papers: ["calc", "job", "functions", "drawing", "workbook", "taskpane"],
+  papers: ["calc", "book", "job", "functions", "drawing", "host", "workbook", "taskpane"],
   bench: ["calc", "functions", "csv", "drawing", "xlsx", "host", "book", "job", "workbook", "taskpane"],
   company: ["calc", "csv", "xlsx", "book", "job", "workbook", "taskpane", "bench"],
 };

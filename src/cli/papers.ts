@@ -2,7 +2,8 @@ import { writeFile } from "node:fs/promises";
 import { parseArgs } from "node:util";
 import { PACKS, packOf, type Pack } from "../papers";
 import { pdfOf } from "../papers/pdf";
-import { openWorkbookFile } from "./workbookFile";
+import { logoOf } from "../workbook/logo";
+import { openWorkbookFile, readWorkbookFile } from "./workbookFile";
 
 const USAGE = `Usage: npm run papers -- JOB.xlsx --pack ${PACKS.join("|")} --out FILE.pdf [--supplier NAME] [--revision N]`;
 
@@ -17,8 +18,10 @@ export async function papers(args: readonly string[], now = new Date()): Promise
   const today = Math.floor(
     (Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) - Date.UTC(1899, 11, 30)) / 86_400_000,
   );
+  const logo = logoOf(await readWorkbookFile(file));
   const wishes = {
     today,
+    ...(logo ? { logo } : {}),
     ...(supplier === undefined ? {} : { supplier }),
     ...(revision === undefined ? {} : { revision }),
   };

@@ -25,7 +25,7 @@ export function numbersPage(catalogue: readonly Declaration[], numbers: readonly
   return {
     path: "help/numbers.html",
     title: "Where each number comes from",
-    about: "Every number that the workbook reckons, with its formula and what the formula rests on.",
+    about: "Every number that the workbook calculates, with its formula and what the formula rests on.",
     body: html`
       <p>
         Listed by sheet: what a number is called, its cell, the name that Excel shows in its name box, the formula, and what

@@ -1,4 +1,5 @@
 import type { Content, TDocumentDefinitions } from "pdfmake/interfaces";
+import type { Logo } from "../book/types";
 import { clientsDrawing } from "../taskpane/clientsDrawing";
 import { counted } from "../taskpane/counted";
 import type { CellValue } from "../workbook/model";
@@ -6,11 +7,12 @@ import { numberIn, textIn, type PaperCells } from "./cells";
 import { draftReason } from "./draft";
 import { jobDrawing } from "./jobDrawing";
 import { bullets, drawn, heading, MARGIN, pairs, paper, quiet, signature, sums, table, title } from "./look";
+import { logoContent } from "./logoContent";
 import { quoteBlocks, sentencesOf, type QuoteBlock } from "./quoteSheet";
 import { wordsFor, type Words } from "./words";
 
 /** What the client gets: the quote with the drawing of what is built. No cost, markup or quantity of the takeoff. */
-export function clientPack(cells: PaperCells): TDocumentDefinitions {
+export function clientPack(cells: PaperCells, logo?: Logo): TDocumentDefinitions {
   const words = wordsFor(cells.system, cells.text("Currency"));
   const draft = draftReason(cells);
   const blocks = quoteBlocks(cells);
@@ -21,7 +23,7 @@ export function clientPack(cells: PaperCells): TDocumentDefinitions {
     cells.system,
     { title: `Quote ${number}`.trim(), foot: `${cells.text("CompanyName")} · Quote ${number}`, draft: draft !== "" },
     [
-      ...letterhead(cells, words, draft),
+      ...letterhead(cells, words, draft, logo),
       ...(first ? block(first, words) : []),
       picture(cells),
       ...rest.flatMap((part) => block(part, words)),
@@ -33,7 +35,7 @@ export function clientPack(cells: PaperCells): TDocumentDefinitions {
   );
 }
 
-function letterhead(cells: PaperCells, words: Words, draft: string): Content[] {
+function letterhead(cells: PaperCells, words: Words, draft: string, logo?: Logo): Content[] {
   const issue = cells.text("QuoteIssue");
   const license = cells.text("CompanyLicense");
   const contact = [
@@ -48,9 +50,11 @@ function letterhead(cells: PaperCells, words: Words, draft: string): Content[] {
   return [
     {
       columns: [
+        ...(logo ? [logoContent(logo)] : []),
         { width: "*", stack: [title(cells.text("CompanyName"), 16), quiet(contact.join(" · "))] },
         { width: 110, stack: [title(draft === "" ? "Quote" : "Draft", 20)], alignment: "right" },
       ],
+      columnGap: 12,
     },
     { canvas: [{ type: "line", x1: 0, y1: 4, x2: pageWidth(cells), y2: 4, lineWidth: 1.2 }], margin: [0, 2, 0, 8] },
     ...(issue === "" ? [] : [{ text: issue, margin: [0, 0, 0, 4] as [number, number, number, number] }]),

@@ -3,16 +3,15 @@ import type { OpenedWorkbook } from "../workbook/recalculate";
 import { PaperCells } from "./cells";
 import { clientPack } from "./client";
 import { crewPack } from "./crew";
+import type { Logo } from "../book/types";
+import type { Pack } from "../taskpane/printing";
 import type { Issue } from "../job/story/issue";
 import { issuedCells, issuesOf } from "./issued";
 import { officePack } from "./office";
 import { supplierPack, suppliersOf } from "./supplier";
 import { answerCell } from "../workbook/yoursName";
 
-/** Papers that are printed together, for one reader. */
-export const PACKS = ["client", "crew", "supplier", "office"] as const;
-
-export type Pack = (typeof PACKS)[number];
+export { PACKS, type Pack } from "../taskpane/printing";
 
 /** What a pack is made of besides the workbook. */
 export interface PackWishes {
@@ -22,6 +21,8 @@ export interface PackWishes {
   readonly supplier?: string;
   /** The day of an order, in the workbook's days. */
   readonly today: number;
+  /** The company's, over the client's pack. */
+  readonly logo?: Logo;
 }
 
 /** The pages of a pack; throws a sentence where the workbook cannot give them. */
@@ -29,7 +30,10 @@ export function packOf(pack: Pack, workbook: OpenedWorkbook, wishes: PackWishes)
   const cells = new PaperCells(workbook.recalculate());
   switch (pack) {
     case "client":
-      return clientPack(wishes.revision === undefined ? cells : issuedCells(chosenIssue(cells, wishes.revision)));
+      return clientPack(
+        wishes.revision === undefined ? cells : issuedCells(chosenIssue(cells, wishes.revision)),
+        wishes.logo,
+      );
     case "crew":
       return crewPack(cells);
     case "office":

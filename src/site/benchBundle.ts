@@ -1,4 +1,4 @@
-import { build } from "esbuild";
+import { build, type BuildOptions } from "esbuild";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { packageFolder } from "./licences";
@@ -14,26 +14,14 @@ export interface BenchBundle {
  * bundler needs for them, and what the first screen does not need comes later.
  */
 export async function bundleBench(top: string, production: boolean): Promise<BenchBundle> {
-  const grid = path.join(top, "node_modules/@univerjs");
-  const own = ownAccessors(grid);
-  const { outputFiles, metafile } = await build({
-    absWorkingDir: top,
+  const own = ownAccessors(path.join(top, "node_modules/@univerjs"));
+  const bench = await build({
+    ...shared(top, production),
     entryPoints: {
       bench: "src/bench/first.ts",
       page: "src/bench/index.ts",
       calculation: "src/bench/calculation/worker.ts",
-      // Runs beside the pane, in Excel too.
-      companyBook: "src/company/worker.ts",
     },
-    outdir: path.join(top, "dist"),
-    bundle: true,
-    splitting: true,
-    format: "esm",
-    target: "es2022",
-    minify: production,
-    sourcemap: production ? false : "inline",
-    legalComments: "none",
-    define: { "process.env.NODE_ENV": JSON.stringify(production ? "production" : "development") },
     chunkNames: "[name].[hash]",
     // Packages that the grid loads for documents and never needs for sheets: 260 kB, compressed.
     alias: {
@@ -41,9 +29,6 @@ export async function bundleBench(top: string, production: boolean): Promise<Ben
       "franc-min": path.join(top, "src/bench/standIns/franc.ts"),
       "opentype.js": path.join(top, "src/bench/standIns/opentype.ts"),
     },
-    write: false,
-    metafile: true,
-    logLevel: "warning",
     plugins: [
       {
         name: "assigned fields",
@@ -55,11 +40,37 @@ export async function bundleBench(top: string, production: boolean): Promise<Ben
       },
     ],
   });
-  const folders = Object.keys(metafile.inputs).flatMap((file) => packageFolder(path.resolve(top, file)) ?? []);
+  // Run beside the pane when asked, in Excel too; apart, so that the bench does not wait for what they alone need.
+  const beside = await build({
+    ...shared(top, production),
+    entryPoints: { companyBook: "src/company/worker.ts", papers: "src/papers/worker.ts" },
+    chunkNames: "beside.[hash]",
+    loader: { ".ttf": "base64" },
+  });
+  const files = [...bench.outputFiles, ...beside.outputFiles];
+  const inputs = [bench, beside].flatMap(({ metafile }) => Object.keys(metafile.inputs));
   return {
-    files: new Map(outputFiles.map(({ path: file, contents }) => [path.basename(file), contents])),
-    packages: new Set(folders),
+    files: new Map(files.map(({ path: file, contents }) => [path.basename(file), contents])),
+    packages: new Set(inputs.flatMap((file) => packageFolder(path.resolve(top, file)) ?? [])),
   };
+}
+
+function shared(top: string, production: boolean) {
+  return {
+    absWorkingDir: top,
+    outdir: path.join(top, "dist"),
+    bundle: true,
+    splitting: true,
+    format: "esm",
+    target: "es2022",
+    minify: production,
+    sourcemap: production ? false : "inline",
+    legalComments: "none",
+    define: { "process.env.NODE_ENV": JSON.stringify(production ? "production" : "development") },
+    write: false,
+    metafile: true,
+    logLevel: "warning",
+  } as const satisfies BuildOptions;
 }
 
 /**

@@ -5,6 +5,7 @@ import { recalculate } from "../../src/workbook/recalculate";
 import { copyMadeAt } from "../../src/workbook/copy/valuesCopy";
 import { parseArea } from "../../src/xlsx/address";
 import { BenchPage } from "./benchPage";
+import { readPdf, type PrintedPage } from "../papers/readPdf";
 import { describeInBrowser, startSite, type Site } from "./browser";
 
 describeInBrowser("papers from the bench", () => {
@@ -59,6 +60,31 @@ describeInBrowser("papers from the bench", () => {
     expect(copyMadeAt(bytes)).toMatch(/^\d{4}-\d\d-\d\d \d\d:\d\d$/);
     expect((await recalculate(bytes)).results.size).toBe(0);
   });
+
+  it("gives each reader's papers as a PDF, and the order to the supplier who is chosen", async () => {
+    await bench.showTab("Job");
+    const given = async (label: string): Promise<{ name: string; pages: PrintedPage[] }> => {
+      const [download] = await Promise.all([
+        page.waitForEvent("download", { timeout: 120_000 }),
+        page.getByRole("button", { name: label }).click(),
+      ]);
+      const pages = await readPdf(new Uint8Array(readFileSync(await download.path())));
+      return { name: download.suggestedFilename(), pages };
+    };
+    const client = await given("Client: quote and drawing");
+    expect(client.name).toBe("rillwright-us-demo client.pdf");
+    const quote = client.pages.map(({ text }) => text).join(" ");
+    expect(quote).toContain("Brindle & Moss Streamworks");
+    expect(quote).toMatch(/Section: \d drops of/);
+    expect((await given("Crew: two pages for the site")).pages).toHaveLength(2);
+    const suppliers = page.getByRole("combobox", { name: "Supplier" });
+    const names = await suppliers.locator("option").allInnerTexts();
+    await suppliers.selectOption(names[1]!);
+    const order = await given("Supplier: the order to");
+    const said = order.pages.map(({ text }) => text).join(" ");
+    expect(said).toContain(names[1]);
+    expect(said).not.toContain(names[0]);
+  }, 300_000);
 
   it("puts a table whose columns stand in another order under its own headings, after asking", async () => {
     const names = (await recalculate(await bench.save())).names;

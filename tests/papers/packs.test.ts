@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
+import type { Logo } from "../../src/book/types";
 import { packOf, type Pack } from "../../src/papers";
 import { pdfOf } from "../../src/papers/pdf";
 import { openWorkbook, type OpenedWorkbook } from "../../src/workbook/recalculate";
@@ -68,6 +69,24 @@ describe.each(["us", "si"] as const)("the papers of the %s demo job", (units) =>
         expect(lowest).toBeLessThan(height / 3);
       }
     }
+  });
+
+  it("carries the company's logo at the top left of the client's first page: drawn lines as lines, pixels as a picture", async () => {
+    const mark = new TextEncoder().encode(
+      '<svg xmlns="http://www.w3.org/2000/svg" width="100" height="40"><text x="0" y="30" font-size="28">Mark</text></svg>',
+    );
+    const svg: Logo = { type: "svg", bytes: mark, width: 100, height: 40 };
+    const [drawn, other] = await readPdf(await pdfOf(packOf("client", workbook, { today: TODAY, logo: svg })));
+    const text = drawn?.prints.find((print) => print.text === "Mark");
+    // 40 pt of margin; the logo is at most 46 pt high, under the page's upper margin.
+    expect(text?.left).toBeCloseTo(40, 0);
+    expect(text?.base).toBeGreaterThan((drawn?.height ?? 0) - 40 - 46);
+    expect(other?.text).not.toContain("Mark");
+    const dot = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAAC0lEQVR42mNgAAIAAAUAAen63NgAAAAASUVORK5CYII=";
+    const png: Logo = { type: "png", bytes: new Uint8Array(Buffer.from(dot, "base64")), width: 1, height: 1 };
+    const held = (bytes: Uint8Array): boolean => Buffer.from(bytes).includes("/Subtype /Image");
+    expect(held(await pdfOf(packOf("client", workbook, { today: TODAY, logo: png })))).toBe(true);
+    expect(held(await pdfOf(packOf("client", workbook, { today: TODAY })))).toBe(false);
   });
 
   it("tells the client the price to the cent, the payments and the drawing, and nothing of costs", () => {

@@ -51,9 +51,9 @@ export function shownTexts(model: WorkbookModel): UserText[] {
     { place: "tab", text: name },
     ...[...rows].flatMap(([row, cells]) =>
       [...cells].flatMap(([column, { value, formula }]) => {
-        const said = [...(formula ?? "").matchAll(/"([^"]*)"/g)].map(([, words]) => words);
-        const text = [typeof value === "string" ? value : "", ...said].join(" ").trim();
-        return text === "" ? [] : [{ place: `${name}!${cellAddress(row, column)}`, text }];
+        const said = [...(formula ?? "").matchAll(/"([^"]*)"/g)].map(([, words]) => words ?? "");
+        const texts = [typeof value === "string" ? value : "", ...said].filter(Boolean);
+        return texts.map((text) => ({ place: `${name}!${cellAddress(row, column)}`, text }));
       }),
     ),
     ...validations.map(({ title, message, choices = "" }) => ({

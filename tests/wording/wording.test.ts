@@ -47,11 +47,14 @@ describe.each(["US", "SI"] as const)("the workbook as it is laid out, %s", (syst
   it("spells as its readers do, whatever the words are made of", () => {
     const [wrong, right] = system === "US" ? [ABROAD, HOME] : [HOME, ABROAD];
     const model = assemble(sheets, system, "demo");
-    const faults = shownTexts(model).flatMap(({ place, text }) =>
-      wrong.flatMap((pattern, index) =>
+    const faults = shownTexts(model).flatMap(({ place, text }) => [
+      ...wrong.flatMap((pattern, index) =>
         [...text.matchAll(pattern)].map(([found]) => `${place}: ${found}: ${right[index]}`),
       ),
-    );
+      ...NUMBERS.flatMap(({ wrong: number, right: rule }) =>
+        [...text.matchAll(number)].map(([found]) => `${place}: ${found}: ${rule}`),
+      ),
+    ]);
     expect(faults).toEqual([]);
   });
 });

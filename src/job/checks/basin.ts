@@ -119,7 +119,7 @@ export function basinChecks(job: Job, { water, drain, basin, pump }: Topics): Ch
       value: () => gravelVoids,
       limit: "30 to 45%",
       ok: () => atLeast(there(gravelVoids), 0.3) && atMost(there(gravelVoids), 0.45),
-      cure: "Washed gravel has 35 to 45 %. A void ratio e of a manual is e / (1 + e) here.",
+      cure: "Washed gravel has 35 to 45%. A void ratio e of a manual is e / (1 + e) here.",
       place: "GravelVoids",
       kind: "share",
       weight: "look",

@@ -100,7 +100,7 @@ export function stoneChecks(job: Job, { water, stone, labor }: Topics): Check[] 
       value: () => shares,
       limit: () => 1,
       ok: () => atMost(Math.abs(shares - 1), 0.005),
-      cure: "Change the shares until they make 100 %.",
+      cure: "Change the shares until they make 100%.",
       place: "StoneMix",
       kind: "share",
     }),

@@ -62,7 +62,7 @@ export const USUAL = {
 
   basinSideSlope: assumed(0, "upright walls"),
   rimBelowGrade: assumed({ US: 3, SI: 75 }, "gravel hides the rim"),
-  gravelVoids: assumed(GRAVEL_VOIDS, "washed gravel has 35 to 45 %"),
+  gravelVoids: assumed(GRAVEL_VOIDS, "washed gravel has 35 to 45%"),
   checkValve: assumed("no", "pipes that stay full freeze"),
   lowWaterDepth: assumed({ US: 0.5, SI: 0.15 }),
   splashShare: assumed(0.5, "rule of thumb: often more than evaporation"),

@@ -6,6 +6,7 @@ import { issueQuote } from "../issuing";
 import { button, make } from "../ui/elements";
 import { rebuild } from "../ui/rebuild";
 import type { Desk, View } from "../ui/desk";
+import { papersPart } from "./papers";
 import { tryOption } from "./tryOption";
 import { wantedPriceForm } from "./wantedPrice";
 
@@ -59,6 +60,7 @@ export function jobView(desk: Desk): View {
   }
 
   const option = tryOption(desk);
+  const papers = papersPart(desk);
   const handOver = (): Promise<string> =>
     desk.long("Copying the values", ({ progress }) => handOverValues(desk.host, progress));
 
@@ -82,6 +84,7 @@ export function jobView(desk: Desk): View {
         { class: "actions" },
         button("Issue this quote", () => desk.attempt(() => issueQuote(desk.host))),
       ),
+      papers.body,
       make("h2", {}, "For those without the add-in"),
       make(
         "p",
@@ -94,7 +97,8 @@ export function jobView(desk: Desk): View {
         button("Save a copy of values", () => desk.attempt(handOver)),
       ),
     ),
-    refresh: () => desk.attempt(() => Promise.all([refresh(), option.refresh()]).then(() => undefined)),
+    refresh: () =>
+      desk.attempt(() => Promise.all([refresh(), option.refresh(), papers.refresh()]).then(() => undefined)),
     forget: () => option.forget(),
   };
 }

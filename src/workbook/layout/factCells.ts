@@ -82,9 +82,9 @@ export function takes(fact: CellFact, system: UnitSystem): string {
   if (kind === "day") return "a day";
   const share = kind === "share";
   const [least, most] = inSystem(fact.range, system);
-  const bound = (value: number): string => (share ? `${plain(Number((value * 100).toPrecision(12)))} %` : plain(value));
+  const bound = (value: number): string => (share ? `${plain(Number((value * 100).toPrecision(12)))}%` : plain(value));
   const unit = unitOf(kind, system);
-  const range = `${bound(least)} to ${bound(most)}${unit ? ` ${unit}` : ""}`;
+  const range = `${bound(least)} to ${bound(most)}${unit === "%" ? "%" : unit && ` ${unit}`}`;
   const [example] = (isMeasure(kind) ? kindOf(defaultUnit(kind, system))?.examples : undefined)?.split(/, | or /) ?? [];
   return `${fact.whole ? "a whole number, " : ""}${range}${share ? ", like 8%" : example ? `, like ${example}` : ""}`;
 }

@@ -169,7 +169,7 @@ function prices(s: SheetLayout): void {
 function range(s: SheetLayout): void {
   s.put(s.row, 1, {
     formula:
-      '=IF(QuoteDraft="","",IF(PriceLow="","No price yet","Draft: with tax from, to, "&ROUND(100*RangeShare,0)&" % of cases"))',
+      '=IF(QuoteDraft="","",IF(PriceLow="","No price yet","Draft: with tax from, to, "&ROUND(100*RangeShare,0)&"% of cases"))',
     style: "resultText",
     look: { bold: true },
     across: 4,
