@@ -112,7 +112,7 @@ export interface ProductionRate extends Row {
   readonly machineHours: number | undefined;
 }
 
-/** How many times the hours of its rate the work takes, by the size of the pipe or the weight of the lip stone. */
+/** How many times the hours of its rate the work takes, by the size of a pipe or tub or the weight of a lip stone. */
 export interface SizeHours extends Row {
   /** Nominal size up to which it holds, m. */
   readonly pipe: number | undefined;
@@ -120,6 +120,11 @@ export interface SizeHours extends Row {
   /** Weight up to which it holds, kg. */
   readonly stone: number | undefined;
   readonly stoneTimes: number | undefined;
+  /** Volume of a tub up to which it holds, m³. */
+  readonly tub: number | undefined;
+  readonly tubTimes: number | undefined;
+  /** The same of its machine hours; 0 where the crew carries it. */
+  readonly tubMachineTimes: number | undefined;
 }
 
 export interface Machine extends Row {

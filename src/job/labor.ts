@@ -8,16 +8,21 @@ import type { Pump } from "./pump";
 import { isKnown, reckon, type Reckoned } from "./reckoned";
 import { sumOf, total } from "./rows";
 import { reckonSetting, settingRate, type Setting } from "./setting";
-import { pipeTimes, stoneTimes } from "./sizeHours";
+import { pipeTimes, stoneTimes, tubTimes } from "./sizeHours";
 import type { Stone } from "./stone";
 import type { Water } from "./water";
 
 /** Rows of tasks that the workbook has room for; the last three are the user's own. */
-const TASK_ROWS = 15;
+const TASK_ROWS = 18;
 
-/** Boulders and lip stones, by their place among the usual tasks. */
-const STONE_TASKS: ReadonlySet<number> = new Set([7, 8]);
-const [PIPE_TASK, LIP_TASK] = [6, 8];
+/** Tasks that are reckoned by size or by their own machine, by their place among the usual ones. */
+const PLACES = { tub: 6, pipe: 7, boulders: 10, lips: 11 } as const;
+
+/** How many times its rate's hours and machine hours a task takes. */
+interface Times {
+  readonly hours: number;
+  readonly machineHours: number;
+}
 
 /** A task with its hours; quantities in the unit the trade counts them in. */
 export interface Task {
@@ -27,7 +32,7 @@ export interface Task {
   /** Money. */
   readonly labor: Reckoned<number>;
   readonly machines: Reckoned<number>;
-  /** Named or counted, it has a quantity and both rates; 0 says that it takes none. */
+  /** Named or counted, it has a quantity and both rates; 0 says that it takes none. Of what there is none nobody asks. */
   readonly complete: boolean;
 }
 
@@ -45,6 +50,7 @@ export interface Labor {
   /** How many times the usual hours its pipes and lip stones take, by their size and weight. */
   readonly pipeTimes: Reckoned<number>;
   readonly stoneTimes: Reckoned<number>;
+  readonly tubTimes: Reckoned<Times>;
   readonly tasks: readonly Task[];
   readonly hours: Reckoned<number>;
   readonly machineHours: Reckoned<number>;
@@ -71,15 +77,22 @@ export function reckonLabor(job: Job, design: Design): Labor {
   const setting = reckonSetting(job, design.stone);
   const stoneMachineRate = settingRate(job, setting, machineRate);
   const quantities = quantitiesOf(job, design);
-  const times = { pipe: pipeTimes(job), stone: stoneTimes(job, design.stone) };
+  const times = { pipe: pipeTimes(job), stone: stoneTimes(job, design.stone), tub: tubTimes(job) };
+  const alike = (both: Reckoned<number>): Reckoned<Times> =>
+    reckon([both], (each) => ({ hours: each, machineHours: each }));
+  const bySize = new Map<number, Reckoned<Times>>([
+    [PLACES.tub, times.tub],
+    [PLACES.pipe, alike(times.pipe)],
+    [PLACES.lips, alike(times.stone)],
+  ]);
   const tasks = Array.from({ length: TASK_ROWS }, (_, index) =>
     taskOf(
       job.tasks[index] ?? {},
       quantities[index],
-      index === PIPE_TASK ? times.pipe : index === LIP_TASK ? times.stone : 1,
+      bySize.has(index) ? bySize.get(index) : { hours: 1, machineHours: 1 },
       job.difficulty,
       laborRate,
-      STONE_TASKS.has(index) ? stoneMachineRate : machineRate,
+      index === PLACES.boulders || index === PLACES.lips ? stoneMachineRate : machineRate,
     ),
   );
   const people = job.wages.flatMap(({ people: count }) => (count === undefined ? [] : [count]));
@@ -95,6 +108,7 @@ export function reckonLabor(job: Job, design: Design): Labor {
     stoneMachineRate,
     pipeTimes: times.pipe,
     stoneTimes: times.stone,
+    tubTimes: times.tub,
     tasks,
     hours,
     machineHours: sumOf(tasks.map((task) => task.machineHours)),
@@ -111,17 +125,17 @@ function sumKnown(values: readonly (number | undefined)[]): number {
 function taskOf(
   typed: JobRow<"tasks">,
   drafted: Reckoned<number>,
-  times: Reckoned<number>,
+  times: Reckoned<Times>,
   difficulty: number | undefined,
   laborRate: Reckoned<number>,
   machineRate: Reckoned<number>,
 ): Task {
   const quantity = typed.quantity === undefined ? drafted : (typed.quantity ?? undefined);
-  const taking = (rate: number | undefined): Reckoned<number> =>
-    reckon([quantity, rate, times, difficulty], (amount, each, size, factor) => amount * each * size * factor);
+  const taking = (rate: number | undefined, key: keyof Times): Reckoned<number> =>
+    reckon([quantity, rate, times, difficulty], (amount, each, size, factor) => amount * each * size[key] * factor);
   const cost = (hours: Reckoned<number>, rate: Reckoned<number>): Reckoned<number> =>
     reckon([hours, rate], (taken, each) => roundCents(taken * each));
-  const [hours, machineHours] = [taking(typed.hours), taking(typed.machineHours)];
+  const [hours, machineHours] = [taking(typed.hours, "hours"), taking(typed.machineHours, "machineHours")];
   return {
     quantity,
     hours,
@@ -129,6 +143,7 @@ function taskOf(
     labor: cost(hours, laborRate),
     machines: cost(machineHours, machineRate),
     complete:
+      quantity === 0 ||
       (typed.name === undefined && [quantity, typed.hours, typed.machineHours].every((each) => each === undefined)) ||
       [quantity, typed.hours, typed.machineHours, times].every((each) => each !== undefined),
   };
@@ -145,15 +160,18 @@ function quantitiesOf(job: Job, { water, basin, pump, liner, stone, earth }: Des
     shown("earth", earth.berm),
     shown("earth", earth.spoilAway),
     shown("area", liner.buyArea),
-    basin.moduleCount,
+    reckon([basin.moduleCount], (modules) => modules + basin.wells),
+    reckon([basin.hold], () => basin.tubs),
     shown("length", pump.pipeLength),
+    shown("length", job.cableLength ?? 0),
+    reckon([job.spillBoxes, water.designFlow], (boxes) => boxes),
     shown("load", stone.boulders),
     stone.lipStoneCount,
     shown(
       "load",
       reckon([stone.gravel, stone.basinStone], (gravel, around) => gravel + around),
     ),
-    once,
+    reckon([water.designFlow, job.pumpCount], (_, pumps) => pumps),
     once,
   ];
 }

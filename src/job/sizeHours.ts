@@ -1,14 +1,19 @@
 import type { Job } from "./facts";
 import { reckon, type Reckoned } from "./reckoned";
 import { total } from "./rows";
+import { tubVolumes } from "./takeoff/asks";
 import type { Stone } from "./stone";
 
 /** Up to a size or weight, and how many times the usual hours it takes. */
 type Step = readonly [upTo: number | undefined, times: number | undefined];
 
+/** What a conversion of units leaves behind. */
+const NOISE = 1e-9;
+
 /** The next step at or over a size; no other stands in where that is not told. */
 function timesAt(steps: readonly Step[], size: number): number | undefined {
-  const over = steps.flatMap(([upTo, times]) => (upTo !== undefined && upTo >= size ? [{ upTo, times }] : []));
+  const least = size * (1 - NOISE);
+  const over = steps.flatMap(([upTo, times]) => (upTo !== undefined && upTo >= least ? [{ upTo, times }] : []));
   return over.reduce<(typeof over)[number] | undefined>(
     (least, one) => (least && least.upTo <= one.upTo ? least : one),
     undefined,
@@ -32,4 +37,30 @@ export function stoneTimes({ sizeHours }: Job, { lipStoneCount, lipStoneWeight }
   const steps = sizeHours.map(({ stone, stoneTimes: times }): Step => [stone, times]);
   if (lipStoneCount === undefined || lipStoneCount === 0) return 1;
   return reckon([lipStoneCount, lipStoneWeight], (_, weight) => timesAt(steps, weight));
+}
+
+/** What a tub of a volume takes; undefined beyond the last step, or where one of the two is blank. */
+export function timesOfTub(steps: Job["sizeHours"], volume: number): TubTimes | undefined {
+  const at = (key: "tubTimes" | "tubMachineTimes"): number | undefined =>
+    timesAt(
+      steps.map((row): Step => [row.tub, row[key]]),
+      volume,
+    );
+  const [hours, machineHours] = [at("tubTimes"), at("tubMachineTimes")];
+  return hours === undefined || machineHours === undefined ? undefined : { hours, machineHours };
+}
+
+interface TubTimes {
+  readonly hours: number;
+  readonly machineHours: number;
+}
+
+/** What tubs take, each by its volume, on average; where there is none, nothing is more than usual. */
+export function tubTimes(job: Job): TubTimes | undefined {
+  const each = tubVolumes(job).map((volume) => (volume === undefined ? undefined : timesOfTub(job.sizeHours, volume)));
+  if (each.length === 0) return { hours: 1, machineHours: 1 };
+  const known = each.flatMap((one) => (one ? [one] : []));
+  if (known.length < each.length) return undefined;
+  const mean = (key: keyof TubTimes): number => total(known.map((one) => one[key])) / known.length;
+  return { hours: mean("hours"), machineHours: mean("machineHours") };
 }

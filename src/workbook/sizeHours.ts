@@ -8,7 +8,7 @@ import type { CellValue } from "./model";
 
 /** The columns of hours by size, alike in the company's book and in a job. */
 export function sizeHoursColumns(system: UnitSystem): ColumnSpec[] {
-  const { pipe, pipeTimes, stone, stoneTimes } = FACTS.sizeHours.columns;
+  const { pipe, pipeTimes, stone, stoneTimes, tub, tubTimes, tubMachineTimes } = FACTS.sizeHours.columns;
   const input = (fact: typeof pipe, message: string): ColumnSpec["input"] => {
     const [min, max] = inSystem(fact.range, system);
     return { min, max, message };
@@ -38,9 +38,26 @@ export function sizeHoursColumns(system: UnitSystem): ColumnSpec[] {
       input: input(stone, "Weight of one lip stone up to which the hours beside it hold."),
     },
     times("stoneTimes", "Times the hours", "SizeStoneTimes", stoneTimes),
+    {
+      key: "tub",
+      title: "Tub up to",
+      kind: "water",
+      name: "SizeTubs",
+      input: input(tub, "What a tub holds, up to which the hours beside it hold."),
+    },
+    times("tubTimes", "Times the hours", "SizeTubTimes", tubTimes),
+    {
+      ...times("tubMachineTimes", "Times the machine hours", "SizeTubMachineTimes", tubMachineTimes),
+      input: input(tubMachineTimes, "How many times the machine hours of its rate a tub takes; 0 if it is carried."),
+    },
   ];
 }
 
-export function sizeHoursCells({ pipe, pipeTimes, stone, stoneTimes }: SizeHours, system: UnitSystem): CellValue[] {
-  return [typedIn("size", pipe, system), pipeTimes ?? "", typedIn("weight", stone, system), stoneTimes ?? ""];
+export function sizeHoursCells(size: SizeHours, system: UnitSystem): CellValue[] {
+  const { pipe, pipeTimes, stone, stoneTimes, tub, tubTimes, tubMachineTimes } = size;
+  return [
+    ...[typedIn("size", pipe, system), pipeTimes ?? ""],
+    ...[typedIn("weight", stone, system), stoneTimes ?? ""],
+    ...[typedIn("water", tub, system), tubTimes ?? "", tubMachineTimes ?? ""],
+  ];
 }

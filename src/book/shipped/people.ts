@@ -48,12 +48,15 @@ const RATES: Readonly<Record<UnitSystem, readonly (readonly [string, string, num
     ["Build the berm in layers", "yd³", 0.55, 0.22],
     ["Load spoil", "yd³", 0.15, 0.12],
     ["Fabric and liner", "ft²", 0.014, 0],
-    ["Void modules and pump well", "each", 0.3, 0],
+    ["Void modules and pump wells", "each", 0.3, 0],
+    ["Tubs, set level on their bed", "each", 3.2, 0.6],
     ["Pipe", "ft", 0.11, 0],
+    ["Cable along the trench", "ft", 0.03, 0],
+    ["Spillway boxes, set level", "each", 1.6, 0],
     ["Boulders of drops and banks", "ton", 1.9, 0.75],
     ["Lip stones, leveled and foamed", "each", 1.4, 0.4],
     ["Gravel and stone around modules", "ton", 0.8, 0.2],
-    ["Pump, plumbing and start-up", "job", 5, 0],
+    ["Pumps, plumbing and start-up", "each", 5, 0],
     ["Clean up and hand over", "job", 4.5, 0.5],
   ],
   SI: [
@@ -62,31 +65,38 @@ const RATES: Readonly<Record<UnitSystem, readonly (readonly [string, string, num
     ["Build the berm in layers", "m³", 0.7, 0.3],
     ["Load spoil", "m³", 0.2, 0.15],
     ["Fabric and liner", "m²", 0.15, 0],
-    ["Void modules and pump well", "each", 0.3, 0],
+    ["Void modules and pump wells", "each", 0.3, 0],
+    ["Tubs, set level on their bed", "each", 3.2, 0.6],
     ["Pipe", "m", 0.36, 0],
+    ["Cable along the trench", "m", 0.1, 0],
+    ["Spillway boxes, set level", "each", 1.6, 0],
     ["Boulders of drops and banks", "t", 2.1, 0.8],
     ["Lip stones, levelled and foamed", "each", 1.4, 0.4],
     ["Gravel and stone around modules", "t", 0.9, 0.2],
-    ["Pump, plumbing and start-up", "job", 5, 0],
+    ["Pumps, plumbing and start-up", "each", 5, 0],
     ["Clean up and hand over", "job", 4.5, 0.5],
   ],
 };
 
-/** Pipe up to a size, in or mm, and lip stones up to a weight, lb or kg, and times the usual hours; of our own invention. */
-const SIZES: Readonly<Record<UnitSystem, readonly (readonly [number, number, number, number])[]>> = {
+/**
+ * Pipe up to a size, in or mm, lip stones up to a weight, lb or kg, and tubs up to a volume, gal or L, each with times the
+ * usual hours, tubs with times the usual machine hours as well: the small ones are carried. All of our own invention.
+ */
+type SizeRow = readonly [number, number, number, number, number, number, number];
+const SIZES: Readonly<Record<UnitSystem, readonly SizeRow[]>> = {
   US: [
-    [2, 0.85, 150, 0.65],
-    [3, 1, 350, 1],
-    [4, 1.25, 800, 1.5],
-    [6, 1.8, 1600, 2.3],
-    [8, 2.5, 4000, 3.6],
+    [2, 0.85, 150, 0.65, 100, 0.6, 0],
+    [3, 1, 350, 1, 180, 0.8, 0],
+    [4, 1.25, 800, 1.5, 300, 1, 1],
+    [6, 1.8, 1600, 2.3, 500, 1.35, 1.4],
+    [8, 2.5, 4000, 3.6, 1000, 2.1, 2.5],
   ],
   SI: [
-    [63, 0.85, 75, 0.65],
-    [90, 1, 160, 1],
-    [110, 1.25, 360, 1.5],
-    [160, 1.8, 730, 2.3],
-    [225, 2.5, 1800, 3.6],
+    [63, 0.85, 75, 0.65, 380, 0.6, 0],
+    [90, 1, 160, 1, 680, 0.8, 0],
+    [110, 1.25, 360, 1.5, 1150, 1, 1],
+    [160, 1.8, 730, 2.3, 1900, 1.35, 1.4],
+    [225, 2.5, 1800, 3.6, 3800, 2.1, 2.5],
   ],
 };
 
@@ -122,11 +132,14 @@ export function shippedLabor(system: UnitSystem) {
     burden: BURDEN[system].map(([line, share]) => ({ line, share, ...invented })),
     wages: WAGES[system].map(([role, wage, people]) => ({ role, wage, people, ...invented })),
     rates: RATES[system].map(([task, unit, hours, machineHours]) => ({ task, unit, hours, machineHours, ...invented })),
-    sizes: SIZES[system].map(([pipe, pipeTimes, stone, stoneTimes]) => ({
+    sizes: SIZES[system].map(([pipe, pipeTimes, stone, stoneTimes, tub, tubTimes, tubMachineTimes]) => ({
       pipe: toInside("size", pipe, system),
       pipeTimes,
       stone: toInside("weight", stone, system),
       stoneTimes,
+      tub: toInside("water", tub, system),
+      tubTimes,
+      tubMachineTimes,
       ...invented,
     })),
     dayHours: 8,

@@ -181,18 +181,21 @@ function tubPlans(wish: BasinWish, tubs: readonly OfferedTub[], consider: Consid
   const { lowWater, room, deepest, way, voids, length: ownLength, width: ownWidth } = wish;
   if (ownLength !== undefined || ownWidth !== undefined) return;
   for (const tub of tubs) {
-    const depth = Math.min(tub.height, deepest);
+    // A tub is sold whole: one that would have to be cut down is none.
+    const depth = tub.height;
+    const fitsDepth = wish.depth === undefined ? depth <= deepest + 1e-9 : Math.abs(depth - wish.depth) < 1e-6;
     const passes = way === undefined || Math.min(tub.length, tub.width) < way;
     const [length, width] = [tub.length + 2 * GAP, tub.width + 2 * GAP];
-    const held = tub.length * tub.width + voids * (length * width - tub.length * tub.width);
+    const share = Math.min(1, tub.volume / (tub.length * tub.width * tub.height));
+    const held = share * tub.length * tub.width + voids * (length * width - tub.length * tub.width);
     const usable = held * (depth - lowWater);
-    if (!passes || usable < room) continue;
+    if (!fitsDepth || !passes || usable < room) continue;
     consider({
       kind: "tub",
       length,
       width,
       depth,
-      parts: [{ kind: "pump well", length: tub.length, width: tub.width, depth }],
+      parts: [{ kind: "tub", length: tub.length, width: tub.width, depth, ...(share < 1 ? { voids: share } : {}) }],
       module: undefined,
       tub,
       usable,
@@ -240,6 +243,6 @@ function costOf(plan: Bare, wish: BasinWish, prices: UnitPrices): number {
     stone * prices.stone +
     cover * prices.gravel +
     modules +
-    (tub ? tub.price : prices.well)
+    (tub ? tub.price + prices.setTub(tub.volume) : prices.well)
   );
 }

@@ -22,7 +22,9 @@ export function companyOf(book: Book): SomeOf {
       ...{ name, own, fuel, upkeep, share, width, lift, reach },
     })),
     tasks: tasksOf(book).rows,
-    sizeHours: labor.sizes.map(({ pipe, pipeTimes, stone, stoneTimes }) => ({ pipe, pipeTimes, stone, stoneTimes })),
+    sizeHours: labor.sizes.map(({ pipe, pipeTimes, stone, stoneTimes, tub, tubTimes, tubMachineTimes }) => ({
+      ...{ pipe, pipeTimes, stone, stoneTimes, tub, tubTimes, tubMachineTimes },
+    })),
     dayHours: labor.dayHours,
     handLimit: labor.handLimit,
     fabricRollWidth: fabric?.size,

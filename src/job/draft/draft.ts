@@ -4,6 +4,7 @@ import { lazily } from "../reckoned";
 import { accessRule } from "./access";
 import { withAnswers } from "../facts/standing";
 import { readAnswers } from "./answers";
+import { boxesRule } from "./boxes";
 import { bedRule } from "./bed";
 import { groundRule } from "./ground";
 import { isDoubtful } from "./guess";
@@ -50,6 +51,7 @@ export function draftOf({ typed, offers, usual, places }: DraftWish): Draft {
   siteRule(sketch);
   stepsRule(sketch);
   lipsRule(sketch);
+  boxesRule(sketch);
   bedRule(sketch);
   const { lift } = accessRule(sketch);
   groundRule(sketch);

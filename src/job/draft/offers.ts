@@ -10,6 +10,8 @@ export interface Offers {
   readonly modules: readonly OfferedBox[];
   readonly tubs: readonly OfferedTub[];
   readonly lipStones: readonly OfferedBox[];
+  /** Widths of spillway boxes, the narrowest first, m. */
+  readonly boxes: readonly number[];
   /** Mean sizes of boulders, m. */
   readonly boulders: readonly number[];
   readonly rolls: readonly OfferedRoll[];
@@ -49,6 +51,8 @@ export interface OfferedBox {
 
 export interface OfferedTub extends OfferedBox {
   readonly name: string;
+  /** What it holds, m³; less than its box where its sides lean. */
+  readonly volume: number;
 }
 
 export interface OfferedRoll {
@@ -89,5 +93,8 @@ export interface UnitPrices {
   readonly gravel: number;
   /** Setting one module. */
   readonly setModule: number;
+  /** Setting one tub that holds so much, m³. */
+  readonly setTub: (volume: number) => number;
+  /** With setting it. */
   readonly well: number;
 }

@@ -3,16 +3,21 @@ import { find, inUnitsOf, offers as offered } from "../../book/choose";
 import { aboutKind } from "../../book/kinds";
 import { aboutUnit } from "../../book/units";
 import { FITTINGS } from "../takeoff/fittings";
-import type { OfferedBox, OfferedPipe, Offers } from "./offers";
+import type { OfferedPipe, OfferedTub, Offers } from "./offers";
 
 /** What a company's book offers; machines without a share of the usual hours work only where those do not pass. */
 export function offersOfBook(book: Book): Offers {
   const { products, pumps, machines } = book;
-  const boxes = (kind: "void module" | "tub" | "lip stone"): (OfferedBox & { name: string })[] =>
-    offered(products, kind).flatMap(({ length, width, height, price = 0, freight, description }) =>
+  const boxes = (kind: "void module" | "tub" | "lip stone"): OfferedTub[] =>
+    offered(products, kind).flatMap(({ size, length, width, height, price = 0, freight, description }) =>
       length === undefined || width === undefined || height === undefined
         ? []
-        : [{ length, width, height, price: price + freight, name: description }],
+        : [
+            {
+              ...{ length, width, height, price: price + freight, name: description },
+              volume: size ?? length * width * height,
+            },
+          ],
     );
   return {
     pumps: pumps.flatMap(({ name, price, watts, curve }) =>
@@ -26,6 +31,7 @@ export function offersOfBook(book: Book): Offers {
     modules: boxes("void module"),
     tubs: boxes("tub"),
     lipStones: boxes("lip stone"),
+    boxes: offered(products, "spillway box").flatMap(({ size }) => (size === undefined ? [] : [size])),
     boulders: offered(products, "boulder").flatMap(({ size }) => (size === undefined ? [] : [size])),
     rolls: offered(products, "liner").flatMap(asRoll),
     machines: machines.flatMap(({ name, width, lift, share, fuel }) =>

@@ -57,6 +57,7 @@ export function offersOfJob(job: Partial<Job> & Pick<Job, "system">): Offers {
         : [{ length: moduleLength, width: moduleWidth, height: moduleHeight, price: module }],
     tubs: [],
     lipStones: [],
+    boxes: [],
     boulders: [],
     rolls: (job.rolls ?? []).flatMap(({ width, price: asked, per = "length", longest = Infinity }) =>
       width === undefined || asked === undefined

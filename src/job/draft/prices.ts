@@ -1,9 +1,10 @@
 import { find } from "../../book/choose";
-import type { Wanted } from "../../book/ask";
-import { aboutKind, type ProductKind } from "../../book/kinds";
+import { askingCode, type Wanted } from "../../book/ask";
+import { aboutKind } from "../../book/kinds";
 import type { Product } from "../../book/types";
+import { USUAL_PIPE } from "../../calc/tables/pipes";
 import type { JobRow } from "../facts";
-import { total } from "../rows";
+import { tubVolumes } from "../takeoff/asks";
 import { FITTINGS } from "../takeoff/fittings";
 import { FREIGHT_LINE, takeoffTerms } from "../takeoff/terms";
 import type { Sketch } from "./sketch";
@@ -31,85 +32,51 @@ export function pricesRule(sketch: Sketch): void {
   });
 }
 
+/** The products that the design asks for, each under the code that the takeoff asks by, and what is bought in one size alone. */
 function linesOf({ job, system }: Sketch, products: readonly Product[]): JobRow<"prices">[] {
-  const line = (code: string, wanted: Wanted): JobRow<"prices"> => lineOf(code, find(products, wanted), system);
-  const lip = Math.max(0, ...job.lips.map(({ width = 0 }) => width));
-  const boxes = products
-    .filter(({ kind, size }) => kind === "spillway box" && size !== undefined)
-    .sort((a, b) => (a.size ?? 0) - (b.size ?? 0));
-  const box = boxes.find(({ size = 0 }) => size >= lip - 1e-6) ?? boxes[boxes.length - 1];
-  const [route] = job.route;
-  const [riser] = job.riser;
-  const sized = (pipe: JobRow<"route"> | undefined, kind: ProductKind): Wanted => ({
-    kind,
-    size: pipe?.size,
-    type: pipe?.type,
-  });
-  const fitted = riser ?? route;
-  const part = job.basinParts[0];
-  const isTub = (tub: Product): boolean =>
-    tub.kind === "tub" && same(tub.length, part?.length) && same(tub.width, part?.width);
-  const tub = part?.kind === "pump well" ? products.find(isTub) : undefined;
-  return [
-    lineOf("SPILLBOX", box, system),
-    {
-      code: "PUMP",
-      description: "Pump",
-      unit: "each",
-      pack: 1,
-      minimum: 0,
-      waste: 0,
-      kind: "material",
-      taxable: "yes",
-    },
-    ...[0, 1, 2, 3].flatMap((row) => (job.route[row] ? [line(`PIPE-${row + 1}`, sized(job.route[row], "pipe"))] : [])),
-    ...(riser ? [line("RISER", sized(riser, "pipe"))] : []),
-    ...FITTINGS.map(([kind]) => line(aboutKind(kind).word, sized(fitted, kind))),
-    line("CABLE", { kind: "cable", type: job.cableGauge }),
-    line("MODULE", { kind: "void module", length: job.moduleLength, width: job.moduleWidth, height: job.moduleHeight }),
-    tub ? lineOf("PUMPWELL", tub, system) : line("PUMPWELL", { kind: "pump well" }),
-    {
-      ...lineOf(
-        "LINER",
-        products.find(({ kind }) => kind === "liner"),
-        system,
-      ),
-      cost: undefined,
-    },
-    line("FABRIC", { kind: "fabric", size: job.fabricRollWidth }),
-    line("SEAMTAPE", { kind: "seam tape" }),
-    line("GRAVEL", { kind: "gravel", type: job.gravel }),
-    line("BASINSTONE", { kind: "basin stone", type: job.basinStone }),
-    boulderLine({ job, system }, products),
-    line("LIPSTONE", {
-      kind: "lip stone",
-      length: job.lipStoneLength,
-      width: job.lipStoneWidth,
-      height: job.lipStoneHeight,
-      type: job.rock,
-    }),
-    line("STONEHAUL", { kind: "stone delivery" }),
-    line("SPOIL", { kind: "spoil haul" }),
-    line("FILL", { kind: "fill" }),
-    line("BEDDING", { kind: "bedding sand" }),
-    FREIGHT_LINE,
+  const { route, riser, basinParts, boulderSizes, rock: type } = job;
+  const pipes = [...route, ...riser].filter(({ size }) => size !== undefined);
+  const { lipStoneLength, lipStoneWidth, lipStoneHeight, moduleLength, moduleWidth, moduleHeight } = job;
+  const wanted: Wanted[] = [
+    { kind: "spillway box", size: job.boxWidth },
+    ...pipes.map(({ size, type: pipeType = USUAL_PIPE[system] }) => ({ kind: "pipe", size, type: pipeType }) as const),
+    { kind: "cable", type: job.cableGauge },
+    { kind: "void module", length: moduleLength, width: moduleWidth, height: moduleHeight },
+    ...tubVolumes({ basinParts, system }).map((size) => ({ kind: "tub", size }) as const),
+    { kind: "fabric", size: job.fabricRollWidth },
+    { kind: "gravel", type: job.gravel },
+    { kind: "basin stone", type: job.basinStone },
+    ...boulderSizes.map(({ size }) => ({ kind: "boulder", size, type }) as const),
+    { kind: "lip stone", length: lipStoneLength, width: lipStoneWidth, height: lipStoneHeight, type },
   ];
+  const lines = new Map<string, JobRow<"prices">>();
+  const add = (code: string, product: Product | undefined): void => {
+    const terms = product && takeoffTerms(product, system);
+    if (terms && !lines.has(code)) lines.set(code, { ...terms, code });
+  };
+  for (const one of wanted) add(askingCode(one, system), find(products, one));
+  // A fitting is asked for by its size, and is one that fits the pipe it stands on.
+  for (const { size, type: pipeType } of pipes) {
+    for (const [kind] of FITTINGS)
+      add(askingCode({ kind, size }, system), find(products, { kind, size, type: pipeType }));
+  }
+  const plain = PLAIN.map((kind) => lineOf(aboutKind(kind).word, find(products, { kind }), system));
+  return [...lines.values(), PUMP_LINE, ...plain, linerLine(products, system), FREIGHT_LINE];
 }
 
-function same(a: number | undefined, b: number | undefined): boolean {
-  return a !== undefined && b !== undefined && Math.abs(a - b) < 1e-6;
-}
+/** What has one line of the price list, whatever its size. */
+const PLAIN = ["pump well", "seam tape", "stone delivery", "spoil haul", "fill", "bedding sand"] as const;
 
-/** Boulders are bought as a mix: its price is that of its sizes by their shares. */
-function boulderLine({ job, system }: Pick<Sketch, "job" | "system">, products: readonly Product[]): JobRow<"prices"> {
-  const found = job.boulderSizes.map(({ size, share = 0 }) => ({
-    share,
-    line: lineOf("BOULDER", find(products, { kind: "boulder", size }), system),
-  }));
-  const first = found[0]?.line ?? lineOf("BOULDER", undefined, system);
-  const costs = found.map(({ line: { cost }, share }) => (typeof cost === "number" ? cost * share : undefined));
-  const isComplete = costs.every((cost) => cost !== undefined);
-  return { ...first, description: "Boulders, mixed sizes", cost: isComplete ? total(costs as number[]) : undefined };
+/** The pump's price is that of its row among the pumps. */
+const PUMP_LINE: JobRow<"prices"> = {
+  ...{ code: "PUMP", description: "Pump", unit: "each", pack: 1, minimum: 0, waste: 0 },
+  ...{ kind: "material", taxable: "yes" },
+};
+
+/** How liner is bought; its rolls have their own prices. */
+function linerLine(products: readonly Product[], system: Sketch["system"]): JobRow<"prices"> {
+  const any = products.find(({ kind }) => kind === "liner");
+  return { ...lineOf("LINER", any, system), cost: undefined };
 }
 
 /** A line of the price list under the takeoff's code and unit; without a cost where the book has none for it. */

@@ -4,10 +4,11 @@ import { fromInside, type Measure } from "../../calc/quantity/measures";
 import type { Job } from "../facts";
 import { crewRate, machinesRate } from "../labor";
 import { known } from "../reckoned";
+import { timesOfTub } from "../sizeHours";
 import type { UnitPrices } from "./offers";
 
 /** Rows of the usual tasks. */
-const TASK = { dig: 1, loadSpoil: 3, liner: 4, module: 5, gravel: 9 } as const;
+const TASK = { dig: 1, loadSpoil: 3, liner: 4, module: 5, tub: 6, gravel: 12 } as const;
 
 /** What one unit of a basin's parts costs in place, from price list, wages and production rates. */
 export function unitPrices(job: Job, price: (kind: ProductKind) => number, linerArea: number): UnitPrices {
@@ -31,6 +32,12 @@ export function unitPrices(job: Job, price: (kind: ProductKind) => number, liner
     stone: price("basin stone") + haul + inPlace(TASK.gravel, "load"),
     gravel: price("gravel") + haul + inPlace(TASK.gravel, "load"),
     setModule: inPlace(TASK.module),
-    well: price("pump well"),
+    setTub: (volume) => {
+      const { hours = 0, machineHours = 0 } = job.tasks[TASK.tub] ?? {};
+      // What the steps do not reach has no hours, and no price that could be compared.
+      const times = timesOfTub(job.sizeHours, volume) ?? { hours: Infinity, machineHours: 0 };
+      return (job.difficulty ?? 1) * (hours * times.hours * labor + machineHours * times.machineHours * machine);
+    },
+    well: price("pump well") + inPlace(TASK.module),
   };
 }

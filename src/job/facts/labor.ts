@@ -29,7 +29,7 @@ export const labor = {
     knower: "book",
     name: "LaborTable",
     question: "What is done, and how long does one unit of it take?",
-    rows: 15,
+    rows: 18,
     columns: {
       name: texts(1, "What is done?"),
       quantity: worked(numbers(2, "number", [0, 1_000_000], "How much of it is there?")),
@@ -42,13 +42,16 @@ export const labor = {
     sheet: "Hours",
     knower: "book",
     name: "SizeHours",
-    question: "How many times the usual hours do pipes and lip stones of each size take?",
+    question: "How many times the usual hours do pipes, lip stones and tubs of each size take?",
     rows: 6,
     columns: {
       pipe: numbers(1, "size", { US: [0.25, 48], SI: [6, 1200] }, "Pipe up to which nominal size?"),
       pipeTimes: numbers(2, "factor", TIMES, "How many times the usual hours does it take?"),
       stone: numbers(3, "weight", { US: [1, 40_000], SI: [1, 20_000] }, "Lip stones up to which weight?"),
       stoneTimes: numbers(4, "factor", TIMES, "How many times the usual hours do they take?"),
+      tub: numbers(5, "water", { US: [5, 25_000], SI: [20, 100_000] }, "Tubs up to which volume?"),
+      tubTimes: numbers(6, "factor", TIMES, "How many times the usual hours do they take?"),
+      tubMachineTimes: numbers(7, "factor", [0, 50], "How many times the usual machine hours; 0 if they are carried?"),
     },
   }),
 } as const;

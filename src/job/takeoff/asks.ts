@@ -65,18 +65,21 @@ export function boulderAsks(job: Job): Ask[] {
 
 /** Tubs, by what they hold. */
 export function tubAsks(job: Job): Ask[] {
-  return job.basinParts
+  return tubVolumes(job).map((size) => ({
+    count: 1,
+    codes: size === undefined ? [] : [askingCode({ kind: "tub", size }, job.system)],
+  }));
+}
+
+/** What each tub of the basin holds, in whole gallons or liters, as they are sold; m³. */
+export function tubVolumes({ basinParts, system }: Pick<Job, "basinParts" | "system">): (number | undefined)[] {
+  const unit = system === "US" ? 231 * 0.0254 ** 3 : 0.001;
+  return basinParts
     .filter(({ kind }) => kind === "tub")
     .map(({ length, width, depth, voids = 1 }) => {
       const known = length !== undefined && width !== undefined && depth !== undefined;
-      return { count: 1, codes: known ? [tubCode(job, length * width * depth * voids)] : [] };
+      return known ? Math.round((length * width * depth * voids) / unit) * unit : undefined;
     });
-}
-
-/** Tubs are sold by whole gallons or liters. */
-function tubCode({ system }: Job, volume: number): string {
-  const unit = system === "US" ? 231 * 0.0254 ** 3 : 0.001;
-  return askingCode({ kind: "tub", size: Math.round(volume / unit) * unit }, system);
 }
 
 function typed(type: string | undefined): { type: string } | Record<string, never> {

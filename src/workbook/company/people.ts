@@ -111,6 +111,9 @@ export const readSize = (row: RowReader): SizeHours => ({
   pipeTimes: row.number("pipeTimes", { min: 0 }),
   stone: row.measure("stone", "weight"),
   stoneTimes: row.number("stoneTimes", { min: 0 }),
+  tub: row.measure("tub", "water"),
+  tubTimes: row.number("tubTimes", { min: 0 }),
+  tubMachineTimes: row.number("tubMachineTimes", { min: 0 }),
   invented: row.invented,
   row: row.row,
 });

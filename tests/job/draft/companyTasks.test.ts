@@ -13,7 +13,7 @@ it("puts each rate of the book where its task stands, and its own behind them", 
   const { rows, left } = tasksOf({ ...book, labor: { ...labor, rates: turned } });
   expect(rows[0]).toEqual({ name: first?.task, unit: "job" });
   expect(rows[1]).toMatchObject({ name: "Dig pit, trench and bed", hours: 0.35 });
-  expect(rows[6]).toMatchObject({ name: "Pipe", hours: 0.11 });
-  expect(rows.slice(12).map(({ name }) => name)).toEqual(["Lamps", "Plants", "Bridge"]);
+  expect(rows[7]).toMatchObject({ name: "Pipe", hours: 0.11 });
+  expect(rows.slice(15).map(({ name }) => name)).toEqual(["Lamps", "Plants", "Bridge"]);
   expect(left).toEqual(["Railing"]);
 });

@@ -1,14 +1,34 @@
 import { describe, expect, it } from "vitest";
 import { draftOf } from "../../../src/job/draft/draft";
+import type { Offers } from "../../../src/job/draft/offers";
 import { wishOf } from "./sites";
+
+/** An offer in which no gravel and no modules compete with a tub. */
+function onlyTubs(offers: Offers): Offers {
+  const price: Offers["price"] = (kind) => (kind === "basin stone" ? 100 : 1) * offers.price(kind);
+  return { ...offers, modules: [], price };
+}
 
 describe("the price list of a draft", () => {
   it("has freight that a product costs, on a line of its own", () => {
-    const wish = wishOf({ fall: 1.2782869613688101, lip: 0.9209095926854965 }, "SI");
-    const { state } = draftOf(wish);
-    const tub = wish.offers.products?.find(({ kind, freight }) => kind === "tub" && freight > 0);
+    const wish = wishOf({ fall: 1, run: 4, lip: 0.6, soil: "loam", accessWidth: 2.4 }, "SI");
+    // Of tubs alone the one of 1,100 L is the smallest that holds enough.
+    const { job, state } = draftOf({ ...wish, offers: onlyTubs(wish.offers) });
+    const tub = wish.offers.products?.find(({ kind, size }) => kind === "tub" && size === 1.1);
+    expect(job.basinParts).toMatchObject([{ kind: "tub", length: 1.8, width: 1.5, depth: 0.6 }]);
+    expect(state.takeoff.lines.find(({ code }) => code === "TUB")).toMatchObject({ order: 1, cost: 678 });
     const line = state.takeoff.lines.find(({ code }) => code === "FREIGHT");
     expect(line).toMatchObject({ order: 1, cost: tub?.freight, kind: "hauling", look: "" });
+    expect(state.price.standing.words).toBe("");
+  });
+
+  it("has a tub's hours by what it holds: 3.2 h, 0.8 times up to 680 L and without a machine", () => {
+    const wish = wishOf({ fall: 0.85, run: 3.6, lip: 0.6, soil: "loam", accessWidth: 2.4 }, "SI");
+    const { job, state } = draftOf({ ...wish, offers: onlyTubs(wish.offers) });
+    // 1,500 x 1,200 x 500 mm are 900 L of box, of which the tub holds 650.
+    expect(job.basinParts[0]?.voids).toBeCloseTo(650 / 900, 12);
+    expect(state.labor.tasks[6]).toMatchObject({ quantity: 1, machineHours: 0 });
+    expect(state.labor.tasks[6]?.hours).toBeCloseTo(3.2 * 0.8 * (job.difficulty ?? NaN), 9);
     expect(state.price.standing.words).toBe("");
   });
 

@@ -1,13 +1,44 @@
 import { expect, it } from "vitest";
 import { placeOf } from "../../../src/workbook/reckoning/places";
 import { FACTS } from "../../../src/job/facts";
-import { demoOf } from "../../job/agreement/workbooks";
+import { TASKS } from "../../../src/workbook/sheets/labor/tasks";
+import { demoOf, reckonBoth } from "../../job/agreement/workbooks";
 
 /*
  * The demo's steps: pipe up to 3 in takes its rate's hours once, up to 4 in 1.25 times; lip stones up to 350 lb once, up to
  * 4,000 lb 3.6 times. Its route is 4 ft of 2 1/2 in and 31 ft of 3 in, at 0.11 h a foot; 4 lip stones at 1.4 h; the site
  * is 1.15 times as hard as a plain one.
  */
+const FOOT = 0.3048;
+
+it("takes a tub's hours by what it holds, and a machine for the large ones", async () => {
+  const book = await demoOf("US");
+  const tubs = (...volumes: readonly number[]) => {
+    // A box of 4 x 4 x 2 ft is 239.38 gal (32 x 1728 / 231); a tub in it holds its share of that.
+    const box = { kind: "tub", length: 4 * FOOT, width: 4 * FOOT, depth: 2 * FOOT } as const;
+    const basinParts = volumes.map((volume) => ({ ...box, voids: (volume * 231) / (32 * 1728) }));
+    const facts = { basinParts, basinLength: 30 * FOOT, basinWidth: 30 * FOOT };
+    const { workbook, state } = reckonBoth(book, { system: "US", facts }, "all");
+    const row = workbook.named("LabourTable")?.find(([task]) => String(task).startsWith("Tubs"));
+    const [hours, machineHours] = [row?.[6], row?.[7]];
+    // The job's own functions come to the same.
+    const { tasks } = state.labor;
+    expect([tasks[6]?.hours ?? "", tasks[6]?.machineHours ?? ""].map(String)).toEqual(
+      [hours, machineHours].map(String),
+    );
+    return { hours, machineHours, standing: String(workbook.named("PriceStanding")?.[0]?.[0]) };
+  };
+  expect(tubs()).toMatchObject({ hours: 0, machineHours: 0 });
+  // Up to 100 gal 0.6 times 3.2 h, carried; up to 300 gal once, with 0.6 machine hours; the site is 1.15 times as hard.
+  expect(tubs(95).hours).toBeCloseTo(3.2 * 0.6 * 1.15, 9);
+  expect(tubs(95).machineHours).toBe(0);
+  expect(tubs(230).hours).toBeCloseTo(3.2 * 1.15, 9);
+  expect(tubs(230).machineHours).toBeCloseTo(0.6 * 1.15, 9);
+  // Both: 0.6 + 1 times the hours, and once the machine's.
+  expect(tubs(95, 230).hours).toBeCloseTo(3.2 * 1.6 * 1.15, 9);
+  expect(tubs(95, 230).machineHours).toBeCloseTo(0.6 * 1.15, 9);
+});
+
 it("takes more hours for wider pipe and heavier lip stones, and none for a size beyond the last step", async () => {
   const book = await demoOf("US");
   const second = (book.names.get("RouteSizes") ?? "")
@@ -39,4 +70,15 @@ it("takes more hours for wider pipe and heavier lip stones, and none for a size 
     [lip("lipStoneHeight"), 12],
   ] as const;
   expect(tried(heavy).lips).toBeCloseTo(23.184, 9);
+});
+
+it("has a task for every line of the takeoff", async () => {
+  const book = await demoOf("US");
+  // What a hauler brings or takes, and freight, is priced by the load.
+  const apart = /^(FREIGHT|)$/;
+  const codes = (book.recalculate().named("TakeoffCodes") ?? []).map(([code]) => String(code ?? ""));
+  const own = codes.slice(0, codes.indexOf("FREIGHT") + 1);
+  expect(own.length).toBeGreaterThan(25);
+  const without = own.filter((code) => !apart.test(code) && !TASKS.some(({ places }) => places?.test(code)));
+  expect(without).toEqual([]);
 });

@@ -2,6 +2,7 @@ import type { AskSpec, Job, SheetLayout } from "../../layout";
 import { said } from "../../layout/said";
 import { inCode } from "../takeoff/asks";
 import { PARTS } from "./pit";
+import { tubHeld } from "./tubHeld";
 
 /** What the pit and all that stands in it hold, and what is bought for it. */
 export function contents(s: SheetLayout, job: Job): void {
@@ -94,11 +95,10 @@ export function oneModule({ job }: Pick<SheetLayout, "job">): string {
 }
 
 function tubAsk({ job }: SheetLayout, row: number): AskSpec {
-  const part = (column: number): string => `INDEX(BasinParts,${row},${column})`;
-  const held = `${part(2)}*${part(3)}*${part(4)}*IF(${part(5)}="",1,${part(5)})*${job.pick({ US: "1728/231", SI: "1000" })}`;
+  const { volume, open } = tubHeld(job, row);
   return {
     count: `IF(INDEX(PartKinds,${row})="tub",1,0)`,
-    codes: [`IF(COUNT(${part(2)},${part(3)},${part(4)})<3,"","TUB "&${inCode(held, 0)})`],
+    codes: [`IF(${open},"","TUB "&${inCode(volume, 0)})`],
   };
 }
 

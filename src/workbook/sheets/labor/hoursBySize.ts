@@ -2,18 +2,21 @@ import { shippedLabor } from "../../../book/shipped/people";
 import { FACTS } from "../../../job/facts";
 import type { Job, SheetLayout } from "../../layout";
 import { sizeHoursCells, sizeHoursColumns } from "../../sizeHours";
+import { PARTS } from "../basin/pit";
+import { tubHeld } from "../basin/tubHeld";
 import { RISER_ROWS, ROUTE_ROWS } from "../pump/route";
+import { fill } from "../money/cells";
 import { numbered } from "../water/parts";
 
 /** A step without a number, and a size beyond the last step, have no hours: 1/(1/x) lets no blank pass for 0. */
 const timesAt = (size: string, steps: string, times: string): string =>
   `IFERROR(1/(1/INDEX(${times},MATCH(MINIFS(${steps},${steps},">="&${size}),${steps},0))),"")`;
 
-/** What larger pipe and heavier lip stones take, as the company's own steps say; it is read above, at their tasks. */
+/** What larger pipe, heavier lip stones and larger tubs take, as the company's own steps say; it is read above, at their tasks. */
 export function hoursBySize(s: SheetLayout, job: Job): void {
   s.section("Hours by size");
   s.note(
-    "The rates above are for a usual size, which counts 1 here. A pipe and a lip stone take the row of the next size up; " +
+    "The rates above are for a usual size, which counts 1 here. A pipe, a lip stone and a tub take the row of the next size up; " +
       "what is larger than the last row has no hours, and no other size stands in for it.",
   );
   s.table({
@@ -22,6 +25,8 @@ export function hoursBySize(s: SheetLayout, job: Job): void {
     columns: sizeHoursColumns(job.system),
     usual: shippedLabor(job.system).sizes.map((size) => sizeHoursCells(size, job.system)),
   });
+  s.skip();
+  tubs(s, job);
   s.skip();
   const pipes = s.table({
     rows: ROUTE_ROWS + RISER_ROWS,
@@ -60,4 +65,47 @@ export function hoursBySize(s: SheetLayout, job: Job): void {
     // An error of its own is handed on.
     formula: `=IF(N(LipStoneCount)=0,1,IF(ISNUMBER(LipStoneWeight),${timesAt("LipStoneWeight", "SizeStones", "SizeStoneTimes")},LipStoneWeight))`,
   });
+}
+
+/** Each tub of the basin by what it holds; machines set the larger ones. */
+function tubs(s: SheetLayout, job: Job): void {
+  const each = s.table({
+    rows: PARTS,
+    columns: [
+      { key: "part", title: "Basin part", kind: "text", fixed: numbered("Part", PARTS) },
+      { key: "volume", title: "Tub holds", kind: "water" },
+      {
+        key: "times",
+        title: "Times",
+        kind: "factor",
+        format: "0.00",
+        formula: `=IF([volume]="","",${timesAt("[volume]", "SizeTubs", "SizeTubTimes")})`,
+      },
+      {
+        key: "machine",
+        title: "Machine",
+        kind: "factor",
+        format: "0.00",
+        // 0 says that it is carried; a blank is no 0.
+        formula: `=IF([volume]="","",IFERROR(AVERAGE(INDEX(SizeTubMachineTimes,MATCH(MINIFS(SizeTubs,SizeTubs,">="&[volume]),SizeTubs,0))),""))`,
+      },
+    ],
+  });
+  for (let row = 1; row <= PARTS; row++) {
+    const { volume, open } = tubHeld(job, row);
+    fill(s, each.cell("volume", row), `IF(INDEX(PartKinds,${row})="tub",IF(${open},"",ROUND(${volume},0)),"")`);
+  }
+  const count = 'COUNTIF(PartKinds,"tub")';
+  const [times, machine] = [String(each.column("times")), String(each.column("machine"))];
+  const mean = (name: string, label: string, column: string): void => {
+    s.result({
+      name,
+      label,
+      kind: "factor",
+      format: "0.00",
+      formula: `=IF(${count}=0,1,IF(COUNT(${times},${machine})<2*${count},"",AVERAGE(${column})))`,
+    });
+  };
+  mean("TubSizeTimes", "All tubs, each by what it holds", times);
+  mean("TubSizeMachineTimes", "Their machine hours", machine);
 }

@@ -100,6 +100,9 @@ function tasks(s: SheetLayout, job: Job): void {
   s.note(
     "Rates are invented for the demo: type your own over them, from jobs you have timed. The last rows are for tasks of your own.",
   );
+  s.note(
+    "Fittings and check valves are in Pipe, bedding in the digging, seams in the liner. Electrician and plants: your own rows.",
+  );
   const blank = (...cells: readonly string[]): string => {
     const each = cells.map((cell) => `${cell}=""`);
     return each.length === 1 ? (each[0] ?? "") : `OR(${each.join(",")})`;
@@ -152,8 +155,9 @@ function tasks(s: SheetLayout, job: Job): void {
         title: "Look at",
         kind: "text",
         name: "TaskLooks",
-        // A task that is named or counted has a quantity and both rates; 0 says that it takes none.
-        formula: `=IF([task]&[quantity]&[rate]&[machine]="","",IF(${blank("[quantity]", "[rate]", "[machine]", "[size]")},"to fill",""))`,
+        // A task that is named or counted has a quantity and both rates; 0 says that it takes none, and nobody asks for
+        // the rates of what there is none of.
+        formula: `=IF([task]&[quantity]&[rate]&[machine]="","",IF(AND(COUNT([quantity])>0,N([quantity])=0),"",IF(${blank("[quantity]", "[rate]", "[machine]", "[size]")},"to fill","")))`,
       },
     ],
     usual: taskRows(job.system),
@@ -163,11 +167,17 @@ function tasks(s: SheetLayout, job: Job): void {
       names: { hours: "LaborHours", machineHours: "MachineHours" },
     },
   });
-  TASKS.forEach(({ quantity, stones, times }, index) => {
+  const here = (key: string, row: number): string => table.cell(key, row).address.replace(`${s.name}!`, "");
+  TASKS.forEach(({ quantity, stones, times, machineTimes }, index) => {
     if (times) fill(s, table.cell("size", index + 1), times);
+    if (times && machineTimes) {
+      const [amount, each, size] = ["quantity", "machine", "size"].map((key) => here(key, index + 1));
+      const taken = `${String(amount)}*${String(each)}*${machineTimes}*Difficulty`;
+      const open = blank(String(amount), String(each), String(size), "Difficulty");
+      fill(s, table.cell("machineHours", index + 1), `IF(${open},"",${taken})`);
+    }
     if (stones) {
-      const hours = table.cell("machineHours", index + 1).address.replace(`${s.name}!`, "");
-      fill(s, table.cell("machines", index + 1), money(hours, "StoneMachineRate"));
+      fill(s, table.cell("machines", index + 1), money(here("machineHours", index + 1), "StoneMachineRate"));
     }
     const names = quantity === "once" ? ["DesignFlow"] : quantity;
     const amount = quantity === "once" ? "1" : names.join("+");

@@ -11,21 +11,48 @@ export interface Task {
   readonly stones?: true;
   /** The name that says how many times its hours it takes, by size. */
   readonly times?: string;
+  /** The same of its machine hours, where those are others. */
+  readonly machineTimes?: string;
+  /** Lines of the takeoff that it puts into place. */
+  readonly places?: RegExp;
 }
 
 /** The usual tasks, in the order they are done. */
 export const TASKS: readonly Task[] = [
   { name: "Set out and protect the site", quantity: "once" },
-  { name: "Dig pit, trench and bed", quantity: ["DugVolume"] },
-  { name: "Build the berm in layers", quantity: ["BermNeed"] },
-  { name: "Load spoil", quantity: ["SpoilAway"] },
-  { name: "Fabric and liner", quantity: ["LinerBuyArea"] },
-  { name: "Void modules and pump well", quantity: ["ModuleCount"] },
-  { name: "Pipe", quantity: ["PipeTotalLength"], times: "PipeSizeTimes" },
-  { name: "Boulders of drops and banks", quantity: ["BoulderTons"], stones: true },
-  { name: "Lip stones, levelled and foamed", quantity: ["LipStoneCount"], stones: true, times: "LipSizeTimes" },
-  { name: "Gravel and stone around modules", quantity: ["GravelTons", "BasinStoneTons"] },
-  { name: "Pump, plumbing and start-up", quantity: "once" },
+  { name: "Dig pit, trench and bed", quantity: ["DugVolume"], places: /^BEDDING$/ },
+  { name: "Build the berm in layers", quantity: ["BermNeed"], places: /^FILL$/ },
+  { name: "Load spoil", quantity: ["SpoilAway"], places: /^SPOIL$/ },
+  { name: "Fabric and liner", quantity: ["LinerBuyArea"], places: /^(LINER|FABRIC|SEAMTAPE)$/ },
+  {
+    name: "Void modules and pump wells",
+    quantity: ["ModuleCount", 'COUNTIF(PartKinds,"*well")'],
+    places: /^(MODULE|PUMPWELL)$/,
+  },
+  {
+    name: "Tubs, set level on their bed",
+    quantity: ['IF(BasinHold="","",COUNTIF(PartKinds,"tub"))'],
+    times: "TubSizeTimes",
+    machineTimes: "TubSizeMachineTimes",
+    places: /^TUB$/,
+  },
+  { name: "Pipe", quantity: ["PipeTotalLength"], times: "PipeSizeTimes", places: /^(PIPE-\d+|RISER|FIT-.+)$/ },
+  { name: "Cable along the trench", quantity: ["N(CableLength)"], places: /^CABLE$/ },
+  { name: "Spillway boxes, set level", quantity: ['IF(DesignFlow="","",SpillBoxes)'], places: /^SPILLBOX$/ },
+  { name: "Boulders of drops and banks", quantity: ["BoulderTons"], stones: true, places: /^BOULDER$/ },
+  {
+    name: "Lip stones, levelled and foamed",
+    quantity: ["LipStoneCount"],
+    stones: true,
+    times: "LipSizeTimes",
+    places: /^LIPSTONE$/,
+  },
+  {
+    name: "Gravel and stone around modules",
+    quantity: ["GravelTons", "BasinStoneTons"],
+    places: /^(GRAVEL|BASINSTONE|STONEHAUL)$/,
+  },
+  { name: "Pumps, plumbing and start-up", quantity: ['IF(DesignFlow="","",PumpCount)'], places: /^PUMP$/ },
   { name: "Clean up and hand over", quantity: "once" },
 ];
 
