@@ -2,6 +2,7 @@ import { serialOf } from "../../calc/quantity/dateSerial";
 import { askingCode } from "../../book/ask";
 import type { ProductKind } from "../../book/kinds";
 import type { Book, Product } from "../../book/types";
+import { withSides } from "../../book/sides";
 import type { JobRow } from "../facts";
 import { takeoffTerms } from "../takeoff/terms";
 
@@ -63,6 +64,7 @@ function lineOf(product: Product, { system }: Book): JobRow<"prices"> | undefine
   const serial = serialOf(day);
   return {
     ...terms,
+    description: withSides(product, system),
     code: kind === "other" ? code : askingCode(product, system),
     theirs,
     ...(serial === undefined ? {} : { day: serial }),

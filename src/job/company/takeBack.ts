@@ -7,7 +7,9 @@ import { byCode, type PricedProduct } from "./newPrices";
 import type { PriceLine } from "./refresh";
 import { takeoffUnit } from "../takeoff/terms";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
+import type { Wanted } from "../../book/ask";
 import { wantedByCode } from "../../book/fromCode";
+import { sidesIn } from "../../book/sides";
 
 /** What a finished job knows that the book does not: each is shown before it is taken. */
 export type BookNews =
@@ -92,9 +94,11 @@ function changedPrice(
 function newProduct(line: PriceLine, system: UnitSystem): Product | string {
   const { code = "", description, cost, pack, minimum, waste, supplier, kind, taxable, day, theirs, freight } = line;
   const unit = readSaleUnit(line.unit ?? "each");
+  const wanted: Wanted = wantedByCode(code, system) ?? { kind: "other" };
   if (unit === undefined) return `the unit "${line.unit ?? ""}" is no unit of sale of the book`;
   return {
-    ...(wantedByCode(code, system) ?? { kind: "other" }),
+    ...wanted,
+    ...(wanted.kind === "tub" ? sidesIn(description ?? "") : {}),
     ...{ code, description: description ?? code, unit, price: cost ?? undefined },
     ...{ pack: pack ?? 1, minimum: minimum ?? 0, waste: waste ?? 0, freight: freight ?? 0 },
     ...{ supplier: supplier ?? "", theirs: theirs ?? "", day: dayOf(day) },

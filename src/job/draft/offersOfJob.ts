@@ -1,10 +1,12 @@
 import type { Wanted } from "../../book/ask";
+import { wantedByCode } from "../../book/fromCode";
 import type { ProductKind } from "../../book/kinds";
+import { sidesIn } from "../../book/sides";
 import { fromInside, type Measure } from "../../calc/quantity/measures";
 import { PIPE_TYPES, USUAL_PIPE } from "../../calc/tables/pipes";
 import type { Job } from "../facts";
 import { oneAsk } from "../takeoff/asks";
-import type { Offers, OfferedPipe } from "./offers";
+import type { Offers, OfferedPipe, OfferedTub } from "./offers";
 import { asOffer } from "./works";
 
 /** Sizes of the usual pipe that are tried, m. */
@@ -55,7 +57,7 @@ export function offersOfJob(job: Partial<Job> & Pick<Job, "system">): Offers {
       moduleLength === undefined || moduleWidth === undefined || moduleHeight === undefined || module === undefined
         ? []
         : [{ length: moduleLength, width: moduleWidth, height: moduleHeight, price: module }],
-    tubs: [],
+    tubs: tubsOf(job),
     lipStones: [],
     boxes: [],
     boulders: [],
@@ -71,6 +73,16 @@ export function offersOfJob(job: Partial<Job> & Pick<Job, "system">): Offers {
     price: inside,
     linerArea: cheapest(job),
   };
+}
+
+/** Tubs of the price list whose descriptions name their sides; what a tub holds is in its code. */
+function tubsOf({ prices = [], system }: Partial<Job> & Pick<Job, "system">): OfferedTub[] {
+  return prices.flatMap(({ code = "", description = code, cost, freight = 0 }) => {
+    const wanted = wantedByCode(code, system);
+    const sides = sidesIn(description);
+    if (wanted?.kind !== "tub" || wanted.size === undefined || !sides || typeof cost !== "number") return [];
+    return [{ ...sides, volume: wanted.size, price: cost + freight, name: description }];
+  });
 }
 
 /** What of a kind is asked for beside the kind itself. */

@@ -3,6 +3,7 @@ import { shippedBook } from "../../../src/book/shipped";
 import { blankBook, type Book } from "../../../src/book/types";
 import { blankJob, type Job } from "../../../src/job/facts";
 import { bookOfLines } from "../../../src/job/company/bookOfLines";
+import { offersOfJob } from "../../../src/job/draft/offersOfJob";
 import { offersOfBook } from "../../../src/job/draft/offersOfBook";
 import { newPrices } from "../../../src/job/company/newPrices";
 import { refreshed } from "../../../src/job/company/refresh";
@@ -76,9 +77,17 @@ describe("what a job's own price list offers a draft", () => {
     const shipped = shippedBook("US");
     const made = bookOfLines(newPrices(shipped).lines, shipped);
     const [held, listed] = [shipped, made ?? blankBook("US")].map(offersOfBook);
-    for (const kind of ["pipes", "modules", "boulders", "rolls", "machines"] as const) {
+    for (const kind of ["pipes", "modules", "tubs", "boxes", "boulders", "rolls", "machines"] as const) {
       expect(held?.[kind].length, kind).toBeGreaterThan(0);
       expect(listed?.[kind].length, kind).toBe(held?.[kind].length);
+    }
+    // The largest tub: 460 gal in a box of 96 x 66 x 26 in, at 1,090 and 60 of freight.
+    const inch = 0.0254;
+    for (const offers of [listed, offersOfJob({ system: "US", prices: newPrices(shipped).lines })]) {
+      const largest = offers?.tubs[3];
+      expect([largest?.length, largest?.width, largest?.height]).toEqual([96 * inch, 66 * inch, 26 * inch]);
+      expect(largest?.volume).toBeCloseTo(460 * 231 * inch ** 3, 9);
+      expect(largest?.price).toBe(1150);
     }
     expect(bookOfLines([{ code: "PIPE-1", unit: "ft", cost: 4 }], shipped)).toBeUndefined();
   });

@@ -1,6 +1,7 @@
 import { COST_KIND_WORDS, costKindWord } from "../../../calc/money/costKinds";
 import { shippedBook } from "../../../book/shipped";
 import { INVENTED_DAY } from "../../../book/shipped/products";
+import { withSides } from "../../../book/sides";
 import type { Product } from "../../../book/types";
 import { serialOf } from "../../../calc/quantity/dateSerial";
 import type { Job, RateLine, Ref, SheetLayout, TableRef } from "../../layout";
@@ -151,8 +152,7 @@ function rowOf(line: RateLine, job: Job): CellValue[] {
 }
 
 function productRow(product: Product, { system }: Job): CellValue[] {
-  const { description, code, unit, price, pack, minimum, waste, supplier, costKind, taxable, day, theirs, freight } =
-    product;
+  const { code, unit, price, pack, minimum, waste, supplier, costKind, taxable, day, theirs, freight } = product;
   const terms = [price ?? "", pack, minimum, waste, supplier, costKindWord(costKind, system), taxable ? "yes" : "no"];
-  return [description, code, unit, ...terms, serialOf(day) ?? "", theirs, "", freight || ""];
+  return [withSides(product, system), code, unit, ...terms, serialOf(day) ?? "", theirs, "", freight || ""];
 }
