@@ -16,7 +16,7 @@ export interface Drafted {
   /** Sentences on what could not be used. */
   readonly problems: readonly string[];
   /** The prices were made up for this tool. */
-  readonly invented: boolean;
+  readonly invented: readonly string[];
 }
 
 /** Facts whose reasons are the design; the others are how it is reckoned. */
@@ -64,7 +64,7 @@ export function draftText(drafted: Drafted): string {
   blocks.push([
     "Price before tax",
     `  ${priceLine(drafted)}`,
-    ...(invented ? ["  Prices, wages and rates of the book are invented: sign nothing on them."] : []),
+    ...(invented.length > 0 ? [`  Invented in the book: ${invented.join(", ")}. Sign nothing on them.`] : []),
   ]);
   blocks.push(["At a glance", ...glance(draft, system).map(([label, value]) => `  ${label.padEnd(8)}${value}`)]);
   const reasons = SHOWN.flatMap((key) => {
@@ -157,7 +157,7 @@ export function draftJson({ draft, range, typed, understood, problems, invented 
     answers: said(typed),
     understood,
     problems,
-    pricesInvented: invented,
+    invented,
     price: range ?? null,
     glance: Object.fromEntries(glance(draft, typed.system)),
     facts: Object.fromEntries(

@@ -65,15 +65,28 @@ export async function estimateDraft(args: readonly string[]): Promise<string> {
     typed,
     understood,
     problems: [...problems, ...draft.unclear],
-    invented: book.products.some(({ invented }) => invented),
+    invented: inventedIn(book),
   };
   const out = text(given.out);
   if (out !== undefined) {
     if (!/\.xlsx$/i.test(out)) throw new Error(`${out} must end in .xlsx.`);
-    await writeFile(out, await jobWorkbook(typed));
+    await writeFile(out, await jobWorkbook(typed, text(given.book) === undefined ? undefined : book));
   }
   const written = out === undefined ? "" : `\n\nWritten: ${out}, with your answers typed into it.`;
   return given.json === true ? JSON.stringify(draftJson(drafted), null, 2) : draftText(drafted) + written;
+}
+
+/** What of a book nobody has changed or confirmed. */
+function inventedIn({ products, labor, machines, pricing }: Book): string[] {
+  const parts: readonly (readonly [string, readonly { readonly invented: boolean }[]])[] = [
+    ["prices", products],
+    ["wages", labor.wages],
+    ["burden", labor.burden],
+    ["production rates", [...labor.rates, ...labor.sizes]],
+    ["machines", machines],
+    ["markups", [pricing]],
+  ];
+  return parts.flatMap(([part, rows]) => (rows.some(({ invented }) => invented) ? [part] : []));
 }
 
 function optionsOf(args: readonly string[]): Given {

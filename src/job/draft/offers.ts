@@ -97,4 +97,6 @@ export interface UnitPrices {
   readonly setTub: (volume: number) => number;
   /** With setting it. */
   readonly well: number;
+  /** Setting, plumbing and starting one pump. */
+  readonly setPump: number;
 }

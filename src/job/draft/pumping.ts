@@ -31,6 +31,8 @@ export interface PumpWish {
   readonly drainBack: number;
   readonly running: { readonly hoursPerDay: number; readonly daysPerYear: number; readonly tariff: number };
   readonly years: number;
+  /** Money for setting and starting one pump. */
+  readonly setPump: number;
   readonly method: NonNullable<Job["frictionMethod"]>;
   /** Pipes that somebody has typed, in place of one of those on offer. */
   readonly typed?: { readonly route: readonly RoutePipe[]; readonly riser: readonly RoutePipe[] };
@@ -47,7 +49,7 @@ export interface PumpPlan {
   readonly faults: number;
   /** Pump and electricity over the years. */
   readonly ownCost: number;
-  /** With pipe and what it asks of the basin. */
+  /** With its setting, with pipe and what it asks of the basin. */
   readonly cost: number;
   /** Water that stands in the pipe and comes back, m³. */
   readonly standing: number;
@@ -130,7 +132,7 @@ function triesOn(wish: PumpWish, pumps: readonly OfferedPump[], pipe: OfferedPip
           delivers,
           notFirst,
           faults: (head < SPARE_HEAD * wantedHead ? FAULTS.spareHead : 0) + (notFirst ? FAULTS.notFirst : 0),
-          floor: ownCost + length * pipe.price + fittings + wish.basinVolume * standing,
+          floor: ownCost + count * wish.setPump + length * pipe.price + fittings + wish.basinVolume * standing,
         },
       ];
     });

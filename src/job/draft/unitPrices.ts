@@ -8,7 +8,7 @@ import { timesOfTub } from "../sizeHours";
 import type { UnitPrices } from "./offers";
 
 /** Rows of the usual tasks. */
-const TASK = { dig: 1, loadSpoil: 3, liner: 4, module: 5, tub: 6, gravel: 12 } as const;
+const TASK = { dig: 1, loadSpoil: 3, liner: 4, module: 5, tub: 6, gravel: 12, pump: 13 } as const;
 
 /** What one unit of a basin's parts costs in place, from price list, wages and production rates. */
 export function unitPrices(job: Job, price: (kind: ProductKind) => number, linerArea: number): UnitPrices {
@@ -39,5 +39,6 @@ export function unitPrices(job: Job, price: (kind: ProductKind) => number, liner
       return (job.difficulty ?? 1) * (hours * times.hours * labor + machineHours * times.machineHours * machine);
     },
     well: price("pump well") + inPlace(TASK.module),
+    setPump: inPlace(TASK.pump),
   };
 }

@@ -76,7 +76,11 @@ export function worksRule(sketch: Sketch): void {
   const askedOf = (plan: BasinPlan): PumpWish => {
     const sinks = plan.depth / plan.hold;
     const lift = top + sheet - (full - sinks * Math.min(plan.hold, back));
-    return { ...pumpWish(sketch, { flow, back, basinVolume, running, basin: plan }), lift, sinks };
+    return {
+      ...pumpWish(sketch, { flow, back, basinVolume, running, basin: plan, setPump: prices.setPump }),
+      lift,
+      sinks,
+    };
   };
   const best = (wanted: PumpWish): PumpPlan | undefined => known(attempt(() => pumpingFor(sketch, wanted)));
   // Every build with the pump that goes with it: what the basin saves, a stronger pump may cost.
@@ -151,9 +155,10 @@ interface Asked {
   readonly basinVolume: number;
   readonly running: PumpWish["running"] & { readonly years: number };
   readonly basin: BasinPlan;
+  readonly setPump: number;
 }
 
-function pumpWish(sketch: Sketch, { flow, back, basinVolume, running, basin }: Asked): PumpWish {
+function pumpWish(sketch: Sketch, { flow, back, basinVolume, running, basin, setPump }: Asked): PumpWish {
   const { job, system, typed } = sketch;
   const riserLength = basin.depth + (job.rimBelowGrade ?? 0) + 0.3;
   const isTyped = sketch.isTyped("route");
@@ -169,6 +174,7 @@ function pumpWish(sketch: Sketch, { flow, back, basinVolume, running, basin }: A
     drainBack: back,
     running,
     years: running.years,
+    setPump,
     method: job.frictionMethod ?? "Hazen-Williams",
     ...(isTyped ? { typed: { route: pipesOf(job, "route"), riser: pipesOf(job, "riser") } } : {}),
     ...(typed.pumpCount === undefined ? {} : { count: typed.pumpCount }),

@@ -19,7 +19,7 @@ it("takes a tub's hours by what it holds, and a machine for the large ones", asy
     const basinParts = volumes.map((volume) => ({ ...box, voids: (volume * 231) / (32 * 1728) }));
     const facts = { basinParts, basinLength: 30 * FOOT, basinWidth: 30 * FOOT };
     const { workbook, state } = reckonBoth(book, { system: "US", facts }, "all");
-    const row = workbook.named("LabourTable")?.find(([task]) => String(task).startsWith("Tubs"));
+    const row = workbook.named("LaborTable")?.find(([task]) => String(task).startsWith("Tubs"));
     const [hours, machineHours] = [row?.[6], row?.[7]];
     // The job's own functions come to the same.
     const { tasks } = state.labor;
