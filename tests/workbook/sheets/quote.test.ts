@@ -1,6 +1,9 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { assemble } from "../../../src/workbook/assemble";
 import { namesIn } from "../../../src/workbook/lint/formula";
+import { sheets } from "../../../src/workbook/sheets";
+import { calculate } from "../calculated";
+import { typeInto } from "../jobs";
 import { LINES, MONEY_SHEETS, demo } from "./moneyJob";
 import type { Tried } from "./tried";
 
@@ -16,7 +19,7 @@ describe("Quote", () => {
       "CompanyName CompanyAddress CompanyPhone CompanyEmail CompanyLicense Estimator ClientName SiteAddress JobName FeatureName QuoteNumber QuoteDate ValidDays Currency " +
       "Run Fall DropCount BedWidth BasinLength BasinWidth BasinWaterDepth BasinSideSlope BasinHold ModuleCount ModuleLength ModuleWidth ModuleHeight BoulderTons LipStoneCount GravelTons DesignFlow " +
       "LastRevision FigureChanges WorkingDays StartDay RockKind GravelKind OwnWordsFirst OwnWordsRest DifferencesB DifferencesC CancelNotice TermLines ScopeLines ExclusionLines OptionNames OptionTotals ChosenOption PriceBeforeTax TaxAmount PriceTotal TaxName TaxBase TaxRate " +
-      "StageNames StageShares StageAmounts DraftReasons QuoteDraft PriceLow PriceHigh RangeShare"
+      "StageNames StageShares StageAmounts DraftReasons QuoteDraft PriceLow PriceHigh RangeShare DraftWanted DraftLow DraftHigh DraftDoubts DraftDoubtShares FactNames FactStates FactUnits FactsAssumed FactsInvented QuoteDoubts QuoteAssumed"
     ).split(" "),
   );
 
@@ -98,5 +101,38 @@ describe("Quote", () => {
     const totals = [1, 3, 5].map((at) => tried.number("OptionTotals", 1, at));
     for (const total of totals) expect(tried.numbers("Quote")).toContain(total);
     expect(totals[0]).toBe(tried.number("PriceTotal"));
+  });
+});
+
+describe("the quote of a draft", () => {
+  it("says from what to what, and what is assumed", async () => {
+    const asked = assemble(sheets, "US", "blank");
+    for (const [name, value] of [
+      ["RunAsked", 12],
+      ["FallAsked", 3],
+    ] as const)
+      typeInto(asked, name, [[value]]);
+    const draft = await calculate(asked);
+    const [low, high] = ["DraftLow", "DraftHigh"].map((name) => Number(draft.named(name)?.[0]?.[0]));
+    expect(low).toBeLessThan(high ?? 0);
+    const quote = asked.sheets.find(({ name }) => name === "Quote");
+    const shown = [...(quote?.rows ?? [])].flatMap(([, cells]) =>
+      [...cells].map(([column, { result }]) => ({ column, result })),
+    );
+    const results = shown.map(({ result }) => result);
+    expect(results).toEqual(expect.arrayContaining([low, high, "Draft: before tax from, to, 8 cases in 10"]));
+    // The widest doubt comes first, with its share of the range.
+    const [doubt, share] = ["DraftDoubts", "DraftDoubtShares"].map((name) => draft.named(name)?.[0]?.[0]);
+    expect(
+      String(shown.find(({ column, result }) => column === 1 && /Assumed/.test(String(result)))?.result),
+    ).toContain(`•  Assumed until measured: ${String(doubt)} (${Math.round(100 * Number(share))}% of the range); `);
+  });
+
+  it("names some of what is assumed, and counts the rest, where the sheets price the whole job", async () => {
+    const demo = await calculate(assemble(sheets, "US", "demo"));
+    const count = ["FactsAssumed", "FactsInvented"].reduce((sum, name) => sum + Number(demo.named(name)?.[0]?.[0]), 0);
+    const said = String(demo.named("QuoteAssumed")?.[0]?.[0]);
+    expect(said).toMatch(new RegExp(`^•  Assumed: .+ and ${count - 6} more$`));
+    expect(said.split("; ")).toHaveLength(6);
   });
 });

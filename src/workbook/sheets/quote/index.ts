@@ -165,11 +165,18 @@ function prices(s: SheetLayout): void {
   range(s);
 }
 
+/** What the draft on Start says in place of a price's low or high. */
+function drafted(name: string): string {
+  return name.replace("Price", "Draft");
+}
+
 /** A draft has no price to sign, but a range. */
 function range(s: SheetLayout): void {
+  const { job } = s;
   s.put(s.row, 1, {
     formula:
-      '=IF(QuoteDraft="","",IF(PriceLow="","No price yet","Draft: with tax from, to, "&ROUND(100*RangeShare,0)&"% of cases"))',
+      '=IF(QuoteDraft="","",IF(PriceLow<>"","Draft: with tax from, to, "&ROUND(100*RangeShare,0)&"% of cases",' +
+      `IF(${job.hasFacts ? "COUNT(DraftLow)=0" : "TRUE"},"No price yet","Draft: before tax from, to, 8 cases in 10")))`,
     style: "resultText",
     look: { bold: true },
     across: 4,
@@ -179,12 +186,43 @@ function range(s: SheetLayout): void {
     [6, "PriceHigh"],
   ] as const) {
     s.put(s.row, column, {
-      formula: `=IF(QuoteDraft="","",${name})`,
+      formula: `=IF(QuoteDraft="","",${job.hasFacts ? `IF(${name}="",IF(COUNT(${drafted(name)})=0,"",${drafted(name)}),${name})` : name})`,
       style: "result",
       kind: "money",
       look: { bold: true, format: "#,##0" },
     });
   }
+  s.row++;
+  if (job.hasFacts) assumed(s);
+}
+
+/** Facts that a draft names where no share of the range is known. */
+const NAMED = 6;
+
+/** What a draft rests on: what moves its price most, or measures that are taken for granted, and how many more there are. */
+function assumed(s: SheetLayout): void {
+  const share = '" ("&ROUND(100*IF(ISNUMBER(DraftDoubtShares),DraftDoubtShares,0),0)&"% of the range)"';
+  const drafted = `TEXTJOIN("; ",TRUE,IF(DraftDoubts="","",DraftDoubts&${share}))`;
+  const count = "(FactsAssumed+FactsInvented)";
+  const taken = 'FILTER(FactNames,((FactStates="assumed")+(FactStates="invented"))*(FactUnits<>""),"")';
+  const rows: readonly (readonly [name: string, formula: string])[] = [
+    ["QuoteDoubts", `=IF(OR(QuoteDraft="",DraftWanted<>"yes"),"","•  Assumed until measured: "&${drafted})`],
+    [
+      "QuoteAssumed",
+      `=IF(OR(QuoteDraft="",DraftWanted="yes",${count}=0),"","•  Assumed: "&TEXTJOIN("; ",TRUE,INDEX(${taken},SEQUENCE(${NAMED})))&" and "&(${count}-${NAMED})&" more")`,
+    ],
+  ];
+  // Right of the page; one of the two is blank.
+  rows.forEach(([name, formula], index) => {
+    s.put(s.row, QUOTE_COLUMNS + 2 + index, { formula, style: "unit", look: { wrap: false }, name });
+  });
+  s.put(s.row, 1, {
+    formula: `=${rows.map(([name]) => name).join("&")}`,
+    style: "plain",
+    look: { italic: true, wrap: true, vertical: "top" },
+    across: QUOTE_COLUMNS,
+  });
+  s.roomFor(s.row, 3);
   s.row++;
 }
 

@@ -90,6 +90,15 @@ export function draft(s: SheetLayout): void {
     s.row++;
   });
   s.define("DraftShown", top + 1, 1, s.row - 1, 3);
+  // For the quote of a draft: its range, and what it rests on, most of the range first.
+  s.define("DraftLow", top + 1, 2, top + 1, 2);
+  s.define("DraftHigh", top + 3, 2, top + 3, 2);
+  const doubts = (name: string, column: number): void => {
+    const [from, to] = [cell(NUMBERS.length + 1, column), cell(NUMBERS.length + NEXT.shown, column)];
+    s.define(name, from.top, from.left, to.top, to.left);
+  };
+  doubts("DraftDoubts", 1);
+  doubts("DraftDoubtShares", 6);
   s.define("DraftNext", top + 1, COLUMN.next, top + NEXT.shown, COLUMN.next);
   s.put(top, COLUMN.next, {
     value: "Measure next: what the price comes to if it turns out low or high, and its share of the range",
