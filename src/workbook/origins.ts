@@ -1,5 +1,6 @@
 import { cellAddress } from "./layout/address";
 import { isWords, reckoned, type Reckoned } from "./lint/reckoned";
+import type { UnitSystem } from "../calc/quantity/unitSystem";
 import type { CellModel, SheetModel, WorkbookModel } from "./model";
 
 /** A formula of the workbook that does more than add up or read, and what it rests on. */
@@ -27,8 +28,8 @@ export function originsOf({ sheets, names, system }: WorkbookModel): NumberOrigi
     const found = new Map<string, NumberOrigin>();
     for (const [row, cells] of sheet.rows) {
       for (const [column, cell] of cells) {
-        if (cell.formula === undefined || (isSaid(cell) && !cell.origin?.judges)) continue;
-        const told = reckoned(cell.formula.slice(1), system);
+        const told = toldOf(cell, system);
+        if (told === undefined) continue;
         if (told.needs.length + told.functions.length === 0 && !told.turnsUnits) continue;
         const { source } = cell.origin ?? {};
         const label = cell.origin?.label ?? labelBefore(sheet, row, column);
@@ -45,7 +46,7 @@ export function originsOf({ sheets, names, system }: WorkbookModel): NumberOrigi
                 cell: address,
                 label,
                 ...(name === undefined ? {} : { name }),
-                formula: cell.formula,
+                formula: cell.formula ?? String(cell.value),
                 more: 0,
                 ...(source === undefined ? {} : { source }),
                 ...told,
@@ -63,6 +64,14 @@ function joined(one: Reckoned, other: Reckoned): Reckoned {
     needs: [...new Set([...one.needs, ...other.needs])],
     turnsUnits: one.turnsUnits || other.turnsUnits,
   };
+}
+
+/** What a cell does, unless it only says something; a limit that was typed into its cell of a check is a number of our own. */
+function toldOf(cell: CellModel, system: UnitSystem): Reckoned | undefined {
+  const { formula, value, origin } = cell;
+  if (formula !== undefined) return isSaid(cell) && !origin?.judges ? undefined : reckoned(formula.slice(1), system);
+  if (origin === undefined || typeof value !== "number" || value === 0 || value === 1) return undefined;
+  return { functions: [], needs: [String(value)], turnsUnits: false };
 }
 
 function isSaid({ kind, formula }: CellModel): boolean {

@@ -50,7 +50,7 @@ function factsToFill({ name, job }: Page, first: Ref): CheckSpec {
     limit: 0,
     ok: `${count}=0`,
     cure: "Fill in what is marked and still blank.",
-    cureNow: `"See: "&${named}&IF(${count}>1," and "&(${count}-1)&" more.",".")`,
+    cureNow: `"See: "&${named}&IF([value]>1," and "&([value]-1)&" more.",".")`,
     fix: first.name ?? first.address.replace(/\$/g, ""),
     calledNow: `INDEX(FactMissing,MATCH(${here},FactMissing,0))`,
     fixNow: `IFERROR(INDEX(FactPlaces,MATCH(${here},FactMissing,0)),"${typed}")`,

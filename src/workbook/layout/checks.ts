@@ -1,15 +1,10 @@
 import { cellAddress } from "./address";
-import { anyBlank, bare } from "./conditions";
+import { bare } from "./conditions";
 import { formatOf, unitOf } from "./formats";
 import { originOf } from "./forms";
 import type { CheckSpec } from "./job";
 import type { Page } from "./page";
-
-/** Words of the verdicts; Start counts them, the pane reads them. */
-export const VERDICT = { ok: "OK", fix: "FIX", look: "LOOK", blank: "to fill", error: "ERROR" } as const;
-
-/** Where a check stands in its row, on its own sheet. */
-export const CHECK_COLUMN = { value: 2, verdict: 5, cure: 6 } as const;
+import { VERDICT, cure, guarded, verdict } from "./verdict";
 
 /** Lays out the sheet's checks as one block and hands them to Start. */
 export function addChecks(page: Page, checks: readonly CheckSpec[]): void {
@@ -37,19 +32,12 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
   const { row, job } = page;
   const kind = check.kind ?? "number";
   const unit = check.unit ?? unitOf(kind, job.system);
-  const blank = (otherwise: string, instead: string, failed: string): string =>
-    check.needs && check.needs.length > 0
-      ? `=IFERROR(IF(${anyBlank(check.needs)},${instead},${otherwise}),"${failed}")`
-      : `=IFERROR(${otherwise},"${failed}")`;
-  const stop = `"${VERDICT.fix}"`;
-  const look = `"${VERDICT.look}"`;
-  const bad = check.weight !== "look" ? stop : check.stopIf ? `IF(${bare(check.stopIf)},${stop},${look})` : look;
   const format = formatOf(kind, job.system);
   const origin = originOf(page, check.label, check.source);
   page.fitHeight(row, check.label, page.charactersAcross(1, 1));
   page.put(row, 1, { value: check.label, style: "label" });
   page.put(row, 2, {
-    formula: blank(bare(check.value), '""', "error"),
+    formula: guarded(check, bare(check.value), '""', "error"),
     style: "result",
     look: { format },
     ...(check.unit === undefined ? { kind } : {}),
@@ -60,25 +48,25 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
     ...(typeof check.limit === "number"
       ? { value: check.limit }
       : check.limit.startsWith("=")
-        ? { formula: blank(bare(check.limit), '""', "error") }
+        ? { formula: guarded(check, bare(check.limit), '""', "error") }
         : { value: check.limit }),
     style: "resultText",
     look: { format, align: "right" },
+    ...(check.unit === undefined && typeof check.limit !== "number" ? { kind } : {}),
     origin,
   });
   if (typeof check.limit === "string" && !check.limit.startsWith("="))
     page.fitHeight(row, check.limit, page.charactersAcross(4, 1));
   page.put(row, 5, {
-    formula: blank(`IF(${bare(check.ok)},"${VERDICT.ok}",${bad})`, `"${VERDICT.blank}"`, VERDICT.error),
+    formula: verdict(check, row),
     style: "resultText",
     look: { bold: true, indent: 1 },
     origin: { ...origin, judges: true },
   });
+  const said = cure(check, row);
   page.fitHeight(row, check.cure, page.charactersAcross(6, across));
   page.put(row, 6, {
-    ...(check.cureNow === undefined
-      ? { value: check.cure }
-      : { formula: `=IFERROR(IF(${bare(check.ok)},"${check.cure}",${bare(check.cureNow)}),"${check.cure}")` }),
+    ...(said === undefined ? { value: check.cure } : { formula: said }),
     style: "remark",
     across,
   });

@@ -70,7 +70,8 @@ export {
   type RateLine,
   type TakeoffLine,
 } from "./job";
-export { CHECK_COLUMN, VERDICT, markVerdicts } from "./checks";
+export { markVerdicts } from "./checks";
+export { CHECK_COLUMN, VERDICT } from "./verdict";
 export type { Kind } from "./formats";
 export { SheetLayout } from "./sheetLayout";
 export type { TableRef } from "./tableRef";

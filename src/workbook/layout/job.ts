@@ -21,14 +21,21 @@ export interface CheckSpec {
   readonly value: string;
   /** Formula or plain text of the limit: "at most 5 ft/s". */
   readonly limit: string | number;
-  /** Formula that is TRUE when all is well. */
+  /** Formula that is TRUE when all is well; where it compares `value` with the limit, write both alike: "Flow<=100". */
   readonly ok: string;
   /** What value and limit rest on, as of a result. */
   readonly source?: Both<string>;
   /** What to do, in one sentence. */
   readonly cure: string;
-  /** Formula of what to do as things stand, where that says more while the check fails; about as long as the cure. */
+  /**
+   * Formula of what to do as things stand, where that says more while the check fails; about as long as the cure. "[value]" is
+   * the cell of the value. It may not fail itself while the check does.
+   */
   readonly cureNow?: string;
+  /** What to do while the check fails and this holds as well, beside the cure that else stands there. */
+  readonly cureIf?: { readonly when: string; readonly cure: string };
+  /** What to do where the verdict is FIX, if a check may also say LOOK; about as long as the cure. */
+  readonly cureStop?: string;
   /** The defined name (or Sheet!A1) of the cell to change. */
   readonly fix: string;
   /** Formula of the address of the cell to change as things stand, where that is not always the same one. */

@@ -142,7 +142,7 @@ function bodyCell(
       ...(column.formula && column.input && !typed ? { italic: true } : {}),
     },
     ...(column.unit === undefined ? { kind: column.kind } : {}),
-    ...(column.formula ? { origin: originOf(page, column.title, column.source) } : {}),
+    ...(column.formula && !typed ? { origin: originOf(page, column.title, column.source) } : {}),
     across,
   });
   if (isText && typed && typeof given === "string") page.fitHeight(row, given, page.charactersAcross(at, across));

@@ -65,7 +65,7 @@ describe("the sources of the workbook's formulas", () => {
         },
       });
     const [missing] = unsourced(originsOf(assemble([sheet({})], "US", "demo")));
-    expect(missing).toMatch(/^Small!E\d+ Steep: 4 in /);
+    expect(missing).toMatch(/^Small!D\d+ Steep: 4 in 4/);
     const said = originsOf(assemble([sheet({ source: "by definition" })], "US", "demo"));
     expect(unsourced(said)).toEqual([]);
     expect(said[0]).toMatchObject({ label: "Steep", source: "by definition" });

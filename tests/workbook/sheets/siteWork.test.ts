@@ -334,7 +334,11 @@ describe("the Crew page", () => {
   });
 
   it("says that walls slope, and that nobody goes into a deep pit as it is", async () => {
-    const step = (work: SiteWork): string => String(work.shown("Crew").find((text) => String(text).startsWith("3.  ")));
+    const step = (work: SiteWork): string =>
+      work
+        .shown("Crew")
+        .filter((text) => /^[34]\. {2}/.test(String(text)))
+        .join(" ");
     expect(step(await SiteWork.make("US", "demo"))).not.toMatch(/walls|shore/);
     // 4.75 ft + (3 + 2) / 12 = 5.17 ft
     const deep = step(await SiteWork.make("US", "demo", { BasinWaterDepth: 4.75, BasinSideSlope: 0.5 }));

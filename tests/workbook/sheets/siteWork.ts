@@ -1,5 +1,5 @@
 import { assemble } from "../../../src/workbook/assemble";
-import { defineSheet } from "../../../src/workbook/layout";
+import { defineSheet, type Ref } from "../../../src/workbook/layout";
 import type { CellValue, WorkbookModel } from "../../../src/workbook/model";
 import type { Recalculated } from "../../../src/workbook/recalculate";
 import { crew } from "../../../src/workbook/sheets/crew";
@@ -69,19 +69,22 @@ const given = defineSheet({
         { key: "tread", title: "Tread", kind: "length", name: "Treads", formula: share("Run"), input: length },
       ],
     });
-    s.table({
+    const route = s.table({
       name: "RouteTable",
       rows: 5,
       columns: [
         { key: "size", title: "Size", kind: "size", name: "PipeSizes", input: length },
         { key: "length", title: "Length", kind: "length", name: "PipeLengths", input: length },
-        { key: "type", title: "Type", kind: "text", input: { message: "A type." } },
+        { key: "type", title: "Type", kind: "text", name: "PipeTypes", input: { message: "A type." } },
       ],
       demo: [
         [2, 4, "Sch 40 PVC"],
         [3, 31, ""],
       ],
     });
+    const alsoNamed = (name: string, { top, left, bottom }: Ref): void => void s.define(name, top, left, bottom, left);
+    alsoNamed("RouteSizes", route.column("size"));
+    alsoNamed("RouteLengths", route.column("length"));
     for (const name of ["StreamFabric", "BasinFabric"]) {
       s.table({
         name,

@@ -90,7 +90,7 @@ export function basinChecks(s: SheetLayout, job: Job): void {
     limit: rim.words,
     ok: `AND(RimBelowGrade>=${rim.least},RimBelowGrade<=${rim.most})`,
     cure: depthMatters,
-    cureNow: `IF(RimBelowGrade>0,"${depthMatters}","It stands at or above the grade: it shows, and rain washes soil over it. Lower the rim.")`,
+    cureStop: "It stands at or above the grade: it shows, and rain washes soil over it. Lower the rim.",
     fix: "RimBelowGrade",
     kind: "size",
     weight: "look",

@@ -32,9 +32,8 @@ export function levels(s: SheetLayout, job: Job): void {
     source: "by definition: water over the area of the layer that it leaves",
     kind: "length",
     formula:
-      "=IF(OR(LowerLayer=0,MIN(DrainBack,BasinHold)<=TopLayerWater)," +
-      "(BasinWaterDepth-LowerLayer)*MIN(DrainBack,BasinHold)/MAX(TopLayerWater,0.000001)," +
-      "BasinWaterDepth-LowerLayer+LowerLayer*(MIN(DrainBack,BasinHold)-TopLayerWater)/(BasinHold-TopLayerWater))",
+      "=LET(back,MIN(DrainBack,BasinHold),above,BasinWaterDepth-LowerLayer,IF(OR(LowerLayer=0,back<=TopLayerWater)," +
+      "above*back/MAX(TopLayerWater,0.000001),above+LowerLayer*(back-TopLayerWater)/(BasinHold-TopLayerWater)))",
     needs: ["DrainBack", "BasinHold", "TopLayerWater", "LowerLayer"],
     note: "Drain-back taken first from the layer above the modules, then from theirs.",
   });
@@ -61,9 +60,9 @@ export function levels(s: SheetLayout, job: Job): void {
     source: "by definition: depth times the area of each layer",
     kind: "water",
     formula:
-      "=IF(MIN(LowWaterDepth,BasinWaterDepth)<=LowerLayer," +
-      "(BasinHold-TopLayerWater)*MIN(LowWaterDepth,BasinWaterDepth)/MAX(LowerLayer,0.000001)," +
-      "BasinHold-TopLayerWater*(BasinWaterDepth-MIN(LowWaterDepth,BasinWaterDepth))/MAX(BasinWaterDepth-LowerLayer,0.000001))",
+      "=LET(deep,MIN(LowWaterDepth,BasinWaterDepth),IF(deep<=LowerLayer," +
+      "(BasinHold-TopLayerWater)*deep/MAX(LowerLayer,0.000001)," +
+      "BasinHold-TopLayerWater*(BasinWaterDepth-deep)/MAX(BasinWaterDepth-LowerLayer,0.000001)))",
     needs: ["BasinHold", "TopLayerWater", "LowerLayer", "LowWaterDepth"],
     note: "It stays in the basin and is of no use to the stream.",
   });

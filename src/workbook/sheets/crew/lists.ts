@@ -97,10 +97,10 @@ export function plumbing(s: SheetLayout, place: Place, job: Job): void {
     unitLabel(kind, job.system),
   );
   const pipe = (row: number): string => {
-    const at = (column: number): string => `INDEX(RouteTable,${row},${column})`;
+    const at = (column: string): string => `INDEX(${column},${row})`;
     return shownIf(
-      `COUNT(${at(1)})=1`,
-      `${at(1)}&" ${size}"&IF(${at(3)}="",""," "&${at(3)})&", "&${said(`SUM(${at(2)})`, 1)}&" ${length}"`,
+      `N(${at("RouteSizes")})>0`,
+      `TEXTJOIN(" ",TRUE,${at("RouteSizes")},"${size}",${at("PipeTypes")})&", "&${said(at("RouteLengths"), 1)}&" ${length}"`,
     );
   };
   lines(s, place, "Pump and pipe", [
@@ -114,7 +114,7 @@ export function plumbing(s: SheetLayout, place: Place, job: Job): void {
     ],
     ["Pipe 1", pipe(1)],
     ["Pipe 2", pipe(2)],
-    ["Pipe 3 and 4", `${pipe(3)}&${shownIf("COUNT(INDEX(RouteTable,4,1))=1", '"; "')}&${pipe(4)}`],
+    ["Pipe 3 and 4", `TEXTJOIN("; ",TRUE,${pipe(3)},${pipe(4)})`],
   ]);
 }
 

@@ -80,9 +80,8 @@ export function cutFill(s: SheetLayout): Ref {
     headerLines: 3,
     rows: 90,
     open: true,
-    needs: ["INDEX(SurfaceStations,0,2)", "BedWidth", "ShelfMargin"],
     formula:
-      '=IF(OR(COUNT(INDEX(SurfaceStations,0,2))<2,AND(GroundShots<2,COUNT(BermGround,GradeLevel)<2)),"",RILL.CUTFILL(SurfaceStations,CutSlope,BermSlope,VolumeMethod,' +
+      '=IF(OR(COUNT(INDEX(SurfaceStations,0,2))<2,BedWidth="",ShelfMargin="",AND(GroundShots<2,COUNT(BermGround,GradeLevel)<2)),"Inputs missing",RILL.CUTFILL(SurfaceStations,CutSlope,BermSlope,VolumeMethod,' +
       'IF(GroundShots>=2,IF(ShotPlaces="","",ShotPlaces),GroundAssumed),TopsoilDepth,BermEnds,Units))',
     columns: [
       length,

@@ -117,6 +117,7 @@ export function pieces(s: SheetLayout): void {
         key: "count",
         title: "Count",
         kind: "count",
+        name: "PieceCounts",
         formula: '=IF(ISNUMBER([length]),1,"")',
         input: { min: 1, max: 3, message: "How many of this piece." },
       },

@@ -102,7 +102,7 @@ export function plan(s: SheetLayout): void {
   s.section("To buy");
   const read = (row: string): string => `INDEX(CutPlan,MATCH("${row}",INDEX(CutPlan,0,1),0),2)`;
   const planned = ["PieceCount", "RollWidths"];
-  const [counts, prices, bases] = ["INDEX(LinerPieces,0,4)", "INDEX(LinerRolls,0,2)", "INDEX(LinerRolls,0,3)"];
+  const [counts, prices, bases] = ["PieceCounts", "INDEX(LinerRolls,0,2)", "INDEX(LinerRolls,0,3)"];
   s.result({
     name: "LinerGaps",
     label: "Rows not told in full",

@@ -117,8 +117,7 @@ function checks(s: SheetLayout): void {
     limit: "=DepositAllowed",
     ok: "INDEX(StageAmounts,1)<=N(DepositAllowed)",
     cure: "Type the largest deposit your law allows, on Price; 100% where it sets no limit.",
-    cureNow:
-      'IF(ISNUMBER(DepositAllowed),"Lower the first payment, and raise a later one.","Type the largest deposit your law allows, on Price; 100% where it sets no limit.")',
+    cureStop: "Lower the first payment, and raise a later one.",
     fix: "DepositShareLimit",
     kind: "money",
     weight: "look",

@@ -270,7 +270,7 @@ function agreement(s: SheetLayout): void {
   );
   sentence(
     s,
-    `=IF(QuoteDraft<>"","",IF(COUNT(INDEX(OptionTotals,1,3),INDEX(OptionTotals,1,5))=0,"","Option accepted, please mark one:     "&TEXTJOIN("     ",TRUE,${offered.join(",")})&"     The payments keep their shares."))`,
+    `=IF(QuoteDraft<>"","",IF(COUNT(INDEX(OptionTotals,1,3),INDEX(OptionTotals,1,5))=0,"","Option accepted, mark one:     "&TEXTJOIN("     ",TRUE,${offered.join(",")})&"     The payments keep their shares."))`,
   );
   s.put(s.row, 1, {
     formula: '=CancelNotice&""',
