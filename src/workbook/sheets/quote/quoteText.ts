@@ -48,10 +48,11 @@ export function scope(s: SheetLayout, job: Job): void {
     ],
     [
       shown(
-        "BasinLength,BasinWidth,BasinWaterDepth,BasinHold",
-        4,
+        // What it holds follows from its length, width and depth.
+        "BasinHold",
+        1,
         // As wide as it is at the top: sloped walls lean out.
-        `LET(out,2*N(BasinSideSlope)*BasinWaterDepth,"A basin under gravel at its foot, "&${said("BasinLength+out", 1)}&" by "&${said("BasinWidth+out", 1)}&" ${length}, that holds about "&${about("BasinHold", 10)}&" ${water}: no open pond.")`,
+        `"A basin under gravel at its foot, "&${said("BasinLength+2*N(BasinSideSlope)*BasinWaterDepth", 1)}&" by "&${said("BasinWidth+2*N(BasinSideSlope)*BasinWaterDepth", 1)}&" ${length}, that holds about "&${about("BasinHold", 10)}&" ${water}: no open pond."`,
       ),
     ],
     [
