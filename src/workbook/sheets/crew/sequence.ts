@@ -50,7 +50,7 @@ function steps(job: Job, say: typeof told, only: typeof when): string[] {
     `No marks of buried lines, no digging. Wires overhead: stay ${job.pick({ US: "10 ft away up to 50 kV", SI: "5 m away" })}, else ask the utility.`,
     `Set the instrument up, read the benchmark (${say("BenchmarkLevel", 2, length)}) and stake every point below.`,
     `Dig the pit ${say("PitDepth", 2, length)} below finished grade, ${say("PitLength", 2)} × ${say("PitWidth", 2, length)} at its bottom${only("N(BasinSideSlope)>0", `, walls ${say("BasinSideSlope", 2, "", true)} out per 1 up`)}.`,
-    `Keep spoil ${job.pick({ US: "2 ft", SI: "0.6 m" })} back from the edge of the pit.${only(deep.test, ` ${deep.words}`)}`,
+    `Keep spoil ${job.pick({ US: "2 ft", SI: "0.6 m" })} off its edge.${only(deep.test, ` ${deep.words}`)}`,
     `Build the berm ${say("BermHeight", 2, length)} high under the box, from the spoil, in thin compacted layers; loads of spoil: ${say("SpoilLoads", 0)}, of fill: ${say("FillLoads", 0)}.`,
     `Bedding ${say("BeddingDepth", sizeDecimals, size)}, then fabric, then liner; fold corners, pull nothing tight, trim last.`,
     `Pump well and ${say("ModuleCount", 0)} void modules, ${say("BasinStoneTons", 1, load)} of stone around them${only("N(PitMargin)>0", "; backfill round the basin as they rise")}.`,
