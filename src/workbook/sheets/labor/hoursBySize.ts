@@ -37,6 +37,7 @@ export function hoursBySize(s: SheetLayout, job: Job): void {
       {
         key: "times",
         title: "Times",
+        source: "by definition: read from the company's book; a blank there is no number",
         kind: "factor",
         format: "0.00",
         formula: `=IF([size]="","",${timesAt("[size]", "SizePipes", "SizePipeTimes")})`,
@@ -44,6 +45,7 @@ export function hoursBySize(s: SheetLayout, job: Job): void {
       {
         key: "product",
         title: "Length × times",
+        source: "by definition",
         kind: "number",
         formula: '=IF([length]=0,0,IF([times]="","",[length]*[times]))',
       },
@@ -53,6 +55,7 @@ export function hoursBySize(s: SheetLayout, job: Job): void {
   s.result({
     name: "PipeSizeTimes",
     label: "All pipe, by its length",
+    source: "by definition: the mean, weighed by length",
     kind: "factor",
     format: "0.000",
     formula: `=IF(COUNT(${product})<${ROUTE_ROWS + RISER_ROWS},"",IF(SUM(${length})=0,1,SUM(${product})/SUM(${length})))`,
@@ -60,6 +63,7 @@ export function hoursBySize(s: SheetLayout, job: Job): void {
   s.result({
     name: "LipSizeTimes",
     label: "One lip stone, by its likely weight",
+    source: "by definition: read from the company's book; a blank there is no number",
     kind: "factor",
     format: "0.00",
     // An error of its own is handed on.

@@ -137,6 +137,7 @@ function tasks(s: SheetLayout, job: Job): void {
       {
         key: "hours",
         title: "Hours",
+        source: "by definition: quantity × hours for one × times by size × difficulty",
         kind: "hours",
         unit: "",
         formula: `=IF(${blank("[quantity]", "[rate]", "[size]", "Difficulty")},"",[quantity]*[rate]*[size]*Difficulty)`,
@@ -144,12 +145,25 @@ function tasks(s: SheetLayout, job: Job): void {
       {
         key: "machineHours",
         title: "Machine hours",
+        source: "by definition: quantity × hours for one × times by size × difficulty",
         kind: "hours",
         unit: "",
         formula: `=IF(${blank("[quantity]", "[machine]", "[size]", "Difficulty")},"",[quantity]*[machine]*[size]*Difficulty)`,
       },
-      { key: "labor", title: costLabel("labor", s.job.system), kind: "money", formula: money("[hours]", "LaborRate") },
-      { key: "machines", title: "Machines", kind: "money", formula: money("[machineHours]", "MachineRate") },
+      {
+        key: "labor",
+        title: costLabel("labor", s.job.system),
+        source: "by definition: hours × rate, rounded to a cent",
+        kind: "money",
+        formula: money("[hours]", "LaborRate"),
+      },
+      {
+        key: "machines",
+        title: "Machines",
+        source: "by definition: hours × rate, rounded to a cent",
+        kind: "money",
+        formula: money("[machineHours]", "MachineRate"),
+      },
       {
         key: "look",
         title: "Look at",
@@ -189,6 +203,7 @@ function tasks(s: SheetLayout, job: Job): void {
   s.result({
     name: "WorkingDays",
     label: "Working days",
+    source: "by definition: hours over those of the crew in a day",
     formula: "=LaborHours/(CrewSize*DayHours)",
     kind: "number",
     format: "0.0",
@@ -209,6 +224,7 @@ function tasks(s: SheetLayout, job: Job): void {
 function checks(s: SheetLayout): void {
   s.check({
     label: "Working days",
+    source: "common practice, no source",
     value: "=WorkingDays",
     limit: "at most 15 days",
     ok: "WorkingDays<=15",
