@@ -41,7 +41,9 @@ describe("an estimate from answers", () => {
     const page = await text(SIX);
     expect(page).toMatch(/^DRAFT \(US units\)/);
     expect(page).toMatch(/\$[\d,]+, four times in five between \$[\d,]+ and \$[\d,]+/);
-    expect(page).toMatch(/invented: sign nothing on them/);
+    expect(page).toMatch(
+      /Invented in the book: prices, wages, burden, production rates, machines, markups\. Sign nothing/,
+    );
     expect(page).toMatch(/5 drops of 7 1\/2 in/);
     expect(page).toMatch(/Measure next/);
   });

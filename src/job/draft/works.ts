@@ -88,23 +88,41 @@ export function worksRule(sketch: Sketch): void {
     const pump = best(askedOf(plan));
     return { build, plan, pump, faults: pump?.faults ?? 0, cost: plan.cost + (pump?.cost ?? 0) };
   });
-  const [chosen] = pairs.sort((a, b) => a.faults - b.faults || a.cost - b.cost);
-  if (!chosen) return;
-  let basin = chosen.plan;
-  let pumping = chosen.pump;
-  for (let round = 0; round < 3 && pumping; round++) {
-    const ratio = Math.max(1, pumping.duty.flow / flow);
-    const kept = (back + pumping.standing) * ratio ** (2 / 3);
-    // A five-hundredth more than reckoned, so that the last digit decides nothing.
-    basin = plansFor(kept * 1.002).get(chosen.build) ?? basin;
-    const next: PumpPlan | undefined = best(askedOf(basin));
-    const settled = next?.pump === pumping.pump && next.count === pumping.count && next.pipe === pumping.pipe;
-    pumping = next ?? pumping;
-    if (settled && pumping.duty.flow / flow <= ratio * 1.003) break;
+  /** A build with the pump that still goes with it once its basin holds what that pump keeps in stream and pipe. */
+  const settled = ({ build, plan, pump }: (typeof pairs)[number]): Works => {
+    let [basin, pumping] = [plan, pump];
+    for (let round = 0; round < 3 && pumping; round++) {
+      const ratio = Math.max(1, pumping.duty.flow / flow);
+      const kept = (back + pumping.standing) * ratio ** (2 / 3);
+      // A five-hundredth more than reckoned, so that the last digit decides nothing.
+      basin = plansFor(kept * 1.002).get(build) ?? basin;
+      const next: PumpPlan | undefined = best(askedOf(basin));
+      const same = next?.pump === pumping.pump && next.count === pumping.count && next.pipe === pumping.pipe;
+      pumping = next ?? pumping;
+      if (same && pumping.duty.flow / flow <= ratio * 1.003) break;
+    }
+    return { basin, pumping, faults: pumping?.faults ?? 0, cost: plan.cost + (pumping?.cost ?? 0) };
+  };
+  let works: Works | undefined;
+  for (const pair of pairs.sort((a, b) => a.faults - b.faults || a.cost - b.cost)) {
+    // Settling moves a cost up, if at all: what begins dearer than the best is not looked at.
+    if (works && works.faults === 0 && pair.cost >= works.cost) continue;
+    const one = settled(pair);
+    if (!works || one.faults < works.faults || (one.faults === works.faults && one.cost < works.cost)) works = one;
   }
+  if (!works) return;
+  const { basin, pumping } = works;
   const asked = askedOf(basin);
   assumeBasin(sketch, basin, { back: back + (pumping?.standing ?? 0), loss, rain });
   if (pumping) assumePumping(sketch, pumping, asked);
+}
+
+/** A basin and the pump that goes with it. */
+interface Works {
+  readonly basin: BasinPlan;
+  readonly pumping: PumpPlan | undefined;
+  readonly faults: number;
+  readonly cost: number;
 }
 
 function basinWish(sketch: Sketch): BasinWish {

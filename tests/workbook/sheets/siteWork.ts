@@ -45,6 +45,27 @@ const given = defineSheet({
     number("RunningLevel", { US: 98.95, SI: 49.69 });
     number("PipeTotalLength", { US: 35, SI: 11 });
     number("PumpCount", { US: 1, SI: 1 });
+    number("SpillBoxes", { US: 1, SI: 1 });
+    number("CableLength", { US: 20, SI: 6 });
+    s.table({
+      name: "BasinParts",
+      rows: 4,
+      columns: ["kind", "length", "width", "depth", "voids"].map((key) => {
+        const name = key === "kind" ? "PartKinds" : undefined;
+        const kind = key === "kind" ? ("text" as const) : ("number" as const);
+        return { key, title: key, kind, ...(name ? { name } : {}), input: { min: 0, max: 100, message: "A part." } };
+      }),
+      demo: {
+        US: [
+          ["modules", 6, 3, 2.25, ""],
+          ["round well", 2, "", 2.25, ""],
+        ],
+        SI: [
+          ["modules", 1.8, 1.2, 0.75, ""],
+          ["round well", 0.6, "", 0.75, ""],
+        ],
+      },
+    });
     number("DeliveredFlow", { US: 3469, SI: 11763 });
     number("DutyHead", { US: 4.8, SI: 1.7 });
     number("BasinHold", { US: 592, SI: 2548 });
