@@ -11,7 +11,7 @@ const top = path.join(import.meta.dirname, "../..");
 const target = path.join(top, "src/help/pictures");
 
 /** The sheets that the guide shows. */
-const SHEETS = ["Site", "Pump", "Price", "Reconcile"];
+const SHEETS = ["Site", "Ground", "Pump", "Price", "Reconcile"];
 
 /** Pictures of the README: the bench, and the first page of the demo's quote. */
 const README_PICTURES = path.join(top, "manifest/pictures");

@@ -27,6 +27,7 @@ export function guidePage(job: DemoJob): Page {
       <h2>1. Site: what you measured</h2>
       <p>Put in fall, run, bed width and bank height, the finished grade at the basin, the benchmark, and the kinds of soil and stone. US and metric jobs are separate workbooks, so that sizes and packs are those you can buy.</p>
       ${picture("site", "The Site sheet of the demo job: company, client and the measured fall, run, drops, bed and bank.")}
+      ${picture("ground", "The Ground sheet of the demo job: rod readings along the run, and cut, fill and liner length that follow.")}
       <p>Drops of 6 to 8 in suit most streams (rule of thumb).</p>
 
       <h2>2. Water: how much has to flow</h2>

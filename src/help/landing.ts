@@ -15,6 +15,7 @@ export function landingPage(): Page {
       </p>
       <ul class="ways">
         <li><a class="button" href="bench.html">Open the bench with a demo job</a></li>
+        <li><a class="button" href="help/first-job.html">Your first job in ten steps</a></li>
         <li><a class="button" href="help/guide.html">Follow one job, start to end</a></li>
         <li><a class="button" href="help/index.html">Look up a function</a></li>
       </ul>

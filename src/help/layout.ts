@@ -15,6 +15,7 @@ const POLICY =
 
 const LINKS = [
   ["help/index.html", "Functions"],
+  ["help/first-job.html", "Your first job"],
   ["help/guide.html", "A job, start to end"],
   ["help/numbers.html", "Where numbers come from"],
   ["help/limits.html", "Differences and limits"],

@@ -1,4 +1,5 @@
 import type { Declaration } from "../functions/contract/declaration";
+import { firstJobPage } from "./firstJob";
 import { functionPage } from "./functionPage";
 import { guidePage, type DemoJob } from "./guide";
 import { indexPage } from "./indexPage";
@@ -19,6 +20,7 @@ export function helpPages(
     landingPage(),
     indexPage(catalogue),
     ...catalogue.map(functionPage),
+    firstJobPage(job),
     guidePage(job),
     limitsPage(catalogue),
     numbersPage(catalogue, numbers),

@@ -9,6 +9,7 @@ import { functionPath } from "../../src/help/functionPage";
 import { helpPages } from "../../src/help/pages";
 import { WORKING_ADDRESS } from "../../src/site/address";
 import { demoJob } from "../../src/site/demoJob";
+import { recalculate } from "../../src/workbook/recalculate";
 import { numberSources } from "../../src/site/numberSources";
 
 const pages = helpPages(catalogue, "1.2.3", await demoJob(path.join(import.meta.dirname, "../..")), numberSources());
@@ -17,7 +18,7 @@ const BUILT = [
   /^icons\/icon-\d+\.png$/,
   /^templates\/rillwright-(us|si)-(blank|demo|company|company-blank)\.xlsx$/,
   /^help\.(css|js)$/,
-  /^help\/pictures\/(site|pump|price|reconcile)\.png$/,
+  /^help\/pictures\/(site|ground|pump|price|reconcile)\.png$/,
   /^(manifest\.xml|rillwright-unified\.zip|licences\.txt|bench\.html)$/,
 ];
 
@@ -47,6 +48,29 @@ describe("the help pages", () => {
     for (const name of ["BOULDERWEIGHT", "BOULDERMIX", "BOULDERTONS"]) texts.push(pages.get(functionPath(name)) ?? "");
     for (const text of texts) expect(text).toContain(WEIGHT_ERROR);
     for (const text of texts) expect(text).not.toMatch(/off by a fifth|15 % either way|scatter by a third/);
+  });
+
+  it("types no figure into the ten steps of a first job: each is the demo's, as its cells show it", async () => {
+    const page = pages.get("help/first-job.html") ?? "";
+    const steps = page.slice(page.indexOf("<h1"), page.indexOf("</main>"));
+    expect(steps.match(/<h2>\d+\. /g)).toHaveLength(10);
+    // But for the notes that are to be typed, and the numbers of the steps.
+    const prose = steps.replace(/<code>.*?<\/code>|<output.*?<\/output>|<h2>\d+\./g, "").replace(/<[^>]*>/g, "");
+    expect(prose.match(/\d[^ ]*/g) ?? []).toEqual([]);
+    const figures = [...steps.matchAll(/<output data-name="(\w+)">([^<]*)/g)];
+    expect(figures.length).toBeGreaterThan(6);
+    const demo = await recalculate(readFileSync("templates/rillwright-us-demo.xlsx"));
+    for (const [, name = "", said = ""] of figures) {
+      const value = demo.named(name)?.[0]?.[0] ?? "";
+      if (typeof value === "string") expect(said).toBe(value);
+      // As many decimals as are said: half of the last one either way.
+      else {
+        const decimals = /\.(\d+)/.exec(said)?.[1]?.length ?? 0;
+        expect(Math.abs(Number(said.replace(/[$,]/g, "")) - Number(value)), name).toBeLessThanOrEqual(
+          0.5 * 10 ** -decimals + 1e-9,
+        );
+      }
+    }
   });
 
   it("lists every function in the index", () => {

@@ -36,6 +36,7 @@ export function helpView(desk: Desk): View {
         {},
         page("help/index.html", "Every function, with formula, limits and source"),
         page("help/numbers.html", "Where each number of the workbook comes from"),
+        page("help/first-job.html", "Your first job"),
         page("help/guide.html", "Guide to a job"),
         page("help/support.html", "Support"),
         page("help/privacy.html", "Privacy"),

@@ -47,12 +47,12 @@ describe("a new job from a book", () => {
     expect(quote).toContain("With tax (¥)");
   });
 
-  it("shows yen without parts, and says how they are reckoned", () => {
+  it("shows yen without parts, and says how they are calculated", () => {
     const styles = strFromU8(unzipSync(made.bytes)["xl/styles.xml"] ?? new Uint8Array());
     // ISO 4217 gives the yen no minor unit.
     expect(styles).toContain('formatCode="#,##0;-#,##0"');
     expect(styles).not.toContain("#,##0.00;-#,##0.00");
-    expect(made.notes).toContain("JPY has no cents: amounts are reckoned to a hundredth and shown whole.");
+    expect(made.notes).toContain("JPY has no cents: amounts are calculated to a hundredth and shown whole.");
   });
 
   it("is brought up to date with the book, rates and all, each difference shown", () => {
