@@ -180,6 +180,35 @@ describe("a price list from a file", () => {
     expect([cells[0]?.[code], cells[19_999]?.[code]]).toEqual(["N0", "N19999"]);
   });
 
+  it("writes no column of new lines that says what its blank cells say, unless something stands there", () => {
+    const list = readPriceList("Code,Cost,Unit,Supplier\nN1,5,ft,Yard\nN2,6,ft,Yard\n");
+    const blank = RATE_COLUMNS.map(() => "" as string | number);
+    const held = [blank, blank.map((cell, at) => (RATE_COLUMNS[at]?.field === "waste" ? 0.2 : cell))];
+    const free = readPriceRows(held);
+    const area = { ...place, bottom: place.top + 1 };
+    const writes = priceWrites(free, comparePriceRows(free, list.items, list.said), area, () => true, held);
+    const fields = writes.map(({ values }) => values[0]?.length);
+    // Code, unit, cost and pack stand side by side, waste and supplier two on: 20% without a code is none of theirs.
+    expect(fields).toEqual([4, 2]);
+    expect(writes.map(({ values }) => values)).toEqual([
+      [
+        ["N1", "ft", 5, 1],
+        ["N2", "ft", 6, 1],
+      ],
+      [
+        [0, "Yard"],
+        [0, "Yard"],
+      ],
+    ]);
+    const after = held.map((row) => [...row]);
+    for (const { place: name, values } of writes) {
+      const [, from = ""] = /!([A-Z])/.exec(name) ?? [];
+      values.forEach((row, down) => after[down]?.splice(from.charCodeAt(0) - 65, row.length, ...(row as string[])));
+    }
+    // Read again, the list has nothing new.
+    expect(comparePriceRows(readPriceRows(after), list.items, list.said).preview.same).toHaveLength(2);
+  });
+
   it("leaves out what the user does not accept", () => {
     const changes = comparePriceRows(rows, [item("A", { cost: 12 }), item("C")]);
     expect(priceWrites(rows, changes, place, () => false)).toEqual([]);

@@ -85,7 +85,7 @@ function describe(
           "The price list changed since the file was read; nothing was written. Read the file again.",
         );
       }
-      const writes = priceWrites(rows, changes, area, (code) => marked.accepts(code));
+      const writes = priceWrites(rows, changes, area, (code) => marked.accepts(code), now);
       const allowed = await desk.host.canWrite(writes.map(({ place }) => place));
       task.progress(1, 2);
       // The last moment to stop: the writing itself is one step, which undo takes back where the host can.
