@@ -84,18 +84,19 @@ export function worksRule(sketch: Sketch): void {
   };
   const best = (wanted: PumpWish): PumpPlan | undefined => known(attempt(() => pumpingFor(sketch, wanted)));
   // Every build with the pump that goes with it: what the basin saves, a stronger pump may cost.
-  const pairs = [...plansFor(1.15 * back + 0.02)].map(([build, plan]) => {
-    const pump = best(askedOf(plan));
-    return { build, plan, pump, faults: pump?.faults ?? 0, cost: plan.cost + (pump?.cost ?? 0) };
-  });
+  const pairsFor = (least: number, room = Math.max(least, 1.15 * back + 0.02)) =>
+    [...plansFor(room)].map(([build, plan]) => {
+      const pump = best(askedOf(plan));
+      return { build, plan, pump, least, faults: pump?.faults ?? 0, cost: plan.cost + (pump?.cost ?? 0) };
+    });
   /** A build with the pump that still goes with it once its basin holds what that pump keeps in stream and pipe. */
-  const settled = ({ build, plan, pump }: (typeof pairs)[number]): Works => {
+  const settled = ({ build, plan, pump, least }: ReturnType<typeof pairsFor>[number]): Works => {
     let [basin, pumping] = [plan, pump];
     for (let round = 0; round < 3 && pumping; round++) {
       const ratio = Math.max(1, pumping.duty.flow / flow);
       const kept = (back + pumping.standing) * ratio ** (2 / 3);
       // A five-hundredth more than reckoned, so that the last digit decides nothing.
-      basin = plansFor(kept * 1.002).get(build) ?? basin;
+      basin = plansFor(Math.max(least, kept * 1.002)).get(build) ?? basin;
       const next: PumpPlan | undefined = best(askedOf(basin));
       const same = next?.pump === pumping.pump && next.count === pumping.count && next.pipe === pumping.pipe;
       pumping = next ?? pumping;
@@ -104,11 +105,15 @@ export function worksRule(sketch: Sketch): void {
     return { basin, pumping, faults: pumping?.faults ?? 0, cost: plan.cost + (pumping?.cost ?? 0) };
   };
   let works: Works | undefined;
-  for (const pair of pairs.sort((a, b) => a.faults - b.faults || a.cost - b.cost)) {
-    // Settling moves a cost up, if at all: what begins dearer than the best is not looked at.
-    if (works && works.faults === 0 && pair.cost >= works.cost) continue;
-    const one = settled(pair);
-    if (!works || one.faults < works.faults || (one.faults === works.faults && one.cost < works.cost)) works = one;
+  // Where it takes several pumps, a roomier basin, which sinks less, may do with one.
+  for (const least of [0, 1.6 * back + 0.05, 2.2 * back + 0.1]) {
+    if (works?.faults === 0 && works.pumping?.count === 1) break;
+    for (const pair of pairsFor(least).sort((a, b) => a.faults - b.faults || a.cost - b.cost)) {
+      // Settling moves a cost up, if at all: what begins dearer than the best is not looked at.
+      if (works && works.faults === 0 && pair.cost >= works.cost) continue;
+      const one = settled(pair);
+      if (!works || one.faults < works.faults || (one.faults === works.faults && one.cost < works.cost)) works = one;
+    }
   }
   if (!works) return;
   const { basin, pumping } = works;
