@@ -2,9 +2,9 @@ import { Problem } from "../../calc/problem";
 import type { Declaration } from "../../functions/contract/declaration";
 import type { Cell, Value } from "../../functions/contract/result";
 import type { FunctionDescriptor } from "./library";
-import { lift, liftedFunctions, type Invoke } from "./lifted";
+import { lift, liftedFunctions } from "./lifted";
 import { pick } from "./pick";
-import { asTable, isTable, KIND, type Given, type Scalar } from "./values";
+import { asTable, isTable, KIND, type Given, type Invoke, type Scalar } from "./values";
 
 /**
  * The functions of the catalogue and those that do better here than the calculating library's, by their names in formulas.

@@ -1,7 +1,6 @@
 import { ensureRegistryInitialized, lookupFunction, type FunctionDescriptor } from "./library";
-import { asTable, isTable, KIND, type Given, type Scalar, type Table } from "./values";
-
-export type Invoke = (given: Given[]) => Given;
+import { matching } from "./matching";
+import { asTable, isTable, KIND, type Invoke, type Scalar, type Table } from "./values";
 
 const NOT_THERE: Scalar = { kind: KIND.error, code: "#N/A" };
 
@@ -39,8 +38,9 @@ export function* liftedFunctions(): Generator<FunctionDescriptor> {
   ];
   for (const [name, at] of lifted) {
     const native = lookupFunction(name);
-    if (native)
-      yield { ...native, invoke: lift(native.invoke as unknown as Invoke, at) as unknown as typeof native.invoke };
+    if (!native) continue;
+    const many = lift(native.invoke as unknown as Invoke, at);
+    yield { ...native, invoke: (name === "MATCH" ? matching(many) : many) as unknown as typeof native.invoke };
   }
 }
 

@@ -15,6 +15,8 @@ export interface Table {
   readonly rows: readonly (readonly Scalar[])[];
 }
 export type Given = Scalar | Table;
+/** A function as the library calls it. */
+export type Invoke = (given: Given[]) => Given;
 
 export function isTable(given: Given): given is Table {
   return "rows" in given;

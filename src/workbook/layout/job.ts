@@ -65,18 +65,23 @@ export interface TakeoffLine {
   readonly needs?: readonly string[];
   /** Formula that is TRUE while the quantity cannot be known, where that is not just a blank among `needs`. */
   readonly unknownIf?: string;
-  /** Formula of the words that tell a supplier which one: its size, kind or name. */
+  /** Formula of the words that tell a supplier which one: its size, kind or name. "[counts]" is how much of each product it asks for. */
   readonly which?: string;
   /** The products it stands for, by size and type; they price it where its own line of the price list does not. */
   readonly asks?: readonly AskSpec[];
 }
 
-/** A product a line asks the price list for. */
+/** A product a line asks the price list for, or several that one formula each tells of. */
 export interface AskSpec {
   /** Formula of how much of the line it is: pieces, or a share; a number always. */
   readonly count: string;
-  /** Formulas of the codes it may have, at most two, the more exact first; "" while the size is not known. */
+  /**
+   * Formulas of the codes it may have, at most two, the more exact first; "" while the size is not known. "[line]" is the
+   * line's own code.
+   */
   readonly codes: readonly string[];
+  /** How many rows count and codes fill; 1 if left out. */
+  readonly rows?: number;
 }
 
 /** A takeoff line with the sheet that asks for it. */

@@ -23,10 +23,11 @@ export interface ColumnSpec {
   /** What the formula rests on, as of a result. */
   readonly source?: Both<string>;
   /**
-   * One formula fills the column from its first row down: "[key]" is a whole column in it. AND and OR would make one value of
-   * a column: use * and +. Not where a row may read what another row of the column gives, by hand or by rule: that is a circle.
+   * One formula fills the column from its first row down, or so many of its rows: "[key]" is a column of these rows in it.
+   * AND and OR would make one value of a column: use * and +. Not where a row may read what another row of the column gives,
+   * by hand or by rule: that is a circle. Without a formula here, formulas that fill several rows are put in afterwards.
    */
-  readonly whole?: boolean;
+  readonly whole?: true | number;
   /** Fixed texts or numbers, one for each row. */
   readonly fixed?: readonly CellValue[];
   readonly format?: string;

@@ -68,9 +68,10 @@ export function addTable(page: Page, spec: TableSpec): TableRef {
       bodyCell(page, row, at, { ...column, formula }, given, (text) => fillIn(text, row, top, end, places, page.name));
     }
     const first = page.sheet.rows.get(top)?.get(at);
-    if (column.whole && first) {
-      first.formula = fillInWhole(formulaOf(column, 0) ?? "", top, bottom, places, page.name);
-      first.spill = { rows: spec.rows, columns: 1 };
+    if (column.whole && column.formula && first) {
+      const filled = column.whole === true ? spec.rows : column.whole;
+      first.formula = fillInWhole(formulaOf(column, 0) ?? "", top, top + filled - 1, places, page.name);
+      first.spill = { rows: filled, columns: 1 };
       first.origin = originOf(page, column.title, column.source);
     }
     if (column.input) {
@@ -129,7 +130,8 @@ function bodyCell(
 ): void {
   const isText = column.kind === "text";
   const format = column.format ?? (isText && !column.input ? "General" : formatOf(column.kind, page.job.system));
-  const across = column.across ?? 1;
+  // What spills may not meet merged cells: its texts run on over the blank ones beside them.
+  const across = column.whole ? 1 : (column.across ?? 1);
   const typed = given !== undefined && given !== "";
   const align = isText ? ("left" as const) : ("right" as const);
   page.put(row, at, {
@@ -139,6 +141,7 @@ function bodyCell(
       format,
       align,
       ...besideNumbers(isText && at > 1),
+      ...(column.whole && column.across ? { wrap: false } : {}),
       ...(column.formula && column.input && !typed ? { italic: true } : {}),
     },
     ...(column.unit === undefined ? { kind: column.kind } : {}),

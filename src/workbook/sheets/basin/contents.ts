@@ -141,13 +141,6 @@ function buying(s: SheetLayout): void {
     pack: 1,
   });
   s.rate({
-    code: "TUB",
-    description: "Tub: a basin that comes in one piece",
-    unit: "each",
-    category: "Basin",
-    supplier,
-  });
-  s.rate({
     code: "PUMPWELL",
     description: "Pump well with lid",
     unit: "each",
@@ -155,5 +148,12 @@ function buying(s: SheetLayout): void {
     supplier,
     price: { US: 187, SI: 169 },
     pack: 1,
+  });
+  s.rate({
+    code: "TUB",
+    description: "Tub: a basin that comes in one piece",
+    unit: "each",
+    category: "Basin",
+    supplier,
   });
 }

@@ -1,9 +1,12 @@
+import { COST_KIND_WORDS } from "../../../calc/money/costKinds";
 import { defineSheet, type SheetLayout, type TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
 import { asks } from "./asks";
+import { termsOfLines } from "./lineTerms";
 import { OWN_LINES } from "../money/demoPapers";
 import { particulars } from "./particulars";
 import { lookUp, ownColumns, OWN_ROWS } from "./ownLines";
+import { supplierNumbers } from "./supplierNumbers";
 import { TAKEOFF_KEYS, TAKEOFF_NAMES } from "./takeoffColumns";
 import { fillLines, sheetColumns } from "./takeoffLines";
 
@@ -16,11 +19,11 @@ export const takeoff = defineSheet({
   order: 11,
   turn: 1,
   build(s, job) {
-    s.widths([34, 14, 6, 9, 8, 9, 6, 9, 10, 11, 14, 29, 9, 23, 9, 9, 13, 9, 14, 10, 9]);
+    s.widths([34, 14, 6, 9, 8, 9, 6, 9, 10, 11, 14, 29, 9, 23, 9, 9, 13, 9, 14, 10, 9, 9, 9, 9, 9]);
     s.title("Takeoff", "Read what the job needs and what to buy; add your own lines below.");
     s.section("From the sheets");
     const head = s.row;
-    const lines = s.table({ rows: job.takeoffLines.length, columns: sheetColumns(job, head) });
+    const lines = s.table({ rows: job.takeoffLines.length, columns: sheetColumns(job) });
     s.freeze(head, 1);
     s.filter(head, lines.body.left, lines.body.bottom, lines.body.right);
     fillLines(s, job, lines);
@@ -32,7 +35,7 @@ export const takeoff = defineSheet({
     s.note(
       "Type a code of the price list and a need; everything else follows, and you may type over it. Or type it all.",
     );
-    const own = s.table({ name: "OwnLines", rows: OWN_ROWS, columns: ownColumns(head, job.system), demo: OWN_LINES });
+    const own = s.table({ name: "OwnLines", rows: OWN_ROWS, columns: ownColumns(job.system), demo: OWN_LINES });
     for (const [key, name] of Object.entries(TAKEOFF_NAMES)) {
       const at = lines.column(key);
       s.define(name, at.top, at.left, own.column(key).bottom, at.left);
@@ -55,7 +58,15 @@ export const takeoff = defineSheet({
     s.notPrinted();
     particulars(s, job);
     asks(s, job, lines);
+    termsOfLines(s, job, lines);
     lookUp(s, own);
+    supplierNumbers(s, lines, own);
+    s.skip();
+    const kinds = COST_KIND_WORDS[job.system];
+    s.table({
+      rows: kinds.length,
+      columns: [{ key: "kind", title: "Cost kinds", kind: "text", name: "CostKinds", fixed: kinds }],
+    });
   },
 });
 

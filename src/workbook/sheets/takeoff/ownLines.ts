@@ -2,17 +2,18 @@ import { COST_KIND_WORDS } from "../../../calc/money/costKinds";
 import type { UnitSystem } from "../../../calc/quantity/unitSystem";
 import { OWN_PART } from "../../../job/takeoff/parts";
 import { Ref, type SheetLayout, type TableRef } from "../../layout";
-import { cellAddress } from "../../layout/address";
+import { areaAddress, cellAddress } from "../../layout/address";
 import type { ColumnSpec } from "../../layout/tableColumns";
-import { cellOf, fill, fillDown } from "../money/cells";
-import { FREIGHT_COLUMN, LOOKED_UP, TAKEOFF_KEYS, TITLES, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
+import type { Style } from "../../model";
+import { cellOf, fillDown } from "../money/cells";
+import { BOUGHT, FREIGHT_COLUMN, LOOKED_UP, TAKEOFF_KEYS, TITLES, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
 
 /** Rows for what the user adds. */
 export const OWN_ROWS = 40;
 
 /** The columns of the user's own lines; what is blank in one is looked up by its code. */
-export function ownColumns(head: number, system: UnitSystem): ColumnSpec[] {
-  const { order, cost, ordered, open, look, number, part, mark } = workedOut(head, system);
+export function ownColumns(system: UnitSystem): ColumnSpec[] {
+  const { order, cost, ordered, open, look, number, part, mark, least } = workedOut(OWN_ROWS);
   const text = (key: string, title: string, max: number, message: string): ColumnSpec => ({
     key,
     title,
@@ -71,6 +72,7 @@ export function ownColumns(head: number, system: UnitSystem): ColumnSpec[] {
     { ...part, fixed: Array.from({ length: OWN_ROWS }, () => OWN_PART) },
     mark,
     FREIGHT_COLUMN,
+    least,
   ];
 }
 
@@ -85,76 +87,58 @@ export function lookUp(s: SheetLayout, own: TableRef): void {
   s.section("What the price list says of your own lines");
   const headRow = s.row;
   const top = headRow + 1;
-  const places = new Ref(s.name, top, CODE_COLUMN, top + OWN_ROWS - 1, CODE_COLUMN);
-  s.put(headRow, CODE_COLUMN, { value: "Row", style: "headText" });
-  for (let row = 1; row <= OWN_ROWS; row++) {
-    const code = own.cell("code", row);
-    const at = cellAddress(code.top, code.left);
-    s.put(top + row - 1, CODE_COLUMN, {
-      formula: `=IF(${at}="","",IFERROR(XMATCH(${at},RateCodes),${NOWHERE}))`,
-      style: "plain",
-      look: { align: "left" },
-    });
-  }
+  const column = (key: Key, title: string, formula: string, look: Style = {}): Ref => {
+    const left = TAKEOFF_KEYS.indexOf(key) + 1;
+    s.put(headRow, left, { value: title, style: "headText" });
+    for (let row = 0; row < OWN_ROWS; row++) s.put(top + row, left, { style: "plain", look });
+    const area = new Ref(s.name, top, left, top + OWN_ROWS - 1, left);
+    fillDown(
+      s,
+      area,
+      formula.replace(/\[(\w+)\]/g, (_, other: string) => areaAddress(own.column(other))),
+    );
+    return area;
+  };
+  const code = column("code", "Row", `IF([code]="","",IFERROR(MATCH([code],RateCodes,0),${NOWHERE}))`, {
+    align: "left",
+  });
+  const place = areaAddress(code);
+  const listed = (name: string, otherwise: string): string =>
+    `IF(${place}=${NOWHERE},${otherwise},INDEX(${name},${place}))`;
   for (const { key, name, otherwise } of LOOKED_UP) {
-    const column = TAKEOFF_KEYS.indexOf(key) + 1;
-    s.put(headRow, column, { value: TITLES[key] ?? "", style: "headText" });
     const { format, align } = cellOf(s, own.cell(key, 1)).style;
-    for (let row = 0; row < OWN_ROWS; row++) s.put(top + row, column, { style: "plain", look: { format, align } });
     // A blank cell of the price list counts as 0.
-    const found = `IF(${places.address}=${NOWHERE},${otherwise},LET(found,INDEX(${name},${places.address}),IF(found=0,${otherwise},found)))`;
-    fillDown(s, new Ref(s.name, top, column, top + OWN_ROWS - 1, column), `=IF(${places.address}="","",${found})`);
+    const found = `IF(${listed(name, "0")}=0,${otherwise},INDEX(${name},${place}))`;
+    const area = column(key, TITLES[key] ?? "", `IF(${place}="","",${found})`, { format, align });
     for (let row = 1; row <= OWN_ROWS; row++) {
       const typed = cellOf(s, own.cell(key, row));
       if (typed.value !== undefined) continue;
-      const [code, need] = [own.cell("code", row), own.cell("need", row)].map((at) => cellAddress(at.top, at.left));
-      const at = cellAddress(top + row - 1, column);
-      typed.formula = `=IF(${code}="",IF(ISNUMBER(${need}),${otherwise},""),${at})`;
+      const [at, need] = [own.cell("code", row), own.cell("need", row)].map((one) => cellAddress(one.top, one.left));
+      const { top: shown, left } = area.cell(row);
+      typed.formula = `=IF(${at}="",IF(ISNUMBER(${need}),${otherwise},""),${cellAddress(shown, left)})`;
       typed.style = { ...typed.style, italic: true };
     }
   }
-  marks(s, own, places);
-  inWords(s, own, top);
+  // A line is as invented as the price that it takes from the list.
+  const inList = areaAddress(column("mark", TITLES.mark ?? "", `IF(${place}="","",${listed("RateMarks", '""')}&"")`));
+  const listPrice = areaAddress(new Ref(s.name, top, PRICE_COLUMN, top + OWN_ROWS - 1, PRICE_COLUMN));
+  const fillOwn = (key: Key, formula: string): void =>
+    fillDown(
+      s,
+      own.column(key),
+      formula.replace(/\[(\w+)\]/g, (_, other: string) => areaAddress(own.column(other))),
+    );
+  fillOwn("mark", `IF(IF(${BOUGHT},[price]=${listPrice},FALSE),${inList},"")`);
+  fillOwn("freight", `IF(${BOUGHT},IF(${place}="",0,${listed("RateFreights", "0")}+0),0)`);
+  // What the client reads of each own line that is in the price: what it is, and how many.
+  const words = `[description]&IF(([order]=1)+([unit]="job")>0,""," ("&[order]&")")`;
+  const { left } = column("origin", "In words", `IF(${BOUGHT},${words},"")`);
+  const half = OWN_ROWS / 2;
+  s.define("OwnWords", top, left, top + OWN_ROWS - 1, left);
+  s.define("OwnWordsFirst", top, left, top + half - 1, left);
+  s.define("OwnWordsRest", top + half, left, top + OWN_ROWS - 1, left);
   s.row = top + OWN_ROWS;
 }
 
-/** A line is as invented as the price that it takes from the list. */
-function marks(s: SheetLayout, own: TableRef, places: Ref): void {
-  const [mark, price] = (["mark", "price"] as const).map((key) => TAKEOFF_KEYS.indexOf(key) + 1);
-  if (mark === undefined || price === undefined) return;
-  s.put(places.top - 1, mark, { value: TITLES.mark ?? "", style: "headText" });
-  for (let row = 0; row < OWN_ROWS; row++) s.put(places.top + row, mark, { style: "plain" });
-  const listed = `IF(${places.address}=${NOWHERE},"",INDEX(RateMarks,${places.address})&"")`;
-  fillDown(s, new Ref(s.name, places.top, mark, places.bottom, mark), `=IF(${places.address}="","",${listed})`);
-  for (let row = 1; row <= OWN_ROWS; row++) {
-    const [order, paid] = (["order", "price"] as const).map((key) =>
-      own.cell(key, row).address.replace(`${s.name}!`, ""),
-    );
-    const [inList, listPrice] = [mark, price].map((column) => cellAddress(places.top + row - 1, column));
-    const place = cellAddress(places.top + row - 1, places.left);
-    const freight = `IF(${place}="",0,IFERROR(N(INDEX(RateFreights,${place})),0))`;
-    fill(s, own.cell("freight", row), `IF(N(${order})>0,${freight},0)`);
-    fill(s, own.cell("mark", row), `IF(AND(N(${order})>0,${paid}=${listPrice}),${inList},"")`);
-  }
-}
-
-/** What the client reads of each own line that is in the price: what it is, and how many. */
-function inWords(s: SheetLayout, own: TableRef, top: number): void {
-  const column = TAKEOFF_KEYS.indexOf("origin") + 1;
-  s.put(top - 1, column, { value: "In words", style: "headText" });
-  for (let row = 1; row <= OWN_ROWS; row++) {
-    const [what, unit, order] = (["description", "unit", "order"] as const).map((key) =>
-      own.cell(key, row).address.replace(`${s.name}!`, ""),
-    );
-    s.put(top + row - 1, column, {
-      formula: `=IF(N(${order})>0,${what}&IF(OR(${order}=1,${unit}="job"),""," ("&${order}&")"),"")`,
-      style: "plain",
-    });
-  }
-  const half = OWN_ROWS / 2;
-  s.define("OwnWords", top, column, top + OWN_ROWS - 1, column);
-  s.define("OwnWordsFirst", top, column, top + half - 1, column);
-  s.define("OwnWordsRest", top + half, column, top + OWN_ROWS - 1, column);
-}
-
-const CODE_COLUMN = TAKEOFF_KEYS.indexOf("code") + 1;
+const PRICE_COLUMN = TAKEOFF_KEYS.indexOf("price") + 1;
+type Key = (typeof TAKEOFF_KEYS)[number];

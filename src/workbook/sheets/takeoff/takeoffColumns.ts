@@ -1,6 +1,3 @@
-import { COST_KIND_WORDS } from "../../../calc/money/costKinds";
-import type { UnitSystem } from "../../../calc/quantity/unitSystem";
-import { columnLetters } from "../../layout/address";
 import type { ColumnSpec } from "../../layout/tableColumns";
 
 /** The columns of Takeoff, in order. */
@@ -26,6 +23,7 @@ export const TAKEOFF_KEYS = [
   "part",
   "mark",
   "freight",
+  "least",
 ] as const;
 type Key = (typeof TAKEOFF_KEYS)[number];
 
@@ -81,61 +79,73 @@ export const LOOKED_UP = [
   { key: "taxable", name: "RateTaxables", otherwise: '"yes"' },
 ] as const satisfies readonly { key: Key; name: string; otherwise: string }[];
 
-/** Whether the line is to be ordered; text would count as more than 0. */
-const TO_ORDER = "IF(ISNUMBER([order]),[order]>0,FALSE)";
+type Worked = "order" | "cost" | "ordered" | "open" | "look" | "number" | "part" | "mark" | "least";
 
-/** The columns that work alike in both tables; both count suppliers on from the heading of the first. */
-export function workedOut(
-  head: number,
-  system: UnitSystem,
-): Readonly<Record<"order" | "cost" | "ordered" | "open" | "look" | "number" | "part" | "mark", ColumnSpec>> {
-  const above = (key: Key): string => `$${columnLetters(TAKEOFF_KEYS.indexOf(key) + 1)}$${head}:[${key}:above]`;
-  const [numbers, suppliers] = [above("number"), above("supplier")];
-  const known = `ISNUMBER(MATCH([kind],{${COST_KIND_WORDS[system].map((kind) => `"${kind}"`).join(",")}},0))`;
-  const terms = "COUNT([waste]:[pack])<3";
-  const untaxed = 'AND([taxable]<>"yes",[taxable]<>"no")';
+/** Whether what a line needs is known and is bought at all; an error in it travels. */
+export const BOUGHT = 'IF([order]="",FALSE,[order]>0)';
+
+/** So much in whole packs, one at least; a millionth of a pack is noise. */
+export function inPacks(least: string, pack: string): string {
+  const size = `IF(${pack}>0,${pack},1)`;
+  return `ROUND(ROUNDUP(ROUND(IF(${least}>${size},${least},${size})/${size}-0.000001,9),0)*${size},6)`;
+}
+
+/**
+ * The columns that work alike in both tables, each by one formula.
+ *
+ * @param ordered rows whose orders one formula gives: the line of all freight, which waits for the other orders, has its own
+ */
+export function workedOut(rows: number, ordered = rows): Readonly<Record<Worked, ColumnSpec>> {
+  const terms = "ISNUMBER([waste])*ISNUMBER([minimum])*ISNUMBER([pack])=0";
+  const untaxed = '([taxable]<>"yes")*([taxable]<>"no")';
+  const wasted = "[need]*(1+[waste])";
   return {
     order: {
       key: "order",
       title: "To order",
       kind: "number",
-      formula:
-        `=IF([need]="","",IF([need]<=0,0,IF(${terms},"",ROUND(MAX(1,ROUNDUP(ROUND(MAX([need]*(1+[waste]),[minimum])` +
-        "/IF([pack]>0,[pack],1)-0.000001,9),0))*IF([pack]>0,[pack],1),6))))",
+      whole: ordered,
+      formula: `=IF([least]="","",IF([least]<=0,0,${inPacks("[least]", "[pack]")}))`,
     },
     cost: {
       key: "cost",
       title: "Cost",
       kind: "money",
-      formula: '=IF(OR([order]="",[price]=""),"",ROUND([order]*[price],2))',
+      whole: rows,
+      formula: '=IF(([order]="")+([price]="")>0,"",ROUND([order]*[price],2))',
     },
     ordered: {
       key: "ordered",
       title: "Ordered so far",
       kind: "number",
+      whole: rows,
       formula: '=IF([code]="","",SUMIFS(OrderQuantities,OrderItems,[code],OrderUnits,[unit]))',
     },
     open: {
       key: "open",
       title: "Still to order",
       kind: "number",
-      formula: '=IF(COUNT([order])=0,"",MAX(0,ROUND([order]-N([ordered]),6)))',
+      whole: rows,
+      formula: '=IF(ISNUMBER([order]),IF([ordered]="",[order],IF([order]>[ordered],ROUND([order]-[ordered],6),0)),"")',
     },
     look: {
       key: "look",
       title: "Look at",
       kind: "text",
+      whole: rows,
       formula:
-        `=IF([description]&[code]&[need]&[price]="","",IF([need]="","no quantity",IF([need]<=0,"",IF(OR(${terms},${untaxed}),"no terms",` +
-        `IF(N([cost])=0,"no cost",IF(${known},IF(AND(N([ordered])>0,[ordered]<[order]),"ordered short",""),"no cost kind"))))))`,
+        `=IF([description]&[code]&[need]&[price]="","",IF([need]="","no quantity",IF([need]<=0,"",IF(([least]="")+${untaxed}>0,"no terms",` +
+        `IF(IF([cost]="",0,[cost])=0,"no cost",IF(COUNTIF(CostKinds,[kind]),IF(([ordered]>0)*([ordered]<[order]),"ordered short",""),"no cost kind"))))))`,
     },
-    number: {
-      key: "number",
-      title: "Supplier no.",
-      kind: "number",
-      formula: `=IF(AND([supplier]<>"",${TO_ORDER}),IF(COUNTIFS(${suppliers},[supplier],${numbers},">0")>0,MAXIFS(${numbers},${suppliers},[supplier]),MAX(${numbers})+1),"")`,
-    },
+    number: { key: "number", title: "Supplier no.", kind: "number", whole: rows },
     part: { key: "part", title: "Part", kind: "text" },
-    mark: { key: "mark", title: "Mark", kind: "text" },
+    mark: { key: "mark", title: "Mark", kind: "text", whole: rows },
+    least: {
+      key: "least",
+      title: "With waste",
+      kind: "number",
+      whole: ordered,
+      formula: `=IF([need]="","",IF([need]<=0,0,IF(${terms},"",IF(${wasted}>[minimum],${wasted},[minimum]))))`,
+    },
   };
 }
