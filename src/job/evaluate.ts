@@ -36,7 +36,6 @@ export function evaluate(job: Job): State {
   const liner = reckonLiner(job, water, ground);
   const stone = reckonStone(job, water, basin);
   const earth = reckonEarth(job, water, ground);
-  const levels = reckonLevels(job, { water, basin, earth, ground });
   const labor = reckonLabor(job, { water, basin, pump, liner, stone, earth });
   const takeoff = reckonTakeoff(job, needsOf(job, { water, pump, basin, liner, stone, earth }));
   const standing = standingOf(job, {
@@ -45,10 +44,15 @@ export function evaluate(job: Job): State {
     design: [water, ground, drain, basin, pump, liner, stone, earth],
   });
   const price = reckonPrice(job, takeoff, labor, standing);
-  const topics = { water, ground, drain, basin, pump, liner, stone, earth, levels, labor, takeoff, price };
-  const checks = lazily(() => checksOf(job, topics));
+  const topics = { water, ground, drain, basin, pump, liner, stone, earth, labor, takeoff, price };
+  // No price needs levels or checks, and who moves a fact a hundred times asks for nothing but the price.
+  const levels = lazily(() => reckonLevels(job, { water, basin, earth, ground }));
+  const checks = lazily(() => checksOf(job, { ...topics, levels: levels() }));
   return {
     ...topics,
+    get levels() {
+      return levels();
+    },
     get checks() {
       return checks();
     },

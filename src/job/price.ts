@@ -67,6 +67,11 @@ export function reckonPrice(job: Job, takeoff: Takeoff, labor: Labor, standing: 
   const atCost = (cost: (odds: CostOdds) => number): Reckoned<number> =>
     reckon([odds(), quoted], (all, { withTax }) => Math.round((withTax * cost(all)) / roundCents(all.likely)));
   const anyShare = job.stages.some(({ share }) => share !== undefined);
+  const stages = lazily(() =>
+    anyShare
+      ? reckon([quoted], ({ withTax }) => splitIntoStages(toCents(withTax), stageShares(job)).map(fromCents))
+      : undefined,
+  );
   return {
     options,
     standing,
@@ -87,9 +92,9 @@ export function reckonPrice(job: Job, takeoff: Takeoff, labor: Labor, standing: 
     get high() {
       return atCost(({ atConfidence }) => roundCents(atConfidence));
     },
-    stages: anyShare
-      ? reckon([quoted], ({ withTax }) => splitIntoStages(toCents(withTax), stageShares(job)).map(fromCents))
-      : undefined,
+    get stages() {
+      return stages();
+    },
   };
 }
 

@@ -100,7 +100,10 @@ export function optionInUse({ chosenOption, options }: Job): boolean {
 const DEEPEST = 4;
 
 function hasProblem(value: unknown, depth = 0): boolean {
+  if (typeof value !== "object" || value === null) return false;
   if (value instanceof Problem) return true;
-  if (typeof value !== "object" || value === null || depth > DEEPEST) return false;
-  return Object.values(value).some((part) => hasProblem(part, depth + 1));
+  if (depth > DEEPEST) return false;
+  const parts: readonly unknown[] = Array.isArray(value) ? value : Object.values(value);
+  for (const part of parts) if (hasProblem(part, depth + 1)) return true;
+  return false;
 }

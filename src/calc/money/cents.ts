@@ -23,7 +23,7 @@ const AMOUNT_DIGITS = 15;
  * Source: commercial rounding, common practice; decimal arithmetic by big.js
  */
 export function toCents(amount: number, name = "amount"): number {
-  return centsOf(new Big(requireFinite(name, amount)), name);
+  return plainCents(amount * 100) ?? centsOf(new Big(requireFinite(name, amount)), name);
 }
 
 /**
@@ -53,9 +53,8 @@ export function roundCents(amount: number, name = "amount"): number {
  * @example lineCents(7, 1.115) => 781; 7 × 1.115 = 7.805
  */
 export function lineCents(quantity: number, price: number, name = "quantity times price"): number {
-  const rough = quantity * price * 100;
-  // Far from half a cent, and small enough for the noise not to matter, rounding needs no decimals: ten times faster.
-  if (Math.abs(rough) < 1e7 && Math.abs(Math.abs(rough % 1) - 0.5) > 1e-4) return Math.round(rough) + 0;
+  const near = plainCents(quantity * price * 100);
+  if (near !== undefined) return near;
   const clean = new Big(requireFinite(name, quantity)).prec(QUANTITY_DIGITS, Big.roundHalfUp);
   return centsOf(clean.times(requireFinite(name, price)), name);
 }
@@ -67,6 +66,11 @@ export function lineCents(quantity: number, price: number, name = "quantity time
  */
 export function sumCents(cents: readonly number[]): number {
   return cents.reduce((total, each) => total + each, 0);
+}
+
+/** Far from half a cent, and small enough for the noise not to matter, rounding needs no decimals: ten times faster. */
+function plainCents(rough: number): number | undefined {
+  return Math.abs(rough) < 1e7 && Math.abs(Math.abs(rough % 1) - 0.5) > 1e-4 ? Math.round(rough) + 0 : undefined;
 }
 
 function centsOf(amount: Big, name: string): number {

@@ -3,7 +3,7 @@ import type { FactKey, Job } from "../facts";
 import { lazily } from "../reckoned";
 import { accessRule } from "./access";
 import { withAnswers } from "../facts/standing";
-import { readAnswers } from "./answers";
+import { readAnswers, type Answers } from "./answers";
 import { boxesRule } from "./boxes";
 import { bedRule } from "./bed";
 import { groundRule } from "./ground";
@@ -44,9 +44,18 @@ export interface Draft {
   readonly shortfalls: readonly Shortfall[];
 }
 
+const read = new WeakMap<Job, Answers>();
+
+/** What is typed, read once for all drafts that a range makes of it. */
+function answersOf(typed: Job): Answers {
+  const known = read.get(typed) ?? readAnswers(withAnswers(typed));
+  read.set(typed, known);
+  return known;
+}
+
 /** A whole design from whatever is known: what is typed always wins, everything else is assumed by a rule with a reason. */
 export function draftOf({ typed, offers, usual, places }: DraftWish): Draft {
-  const { job: usable, unclear } = readAnswers(withAnswers(typed));
+  const { job: usable, unclear } = answersOf(typed);
   const sketch = new Sketch(usable, usual, offers, places);
   siteRule(sketch);
   stepsRule(sketch);

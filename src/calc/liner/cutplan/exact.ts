@@ -1,7 +1,7 @@
 import { type Blank, type Group, pieceGroup } from "./group";
 import { cheapestOf, type Kind, splitsOf } from "./program";
 import type { Offer } from "./purchase";
-import type { Work } from "./work";
+import { Work } from "./work";
 
 /** Ways to part sets that are still looked at one by one, whatever the pieces: those of eleven different ones. */
 const MOST_SPLITS = 3 ** 11;
@@ -46,4 +46,13 @@ export function exactPlan(
   work: Work,
 ): Group[] | undefined {
   return cheapestOf(kinds, offers, most, work);
+}
+
+/**
+ * The cheapest of all plans of pieces so few that looking at every plan takes less than a first plan and a bound to spare
+ * some of them.
+ */
+export function quickPlan(blanks: readonly Blank[], offers: readonly Offer[], turn: boolean): Group[] | undefined {
+  const kinds = kindsOf(blanks, turn);
+  return isQuick(kinds) ? exactPlan(kinds, offers, Infinity, new Work(Infinity)) : undefined;
 }

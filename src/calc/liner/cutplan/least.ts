@@ -1,4 +1,4 @@
-import { canProve, isQuick, mayProve, exactPlan, kindsOf } from "./exact";
+import { canProve, mayProve, exactPlan, kindsOf } from "./exact";
 import type { Blank, Group } from "./group";
 import { costOf } from "./improve";
 import { type Offer, SAME } from "./purchase";
@@ -29,9 +29,6 @@ export function leastOrBest(
   kept?: readonly Group[],
 ): Found {
   const kinds = kindsOf(blanks, turn);
-  // So few take less to look through than to plan beforehand.
-  const whole = isQuick(kinds) ? exactPlan(kinds, offers, Infinity, new Work(Infinity)) : undefined;
-  if (whole) return { groups: whole, cost: costOf(whole, offers), proven: true };
   const few = canProve(kinds);
   const worthTrying = few || mayProve(kinds);
   const first = few ? GLIMPSE : worthTrying ? { ...effort, work: BEFORE_PROOF * effort.work } : effort;

@@ -2,6 +2,7 @@ import { fromCents, lineCents, toCents } from "../../money/cents";
 import { invalid, plain } from "../../problem";
 import { checkRequest, PLAN_RANGE } from "./check";
 import { lowerBound } from "./bound";
+import { quickPlan } from "./exact";
 import { readKept, regroup, writeKept } from "./kept";
 import { layOut, roundDown } from "./layOut";
 import { makeOffers } from "./purchase";
@@ -74,6 +75,8 @@ function planSeamed(request: PlanRequest, lap: number, effort: Effort): Plan {
 function planWhole({ pieces, rolls, turn, kept = "" }: PlanRequest, effort: Effort): Plan {
   const offers = makeOffers(rolls);
   const blanks = pieces.map(({ length, width }) => ({ length: toSteps(length), width: toSteps(width) }));
+  const few = quickPlan(blanks, offers, turn);
+  if (few) return layOut(pieces, rolls, few, offers, true, 0);
   const grouping = readKept(kept);
   const keptGroups = grouping && regroup(grouping.grouping, blanks, offers, turn);
   const bound = lowerBound(blanks, offers, turn);
