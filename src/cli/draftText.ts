@@ -93,7 +93,9 @@ function priceLine({ draft, range }: Drafted): string {
   if (!range) return "no price: the book lacks what the design needs";
   const { currency } = draft.job;
   const [low, likely, high] = [range.low, range.likely, range.high].map((amount) => money(amount, currency));
-  return `${likely ?? ""}, four times in five between ${low ?? ""} and ${high ?? ""}`;
+  const { priceless, trials } = range;
+  const left = priceless === 0 ? "" : `; ${priceless} of ${trials} trials came to no price and count for nothing`;
+  return `${likely ?? ""}, four times in five between ${low ?? ""} and ${high ?? ""}${left}`;
 }
 
 function nextLine(
@@ -101,7 +103,8 @@ function nextLine(
   currency: string | undefined,
 ): string {
   const percent = Math.round(100 * share);
-  return `${question} ${percent}% of the range: ${money(atLow, currency)} to ${money(atHigh, currency)}`;
+  const [low, high] = [atLow, atHigh].map((price) => (price === undefined ? "no price" : money(price, currency)));
+  return `${question} ${percent}% of the range: ${low ?? ""} to ${high ?? ""}`;
 }
 
 /** The main numbers of a draft. */

@@ -108,14 +108,15 @@ export function ranged(asked: Asked, system: UnitSystem): TableCell[][] {
     measured("Boulders", "load", known(state.stone.boulders)),
     measured("Gravel", "load", known(state.stone.gravel)),
     ["Days", known(state.labor.workingDays) ?? "", "days", "", "", ""],
+    ["Trials without a price", range.priceless, `of ${range.trials}`, "", "", ""],
     ...range.next
       .slice(0, NEXT)
       .map(({ fact, question, atLow, atHigh, share }): TableCell[] => [
         IN_DOUBT[fact] ?? question,
         "",
         currency,
-        money(atLow),
-        money(atHigh),
+        atLow === undefined ? "" : money(atLow),
+        atHigh === undefined ? "" : money(atHigh),
         share,
       ]),
   ];

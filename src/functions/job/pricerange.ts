@@ -8,8 +8,8 @@ export const PRICERANGE = declare({
   topic: "job",
   summary: "Prices a drafted job with its 80% range, names its main numbers, and ranks what to measure next.",
   formula:
-    "price of DRAFT with every fact as likely; low and high: one job in ten below and above, from what the price does when each fact " +
-    "stands at its lowest and highest tenth, the weightiest also in pairs",
+    "price of DRAFT with every fact as likely; low and high: one job in ten below and above, from what the price is multiplied by " +
+    "when each fact stands at its lowest and highest tenth, and from trials that move all facts at once",
   source: "Effects laid together by draws from the normal curve; which facts go together: common practice, no source",
   limits:
     "Before tax. The share kept is within about 5% of 80%, as pumps and stones are chosen in steps. Facts that nobody drafts, such as hidden rock, " +

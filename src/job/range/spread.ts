@@ -12,13 +12,6 @@ export interface Effect {
   readonly common?: { readonly name: string; readonly share: number } | undefined;
 }
 
-/** What two facts do together beyond what each does alone: at both low, low and high, high and low, both high. */
-export interface Joint {
-  readonly a: string;
-  readonly b: string;
-  readonly corners: readonly [number, number, number, number];
-}
-
 /** How the price spreads around the likely one. */
 export interface Spread {
   /** Changes of the price that one draw in ten lies below and above. */
@@ -28,33 +21,27 @@ export interface Spread {
   readonly shares: ReadonlyMap<string, number>;
 }
 
-/** What the price really comes to when every fact stands at a place, as a change. */
-export type Whole = (places: readonly number[]) => number;
-
-/** Places where the whole is looked at, all facts moved at once. */
-const LOOKS = 40;
+/** How many places the whole is looked at, all facts moved at once: what a cell has time for. */
+const LOOKS = 80;
 /** Looks on either side, by rank, whose misses a draw may get. */
-const NEAR = 3;
+const NEAR = 5;
 
 /** A quarter of the normal curve lies beyond. */
 const QUARTER = 0.6744897501960817;
 
 /**
- * The range that four draws in five keep to, from what each fact does alone, what the weightiest do together, and how far
- * that was off where the whole was looked at.
+ * The range that four draws in five keep to, from what each fact does alone, and how far that is off where the whole was
+ * looked at.
  *
  * The draws are the same every time and belong to the facts by name: a fact that becomes known leaves, and the others draw
  * as before.
  *
- * @param whole the price itself, asked at as many places as LOOKS
+ * @param wholes what the whole does at each of the places to look at; undefined where it cannot be told
  */
-export function spreadOf(effects: readonly Effect[], joints: readonly Joint[], whole?: Whole): Spread {
+export function spreadOf(effects: readonly Effect[], wholes: readonly (number | undefined)[] = []): Spread {
   if (effects.length === 0) return { low: 0, high: 0, shares: new Map() };
-  const places = effects.map((effect) => placesOf(effect));
-  const parts = partsAt(effects, joints, places);
-  const sums = new Float64Array(places[0]?.length ?? 0);
-  for (const part of parts)
-    for (let draw = 0; draw < sums.length; draw++) sums[draw] = (sums[draw] ?? 0) + (part[draw] ?? 0);
+  const parts = partsAt(effects, DRAWS);
+  const sums = sumOf(parts);
   const variance = covariance(sums, sums);
   const shares = new Map(
     effects.map(({ name }, index) => {
@@ -62,9 +49,21 @@ export function spreadOf(effects: readonly Effect[], joints: readonly Joint[], w
       return [name, variance > 0 ? covariance(part, sums) / variance : 0] as const;
     }),
   );
-  if (whole && effects.length > 1) correct(sums, looksAt(effects, joints, whole));
+  const looks = looksOf(sumOf(partsAt(effects, LOOKS)), wholes);
+  if (looks.length > 0) correct(sums, looks);
   const sorted = Float64Array.from(sums).sort();
   return { low: quantile(sorted, 0.1), high: quantile(sorted, 0.9), shares };
+}
+
+/**
+ * Where to look at the whole: at so many draws of all facts, one from each of as many slices of every fact's curve. Facts
+ * that leave change no other's draws.
+ *
+ * @returns of each look the places of the facts
+ */
+export function placesToLook(effects: readonly Effect[]): number[][] {
+  const places = effects.map((effect) => placesOf(effect, LOOKS));
+  return Array.from({ length: LOOKS }, (_, look) => places.map((place) => place[look] ?? 0));
 }
 
 /** A place where the price itself was looked at: the sum of effects, and what the price comes to beyond it. */
@@ -73,13 +72,11 @@ interface Look {
   readonly miss: number;
 }
 
-/** The whole looked at where few draws of all facts lead, the lowest sum first; facts that leave change no other's draws. */
-function looksAt(effects: readonly Effect[], joints: readonly Joint[], whole: Whole): Look[] {
-  const places = effects.map((effect) => placesOf(effect, LOOKS));
-  const parts = partsAt(effects, joints, places);
-  const looks = Array.from({ length: LOOKS }, (_, look): Look => {
-    const sum = parts.reduce((all, part) => all + (part[look] ?? 0), 0);
-    return { sum, miss: whole(places.map((place) => place[look] ?? 0)) - sum };
+/** Looks, the lowest sum first; those that came to nothing are left out. */
+function looksOf(sums: Float64Array, wholes: readonly (number | undefined)[]): Look[] {
+  const looks = wholes.flatMap((whole, look) => {
+    const sum = sums[look] ?? 0;
+    return whole === undefined ? [] : [{ sum, miss: whole - sum }];
   });
   return looks.sort((a, b) => a.sum - b.sum);
 }
@@ -95,8 +92,8 @@ function correct(sums: Float64Array, looks: readonly Look[]): void {
   const order = Uint32Array.from(sums, (_, draw) => draw).sort((a, b) => (sums[a] ?? 0) - (sums[b] ?? 0));
   order.forEach((draw, rank) => {
     const sum = sums[draw] ?? 0;
-    const near = Math.floor((rank * LOOKS) / sums.length) + (draw % (2 * NEAR + 1)) - NEAR;
-    sums[draw] = sum + line(sum) + (left[Math.min(LOOKS - 1, Math.max(0, near))] ?? 0);
+    const near = Math.floor((rank * looks.length) / sums.length) + (draw % (2 * NEAR + 1)) - NEAR;
+    sums[draw] = sum + line(sum) + (left[Math.min(looks.length - 1, Math.max(0, near))] ?? 0);
   });
 }
 
@@ -109,35 +106,23 @@ function lineThrough(looks: readonly Look[]): (sum: number) => number {
   return (sum) => level + slope * (sum - mean);
 }
 
-/** What each fact does in each draw, its half of what it does together with others in it. */
-function partsAt(
-  effects: readonly Effect[],
-  joints: readonly Joint[],
-  places: readonly Float64Array[],
-): Float64Array[] {
-  const parts = effects.map((effect, index) => {
+/** What each fact does in each draw. */
+function partsAt(effects: readonly Effect[], count: number): Float64Array[] {
+  return effects.map((effect) => {
     const does = aloneOf(effect);
-    return Float64Array.from(places[index] ?? [], (place) => does(place));
+    return placesOf(effect, count).map((place) => does(place));
   });
-  const indexOf = new Map(effects.map(({ name }, index) => [name, index]));
-  for (const { a, b, corners } of joints) {
-    const [first, second] = [indexOf.get(a) ?? -1, indexOf.get(b) ?? -1];
-    const [atA, atB, ofA, ofB] = [places[first], places[second], parts[first], parts[second]];
-    if (!atA || !atB || !ofA || !ofB) continue;
-    const [jumpsA, jumpsB] = [effects[first]?.jumps, effects[second]?.jumps];
-    for (let draw = 0; draw < ofA.length; draw++) {
-      const [x, y] = [atA[draw] ?? 0, atB[draw] ?? 0];
-      const corner = corners[(x < 0 ? 0 : 2) + (y < 0 ? 0 : 1)] ?? 0;
-      const half = (corner * reach(x, jumpsA) * reach(y, jumpsB)) / 2;
-      ofA[draw] = (ofA[draw] ?? 0) + half;
-      ofB[draw] = (ofB[draw] ?? 0) + half;
-    }
-  }
-  return parts;
+}
+
+function sumOf(parts: readonly Float64Array[]): Float64Array {
+  const sums = new Float64Array(parts[0]?.length ?? 0);
+  for (const part of parts)
+    for (let draw = 0; draw < sums.length; draw++) sums[draw] = (sums[draw] ?? 0) + (part[draw] ?? 0);
+  return sums;
 }
 
 /** Where on the normal curve a fact lies in each draw. */
-function placesOf({ name, common }: Pick<Effect, "name" | "common">, count = DRAWS): Float64Array {
+function placesOf({ name, common }: Pick<Effect, "name" | "common">, count: number): Float64Array {
   const own = normalsFor(name, count);
   if (!common) return own;
   const shared = normalsFor(common.name, count);
@@ -158,11 +143,6 @@ export function aloneOf({ points, jumps }: Effect): (place: number) => number {
     const [[x, y], [toX, toY]] = [side[to - 1] ?? [0, 0], side[to] ?? [TENTH, 0]];
     return y + ((toY - y) * (place - x)) / (toX - x);
   };
-}
-
-/** How far out a place lies, in steps of the outer tenth; of what jumps 0 or 1. */
-function reach(place: number, jumps: boolean | undefined): number {
-  return jumps ? Number(Math.abs(place) > QUARTER) : Math.abs(place) / TENTH;
 }
 
 function covariance(a: Float64Array, b: Float64Array): number {

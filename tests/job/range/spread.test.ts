@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { aloneOf, spreadOf, type Effect } from "../../../src/job/range/spread";
+import { aloneOf, placesToLook, spreadOf, type Effect } from "../../../src/job/range/spread";
 
 /** Where the outer tenth of the normal curve begins: any table of the normal distribution, 1.28155. */
 const TENTH = 1.28155;
@@ -21,19 +21,19 @@ const straight = (name: string, change: number, common?: Effect["common"]): Effe
  */
 describe("the spread of a price", () => {
   it("of one fact is what the fact does", () => {
-    const { low, high, shares } = spreadOf([straight("one", 1000)], []);
+    const { low, high, shares } = spreadOf([straight("one", 1000)]);
     expect(low).toBeCloseTo(-1000, -0.7);
     expect(high).toBeCloseTo(1000, -0.7);
     expect(shares.get("one")).toBeCloseTo(1, 6);
   });
 
   it("of a fact that does nothing is nothing", () => {
-    expect(spreadOf([straight("none", 0)], [])).toMatchObject({ low: 0, high: 0 });
-    expect(spreadOf([], [])).toMatchObject({ low: 0, high: 0 });
+    expect(spreadOf([straight("none", 0)])).toMatchObject({ low: 0, high: 0 });
+    expect(spreadOf([])).toMatchObject({ low: 0, high: 0 });
   });
 
   it("of 300 and 400 is 500, and they carry 36 and 64 %", () => {
-    const { low, high, shares } = spreadOf([straight("three", 300), straight("four", 400)], []);
+    const { low, high, shares } = spreadOf([straight("three", 300), straight("four", 400)]);
     expect(Math.abs(low + 500)).toBeLessThan(12);
     expect(Math.abs(high - 500)).toBeLessThan(12);
     expect(Math.abs((shares.get("three") ?? 0) - 0.36)).toBeLessThan(0.02);
@@ -42,25 +42,47 @@ describe("the spread of a price", () => {
 
   it("of 300 and 400 that go together by a half is √(300² + 400² + 300 x 400) = 608", () => {
     const common = { name: "weather", share: 0.5 };
-    const { low, high } = spreadOf([straight("three", 300, common), straight("four", 400, common)], []);
+    const { low, high } = spreadOf([straight("three", 300, common), straight("four", 400, common)]);
     expect(Math.abs(low + 608.3)).toBeLessThan(15);
     expect(Math.abs(high - 608.3)).toBeLessThan(15);
   });
 
   it("of ten alike is √10 of one", () => {
-    const { high } = spreadOf(
-      Array.from({ length: 10 }, (_, index) => straight(`fact ${index}`, 100)),
-      [],
-    );
+    const { high } = spreadOf(Array.from({ length: 10 }, (_, index) => straight(`fact ${index}`, 100)));
     expect(Math.abs(high - 316.2)).toBeLessThan(8);
   });
 
   it("of two that multiply: (1 + x)(1 + y) with 10 % at the tenths keeps within 1 % of the product's tenths", () => {
     // By numeric integration of the product of two normals with standard deviation 0.07803: 0.8617 and 1.1443.
-    const joint = { a: "x", b: "y", corners: [0.01, -0.01, -0.01, 0.01] as const };
-    const { low, high } = spreadOf([straight("x", 0.1), straight("y", 0.1)], [joint]);
-    expect(Math.abs(1 + low - 0.8617)).toBeLessThan(0.01);
-    expect(Math.abs(1 + high - 1.1443)).toBeLessThan(0.01);
+    const times = (name: string): Effect => ({
+      name,
+      points: [
+        [-TENTH, Math.log(0.9)],
+        [TENTH, Math.log(1.1)],
+      ],
+      jumps: false,
+    });
+    const { low, high } = spreadOf([times("x"), times("y")]);
+    expect(Math.abs(Math.exp(low) - 0.8617)).toBeLessThan(0.01);
+    expect(Math.abs(Math.exp(high) - 1.1443)).toBeLessThan(0.01);
+  });
+
+  it("goes to what the whole does where that was looked at: three times as much as the facts say one by one", () => {
+    const effects = [straight("three", 300), straight("four", 400)];
+    const wholes = placesToLook(effects).map(([a = 0, b = 0]) => (3 * (300 * a + 400 * b)) / TENTH);
+    const { low, high } = spreadOf(effects, wholes);
+    expect(Math.abs(low + 1500)).toBeLessThan(36);
+    expect(Math.abs(high - 1500)).toBeLessThan(36);
+  });
+
+  it("leaves out looks that came to nothing", () => {
+    const effects = [straight("three", 300), straight("four", 400)];
+    const wholes = placesToLook(effects).map(([a = 0, b = 0], look) =>
+      look % 4 === 0 ? undefined : (300 * a + 400 * b) / TENTH,
+    );
+    const { low, high } = spreadOf(effects, wholes);
+    expect(Math.abs(low + 500)).toBeLessThan(12);
+    expect(Math.abs(high - 500)).toBeLessThan(12);
   });
 
   it("of a word that changes in one case of four either way shows once that is more than a tenth", () => {
@@ -72,7 +94,7 @@ describe("the spread of a price", () => {
       ],
       jumps: true,
     };
-    expect(spreadOf([word], [])).toMatchObject({ low: -200, high: 500 });
+    expect(spreadOf([word])).toMatchObject({ low: -200, high: 500 });
     expect(aloneOf(word)(0.6)).toBe(0);
     expect(aloneOf(word)(0.7)).toBe(500);
   });
