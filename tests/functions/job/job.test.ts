@@ -80,7 +80,8 @@ describe("PRICERANGE", () => {
     const [low, likely, high] = ["Low", "Likely", "High"].map((name) => Number(row(table, name)[1]));
     expect(low).toBeLessThan(likely ?? 0);
     expect(likely).toBeLessThan(high ?? 0);
-    const shares = table.slice(10).map(([, , , , , share]) => Number(share));
+    expect(row(table, "Trials without a price")[2]).toMatch(/^of \d+$/);
+    const shares = table.slice(11).map(([, , , , , share]) => Number(share));
     expect(shares.length).toBeGreaterThan(3);
     expect(shares).toEqual([...shares].sort((a, b) => b - a));
   });

@@ -15,6 +15,8 @@ const NUMBERS: readonly (readonly [label: string, kind: Kind, format?: string])[
   ["Gravel", "load"],
   ["Days on site", "number", "0.0"],
 ];
+/** The row of the function that counts trials without a price: after those numbers, before what to measure next. */
+const PRICELESS = NUMBERS.length + 1;
 /** Rows of what to measure next that are shown, and that the function may give. */
 const NEXT = { shown: 5, given: 8 } as const;
 
@@ -35,7 +37,7 @@ export function draft(s: SheetLayout): void {
     name: "DraftTable",
     at: COLUMN.spill,
     header: "function",
-    rows: NUMBERS.length + NEXT.given,
+    rows: PRICELESS + NEXT.given,
     headerLines: 1,
     formula: `=IF(DraftWanted="yes",RILL.PRICERANGE(FactKeys,FactsSaid,RateTable,PumpTable,Units),"")`,
     columns: [
@@ -94,26 +96,33 @@ export function draft(s: SheetLayout): void {
   s.define("DraftLow", top + 1, 2, top + 1, 2);
   s.define("DraftHigh", top + 3, 2, top + 3, 2);
   const doubts = (name: string, column: number): void => {
-    const [from, to] = [cell(NUMBERS.length + 1, column), cell(NUMBERS.length + NEXT.shown, column)];
+    const [from, to] = [cell(PRICELESS + 1, column), cell(PRICELESS + NEXT.shown, column)];
     s.define(name, from.top, from.left, to.top, to.left);
   };
   doubts("DraftDoubts", 1);
   doubts("DraftDoubtShares", 6);
-  s.define("DraftNext", top + 1, COLUMN.next, top + NEXT.shown, COLUMN.next);
+  s.define("DraftNext", top + 1, COLUMN.next, top + 1 + NEXT.shown, COLUMN.next);
   s.put(top, COLUMN.next, {
     value: "Measure next: what the price comes to if it turns out low or high, and its share of the range",
     style: "headText",
     across: s.lastColumn - COLUMN.next + 1,
   });
   for (let index = 0; index < NEXT.shown; index++) {
-    const [what, low, high, share] = [1, 4, 5, 6].map((column) => cell(NUMBERS.length + 1 + index, column).toString());
+    const [what, low, high, share] = [1, 4, 5, 6].map((column) => cell(PRICELESS + 1 + index, column).toString());
     s.put(top + 1 + index, COLUMN.next, {
       formula:
-        `=IF(ISERROR(${anchor}),"",IF(${what}="","",${what}&" "&Currency&FIXED(${low},0)&" to "&` +
-        `Currency&FIXED(${high},0)&", "&ROUND(100*${share},0)&"%"))`,
+        `=IF(ISERROR(${anchor}),"",IF(${what}="","",IFERROR(${what}&" "&Currency&FIXED(${low},0)&" to "&` +
+        `Currency&FIXED(${high},0)&", "&ROUND(100*${share},0)&"%",${what}&" no price at one end")))`,
       style: "resultText",
       look: { wrap: true },
       across: s.lastColumn - COLUMN.next + 1,
     });
   }
+  const [count, of] = [2, 3].map((column) => cell(PRICELESS, column).toString());
+  s.put(top + 1 + NEXT.shown, COLUMN.next, {
+    formula: `=IF(ISERROR(${anchor}),"",IF(N(${count})=0,"",${count}&" "&${of}&" trials came to no price and count for nothing."))`,
+    style: "resultText",
+    look: { wrap: true },
+    across: s.lastColumn - COLUMN.next + 1,
+  });
 }
