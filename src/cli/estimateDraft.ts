@@ -70,9 +70,9 @@ export async function estimateDraft(args: readonly string[]): Promise<string> {
   const out = text(given.out);
   if (out !== undefined) {
     if (!/\.xlsx$/i.test(out)) throw new Error(`${out} must end in .xlsx.`);
-    await writeFile(out, await jobWorkbook(typed, text(given.book) === undefined ? undefined : book));
+    await writeFile(out, await jobWorkbook(book, typed, draft));
   }
-  const written = out === undefined ? "" : `\n\nWritten: ${out}, with your answers typed into it.`;
+  const written = out === undefined ? "" : `\n\nWritten: ${out}, with your answers, and the draft marked as assumed.`;
   return given.json === true ? JSON.stringify(draftJson(drafted), null, 2) : draftText(drafted) + written;
 }
 

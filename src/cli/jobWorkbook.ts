@@ -1,39 +1,36 @@
 import type { Book } from "../book/types";
 import { madeJob } from "../company/files";
-import { blankJob, type Job } from "../job/facts";
-import { calculate } from "../workbook/build";
-import { areaAddress } from "../workbook/layout/address";
-import { assemble } from "../workbook/assemble";
+import type { Draft } from "../job/draft/draft";
+import type { FactKey, Job } from "../job/facts";
+import { ANSWERED } from "../job/facts/answered";
+import { buildWorkbook } from "../workbook/build";
+import { draftCells } from "../workbook/reckoning/typeDraft";
 import { cellsToType, type SomeFacts } from "../workbook/reckoning/typeJob";
-import { sheets } from "../workbook/sheets";
-import { writeWorkbook } from "../workbook/write";
-import { parseArea } from "../xlsx/address";
 
-/** A new job workbook with some facts typed into its cells; from a company's book, where there is one. */
-export async function jobWorkbook(typed: Job, book?: Book): Promise<Uint8Array> {
-  const { system, ...facts } = typed;
-  if (book) {
-    const blank = await jobWorkbook(blankJob(system));
-    return (await madeJob(book, blank, (names) => cellsToType(said(facts), { system, names, digits: 6 }))).bytes;
-  }
-  const model = assemble(sheets, system, "blank");
-  const names = new Map(model.names.map(({ name, sheet, area }) => [name, `${sheet}!${areaAddress(area)}`]));
-  for (const [cell, value] of cellsToType(said(facts), { system, names, digits: 6 })) {
-    if (value === "") continue;
-    const area = parseArea(cell);
-    const rows = model.sheets.find(({ name }) => name === area?.sheet)?.rows;
-    const held = area && rows?.get(area.top + 1)?.get(area.left + 1);
-    if (!held) throw new Error(`the workbook has no cell ${cell}`);
-    delete held.formula;
-    held.value = value;
-  }
-  await calculate(model);
-  return writeWorkbook(model);
+/**
+ * A new job workbook from a book, with what was said of it typed into its cells and the draft in those that nothing was said
+ * of, marked as assumed. Prices, pumps and rolls are the book's own rows.
+ */
+export async function jobWorkbook(book: Book, typed: Job, draft: Draft): Promise<Uint8Array> {
+  const { system } = typed;
+  const drafted = [...draft.facts.keys()].filter((key) => !OF_BOOK.has(key));
+  const { bytes } = await madeJob(book, await buildWorkbook(system, "blank"), (names) => {
+    const at = { system, names };
+    return new Map([...draftCells(draft, drafted, at), ...cellsToType(onStart(typed), { ...at, digits: 6 })]);
+  });
+  return bytes;
 }
 
-function said(facts: Omit<Job, "system">): SomeFacts {
-  const known = Object.entries(facts).filter(([, value]) =>
-    Array.isArray(value) ? value.length > 0 : value !== undefined,
-  );
-  return Object.fromEntries(known);
+/** What was said, the six answers where Start asks for them; the lip also where the water is laid out. */
+function onStart(typed: Job): SomeFacts {
+  const facts: Record<string, unknown> = {};
+  for (const [key, value] of Object.entries(typed)) {
+    if (key === "system" || value === undefined || (Array.isArray(value) && value.length === 0)) continue;
+    facts[ANSWERED[key as FactKey] ?? key] = value;
+  }
+  const width = typed.lips[0]?.width;
+  return width === undefined ? facts : { ...facts, lipAsked: width };
 }
+
+/** The job gets the whole price list of the book, and looks up in it what the design asks for. */
+const OF_BOOK: ReadonlySet<FactKey> = new Set<FactKey>(["prices"]);

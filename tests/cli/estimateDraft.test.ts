@@ -4,7 +4,9 @@ import path from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { estimate } from "../../src/cli/estimate";
 import { buildCompanyBook } from "../../src/workbook/company/build";
-import { recalculate } from "../../src/workbook/recalculate";
+import { FACTS, type FactKey } from "../../src/job/facts";
+import { standingsOf } from "../../src/job/facts/standing";
+import { openWorkbook, type Recalculated } from "../../src/workbook/recalculate";
 import { readJob } from "../../src/workbook/reckoning/readJob";
 
 const folder = mkdtempSync(path.join(tmpdir(), "rillwright-draft-"));
@@ -35,6 +37,14 @@ interface Printed {
 
 const json = async (args: readonly string[]): Promise<Printed> =>
   JSON.parse(await text([...args, "--json"])) as Printed;
+
+/** Facts of which the cells say another state than the job's own functions. */
+function standingsDiffer(workbook: Recalculated): string[] {
+  const { job, company, confirmed, drafted } = readJob(workbook);
+  const standings = standingsOf(job, { company, confirmed, drafted });
+  const shown = (workbook.named("FactStates") ?? []).flat();
+  return (Object.keys(FACTS) as FactKey[]).filter((key, row) => standings[key].state !== shown[row]);
+}
 
 describe("an estimate from answers", () => {
   it("prints price, range, design, reasons and what to measure next", async () => {
@@ -97,17 +107,54 @@ describe("an estimate from answers", () => {
     await expect(estimate(args)).rejects.toThrow(sentence);
   });
 
-  it("writes a job workbook with the answers typed, and nothing else", async () => {
-    const file = path.join(folder, "job.xlsx");
-    await estimate([...SIX, "--out", file]);
-    const { job, wrong } = readJob(await recalculate(readFileSync(file)));
-    expect(wrong).toEqual([]);
-    expect(job.fallTyped).toBeCloseTo(38 * 0.0254, 5);
-    expect(job.run).toBeCloseTo(168 * 0.0254, 5);
-    expect(job.lips[0]?.width).toBeCloseTo(30 * 0.0254, 5);
-    expect(job.soil).toBe("clay");
-    expect(job.bedWidth).toBeUndefined();
-  });
+  it(
+    "writes a job workbook that holds the draft, marked as assumed, at the price it prints",
+    { timeout: 180_000 },
+    async () => {
+      const file = path.join(folder, "job.xlsx");
+      const printed = await text([...SIX, "--out", file]);
+      const opened = await openWorkbook(readFileSync(file));
+      const workbook = opened.recalculate();
+      const price = Number(workbook.named("PriceBeforeTax")?.[0]?.[0]);
+      expect(price).toBeGreaterThan(1000);
+      expect(printed).toContain(`$${price.toLocaleString("en")}, four times in five`);
+      const { job, wrong, drafted } = readJob(workbook);
+      expect(wrong).toEqual([]);
+      // The answers stand on Start: 38 in, 168 in, 30 in.
+      expect(job.fallAsked).toBeCloseTo(38 * 0.0254, 5);
+      expect(job.runAsked).toBeCloseTo(168 * 0.0254, 5);
+      expect(job.lipAsked).toBeCloseTo(30 * 0.0254, 5);
+      expect(job.soilAsked).toBe("clay");
+      const stateOf = (shown: Recalculated, name: string): unknown => {
+        const row = (shown.named("FactKeys") ?? []).findIndex(([key]) => key === name);
+        return shown.named("FactStates")?.[row]?.[0];
+      };
+      const marked = ["BedWidth", "DropCount", "PoolTable", "RouteTable", "BasinLength"];
+      expect(marked.map((name) => stateOf(workbook, name))).toEqual(marked.map(() => "assumed"));
+      expect([FACTS.run, FACTS.soil, FACTS.lips].map(({ name }) => stateOf(workbook, name))).toEqual([
+        "yours",
+        "yours",
+        "yours",
+      ]);
+      expect(drafted.has("bedWidth") && drafted.has("pools")).toBe(true);
+      // Both the range and the reasons still take it for a draft.
+      expect(workbook.named("DraftWanted")).toEqual([["yes"]]);
+
+      const at = (name: string): string => (opened.names.get(name) ?? "").replace(/\$/g, "").replace(/:.*/, "");
+      const changed = opened.recalculate(
+        new Map([
+          [at("BedWidthYours"), 4],
+          [at("PoolTable"), 9],
+        ]),
+      );
+      expect(["BedWidth", "PoolTable", "DropCount"].map((name) => stateOf(changed, name))).toEqual([
+        "yours",
+        "yours",
+        "assumed",
+      ]);
+      expect(standingsDiffer(changed)).toEqual([]);
+    },
+  );
 
   it("takes prices from a company's book", async () => {
     const file = path.join(folder, "book.xlsx");

@@ -44,7 +44,8 @@ export function jobOf(rows: readonly FactRow[], system: UnitSystem): Job {
       throw invalid(`${at}: the value must be a number or text`);
     if (typeof value === "string" && NOT_KNOWN.test(value.trim().replace(/[’]/g, "'"))) continue;
     const fact: Fact = FACTS[key];
-    if (key === "lips") typed.lips = [{ width: valueOf(FACTS.lips.columns.width, value, at, system) }];
+    if (key === "lips" && name.trim() !== FACTS.lips.name)
+      typed.lips = [{ width: valueOf(FACTS.lips.columns.width, value, at, system) }];
     // Of a table the sheet of facts says only how many rows it has.
     else if (fact.type !== "table") typed[key] = valueOf(fact, value, at, system);
   }
@@ -69,7 +70,9 @@ function valueOf(fact: CellFact, value: number | string, at: string, system: Uni
 
 function oneOf<C extends string>(choices: readonly C[], value: number | string, at: string): C {
   const said = String(value).trim().toLowerCase();
-  const found = choices.find((choice) => choice === said) ?? choices.find((choice) => choice.startsWith(said));
+  const found =
+    choices.find((choice) => choice.toLowerCase() === said) ??
+    choices.find((choice) => choice.toLowerCase().startsWith(said));
   if (found === undefined) throw invalid(`${at}: the value must be one of ${choices.join(", ")}`);
   return found;
 }

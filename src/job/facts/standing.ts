@@ -46,6 +46,8 @@ export interface Known {
   readonly wrong?: Partial<Readonly<Record<FactKey, string>>>;
   /** Facts whose shipped value the company stands behind; "all" for everything that was invented. */
   readonly confirmed?: ReadonlySet<FactKey> | "all";
+  /** Facts that a draft filled in and nobody has changed since. */
+  readonly drafted?: ReadonlySet<FactKey>;
 }
 
 /** Every fact with its state: what was typed, else what the company says, else what is assumed. */
@@ -55,7 +57,7 @@ export function standingsOf(typed: Job, known: Known = {}): Standings {
   return Object.fromEntries(keys.map((key) => [key, standingOf(key, typed, { ...known, assumed })])) as Standings;
 }
 
-function standingOf(key: FactKey, typed: Job, { company, assumed, wrong, confirmed }: Known): Standing {
+function standingOf(key: FactKey, typed: Job, { company, assumed, wrong, confirmed, drafted }: Known): Standing {
   const sentence = wrong?.[key];
   if (sentence !== undefined) return { value: undefined, state: "wrong", reason: sentence };
   const invented = (state: "assumed" | "invented"): FactState =>
@@ -64,7 +66,7 @@ function standingOf(key: FactKey, typed: Job, { company, assumed, wrong, confirm
     const shipped = key in SHIPPED_TABLES ? SHIPPED_TABLES[key as keyof typeof SHIPPED_TABLES] : undefined;
     return shipped
       ? { value: typed[key], state: invented(shipped.state), reason: shipped.reason }
-      : { value: typed[key], state: "yours", reason: "" };
+      : { value: typed[key], state: drafted?.has(key) ? "assumed" : "yours", reason: "" };
   }
   const answer = answerOf(key, typed);
   if (isSaid(answer)) return { value: answer, state: "yours", reason: "" };

@@ -68,7 +68,8 @@ export function newJobFrom(book: Book, blank: Recalculated): NewJob {
   const filled = Object.fromEntries(
     Object.entries(tables).filter(([, rows]) => Array.isArray(rows) && rows.length > 0),
   ) as SomeFacts;
-  for (const [cell, value] of cellsToType(filled, { system, names })) cells.set(cell, value);
+  // Without the noise of turning units, so that a size of the book is the same size in the job.
+  for (const [cell, value] of cellsToType(filled, { system, names, digits: 9 })) cells.set(cell, value);
   const { left } = tasksOf(book);
   if (left.length > 0)
     notes.push(`${left.length} production rates of the book find no row on Hours: ${left.join(", ")}.`);

@@ -12,7 +12,7 @@ export const FACTS_SHEET = "Facts";
 /** The row of its first fact. */
 export const FIRST_FACT = 17;
 
-/** Its columns; those from `least` on are for formulas to read. */
+/** Its columns; `drafts` stands beside the printed sheet, and those from `least` on are for formulas to read. */
 export const COLUMN = {
   label: 1,
   yours: 2,
@@ -22,28 +22,46 @@ export const COLUMN = {
   unit: 6,
   state: 7,
   low: 8,
-  high: 9,
-  reason: 10,
-  place: 11,
-  confirmed: 12,
-  least: 13,
-  most: 14,
-  takes: 15,
-  note: 16,
-  because: 17,
-  shipped: 18,
-  read: 19,
-  sheet: 20,
-  needed: 21,
-  missing: 22,
-  says: 23,
-  days: 24,
-  own: 25,
-  fault: 26,
-  called: 27,
-  wrongly: 28,
-  key: 29,
+  likely: 9,
+  high: 10,
+  reason: 11,
+  place: 12,
+  confirmed: 13,
+  drafts: 14,
+  least: 15,
+  most: 16,
+  takes: 17,
+  note: 18,
+  because: 19,
+  shipped: 20,
+  read: 21,
+  sheet: 22,
+  needed: 23,
+  missing: 24,
+  says: 25,
+  days: 26,
+  own: 27,
+  fault: 28,
+  called: 29,
+  wrongly: 30,
+  key: 31,
+  drafted: 32,
+  standing: 33,
+  said: 34,
+  draft: 35,
 } as const;
+
+/** Tables that a draft may be written into, and the columns, from the first, whose numbers tell whether it still stands. */
+export const MARKED_TABLES: { readonly [K in FactKey]?: number } = {
+  lips: 2,
+  pools: 2,
+  beds: 3,
+  route: 2,
+  riser: 2,
+  pumps: 14,
+  basinParts: 5,
+  rolls: 4,
+};
 
 const KEYS = Object.keys(FACTS) as FactKey[];
 /** The row of its last fact. */

@@ -13,6 +13,7 @@ import type { CellValue } from "../model";
 import type { Recalculated } from "../recalculate";
 import { sheets } from "../sheets";
 import { placeOf, tablePlaces } from "./places";
+import { sumMarked } from "./typeDraft";
 
 /** A cell that holds something else than its fact. */
 export interface WrongCell {
@@ -31,6 +32,8 @@ export interface JobRead {
   readonly company: SomeOf;
   /** Facts whose value the company stands behind; "all" for everything that was invented. */
   readonly confirmed: ReadonlySet<FactKey> | "all";
+  /** Facts that still hold what a draft wrote into their cells. */
+  readonly drafted: ReadonlySet<FactKey>;
   /** What the job is reckoned from: what was typed, and what is taken for the rest. */
   readonly used: Job;
   readonly wrong: readonly WrongCell[];
@@ -94,7 +97,16 @@ export function readJob(workbook: Recalculated): JobRead {
   ) as SomeOf;
   const days = said("FactsConfirmedDays").filter(([, day]) => day !== "");
   const confirmed = named("FactsConfirmed")[0]?.[0] ? "all" : new Set(days.map(([key]) => key));
-  return { job, company, confirmed, used: usedJob(job, company), wrong };
+  const drafted = said("FactsDrafted").flatMap(([key, mark]) => {
+    const fact: Fact = FACTS[key];
+    if (mark === "") return [];
+    const now =
+      fact.type === "table"
+        ? sumMarked(key, names, (cell) => workbook.cells(cell)?.[0]?.[0])
+        : named(yoursName(fact.name))[0]?.[0];
+    return now === mark ? [key] : [];
+  });
+  return { job, company, confirmed, drafted: new Set(drafted), used: usedJob(job, company), wrong };
 }
 
 const UNREADABLE: unique symbol = Symbol("unreadable");

@@ -38,6 +38,15 @@ describe("DRAFT", () => {
     expect(row(table, "BedWidth")[4]).toBe("m");
   });
 
+  it("takes a word of a list as the list writes it, and passes over how many rows a table has", () => {
+    const table = call("DRAFT", [
+      ["FrictionMethod", "Darcy-Weisbach"],
+      ["LipTable", "1 rows"],
+      ["lip", "24 in"],
+    ]);
+    expect(row(table, "BedWidth")[1]).toBe(3);
+  });
+
   it.each<[string, unknown, RegExp]>([
     ["a name that is none", [["depth of joy", 3]], /facts row 1: "depth of joy" is no fact/],
     ["a fall below zero", [["fall", -3]], /facts row 1 \(fall\): the value must be 0.1 to 60 ft; got -3/],

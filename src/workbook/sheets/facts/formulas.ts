@@ -1,4 +1,4 @@
-import { areaAddress, cellAddress } from "../../layout/address";
+import { areaAddress, cellAddress, type Ref } from "../../layout/address";
 import { COLUMN, FIRST_FACT, LAST_FACT } from "../../layout/factCells";
 
 /** The first day and the last of the numbers that may be days that a host made of 3/4 or 9-4: 2000 to 2099. */
@@ -52,9 +52,9 @@ const ALL = Object.fromEntries(
 
 /** How far to trust each fact, in a word. */
 export function states(): string {
-  const { yours, company, used, confirmed, shipped, own } = ALL;
+  const { yours, company, used, confirmed, shipped, own, standing } = ALL;
   return (
-    `=IF(ISERROR(${used}),"wrong",IF(${used}="","unknown",IF((${yours}<>"")*(${own}="yes"),"yours",IF(${company}<>"","company",` +
+    `=IF(ISERROR(${used}),"wrong",IF(${used}="","unknown",IF((${yours}<>"")*(${own}="yes"),IF(${standing},"assumed","yours"),IF(${company}<>"","company",` +
     `IF((${confirmed}<>"")+(${shipped}="invented")*(FactsConfirmed<>""),"company",${shipped})))))`
   );
 }
@@ -74,11 +74,28 @@ export function faults(): string {
 
 /** The words beside each value. */
 export function reasons(): string {
-  const { state, wrongly, note, because } = ALL;
+  const { state, wrongly, note, because, standing } = ALL;
   return (
     `=IF(${state}="wrong",${wrongly},IF((${state}="yours")+(${state}="unknown"),${note}&"",` +
-    `IF(${state}="company","your company's",${state}&": "&${because})))`
+    `IF(${state}="company","your company's",${state}&": "&IF(${standing},"by the draft",${because}))))`
   );
+}
+
+/** Whether a cell still holds what the draft was written into it: a fact that was filled in so is assumed. */
+export function stillDrafted(): string {
+  const { drafted, yours, read } = ALL;
+  return `=IFERROR((${drafted}<>"")*((${drafted}=${yours})+(${drafted}=${read})>0),0)`;
+}
+
+/** What was said of each fact, for the job or by the company, without what a draft filled in. */
+export function said(): string {
+  const { yours, company, standing } = ALL;
+  return `=IF(${standing},"",IF(${yours}<>"",${yours},IF(${company}="","",${company})))`;
+}
+
+/** One column of the draft's rows, each beside its fact. */
+export function ofDraft(column: Ref, names: Ref): string {
+  return `=IFERROR(INDEX(${column.address},MATCH(${ALL.key},${names.address},0)),"")`;
 }
 
 /** What has to be filled in or mended: "Site: Run". */

@@ -1,7 +1,8 @@
 import type { SheetLayout } from "../../layout";
 import { COLUMN } from "../../layout/factCells";
 
-const TITLES: Readonly<Record<keyof typeof COLUMN, string>> = {
+/** The draft brings its own. */
+const TITLES: Readonly<Record<Exclude<keyof typeof COLUMN, "draft">, string>> = {
   label: "Fact",
   yours: "Yours",
   company: "Company",
@@ -10,10 +11,12 @@ const TITLES: Readonly<Record<keyof typeof COLUMN, string>> = {
   unit: "Unit",
   state: "State",
   low: "Low",
+  likely: "Likely",
   high: "High",
   reason: "Reason",
   place: "Place",
   confirmed: "Confirmed on",
+  drafts: "Why the draft takes it so",
   least: "Least",
   most: "Most",
   takes: "What it takes",
@@ -31,6 +34,9 @@ const TITLES: Readonly<Record<keyof typeof COLUMN, string>> = {
   called: "Called",
   wrongly: "What is wrong",
   key: "Name",
+  drafted: "As drafted",
+  standing: "Still so",
+  said: "Said",
 };
 
 const LEFT = new Set<string>([
@@ -48,6 +54,7 @@ const LEFT = new Set<string>([
   "fault",
   "wrongly",
   "key",
+  "drafts",
 ]);
 
 /** The heads of the columns. */

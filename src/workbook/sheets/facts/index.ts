@@ -2,7 +2,8 @@ import { FACTS, type FactKey } from "../../../job/facts";
 import { defineSheet } from "../../layout";
 import { Ref } from "../../layout/address";
 import { COLUMN, FACTS_SHEET, FIRST_FACT, LAST_FACT } from "../../layout/factCells";
-import { faults, missing, reasons, states } from "./formulas";
+import { faults, missing, ofDraft, reasons, said, states, stillDrafted } from "./formulas";
+import { draftSpill } from "./draft";
 import { headings } from "./headings";
 import { single } from "./single";
 import { standing } from "./standing";
@@ -19,7 +20,8 @@ export const facts = defineSheet({
   turn: 3,
   build(s, job) {
     s.widths([
-      32, 22, 12, 22, 22, 10, 10, 8, 8, 50, 15, 14, 9, 9, 80, 150, 90, 10, 10, 10, 8, 60, 80, 16, 24, 60, 60, 60, 20,
+      32, 22, 12, 22, 22, 10, 10, 8, 8, 8, 50, 15, 14, 100, 9, 9, 80, 150, 90, 10, 10, 10, 8, 60, 80, 16, 24, 60, 60,
+      60, 20, 22, 10, 22, 20, 12, 12, 12, 10, 90,
     ]);
     s.within(READ, () => {
       s.title("Facts", "Every fact of the job: yours where you typed it, else your company's, else assumed.");
@@ -34,7 +36,9 @@ export const facts = defineSheet({
     const column = (name: string, at: number): void => void s.define(name, FIRST_FACT, at, LAST_FACT, at);
     column("FactNames", COLUMN.label);
     column("FactKeys", COLUMN.key);
-    s.define("FactsSaid", FIRST_FACT, COLUMN.yours, LAST_FACT, COLUMN.company);
+    column("FactsSaid", COLUMN.said);
+    column("FactsDrafted", COLUMN.drafted);
+    column("FactsStillDrafted", COLUMN.standing);
     column("FactsUsed", COLUMN.used);
     column("FactUnits", COLUMN.unit);
     column("FactStates", COLUMN.state);
@@ -51,10 +55,18 @@ export const facts = defineSheet({
       const fact = FACTS[key];
       if (fact.type === "table") tableRow(s, job, key, bodies);
       else single(s, job, key, fact);
-      for (const at of [COLUMN.missing, COLUMN.wrongly]) s.put(s.row, at, {});
+      for (const at of [COLUMN.missing, COLUMN.wrongly, COLUMN.standing, COLUMN.said, COLUMN.drafts])
+        s.put(s.row, at, {});
       s.row++;
     }
+    const drafted = draftSpill(s);
     for (const [at, formula] of [
+      [COLUMN.standing, stillDrafted()],
+      [COLUMN.said, said()],
+      [COLUMN.low, ofDraft(drafted.column(3), drafted.column(1))],
+      [COLUMN.likely, ofDraft(drafted.column(2), drafted.column(1))],
+      [COLUMN.high, ofDraft(drafted.column(4), drafted.column(1))],
+      [COLUMN.drafts, ofDraft(drafted.column(6), drafted.column(1))],
       [COLUMN.state, states()],
       [COLUMN.reason, reasons()],
       [COLUMN.missing, missing()],

@@ -7,7 +7,7 @@ import { inSystem } from "../../../job/facts/units";
 import type { Job, SheetLayout } from "../../layout";
 import { COLUMN, factCell, readsTape, takes } from "../../layout/factCells";
 import { cellsIn, reading, usedChoice, usedNumber, usedText } from "./formulas";
-import { typedHere } from "./typedHere";
+import { draftedHere, typedHere } from "./typedHere";
 
 /** The measures whose entries a host may take for days: 3/4 and 9-4 are lengths on a tape. */
 const DATED = new Set<string>(["length", "size", "head"]);
@@ -64,7 +64,7 @@ export function single(s: SheetLayout, job: Job, key: FactKey, fact: SingleFact)
   const unit = input?.unit ?? "";
   s.put(row, COLUMN.unit, unit.startsWith("=") ? { formula: unit, style: "unit" } : { value: unit, style: "unit" });
   s.put(row, COLUMN.state, { style: "resultText" });
-  for (const column of [COLUMN.low, COLUMN.high]) s.put(row, column, { style: "result", look });
+  for (const column of [COLUMN.low, COLUMN.likely, COLUMN.high]) s.put(row, column, { style: "result", look });
   s.put(row, COLUMN.reason, { style: "remark" });
   for (const line of [input?.note ?? "", `assumed: ${known ? inSystem(known.reason, system) : ""}`])
     s.fitHeight(row, line, s.charactersAcross(COLUMN.reason, 1));
@@ -87,6 +87,7 @@ export function single(s: SheetLayout, job: Job, key: FactKey, fact: SingleFact)
   if (answer) s.put(row, COLUMN.shipped, { formula: `=IF(${answer}="","assumed","yours")` });
   s.put(row, COLUMN.sheet, { value: fact.sheet });
   s.put(row, COLUMN.key, { value: fact.name });
+  draftedHere(s, row);
   const once = NEEDED_ONCE[fact.name];
   s.put(row, COLUMN.needed, once ? { formula: `=IF(${once},"yes","no")` } : { value: fact.optional ? "no" : "yes" });
   s.put(row, COLUMN.says, { value: fact.type === "choice" ? "one of its list" : takes(fact, system) });

@@ -4,10 +4,10 @@ import { SHIPPED_TABLES } from "../../../job/facts/usual";
 import { inSystem } from "../../../job/facts/units";
 import type { Job, SheetLayout } from "../../layout";
 import { areaAddress, cellAddress, Ref } from "../../layout/address";
-import { COLUMN, takes } from "../../layout/factCells";
+import { COLUMN, MARKED_TABLES, takes } from "../../layout/factCells";
 import { fillDown } from "../money/cells";
 import { cellsIn } from "./formulas";
-import { typedHere } from "./typedHere";
+import { draftedHere, typedHere } from "./typedHere";
 
 /** Tables longer than this are looked through by their readers. */
 const LONGEST_SEARCHED = 50;
@@ -123,7 +123,8 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
     s.put(row, COLUMN.yours, { formula: `=IF(${blank},"",COUNTA(${area})&" rows")`, style: "result" });
   } else s.put(row, COLUMN.yours, { formula: `=IF(${cells.read}=0,"",${cells.read}&" cells")`, style: "result" });
   s.put(row, COLUMN.assumed, { ...(allWorked ? { value: "as worked out" } : {}), style: "result" });
-  for (const column of [COLUMN.company, COLUMN.low, COLUMN.high, COLUMN.unit]) s.put(row, column, { style: "unit" });
+  for (const column of [COLUMN.company, COLUMN.low, COLUMN.likely, COLUMN.high, COLUMN.unit])
+    s.put(row, column, { style: "unit" });
   const body = (at: number): string =>
     areaAddress({ top: bodies.first, left: at, bottom: bodies.last, right: at }, true);
   if (allWorked) {
@@ -132,6 +133,13 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
       .flatMap((column) => cellsOf(job, table, column) ?? []);
     const numbers = `SUMIF(${body(COLUMN.label)},"${table.name}",${body(COLUMN.assumed)})`;
     s.put(row, COLUMN.read, { formula: `=${[numbers, ...words.map(typedOver)].join("+")}` });
+  }
+  const marked = MARKED_TABLES[key];
+  if (marked !== undefined && place) {
+    // What its numbers come to tells whether anybody changed them since they were drafted.
+    const numbers = { ...place, right: place.left + marked - 1 };
+    s.put(row, COLUMN.read, { formula: `=IFERROR(ROUND(SUM(${place.sheet}!${areaAddress(numbers, true)}),6),"")` });
+    draftedHere(s, row);
   }
   const wrong = `MATCH("${table.name}",${body(COLUMN.company)},0)`;
   s.put(row, COLUMN.fault, { formula: `=IFERROR(INDEX(${body(COLUMN.note)},${wrong}),"")` });

@@ -55,14 +55,14 @@ export function draft(s: SheetLayout): void {
     name: "StartAnswered",
   });
   s.put(top, COLUMN.wanted, {
-    formula: '=IF(OR(StartAnswered=0,FactsUnknown=0,FactsWrong>0),"no","yes")',
+    formula: '=IF(OR(StartAnswered=0,FactsUnknown+SUM(FactsStillDrafted)=0,FactsWrong>0),"no","yes")',
     style: "unit",
     name: "DraftWanted",
   });
   s.put(told, 1, {
     formula:
       '=IF(StartAnswered=0,"Answer what you know; usual values stand for the rest.",' +
-      'IF(FactsWrong>0,"First fix "&FactsNext&".",IF(FactsUnknown=0,"Every fact is known: the sheets price this job.",' +
+      'IF(FactsWrong>0,"First fix "&FactsNext&".",IF(DraftWanted="no","Every fact is known: the sheets price this job.",' +
       `IF(ISERROR(${anchor}),"No draft: prices or pumps lack what it needs.",` +
       'StartAnswered&" of 6 answered. Made-up wages and hours, and prices you have not typed: sign nothing on it."))))',
     style: "strong",
