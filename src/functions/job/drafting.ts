@@ -38,6 +38,9 @@ const NEXT = 8;
 
 const bases: Partial<Record<UnitSystem, Pick<DraftWish, "offers" | "usual">>> = {};
 
+/** Lines whose price the workbook takes from its own pumps and rolls: alone they are no price list. */
+const WORKED_PRICES: ReadonlySet<string> = new Set(["PUMP", "LINER"]);
+
 /** The draft that is asked for: with the workbook's own prices and pumps where it has any, else with the book that ships. */
 function wishOf({ facts, values, prices, pumps }: Asked, system: UnitSystem): DraftWish {
   const book = shippedBook(system);
@@ -46,7 +49,8 @@ function wishOf({ facts, values, prices, pumps }: Asked, system: UnitSystem): Dr
     usual: usedJob(blankJob(system), companyOf(book)),
   });
   const typed = jobOf(withValues(facts, values), system);
-  const priced = tableOf(FACTS.prices, prices, system).filter(({ cost }) => typeof cost === "number");
+  const costed = tableOf(FACTS.prices, prices, system).filter(({ cost }) => typeof cost === "number");
+  const priced = costed.some(({ code }) => !WORKED_PRICES.has(String(code))) ? costed : [];
   const offered = tableOf(FACTS.pumps, pumps, system) as unknown as Job["pumps"];
   const own: Partial<Job> = {
     ...(priced.length > 0 ? { prices: priced as unknown as Job["prices"] } : {}),
@@ -59,6 +63,11 @@ function wishOf({ facts, values, prices, pumps }: Asked, system: UnitSystem): Dr
   const listed = made ? offersOfBook(made) : priced.length > 0 ? ofJob : base.offers;
   const offers = offered.length > 0 ? { ...listed, pumps: ofJob.pumps } : listed;
   return { offers, usual, typed };
+}
+
+/** The draft whole, for what shows it or writes it into a job. */
+export function draftFor(asked: Asked, system: UnitSystem): Draft {
+  return draftOf(wishOf(asked, system));
 }
 
 /** Every fact that was left open. */

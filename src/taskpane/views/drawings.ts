@@ -5,6 +5,7 @@ import { searchLonger } from "../longerSearch";
 import { pngOf } from "../picture";
 import { button, make } from "../ui/elements";
 import type { Desk, View } from "../ui/desk";
+import { picture } from "../ui/picture";
 
 /** The drawings of the job: look, enlarge, place in the workbook, save. */
 export function drawingsView(desk: Desk): View {
@@ -105,9 +106,4 @@ export function drawingsView(desk: Desk): View {
     },
     refresh: again,
   };
-}
-
-/** The drawing as a node; read as XML, so that nothing in a name of the user's can become more than text. */
-function picture(svg: string): Node {
-  return document.importNode(new DOMParser().parseFromString(svg, "image/svg+xml").documentElement, true);
 }

@@ -2,6 +2,7 @@ import { HostRefusal, type TemplateWay } from "../../host/port";
 import { bookLine } from "../ownBook/bookLine";
 import type { CompanyBook } from "../ownBook/companyBook";
 import { TEMPLATE_LABELS } from "../templateLabels";
+import { fillDraftForm } from "./fillDraft";
 import { firstPrice } from "./firstPrice";
 import { notesForm } from "./notes";
 import { button, make } from "../ui/elements";
@@ -76,6 +77,7 @@ export function startView(desk: Desk, company: CompanyBook): View {
       bookLine(desk, company, "start-book-file"),
       notesForm(desk),
       first.body,
+      fillDraftForm(desk),
       make("h2", {}, "How a job runs"),
       make(
         "ol",

@@ -14,13 +14,12 @@ const DIGITS = 9;
  * drafted: until a person changes the cell, the fact shows as assumed and not as his own.
  */
 export function draftCells(
-  { job, facts }: Draft,
+  { job }: Draft,
   keys: readonly FactKey[],
   { system, names }: { system: Job["system"]; names: Names },
 ): Map<string, CellValue> {
   const cells = new Map<string, CellValue>();
   for (const key of keys) {
-    if (!facts.has(key)) continue;
     const written = cellsToType({ [key]: job[key] } as SomeFacts, { system, names, digits: DIGITS });
     for (const [cell, value] of written) cells.set(cell, value);
     const mark = markOf(key, written, names);

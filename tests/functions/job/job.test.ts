@@ -111,10 +111,13 @@ describe("prices and pumps of the workbook", () => {
   it("count a price list without a single price as none", () => {
     const blank = [["Liner", "LINER", "ft2", "", "", "", "", "", "", "", "", "", ""]];
     expect(call("PRICERANGE", SIX, null, blank)).toEqual(call("PRICERANGE", SIX));
+    // As when pumps and rolls are typed and nothing else: their lines are priced by the workbook itself.
+    const worked = [["Liner", "LINER", "ft2", 1.2, "", "", "", "", "material", "yes", "", "", ""]];
+    expect(call("DRAFT", SIX, null, worked)).toEqual(call("DRAFT", SIX));
   });
 
   it("have no price where the list lacks what the design needs", () => {
-    const only = [["Liner", "LINER", "ft2", 1.2, "", "", "", "", "material", "yes", "", "", ""]];
+    const only = [["Fabric", "FABRIC", "ft2", 0.3, "", "", "", "", "material", "yes", "", "", ""]];
     expect(() => call("PRICERANGE", SIX, null, only)).toThrow("facts lead to no price");
   });
 });
