@@ -5,7 +5,6 @@ import { sizeHoursCells, sizeHoursColumns } from "../../sizeHours";
 import { PARTS } from "../basin/pit";
 import { tubHeld } from "../basin/tubHeld";
 import { RISER_ROWS, ROUTE_ROWS } from "../pump/route";
-import { fill } from "../money/cells";
 import { numbered } from "../water/parts";
 
 /** A step without a number, and a size beyond the last step, have no hours: 1/(1/x) lets no blank pass for 0. */
@@ -73,16 +72,27 @@ export function hoursBySize(s: SheetLayout, job: Job): void {
 
 /** Each tub of the basin by what it holds; machines set the larger ones. */
 function tubs(s: SheetLayout, job: Job): void {
+  const held = Array.from({ length: PARTS }, (_, index) => {
+    const { volume, open } = tubHeld(job, index + 1);
+    return `=IF(INDEX(PartKinds,${index + 1})="tub",IF(${open},"",ROUND(${volume},0)),"")`;
+  });
   const each = s.table({
     rows: PARTS,
     columns: [
       { key: "part", title: "Basin part", kind: "text", fixed: numbered("Part", PARTS) },
-      { key: "volume", title: "Tub holds", kind: "water" },
+      {
+        key: "volume",
+        title: "Tub holds",
+        kind: "water",
+        formula: held,
+        source: "by definition: a US gallon is 231 in³, a liter 1/1000 m³",
+      },
       {
         key: "times",
         title: "Times",
         kind: "factor",
         format: "0.00",
+        source: "common practice, no source: the company's own steps",
         formula: `=IF([volume]="","",${timesAt("[volume]", "SizeTubs", "SizeTubTimes")})`,
       },
       {
@@ -95,10 +105,6 @@ function tubs(s: SheetLayout, job: Job): void {
       },
     ],
   });
-  for (let row = 1; row <= PARTS; row++) {
-    const { volume, open } = tubHeld(job, row);
-    fill(s, each.cell("volume", row), `IF(INDEX(PartKinds,${row})="tub",IF(${open},"",ROUND(${volume},0)),"")`);
-  }
   const count = 'COUNTIF(PartKinds,"tub")';
   const [times, machine] = [String(each.column("times")), String(each.column("machine"))];
   const mean = (name: string, label: string, column: string): void => {
@@ -107,6 +113,7 @@ function tubs(s: SheetLayout, job: Job): void {
       label,
       kind: "factor",
       format: "0.00",
+      source: "by definition: the mean of the tubs",
       formula: `=IF(${count}=0,1,IF(COUNT(${times},${machine})<2*${count},"",AVERAGE(${column})))`,
     });
   };
