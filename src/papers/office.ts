@@ -154,8 +154,17 @@ function labor(cells: PaperCells, words: Words): Content[] {
   ];
 }
 
-/** Columns of the reconciliation. */
-const SQUARED = { order: 0, supplier: 1, item: 2, ordered: 8, billed: 9, stake: 12, state: 13, verdict: 14 } as const;
+/** Columns of the reconciliation: RECONCILE's own. */
+export const SQUARED = {
+  order: 0,
+  supplier: 1,
+  item: 2,
+  state: 3,
+  verdict: 4,
+  ordered: 10,
+  billed: 11,
+  stake: 14,
+} as const;
 
 /** Order by order: the sums, and the lines that ask a question. */
 function reconciliation(cells: PaperCells, words: Words): Content[] {

@@ -1,6 +1,8 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Logo } from "../../src/book/types";
+import { findDeclaration } from "../../src/functions/catalogue";
+import { SQUARED } from "../../src/papers/office";
 import { packOf, type Pack } from "../../src/papers";
 import { pdfOf } from "../../src/papers/pdf";
 import { openWorkbook, type OpenedWorkbook } from "../../src/workbook/recalculate";
@@ -69,6 +71,24 @@ describe.each(["us", "si"] as const)("the papers of the %s demo job", (units) =>
         expect(lowest).toBeLessThan(height / 3);
       }
     }
+  });
+
+  it("reads each figure of the reconciliation from the column that RECONCILE heads so", () => {
+    const { columns = [] } = findDeclaration("RECONCILE")?.result as {
+      columns?: readonly { readonly title: string }[];
+    };
+    const titleOf = (key: keyof typeof SQUARED): string | undefined => columns[SQUARED[key]]?.title;
+    const read = (Object.keys(SQUARED) as (keyof typeof SQUARED)[]).map(titleOf);
+    expect(read).toEqual([
+      "Order",
+      "Supplier",
+      "Item",
+      "State",
+      "Verdict",
+      "Ordered amount",
+      "Billed amount",
+      "At stake",
+    ]);
   });
 
   it("carries the company's logo at the top left of the client's first page: drawn lines as lines, pixels as a picture", async () => {
