@@ -22,7 +22,8 @@ export function guidePage(job: DemoJob): Page {
     body: html`
       <p class="summary">This walks one invented job, ${job.value("FeatureName")}, through the workbook: a fall of ${n("Fall")} ft over a run of ${n("Run")} ft, in ${n("DropCount", 0)} drops. Open the <a href="../bench.html">bench</a>, which starts with this job, and look at each sheet as you read; the numbers here are the ones you will find there.</p>
       ${sectionPicture()}
-      <p>Shaded cells are yours to fill in; the others follow. Point at a shaded cell to see its unit and range. Inside a function, a length may be a number in the sheet's unit or a text with its own: <code>2' 6 1/2"</code>, <code>45 cm</code>, <code>12 ft + 8 ft 6 in</code>. For a cell that wants a number, ${call("QTY", ["2' 6 1/2\"", "ft"])} turns such a text into one.</p>
+      <p>Shaded cells are yours to fill in; the others follow. Point at a shaded cell to see its unit and range. Inside a function, and in a cell that asks for one length, a length may be a number in the sheet's unit or a text with its own: <code>2' 6 1/2"</code>, <code>45 cm</code>, <code>12 ft + 8 ft 6 in</code>. A table in Excel wants numbers, and ${call("QTY", ["2' 6 1/2\"", "ft"])} turns such a text into one; the bench reads both.</p>
+      <p>Beside a cell to fill in stands the value that is used: yours, or in slanted figures what your company takes or what is assumed, with the reason. The sheet Facts says of each fact whether it is yours, your company's, assumed, invented, unknown or wrong, and the pane leads to the next one to fill in or fix.</p>
 
       <h2>1. Site: what you measured</h2>
       <p>Put in fall, run, bed width and bank height, the finished grade at the basin, the benchmark, and the kinds of soil and stone. US and metric jobs are separate workbooks, so that sizes and packs are those you can buy.</p>
@@ -54,11 +55,11 @@ export function guidePage(job: DemoJob): Page {
       <p>Rates is your price list; the pane reads it from a CSV file, shows which column and decimal mark it took for what, and what would change before it does. Takeoff gathers every quantity, adds the waste and rounds up to whole packs: a need of 41 with 5% waste in packs of 10 is an order of ${call("ORDERQTY", [41, 0.05, 10])}.</p>
 
       <h2>9. Hours and price</h2>
-      <p>A markup of 40% is a gross margin of ${call("MARGINOF", [0.4])}, not of 0.4; to reach a margin of 40% mark up by ${call("MARKUPFOR", [0.4])}. Set the markups, type the margin you want, and watch what becomes of both: the demo costs ${n("TotalCost")} and sells for ${n("PriceTotal")} with tax.</p>
+      <p>A markup of 40% is a gross margin of ${call("MARGINOF", [0.4])}, not of 0.4; to reach a margin of 40% mark up by ${call("MARKUPFOR", [0.4])}. Set the markups, type the margin you want, and watch what becomes of both: the demo costs ${n("TotalCost")} and sells for ${n("PriceTotal")} with tax. While something that the design needs has no quantity or no price, or a cell is in error, there is no price: in its place stands what is missing, or the cell to fix.</p>
       ${picture("price", "The Price sheet of the demo job: wanted margin, overhead, contingency, tax and the options side by side.")}
 
       <h2>10. Quote: what the client signs</h2>
-      <p>The sheets' results become sentences a client can read: what he gets, what is not part of it, until when the price holds, and payment stages whose cents add up exactly. No cost and no markup stands on it. Print it for the signature. The pane draws the feature for the client, to scale, of the boulders that Stone counts:</p>
+      <p>The sheets' results become sentences a client can read: what he gets, what is not part of it, until when the price holds, and payment stages whose cents add up exactly. No cost and no markup stands on it. Until no needed line is unknown or wrong, the prices and rates that came with the workbook are changed or confirmed, and the checks that can hurt are in order, it prints as a draft, with a range, what is assumed, and no line to sign. The pane draws the feature for the client, to scale, of the boulders that Stone counts:</p>
       <figure class="drawn">${new Html(job.drawing.replace(/ style="[^"]*"/, ""))}</figure>
 
       <h2>11. Crew: what the crew takes along</h2>
@@ -80,7 +81,7 @@ export function guidePage(job: DemoJob): Page {
       <p>Makers' pump curves come in as CSV, a row for each pump or for each point. The pane says what it took every column for, in which unit and with which decimal mark; change what is wrong and it reads the file again.</p>
 
       <h2>Your own job</h2>
-      <p>In the pane start from your company book, or pick units and a blank workbook, and begin on Site. Before you send the quote, look at Start: it lists every check with its value, its limit and where to fix it. The demo leaves some on purpose, to show what they say.</p>
+      <p>In the pane start from your company book, or pick units and a blank workbook, and answer on Start what you know for a first price; then go on to Site. Before you send the quote, look at Start: it lists every check with its value, its limit and where to fix it. The demo leaves some on purpose, to show what they say.</p>
     `,
   };
 }

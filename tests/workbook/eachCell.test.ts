@@ -24,6 +24,16 @@ describe.each(["US", "SI"] as const)("the price of the demo, %s", (system) => {
     expect(harmed(functions, "an error")).toEqual([]);
   });
 
+  it("says which cell is wrong, by its address and by sheet and label, when a fact holds garbage", () => {
+    const facts = each.facts().filter((_, index) => process.env.EACH_CELL !== undefined || index % 6 === 0);
+    expect(facts.length).toBeGreaterThan(10);
+    for (const fact of facts) {
+      const { cell, wrong, toFix, price } = each.harm(fact, "garbage");
+      expect([wrong, toFix], cell).toEqual([cell, [fact.called]]);
+      expect(price).toBe(`wrong: ${cell}`);
+    }
+  });
+
   it.each(["an error", "garbage", "nothing"] as const)(
     "is never lower without a word when an input holds %s",
     { timeout: 600_000 },

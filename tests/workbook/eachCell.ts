@@ -1,4 +1,6 @@
 import { assemble } from "../../src/workbook/assemble";
+import { FACTS } from "../../src/job/facts";
+import { yoursName } from "../../src/workbook/yoursName";
 import { Engine, type Put } from "../../src/workbook/engine/engine";
 import { sourceOf } from "../../src/workbook/engine/source";
 import { cellAddress } from "../../src/workbook/layout/address";
@@ -27,6 +29,9 @@ export interface Outcome {
   readonly inside: number | string;
   /** Whether anything said that something is amiss: a check, or the price itself. */
   readonly flagged: boolean;
+  /** The cell that is said to be wrong first, and the facts that are to be filled in or fixed: "Site: Run". */
+  readonly wrong: string;
+  readonly toFix: readonly string[];
   /** Whether a check names the cell, its sheet's inputs or what the price misses. */
   readonly named: boolean;
 }
@@ -83,12 +88,36 @@ export class EachCell {
       harm,
       price,
       inside: this.named("OptionTotals"),
+      wrong: String(this.named("FirstWrongPlace")),
+      toFix: this.shown("FactMissing").filter((one) => one !== ""),
       flagged: typeof price !== "number" || JSON.stringify(verdicts) !== this.before,
       named: words.includes(cell) || amiss.some(({ where }) => where.startsWith(sheet)),
     };
     this.engine.set(sheet, row, column, kept);
     this.engine.run();
     return outcome;
+  }
+
+  /** The cells that single facts are typed into, and what each is called. */
+  facts(): (Target & { readonly called: string })[] {
+    return Object.values(FACTS).flatMap((fact) => {
+      if (fact.type !== "number" || !PRICED.has(fact.sheet)) return [];
+      const target = placeOf(this.model, yoursName(fact.name));
+      const label = this.model.sheets
+        .find(({ name }) => name === target.sheet)
+        ?.rows.get(target.row)
+        ?.get(1)?.value;
+      return [{ ...target, called: `${target.sheet}: ${String(label)}` }];
+    });
+  }
+
+  private shown(name: string): string[] {
+    const found = this.model.names.find((one) => one.name === name);
+    if (!found) throw new Error(`there is no name ${name}`);
+    const { sheet, area } = found;
+    return Array.from({ length: area.bottom - area.top + 1 }, (_, index) =>
+      String(this.engine.value(sheet, area.top + index, area.left)),
+    );
   }
 
   private cells(

@@ -115,24 +115,21 @@ describe.skipIf(!hasLibreOffice())("LibreOffice", () => {
     // Other programs take their time; how long is not what is tested.
   }, 240_000);
 
-  it.each(ALL ? ["de-DE", "es-ES"] : ["de-DE"])(
-    "writes the papers as a person of %s reads them, calculated there",
-    async (region) => {
-      const si = built.find(({ file }) => file === "rillwright-si-demo.xlsx");
-      if (!si) throw new Error("there is no metric demo");
-      const source = path.join(folder, `${region}.xlsx`);
-      writeFileSync(source, await writeWorkbook(si.model, { form: "values" }));
-      const text = textOf(convert([source], "pdf", profileOf(region))[0] ?? "");
-      // Until November 2026 "a stream 03 m long" and "basin 03 by 02 m"; days stay as the cell's format says.
-      expect(text).toMatch(/a stream \d+,\d m long that falls \d,\d\d m over/);
-      expect(text).toMatch(/A basin under gravel at its foot, \d,\d by \d,\d m, that holds about [\d.]+ liters/);
-      expect(text).toMatch(/About \d,\d tonnes of boulders/);
-      expect(text).toMatch(/Date +2026-\d\d-\d\d/);
-      expect(text).toMatch(/Dig the pit \d,\d\d m below finished grade/);
-      // Where a formula of the papers took a number for the wrong pattern, it began with 0 or kept the pattern's letters.
-      expect(text).not.toMatch(/(?<![\d.,-])0\d+ (?:m|mm|t|tonnes|liters)\b|yyyy|JJJJ|aaaa/);
-    },
-  );
+  it.each(["de-DE", "es-ES"])("writes the papers as a person of %s reads them, calculated there", async (region) => {
+    const si = built.find(({ file }) => file === "rillwright-si-demo.xlsx");
+    if (!si) throw new Error("there is no metric demo");
+    const source = path.join(folder, `${region}.xlsx`);
+    writeFileSync(source, await writeWorkbook(si.model, { form: "values" }));
+    const text = textOf(convert([source], "pdf", profileOf(region))[0] ?? "");
+    // Until November 2026 "a stream 03 m long" and "basin 03 by 02 m"; days stay as the cell's format says.
+    expect(text).toMatch(/a stream \d+,\d m long that falls \d,\d\d m over/);
+    expect(text).toMatch(/A basin under gravel at its foot, \d,\d by \d,\d m, that holds about [\d.]+ liters/);
+    expect(text).toMatch(/About \d,\d tonnes of boulders/);
+    expect(text).toMatch(/Date +2026-\d\d-\d\d/);
+    expect(text).toMatch(/Dig the pit \d,\d\d m below finished grade/);
+    // Where a formula of the papers took a number for the wrong pattern, it began with 0 or kept the pattern's letters.
+    expect(text).not.toMatch(/(?<![\d.,-])0\d+ (?:m|mm|t|tonnes|liters)\b|yyyy|JJJJ|aaaa/);
+  });
 
   it("shows a copy of values whole, where the workbook itself would show #NAME?", () => {
     const [{ file, bytes } = { file: "", bytes: new Uint8Array() }] = built.slice(1);

@@ -268,6 +268,17 @@ describe.each(["US", "SI"] as const)("in the demo job, %s", (system) => {
     },
   );
 
+  it("a cleared length or height of a bank's stones keeps the price back and says which part is missing", async () => {
+    for (const row of [
+      [keep, ""],
+      [keep, keep, ""],
+    ]) {
+      const { value, verdict } = find(await checksOf(demo, { BankStone: [row] }), "Parts of the price not known");
+      // Stone, its hauling, and the labor to set it.
+      expect([value, verdict]).toEqual([3, "FIX"]);
+    }
+  });
+
   it("an invoice over the order is found", async () => {
     const before = Number(find(without, "Billed over ordered").value);
     // The first invoice line bills 90 where one was ordered.

@@ -83,7 +83,7 @@ function heading(s: SheetLayout): void {
     ["Work", '=JobName&""', "Valid until", '=IF(COUNT(QuoteDate,ValidDays)<2,"",QuoteDate+ValidDays)', "date"],
     [
       "Takes",
-      '=IF(ISNUMBER(WorkingDays),"about "&ROUNDUP(WorkingDays,0)&IF(WorkingDays>1," working days"," working day"),"")',
+      '=IF(N(WorkingDays)>0,"about "&ROUNDUP(WorkingDays,0)&IF(WorkingDays>1," working days"," working day"),"")',
       "Begins",
       '=IF(ISNUMBER(StartDay),StartDay,"as agreed")',
       "date",
@@ -202,7 +202,7 @@ const NAMED = 6;
 /** What a draft rests on: what moves its price most, or measures that are taken for granted, and how many more there are. */
 function assumed(s: SheetLayout): void {
   const share = '" ("&ROUND(100*IF(ISNUMBER(DraftDoubtShares),DraftDoubtShares,0),0)&"% of the range)"';
-  const drafted = `TEXTJOIN("; ",TRUE,IF(DraftDoubts="","",DraftDoubts&${share}))`;
+  const drafted = `TEXTJOIN("; ",TRUE,FILTER(DraftDoubts&${share},DraftDoubts<>"",""))`;
   const count = "(FactsAssumed+FactsInvented)";
   const taken = 'FILTER(FactNames,((FactStates="assumed")+(FactStates="invented"))*(FactUnits<>""),"")';
   const rows: readonly (readonly [name: string, formula: string])[] = [

@@ -42,7 +42,7 @@ export function scope(s: SheetLayout, job: Job): void {
       shown(
         "Run,Fall,DropCount,BedWidth",
         4,
-        `FeatureName&": a stream "&${said("Run", 1)}&" ${length} long that falls "&${said("Fall", 2)}&" ${length} over "&DropCount&IF(DropCount=1," drop"," drops")&", with a bed about "&${said("BedWidth", 1)}&" ${length} wide between stone banks."`,
+        `IF(FeatureName="","A",FeatureName&": a")&" stream "&${said("Run", 1)}&" ${length} long that falls "&${said("Fall", 2)}&" ${length} over "&DropCount&IF(DropCount=1," drop"," drops")&", with a bed about "&${said("BedWidth", 1)}&" ${length} wide between stone banks."`,
       ),
       "•  Hollow Bank stream in the backyard: a stream 100.0 ft long that falls 22.75 ft over 12 drops, with a bed about 13.3 ft wide between stone banks.",
     ],
