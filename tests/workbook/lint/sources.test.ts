@@ -10,7 +10,7 @@ import { sheets } from "../../../src/workbook/sheets";
 const SAYS_WHERE = /^by definition|common practice, no source|from memory|\d{2}/;
 
 /** Sheets whose sources are still to be stated. */
-const TO_COME: readonly string[] = ["Takeoff", "Rates", "Orders"];
+const TO_COME: readonly string[] = ["Takeoff"];
 
 function unsourced(origins: readonly NumberOrigin[]): string[] {
   return origins

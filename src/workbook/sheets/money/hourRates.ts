@@ -66,6 +66,7 @@ export function labor(s: SheetLayout, job: Job): void {
       {
         key: "rate",
         title: "Cost an hour",
+        source: "by definition: the wage and its burden, rounded to a cent",
         kind: "money",
         name: "LaborHourRates",
         formula: `=IF(ISNUMBER([wage]),ROUND([wage]*(1+N([burden])),2),"")`,
@@ -83,6 +84,7 @@ export function labor(s: SheetLayout, job: Job): void {
   s.result({
     name: "CrewHourRate",
     label: "One hour of one person, crew average",
+    source: "by definition: the mean, weighed by people",
     formula: `=IF(${gaps(WAGES)}+${gaps(BURDEN)}>0,"",ROUND(SUMPRODUCT(CrewPeople,LaborHourRates)/SUM(CrewPeople),2))`,
     kind: "money",
     needs: ["CrewPeople", "LaborHourRates"],
@@ -143,6 +145,7 @@ export function machines(s: SheetLayout, job: Job): void {
   s.result({
     name: "MachineHourRate",
     label: "One machine hour, average",
+    source: "by definition: the mean, weighed by share",
     formula: `=IF(${gaps(MACHINES)}>0,"",ROUND(SUMPRODUCT(MachineShares,MachineHourRates)/SUM(MachineShares),2))`,
     kind: "money",
     needs: ["MachineShares", "MachineHourRates"],

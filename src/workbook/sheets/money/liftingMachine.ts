@@ -50,6 +50,7 @@ export function liftColumns({ system }: Job): ColumnSpec[] {
     {
       key: "rank",
       title: "Smallest goes first",
+      source: "by definition: 10,000 and 20,000 only set one kind of machine behind another",
       kind: "number",
       format: "0.00",
       name: "MachineRanks",

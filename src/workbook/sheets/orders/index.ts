@@ -41,6 +41,7 @@ function checks(s: SheetLayout): void {
   const unknown = `COUNTIF(OrderDescriptions,"${UNKNOWN_ITEM}")`;
   s.check({
     label: "Lines of the order that is shown",
+    source: "by definition: the lines that its page has room for",
     value: '=MAX(PrintedFromBook,COUNTIFS(TakeoffSupplierNumbers,PrintedNumber,TakeoffOpen,">0"))',
     limit: ORDER_LINES,
     ok: `MAX(PrintedFromBook,COUNTIFS(TakeoffSupplierNumbers,PrintedNumber,TakeoffOpen,">0"))<=${ORDER_LINES}`,
@@ -50,6 +51,7 @@ function checks(s: SheetLayout): void {
   });
   s.check({
     label: "Suppliers without a page",
+    source: "by definition: the pages that are kept",
     value: `=MAX(0,MAX(TakeoffSupplierNumbers)-${MOST_SUPPLIERS})`,
     limit: 0,
     ok: `MAX(TakeoffSupplierNumbers)<=${MOST_SUPPLIERS}`,

@@ -95,6 +95,7 @@ export function orderBook(s: SheetLayout): void {
     s,
     table.column("amount"),
     `=IF(COUNT(OrderQuantities)=0,"",LET(quantity,${used("OrderQuantities")},price,${used("OrderPrices")},IF(ISNUMBER(quantity)*ISNUMBER(price),ROUND(quantity*price,2),"")))`,
+    { label: "Amount", source: "by definition: quantity × price, rounded to a cent" },
   );
   const first = table.column("order");
   s.define("OrderLines", first.top, first.left, first.bottom, table.column("density").left);

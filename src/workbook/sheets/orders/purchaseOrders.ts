@@ -177,7 +177,10 @@ function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
       });
     }
     const gated = title === "Price" ? `IF(QuoteDraft="",${formula},"")` : formula;
-    fillDown(s, new Ref(s.name, first, column, last, column), gated ? shown(gated) : amount);
+    fillDown(s, new Ref(s.name, first, column, last, column), gated ? shown(gated) : amount, {
+      label: title,
+      source: "by definition: quantity × price, rounded to a cent",
+    });
   });
   hideBlankRows(s, { top: first, left: 1, bottom: last, right: columns.length + 1 });
   s.row = last + 1;

@@ -57,6 +57,7 @@ function checks(s: SheetLayout): void {
   });
   s.check({
     label: "Age of the oldest price at the visit",
+    source: "common practice, no source",
     value: "=MAX(0,VisitDate-OldestRate)",
     limit: `at most ${FRESH_DAYS} days`,
     ok: `VisitDate-OldestRate<=${FRESH_DAYS}`,

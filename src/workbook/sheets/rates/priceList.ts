@@ -91,7 +91,11 @@ export function priceList(s: SheetLayout, job: Job): void {
     // Takeoff reads these rows where they stand, so that codes must not move.
     lock(s, table.cell("code", index + 1));
     lock(s, table.cell("unit", index + 1));
-    if (priceFormula !== undefined) fill(s, table.cell("cost", index + 1), priceFormula);
+    if (priceFormula !== undefined)
+      fill(s, table.cell("cost", index + 1), priceFormula, {
+        label: "Price",
+        source: "by definition: cost over amount",
+      });
     if (invented && (price !== undefined || priceFormula !== undefined)) {
       markInvented(s, table, index + 1, priceFormula === undefined);
     }

@@ -41,7 +41,10 @@ export function fillLines(s: SheetLayout, job: Job, table: TableRef): void {
     if (line.described) fill(s, table.cell("description", index + 1), line.described);
     const need = `MAX(0,${bare(line.quantity)})`;
     const known = line.unknownIf === undefined ? need : `IF(${bare(line.unknownIf)},"",${need})`;
-    fill(s, table.cell("need", index + 1), whenFilled(known, line.needs));
+    fill(s, table.cell("need", index + 1), whenFilled(known, line.needs), {
+      label: "Quantity",
+      source: "by definition: each pump has its riser",
+    });
     const name = bare(line.quantity);
     const origin = table.cell("origin", index + 1);
     const cell = cellOf(s, origin);
