@@ -32,9 +32,10 @@ export function originsOf({ sheets, names, system }: WorkbookModel): NumberOrigi
         if (told === undefined) continue;
         if (told.needs.length + told.functions.length === 0 && !told.turnsUnits) continue;
         const { source } = cell.origin ?? {};
-        const label = cell.origin?.label ?? labelBefore(sheet, row, column);
+
         const address = cellAddress(row, column);
         const name = nameAt.get(`${sheet.name}!${address}`);
+        const label = cell.origin?.label || labelBefore(sheet, row, column) || (name ?? address);
         const key = [label, name, source ?? told.functions.join()].join("|");
         const same = found.get(key);
         found.set(

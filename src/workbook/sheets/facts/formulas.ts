@@ -67,7 +67,7 @@ export function faults(): string {
   const { yours, company, state, says, days, fault } = ALL;
   const day = `(${days}="yes")*ISNUMBER(${yours})*(${yours}>=${DAYS.first})*(${yours}<=${DAYS.last})`;
   return (
-    `=IF(${state}<>"wrong","",IF(${fault}<>"",${fault},IF(ISERROR(${yours}),"A formula in error: needs "&${says},` +
+    `=IF(${state}<>"wrong","",IF(${fault}<>"",${fault},IF(ISERROR(${yours}),"Formula in error: needs "&${says},` +
     `IF(${day},"Excel made a date of it: type "&${says},""""&IF(${yours}="",${company},${yours})&""" is wrong: type "&${says}))))`
   );
 }
