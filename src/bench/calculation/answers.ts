@@ -1,8 +1,10 @@
 import { readXlsx } from "hucre/xlsx";
 import { laterWanted, loadLater } from "../../functions/catalogue";
-import { Engine } from "../../workbook/engine/engine";
+import { Engine, type Change } from "../../workbook/engine/engine";
 import { Rules } from "../../workbook/engine/rules";
+import { placeKey } from "../../workbook/engine/sheetCells";
 import { sourceOf } from "../../workbook/engine/source";
+import { isFormula, type Content } from "../work/content";
 import type { Answer, Asked, Typed } from "./messages";
 
 /** Answers what the page asks, one question after the other: reading a file takes time, and the next waits for its end. */
@@ -44,8 +46,10 @@ class CalculatedBook {
     const { engine, rules } = this;
     if (!engine || !rules) return [];
     if ("all" in asked) return engine.runAll();
-    if ("typed" in asked) for (const typed of asked.typed) put(engine, typed);
-    else {
+    if ("typed" in asked) {
+      for (const typed of asked.typed) put(engine, typed);
+      return untold(engine.run(), asked.typed);
+    } else {
       for (const id of asked.unwatch) rules.unwatch(id);
       for (const rule of asked.watch) rules.watch(rule);
       for (const id of asked.ask) rules.ask(id);
@@ -59,12 +63,19 @@ class CalculatedBook {
   }
 }
 
+/** What came to another value than the page has typed itself: it knows what it typed, and a price list is long. */
+function untold(changes: readonly Change[], typed: readonly Typed[]): Change[] {
+  const known = new Map<string, Map<number, Content>>();
+  for (const { sheet, row, column, content } of typed) {
+    if (isFormula(content)) continue;
+    const cells = known.get(sheet) ?? new Map<number, Content>();
+    known.set(sheet, cells);
+    cells.set(placeKey(row + 1, column + 1), content);
+  }
+  return changes.filter(({ sheet, row, column, value }) => known.get(sheet)?.get(placeKey(row, column)) !== value);
+}
+
 function put(engine: Engine, { sheet, row, column, content }: Typed): void {
-  const formula = typeof content === "string" && content.startsWith("=");
-  engine.set(
-    sheet,
-    row + 1,
-    column + 1,
-    formula ? { formula: content.slice(1) } : content === "" ? undefined : content,
-  );
+  const held = isFormula(content) ? { formula: content.slice(1) } : content === "" ? undefined : content;
+  engine.set(sheet, row + 1, column + 1, held);
 }

@@ -3,7 +3,11 @@ import type { BenchGrid } from "../../host/bench/benchGrid";
 import { keepSetting, setting } from "../keeping/settings";
 import { sizeOf } from "../reading/pictures";
 import type { EmbeddedGrid } from "./grid";
+import { leaveUnchecked } from "./leaveUnchecked";
 import { writeCells } from "./write";
+
+/** A person writes no more cells than this through the pane in one step, unless they come from a list. */
+const WHOLE_LIST = 2000;
 
 /** What the pane asks of the embedded spreadsheet through its host. */
 export function benchSide(grid: EmbeddedGrid): BenchGrid {
@@ -16,7 +20,10 @@ export function benchSide(grid: EmbeddedGrid): BenchGrid {
     shown: (area) => (model.hasSheet(area.sheet) ? model.shown(area) : blank(area)),
     locked: (area) => grid.locks.isLocked(area),
     async write(changes) {
-      writeCells(univer, model, changes);
+      const write = (): void => writeCells(univer, model, changes);
+      if (changes.reduce((count, { values }) => count + values.length * (values[0]?.length ?? 0), 0) < WHOLE_LIST)
+        write();
+      else leaveUnchecked(univer, write);
       await grid.calculation.settled();
     },
     select: (area) => selection.goTo(area),

@@ -14,7 +14,8 @@ import type { RuleResult, RuleText } from "../../workbook/engine/rules";
 import type { Answer, Asked, Typed } from "../calculation/messages";
 import type { Workbook } from "hucre";
 import { storedSpills, type Matrix } from "../reading/cellSets";
-import { asResult } from "../work/content";
+import { placeKey } from "../../workbook/engine/sheetCells";
+import { asResult, isFormula } from "../work/content";
 import { UNIT, type GridModel } from "./model";
 import type { Reasons } from "./reasons";
 import { typedCells } from "./typedCells";
@@ -45,8 +46,8 @@ export class Calculation {
   private answered = 0;
   private openedAt = 0;
   private waiting: (() => void)[] = [];
-  /** The last question that a cell was part of, so that an older answer does not overwrite what was typed since. */
-  private readonly typedAt = new Map<string, number>();
+  /** By sheet and cell, the last question that it was part of: an older answer does not overwrite what was typed since. */
+  private readonly typedAt = new Map<string, Map<number, number>>();
   private readonly ruleSheets = new Map<string, string>();
   private rulesToAsk: { watch: Map<string, RuleText>; unwatch: Set<string>; ask: Set<string> } | undefined;
   private circlesTold = "[]";
@@ -116,7 +117,22 @@ export class Calculation {
       content: this.model.content(sheet, row, column),
     }));
     this.ask({ typed });
-    for (const { row, column } of cells) this.typedAt.set(`${sheet}!${row},${column}`, this.asked);
+    const at = this.typedAt.get(sheet) ?? new Map<number, number>();
+    this.typedAt.set(sheet, at);
+    for (const { row, column } of cells) at.set(placeKey(row, column), this.asked);
+    this.forgetResults(sheet, typed);
+  }
+
+  /** What a person typed is no result of a formula: the answer says nothing of it unless a formula fills the cell. */
+  private forgetResults(sheet: string, typed: readonly Typed[]): void {
+    const id = this.model.sheetId(sheet);
+    const formulas = this.univer.__getInjector().get(FormulaDataModel);
+    const spilled = (formulas.getArrayFormulaCellData() as Record<string, Record<string, Matrix<ICellData>>>)[UNIT];
+    for (const { row, column, content } of typed) {
+      if (isFormula(content)) continue;
+      this.reasons.clear(id, row, column);
+      delete spilled?.[id]?.[row]?.[column];
+    }
   }
 
   private ask(asked: Asked): void {
@@ -131,8 +147,9 @@ export class Calculation {
     if (problem !== undefined) this.heard.failed(problem);
     this.unworkableCount = unworkable;
     const current = changes.filter(
-      ({ sheet, row, column }) => (this.typedAt.get(`${sheet}!${row - 1},${column - 1}`) ?? 0) <= this.answered,
+      ({ sheet, row, column }) => (this.typedAt.get(sheet)?.get(placeKey(row - 1, column - 1)) ?? 0) <= this.answered,
     );
+    if (this.answered === this.asked) this.typedAt.clear();
     this.show(current, rules);
     if (JSON.stringify(circles) !== this.circlesTold) {
       this.circlesTold = JSON.stringify(circles);

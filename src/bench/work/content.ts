@@ -6,6 +6,11 @@ const BOOLEAN = 3;
 /** What a person put into a cell: a value, a formula that begins with "=", or "" for nothing. */
 export type Content = CellValue;
 
+/** Whether a content is a formula; everything else stands in its cell as it is. */
+export function isFormula(content: Content): content is `=${string}` {
+  return typeof content === "string" && content.startsWith("=");
+}
+
 /** The value a cell of the grid shows, as the port gives it. */
 export function shownValue(cell: Nullable<ICellData>): CellValue {
   if (!cell) return "";
@@ -27,7 +32,7 @@ export function asResult(value: CellValue): ICellData {
 export function asCell(content: Content): ICellData {
   const nothing: ICellData = { v: null, f: null, si: null, p: null, t: null };
   if (content === "") return nothing;
-  if (typeof content === "string" && content.startsWith("=")) return { ...nothing, f: content };
+  if (isFormula(content)) return { ...nothing, f: content };
   if (typeof content === "boolean") return { ...nothing, v: content ? 1 : 0, t: BOOLEAN };
   return { ...nothing, v: content, t: typeof content === "number" ? 2 : 1 };
 }
