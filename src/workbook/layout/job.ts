@@ -67,14 +67,17 @@ export interface TakeoffLine {
   readonly unknownIf?: string;
   /** Formula of the words that tell a supplier which one: its size, kind or name. "[counts]" is how much of each product it asks for. */
   readonly which?: string;
-  /** The products it stands for, by size and type; they price it where its own line of the price list does not. */
+  /**
+   * The products it stands for, by size and type; they price it where its own line of the price list does not. None here where
+   * the line before tells of them too.
+   */
   readonly asks?: readonly AskSpec[];
 }
 
-/** A product a line asks the price list for, or several that one formula each tells of. */
+/** A product a line asks the price list for, or several of which one formula each tells codes and amounts. */
 export interface AskSpec {
-  /** Formula of how much of the line it is: pieces, or a share; a number always. */
-  readonly count: string;
+  /** How much of the line it is, pieces or a share: a formula that always gives a number, or 1 where it is all of it. */
+  readonly count: string | 1;
   /**
    * Formulas of the codes it may have, at most two, the more exact first; "" while the size is not known. "[line]" is the
    * line's own code.
@@ -82,6 +85,8 @@ export interface AskSpec {
   readonly codes: readonly string[];
   /** How many rows count and codes fill; 1 if left out. */
   readonly rows?: number;
+  /** The codes of the lines of these rows, where they are not all of this one. */
+  readonly lines?: readonly string[];
 }
 
 /** A takeoff line with the sheet that asks for it. */

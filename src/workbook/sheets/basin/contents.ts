@@ -1,8 +1,7 @@
-import type { AskSpec, Job, SheetLayout } from "../../layout";
+import type { Job, SheetLayout } from "../../layout";
 import { said } from "../../layout/said";
 import { inCode } from "../takeoff/asks";
 import { PARTS } from "./pit";
-import { tubHeld } from "./tubHeld";
 
 /** What the pit and all that stands in it hold, and what is bought for it. */
 export function contents(s: SheetLayout, job: Job): void {
@@ -94,14 +93,6 @@ export function oneModule({ job }: Pick<SheetLayout, "job">): string {
   return `${sides.join('&" × "&')}&" ${job.pick({ US: "ft", SI: "m" })}"`;
 }
 
-function tubAsk({ job }: SheetLayout, row: number): AskSpec {
-  const { volume, open } = tubHeld(job, row);
-  return {
-    count: `IF(INDEX(PartKinds,${row})="tub",1,0)`,
-    codes: [`IF(${open},"","TUB "&${inCode(volume, 0)})`],
-  };
-}
-
 function buying(s: SheetLayout): void {
   s.takeoff({
     code: "MODULE",
@@ -112,7 +103,7 @@ function buying(s: SheetLayout): void {
     needs: ["ModuleCount"],
     category: "Basin",
     which: `=IF(COUNT(ModuleLength,ModuleWidth,ModuleHeight)<3,"",${said("ModuleLength", 2)}&" × "&${said("ModuleWidth", 2)}&" × "&${said("ModuleHeight", 2)}&" ${s.job.pick({ US: "ft", SI: "m" })}")`,
-    asks: [{ count: "1", codes: [moduleCode(s)] }],
+    asks: [{ count: 1, codes: [moduleCode(s)] }],
   });
   s.takeoff({
     code: "PUMPWELL",
@@ -129,7 +120,13 @@ function buying(s: SheetLayout): void {
     quantity: '=COUNTIF(PartKinds,"tub")',
     needs: ["BasinHold"],
     category: "Basin",
-    asks: Array.from({ length: PARTS }, (_, index) => tubAsk(s, index + 1)),
+    asks: [
+      {
+        rows: PARTS,
+        count: 'IF(PartKinds="tub",1,0)',
+        codes: [`IF(ISNUMBER(TubVolumes),"TUB "&${inCode("TubVolumes", 0)},"")`],
+      },
+    ],
   });
   const supplier = "Pond yard (demo)";
   s.rate({

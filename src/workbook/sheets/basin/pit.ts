@@ -82,12 +82,14 @@ function parts(s: SheetLayout): void {
         key: "length",
         title: "Length",
         kind: "length",
+        name: "PartLengths",
         input: { ...SIDE, message: "Length of the block of modules or of the well; diameter of a round well." },
       },
       {
         key: "width",
         title: "Width",
         kind: "length",
+        name: "PartWidths",
         input: { ...SIDE, message: "Width of the block or well; blank for a round well." },
       },
       {
@@ -105,6 +107,7 @@ function parts(s: SheetLayout): void {
         key: "voids",
         title: "Room for water",
         kind: "share",
+        name: "PartRoom",
         input: { min: 0.05, max: 1, message: "Blank is 95% for modules and 100% for wells; ask the supplier." },
       },
       { key: "slope", title: "Walls, out per 1 up", kind: "number" },

@@ -3,7 +3,6 @@ import { FACTS } from "../../../job/facts";
 import type { Job, SheetLayout } from "../../layout";
 import { sizeHoursCells, sizeHoursColumns } from "../../sizeHours";
 import { PARTS } from "../basin/pit";
-import { tubHeld } from "../basin/tubHeld";
 import { RISER_ROWS, ROUTE_ROWS } from "../pump/route";
 import { numbered } from "../water/parts";
 
@@ -31,8 +30,14 @@ export function hoursBySize(s: SheetLayout, job: Job): void {
     rows: ROUTE_ROWS + RISER_ROWS,
     columns: [
       { key: "pipe", title: "Pipe", kind: "text", fixed: [...numbered("Pipe", ROUTE_ROWS), "Risers"] },
-      { key: "size", title: "Size", kind: "size", formula: '=IF(INDEX(PipeSizes,[#])="","",INDEX(PipeSizes,[#]))' },
-      { key: "length", title: "Length", kind: "length", formula: "=N(INDEX(PipeLengths,[#]))" },
+      { key: "size", title: "Size", kind: "size", whole: true, formula: '=IF(PipeSizes="","",PipeSizes)' },
+      {
+        key: "length",
+        title: "Length",
+        kind: "length",
+        whole: true,
+        formula: "=IF(ISTEXT(PipeLengths),0,PipeLengths)",
+      },
       {
         key: "times",
         title: "Times",
@@ -46,6 +51,7 @@ export function hoursBySize(s: SheetLayout, job: Job): void {
         title: "Length × times",
         source: "by definition",
         kind: "number",
+        whole: true,
         formula: '=IF([length]=0,0,IF([times]="","",[length]*[times]))',
       },
     ],
@@ -72,10 +78,9 @@ export function hoursBySize(s: SheetLayout, job: Job): void {
 
 /** Each tub of the basin by what it holds; machines set the larger ones. */
 function tubs(s: SheetLayout, job: Job): void {
-  const held = Array.from({ length: PARTS }, (_, index) => {
-    const { volume, open } = tubHeld(job, index + 1);
-    return `=IF(INDEX(PartKinds,${index + 1})="tub",IF(${open},"",ROUND(${volume},0)),"")`;
-  });
+  const sides = ["PartLengths", "PartWidths", "PartDepths"];
+  const volume = `${sides.join("*")}*IF(PartRoom="",1,PartRoom)*${job.pick({ US: "1728/231", SI: "1000" })}`;
+  const known = sides.map((side) => `ISNUMBER(${side})`).join("*");
   const each = s.table({
     rows: PARTS,
     columns: [
@@ -84,7 +89,9 @@ function tubs(s: SheetLayout, job: Job): void {
         key: "volume",
         title: "Tub holds",
         kind: "water",
-        formula: held,
+        name: "TubVolumes",
+        whole: true,
+        formula: `=IF((PartKinds="tub")*${known}=1,ROUND(${volume},0),"")`,
         source: "by definition: a US gallon is 231 in³, a liter 1/1000 m³",
       },
       {

@@ -15,16 +15,13 @@ export function buying(s: SheetLayout, job: Job): void {
     category: "Liner",
   } as const;
   const thick = job.pick({ US: "mil", SI: "mm" });
-  const off = [1, 2, 3, 4].map((row) => {
-    const [buy, roll] = [`N(INDEX(RollBuyLengths,${row}))`, `INDEX(RollWidths,${row})`];
-    return `IF(${buy}>0,", "&${said(buy, 2)}&" × "&${said(roll, 2)}&" ${length}","")`;
-  });
+  const off = `${said("RollBuyLengths", 2)}&" × "&${said("RollWidths", 2)}&" ${length}"`;
   s.takeoff({
     ...liner,
     quantity: "=LinerBuyArea",
     needs: ["LinerBuyArea"],
     unknownIf: "=LinerGaps>0",
-    which: `=LinerThickness&" ${thick}; off the roll "&MID(${off.join("&")},3,200)`,
+    which: `=LinerThickness&" ${thick}; off the roll "&TEXTJOIN(", ",TRUE,IF(ISNUMBER(RollBuyLengths),IF(RollBuyLengths>0,${off},""),""))`,
   });
   s.rate({
     ...liner,
@@ -49,7 +46,7 @@ export function buying(s: SheetLayout, job: Job): void {
     which: `=FabricMass&" ${mass}, roll "&${said("FabricRollWidth", 2)}&" ${length} wide"`,
     asks: [
       {
-        count: "1",
+        count: 1,
         codes: [`IF(FabricRollWidth="","","FABRIC "&${inCode(`FabricRollWidth*${job.per("size", "length")}`)})`],
       },
     ],

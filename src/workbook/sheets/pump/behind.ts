@@ -10,8 +10,10 @@ export const CHART_COLUMN = 8;
 /** Lengths of all pipes as they lie in the ground: a riser once for each pump. */
 function pipesInAll(s: SheetLayout): void {
   s.section("Length of each pipe in all");
-  const row = `INDEX(RouteLengths,[#])`;
-  const riser = `INDEX(RiserLengths,[#]-${ROUTE_ROWS})`;
+  const [pipes, risers] = [
+    Array.from({ length: ROUTE_ROWS }, () => 1),
+    Array.from({ length: RISER_ROWS }, () => "=N(PumpCount)"),
+  ];
   s.table({
     rows: ROUTE_ROWS + RISER_ROWS,
     columns: [
@@ -21,7 +23,16 @@ function pipesInAll(s: SheetLayout): void {
         source: "by definition: each pump has a riser of its own",
         kind: "length",
         name: "PipeLengths",
-        formula: `=IF([#]<=${ROUTE_ROWS},IF(COUNT(${row})=0,"",${row}),IF(COUNT(${riser})=0,"",${riser}*N(PumpCount)))`,
+        whole: true,
+        formula: '=IF(ISNUMBER(PipeLengthsEach),PipeLengthsEach*[alike],"")',
+      },
+      {
+        key: "alike",
+        title: "Pipes alike",
+        kind: "count",
+        name: "PipesAlike",
+        fixed: pipes,
+        formula: [...pipes.map(() => ""), ...risers],
       },
     ],
   });

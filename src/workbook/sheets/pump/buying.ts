@@ -1,5 +1,5 @@
 import { USUAL_PIPE } from "../../../calc/tables/pipes";
-import type { Job, SheetLayout } from "../../layout";
+import type { AskSpec, Job, SheetLayout } from "../../layout";
 import { inCode } from "../takeoff/asks";
 import { FITTING_COLUMNS, RISER_ROWS, ROUTE_ROWS } from "./route";
 
@@ -16,9 +16,7 @@ const BOUGHT_FITTINGS: readonly (readonly [title: string, code: string, descript
 
 /** Formula of the pipes whose fittings of these columns were emptied. */
 function uncounted(columns: readonly string[]): string {
-  return columns
-    .flatMap((name) => [`SUMPRODUCT((RouteSizes<>"")*(${name}=""))`, `AND(RiserSizes<>"",Riser${name}="")`])
-    .join("+");
+  return `SUMPRODUCT((PipeSizes<>"")*(${columns.map((name) => `(${name}="")`).join("+")}))`;
 }
 
 /** A pipe has both a size and a length; the route has a pipe; every pump has its riser. */
@@ -51,25 +49,31 @@ export function buying(s: SheetLayout, job: Job): void {
   const lengthUnit = job.pick({ US: "ft", SI: "m" });
   const sizeUnit = job.pick({ US: "in", SI: "mm" });
   const usualType = job.pick(USUAL_PIPE);
-  for (let row = 1; row <= ROUTE_ROWS + RISER_ROWS; row++) {
+  const codes = Array.from({ length: ROUTE_ROWS + RISER_ROWS }, (_, index) =>
+    index < ROUTE_ROWS ? `PIPE-${index + 1}` : "RISER",
+  );
+  // One formula tells of the pipe of all these lines.
+  const pipes: AskSpec = {
+    lines: codes,
+    count: "IF(ISTEXT(PipeLengths),0,PipeLengths)",
+    codes: [`IF(PipeSizes="","","PIPE "&${inCode("PipeSizes")}&" "&IF(PipeTypes="","${usualType}",PipeTypes))`],
+  };
+  codes.forEach((code, index) => {
+    const row = index + 1;
     const [part, table] = row <= ROUTE_ROWS ? [row, "Route"] : [row - ROUTE_ROWS, "Riser"];
     const line = {
-      code: row <= ROUTE_ROWS ? `PIPE-${row}` : "RISER",
+      code,
       description: row <= ROUTE_ROWS ? `Pipe ${row} of the route` : "Riser of each pump",
       unit: lengthUnit,
       category: "Pipe",
     } as const;
-    const type = `INDEX(${table}Table,${part},3)`;
-    const size = `INDEX(PipeSizes,${row})`;
-    const named = `IF(${type}="","${usualType}",${type})`;
+    const [size, type] = [`INDEX(PipeSizes,${row})`, `INDEX(PipeTypes,${row})`];
     s.takeoff({
       ...line,
       quantity: `=N(INDEX(PipeLengths,${row}))`,
       unknownIf: unknownPipe(row, part, table),
-      which: `=IF(COUNT(${size})=0,"",${size}&" ${sizeUnit} "&${named})`,
-      asks: [
-        { count: `N(INDEX(PipeLengths,${row}))`, codes: [`IF(${size}="","","PIPE "&${inCode(size)}&" "&${named})`] },
-      ],
+      which: `=IF(COUNT(${size})=0,"",${size}&" ${sizeUnit} "&IF(${type}="","${usualType}",${type}))`,
+      asks: index === 0 ? [pipes] : [],
     });
     s.rate({
       ...line,
@@ -77,34 +81,28 @@ export function buying(s: SheetLayout, job: Job): void {
       waste: 0.05,
       pack: { US: 10, SI: 5 },
     });
-  }
+  });
 
   for (const [title, code, description] of BOUGHT_FITTINGS) {
     const line = { code, description, unit: "each", category: "Pipe" } as const;
     // One tee serves either way through it.
     const titles: readonly string[] = title === "Tee, straight" ? [title, "Tee, branch"] : [title];
-    const columns = titles.map((one) => `Fittings${FITTING_COLUMNS.findIndex(([name]) => name === one) + 1}`);
-    // Every pump has a riser, and what is on it.
-    const risers = columns.map((name) => `IF(Riser${name}="",0,Riser${name})`).join("+");
-    // Pipes of a route differ in size, and so do their fittings.
-    const onPipes = Array.from({ length: ROUTE_ROWS + RISER_ROWS }, (_, index) => {
-      const [part, prefix, times] =
-        index < ROUTE_ROWS ? [index + 1, "", ""] : [index - ROUTE_ROWS + 1, "Riser", "*PumpCount"];
-      const count = columns.map((name) => `N(INDEX(${prefix}${name},${part}))`).join("+");
-      return { count, times, size: `INDEX(PipeSizes,${index + 1})` };
-    });
-    const sizes = onPipes.map(
-      ({ count, times, size }) => `IF(${count}>0,", "&(${count})${times}&" of "&${size}&" ${sizeUnit}","")`,
-    );
+    const columns = titles.map((one) => `PipeFittings${FITTING_COLUMNS.findIndex(([name]) => name === one) + 1}`);
+    const each = columns.map((name) => `IF(ISTEXT(${name}),0,${name})`).join("+");
     s.takeoff({
       ...line,
-      quantity: `=${columns.map((name) => `SUM(${name})`).join("+")}+PumpCount*(${risers})`,
+      // Every pump has a riser, and what is on it.
+      quantity: `=${columns.map((name) => `SUMPRODUCT(${name},PipesAlike)`).join("+")}`,
       unknownIf: `=OR(COUNT(RouteLengths)=0,PumpCount="",${uncounted(columns)}>0)`,
-      which: `=MID(${sizes.join("&")},3,200)`,
-      asks: onPipes.map(({ count, times, size }) => ({
-        count: times === "" ? count : `(${count})*N(PumpCount)`,
-        codes: [`IF(${size}="","","${code} "&${inCode(size)})`],
-      })),
+      which: `=TEXTJOIN(", ",TRUE,IF([counts]>0,[counts]&" of "&PipeSizes&" ${sizeUnit}",""))`,
+      // Pipes of a route differ in size, and so do their fittings.
+      asks: [
+        {
+          rows: ROUTE_ROWS + RISER_ROWS,
+          count: `(${each})*PipesAlike`,
+          codes: [`IF(PipeSizes="","",[line]&" "&${inCode("PipeSizes")})`],
+        },
+      ],
     });
     s.rate({ ...line, supplier: "Pipe yard (demo)" });
   }

@@ -208,8 +208,11 @@ function namePipes(s: SheetLayout, table: TableRef): void {
     FITTING_COLUMNS.forEach((_, index) => column(`${prefix}${index + 1}`, rows, `f${index + 1}`));
     column(`${prefix}OtherK`, rows, "other");
   }
-  column("PipeSizes", { top: shared.top, bottom: riser.bottom }, "size");
-  column("PipeTypes", { top: shared.top, bottom: riser.bottom }, "type");
+  const all = { top: shared.top, bottom: riser.bottom };
+  column("PipeSizes", all, "size");
+  column("PipeTypes", all, "type");
+  column("PipeLengthsEach", all, "length");
+  FITTING_COLUMNS.forEach((_, index) => column(`PipeFittings${index + 1}`, all, `f${index + 1}`));
 }
 
 /** Size, length, type, the sum of K that the formula gives, and the fittings. */

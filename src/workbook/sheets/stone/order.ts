@@ -1,6 +1,7 @@
 import type { AskSpec, Job, RateLine, SheetLayout } from "../../layout";
 import { saidPercent } from "../../layout/said";
 import { inCode } from "../takeoff/asks";
+import { MIX_ROWS } from "./pieces";
 
 /** Weights as they can be ordered: volume, bags, pallets, truckloads. */
 export function order(s: SheetLayout, job: Job): void {
@@ -112,16 +113,18 @@ export function order(s: SheetLayout, job: Job): void {
 
 /** Stone of a grade, or of any. */
 function gradeAsk(code: string, kind: string): AskSpec[] {
-  return [{ count: "1", codes: [`IF(${kind}="","","${code} "&${kind})`, `IF(${kind}="","","${code}")`] }];
+  return [{ count: 1, codes: [`IF(${kind}="","","${code} "&${kind})`, `IF(${kind}="","","${code}")`] }];
 }
 
-/** Boulders of a size, of the rock or of any. */
-function boulderAsk(row: number): AskSpec {
-  const [size, share] = [`INDEX(StoneMix,${row},1)`, `INDEX(StoneMix,${row},2)`];
-  const code = `"BOULDER "&${inCode(size)}`;
+const [MIX_SIZES, MIX_SHARES] = ["INDEX(StoneMix,0,1)", "INDEX(StoneMix,0,2)"];
+
+/** Boulders of each size, of the rock or of any. */
+function boulderAsk(): AskSpec {
+  const code = `[line]&" "&${inCode(MIX_SIZES)}`;
   return {
-    count: `IF(${size}="",0,N(${share}))`,
-    codes: [`IF(${size}="","",TRIM(${code}&" "&RockKind))`, `IF(${size}="","",${code})`],
+    rows: MIX_ROWS,
+    count: `IF(${MIX_SIZES}="",0,IF(ISTEXT(${MIX_SHARES}),0,${MIX_SHARES}+0))`,
+    codes: [`IF(${MIX_SIZES}="","",TRIM(${code}&" "&RockKind))`, `IF(${MIX_SIZES}="","",${code})`],
   };
 }
 
@@ -130,7 +133,7 @@ function lipStoneAsk(): AskSpec[] {
   const sides = ["LipStoneLength", "LipStoneWidth", "LipStoneHeight"];
   const code = `"LIPSTONE "&${sides.map((side) => inCode(side)).join('&"x"&')}`;
   const unknown = `OR(COUNT(${sides.join(",")})<3,RockKind="")`;
-  return [{ count: "1", codes: [`IF(${unknown},"",${code}&" "&RockKind)`, `IF(${unknown},"",${code})`] }];
+  return [{ count: 1, codes: [`IF(${unknown},"",${code}&" "&RockKind)`, `IF(${unknown},"",${code})`] }];
 }
 
 /** Lines for Takeoff and Rates. */
@@ -160,12 +163,7 @@ export function contribute(s: SheetLayout, job: Job): void {
     s.rate({ code, description, unit, category: "Stone", waste: 0, ...rate });
   };
   const size = job.pick({ US: "in", SI: "mm" });
-  const mix = [1, 2, 3, 4, 5]
-    .map((row) => {
-      const share = `N(INDEX(StoneMix,${row},2))`;
-      return `IF(${share}>0,", "&${saidPercent(share)}&" "&INDEX(StoneMix,${row},1)&" ${size}","")`;
-    })
-    .join("&");
+  const part = `", "&${saidPercent("[counts]")}&" "&${MIX_SIZES}&" ${size}"`;
   add(
     "GRAVEL",
     "Gravel for bed and basin top",
@@ -190,8 +188,8 @@ export function contribute(s: SheetLayout, job: Job): void {
     ton,
     "BoulderTons",
     quarry,
-    `=RockKind&${mix}`,
-    [1, 2, 3, 4, 5].map(boulderAsk),
+    `=RockKind&TEXTJOIN("",TRUE,IF([counts]>0,${part},""))`,
+    [boulderAsk()],
   );
   add(
     "LIPSTONE",

@@ -2,7 +2,7 @@ import { BOULDER_SHAPE_NAMES } from "../../../calc/stone/boulder";
 import { LIFTING_CAUTION } from "../../../functions/stone/arguments";
 import type { SheetLayout } from "../../layout";
 
-const MIX_ROWS = 5;
+export const MIX_ROWS = 5;
 
 /** Lip stones, which are ordered by the piece, and what one weighs. */
 export function lipStones(s: SheetLayout): void {

@@ -1,20 +1,20 @@
 import { Ref, type AskSpec, type Job, type SheetLayout, type TableRef } from "../../layout";
 import { areaAddress } from "../../layout/address";
 import type { ColumnSpec } from "../../layout/tableColumns";
-import { fill, fillDown } from "../money/cells";
+import { cellOf, fill, fillDown } from "../money/cells";
 import { inPacks, UNIT_COST_FORMAT } from "./takeoffColumns";
 
 /** What stands as the cost of a product that has no price. */
 export const NO_PRICE = "no price";
 
-/** Products in the order of their lines, each with the rows it takes, counted from 1. */
-function askedFor(job: Job): { readonly code: string; readonly ask: AskSpec; readonly first: number; rows: number }[] {
+/** Products in the order of their lines, each with the lines of its rows and the first of these, counted from 1. */
+function askedFor(job: Job): { readonly ask: AskSpec; readonly lines: readonly string[]; readonly first: number }[] {
   let first = 1;
   return job.takeoffLines.flatMap(({ code, asks = [] }) =>
     asks.map((ask) => {
-      const { rows = 1 } = ask;
-      const placed = { code, ask, first, rows };
-      first += rows;
+      const lines = ask.lines ?? Array.from({ length: ask.rows ?? 1 }, () => code);
+      const placed = { ask, lines, first };
+      first += lines.length;
       return placed;
     }),
   );
@@ -27,10 +27,11 @@ function askedFor(job: Job): { readonly code: string; readonly ask: AskSpec; rea
  * sum and the largest.
  *
  * @param lines what the lines need, by their codes
+ * @returns where it stands how much is asked for of each product of a line, by the line's code
  */
-export function asks(s: SheetLayout, job: Job, lines: TableRef): void {
+export function asks(s: SheetLayout, job: Job, lines: TableRef): ReadonlyMap<string, Ref> {
   const asked = askedFor(job);
-  const lineOf = asked.flatMap(({ code, rows }) => Array.from({ length: rows }, () => code));
+  const lineOf = asked.flatMap((one) => one.lines);
   // Without the line of all freight: it has no products, and its need waits for the orders of the others.
   const [needs, codes] = ["need", "code"].map((key) => {
     const { top, left, bottom } = lines.column(key);
@@ -135,22 +136,26 @@ export function asks(s: SheetLayout, job: Job, lines: TableRef): void {
       { key: "number", title: "No.", kind: "count", fixed: lineOf.map((_, index) => index + 1) },
     ],
   });
-  for (const { ask, first, rows } of asked) {
+  const counts = new Map<string, Ref>();
+  for (const { ask, first, lines: of } of asked) {
     const column = (key: string): Ref => {
       const { sheet, top, left } = table.cell(key, first);
-      return new Ref(sheet, top, left, top + rows - 1, left);
+      return new Ref(sheet, top, left, top + of.length - 1, left);
     };
     const line = areaAddress(column("line"));
     const put = (key: string, formula: string): void => {
       const whole = formula.replaceAll("[line]", line);
-      if (rows > 1) fillDown(s, column(key), whole);
+      if (of.length > 1) fillDown(s, column(key), whole);
       else fill(s, column(key), whole);
     };
     const [exact, second] = ask.codes;
     put("first", exact ?? '""');
     if (second !== undefined) put("second", second);
-    put("count", ask.count);
+    if (ask.count === 1) cellOf(s, column("count")).value = 1;
+    else put("count", ask.count);
+    counts.set(of[0] ?? "", column("count"));
   }
+  return counts;
 }
 
 /** What the price list says of a product, once it is found there. */

@@ -56,8 +56,7 @@ export const takeoff = defineSheet({
     checks(s);
     s.checksHere();
     s.notPrinted();
-    particulars(s, job);
-    asks(s, job, lines);
+    particulars(s, job, asks(s, job, lines));
     termsOfLines(s, job, lines);
     lookUp(s, own);
     supplierNumbers(s, lines, own);

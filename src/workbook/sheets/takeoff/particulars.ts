@@ -1,13 +1,22 @@
-import type { Job, SheetLayout } from "../../layout";
+import { Ref, type Job, type SheetLayout } from "../../layout";
+import { areaAddress } from "../../layout/address";
+import { fillDown } from "../money/cells";
 
-/** What a purchase order says beside the name of an item, by its code: a supplier does not have the other sheets. */
-export function particulars(s: SheetLayout, job: Job): void {
+/**
+ * What a purchase order says beside the name of an item, by its code: a supplier does not have the other sheets.
+ *
+ * @param counts where it stands how much is asked for of each product of a line
+ */
+export function particulars(s: SheetLayout, job: Job, counts: ReadonlyMap<string, Ref>): void {
   s.section("What suppliers must know of the lines above");
   const top = s.row;
   for (const { code, which } of job.takeoffLines) {
     if (which === undefined) continue;
     s.put(s.row, 1, { value: code, style: "plain" });
-    s.put(s.row, 2, { formula: which, style: "plain" });
+    s.put(s.row, 2, { style: "plain" });
+    // One text, though it is put together from columns.
+    const of = counts.get(code);
+    fillDown(s, new Ref(s.name, s.row, 2, s.row, 2), of ? which.replaceAll("[counts]", areaAddress(of)) : which);
     s.row++;
   }
   // A blank row ends the list, so that it is a list even where no line has anything to add.

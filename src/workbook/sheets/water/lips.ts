@@ -149,7 +149,7 @@ export function lipsAndFlow(s: SheetLayout, job: Job): void {
     quantity: "=SpillBoxes",
     category: "Basin",
     needs: ["SpillBoxes", "DesignFlow"],
-    asks: [{ count: "1", codes: [`IF(SpillBoxWidth="","","SPILLBOX "&${inCode("SpillBoxWidth")})`] }],
+    asks: [{ count: 1, codes: [`IF(SpillBoxWidth="","","SPILLBOX "&${inCode("SpillBoxWidth")})`] }],
   });
   s.rate({
     code: "SPILLBOX",
