@@ -3,8 +3,8 @@ import type { Place } from "../host/port";
 /** How complete the job is, in one line, and the next cell to fill or mend. */
 export interface Completeness {
   readonly said: string;
-  /** "Site!B19"; undefined where nothing is left. */
-  readonly next: Place | undefined;
+  /** "Site!B19", and what it is called, "Site: Run"; undefined where nothing is left. */
+  readonly next: { readonly place: Place; readonly called: string } | undefined;
 }
 
 /** The names that `readCompleteness` needs, in its order, and what it calls the facts each counts. */
@@ -16,7 +16,12 @@ const COUNTED: readonly (readonly [place: Place, called: string])[] = [
   ["FactsUnknown", "unknown"],
   ["FactsWrong", "wrong"],
 ];
-export const COMPLETENESS_PLACES: readonly Place[] = [...COUNTED.map(([place]) => place), "FactsNext"];
+export const COMPLETENESS_PLACES: readonly Place[] = [
+  ...COUNTED.map(([place]) => place),
+  "FactsNext",
+  "FactPlaces",
+  "FactMissing",
+];
 
 /** The line from what those cells show; undefined where the workbook has none of them. */
 export function readCompleteness(
@@ -26,9 +31,11 @@ export function readCompleteness(
   if (texts.some((text) => text === undefined)) return undefined;
   const counts = COUNTED.map(([, called], index) => ({ called, count: Number(texts[index]) }));
   const some = counts.filter(({ count }) => count !== 0);
-  const next = texts[COUNTED.length] ?? "";
+  const place = texts[COUNTED.length] ?? "";
+  const [places = [], missing = []] = shown.slice(COUNTED.length + 1);
+  const called = missing[places.findIndex(([one]) => one === place)]?.[0];
   return {
     said: `Facts: ${some.map(({ called, count }) => `${count} ${called}`).join(", ")}.`,
-    next: next === "" ? undefined : next,
+    next: place === "" ? undefined : { place, called: called || place },
   };
 }

@@ -5,12 +5,15 @@ import { sheets } from "../../src/workbook/sheets";
 
 const shown = (...texts: string[]): string[][][] => texts.map((text) => [[text]]);
 
-it("counts the facts by how far to trust them, and leads to the next cell", () => {
-  expect(readCompleteness(shown("43", "0", "70", "18", "2", "1", "Site!B19"))).toEqual({
+/** The facts' places, and what those are called that need a person. */
+const facts = [[["Site!B18"], ["Site!B19"]], [[""], ["Site: Run"]]];
+
+it("counts the facts by how far to trust them, and leads to the next cell in plain words", () => {
+  expect(readCompleteness([...shown("43", "0", "70", "18", "2", "1", "Site!B19"), ...facts])).toEqual({
     said: "Facts: 43 yours, 70 assumed, 18 invented, 2 unknown, 1 wrong.",
-    next: "Site!B19",
+    next: { place: "Site!B19", called: "Site: Run" },
   });
-  expect(readCompleteness(shown("120", "31", "0", "0", "0", "0", ""))).toEqual({
+  expect(readCompleteness([...shown("120", "31", "0", "0", "0", "0", ""), ...facts])).toEqual({
     said: "Facts: 120 yours, 31 your company's.",
     next: undefined,
   });

@@ -108,15 +108,15 @@ function completeness(desk: Desk, { said, next }: Completeness): HTMLElement[] {
   if (next === undefined) return [make("p", { class: "small" }, said)];
   const go = (): void =>
     desk.attempt(async () => {
-      await desk.host.select(next);
-      return `Fill in or correct ${next}.`;
+      await desk.host.select(next.place);
+      return `Fill in or correct ${next.called}.`;
     });
   return [
     make(
       "button",
       { type: "button", class: "row", "data-key": "completeness", onclick: go },
       make("span", {}, said),
-      make("span", { class: "quiet small" }, `Go to ${next}`),
+      make("span", { class: "quiet small" }, `Go to ${next.called}`),
     ),
   ];
 }
