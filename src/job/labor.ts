@@ -97,7 +97,7 @@ export function reckonLabor(job: Job, design: Design): Labor {
   );
   const people = job.wages.flatMap(({ people: count }) => (count === undefined ? [] : [count]));
   const crewSize = people.length === 0 ? undefined : total(people);
-  const hours = sumOf(tasks.map((task) => task.hours));
+  const hours = hoursOf(tasks, "hours");
   return {
     crewSize,
     crewHourRate,
@@ -111,7 +111,7 @@ export function reckonLabor(job: Job, design: Design): Labor {
     tubTimes: times.tub,
     tasks,
     hours,
-    machineHours: sumOf(tasks.map((task) => task.machineHours)),
+    machineHours: hoursOf(tasks, "machineHours"),
     workingDays: reckon([hours, crewSize, job.dayHours], (taken, crew, day) => taken / (crew * day)),
     laborCost: reckon([laborRate], () => sumOf(tasks.map(({ labor }) => labor))),
     machineCost: reckon([machineRate], () => sumOf(tasks.map(({ machines }) => machines))),
@@ -120,6 +120,12 @@ export function reckonLabor(job: Job, design: Design): Labor {
 
 function sumKnown(values: readonly (number | undefined)[]): number {
   return total(values.filter(isKnown));
+}
+
+/** Hours that come to nothing while a task's are open are not known yet. */
+function hoursOf(tasks: readonly Task[], which: "hours" | "machineHours"): Reckoned<number> {
+  const sum = sumOf(tasks.map((task) => task[which]));
+  return sum === 0 && tasks.some(({ complete }) => !complete) ? undefined : sum;
 }
 
 function taskOf(

@@ -73,6 +73,12 @@ describe("a job read from a workbook", () => {
     expect([job.fallTyped, job.basinLength, job.chosenPump]).toEqual([undefined, undefined, undefined]);
     expect([job.lips, job.pools, job.pumps, job.ownLines]).toEqual([[], [], [], []]);
   });
+
+  it("has no crew hours while what they follow from is blank", async () => {
+    const blank = await recalculate(await bytesOf("SI", "blank"));
+    for (const name of ["LaborHours", "MachineHours", "WorkingDays", "CrewHours", "CrewDays"])
+      expect(blank.named(name), name).toEqual([[""]]);
+  });
 });
 
 describe("a workbook that is opened once", () => {

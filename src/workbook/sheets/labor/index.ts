@@ -199,6 +199,15 @@ function tasks(s: SheetLayout, job: Job): void {
     cell.formula = `=IF(${blank(...names)},"",${amount})`;
     cell.style = { ...cell.style, italic: true };
   });
+  for (const key of ["hours", "machineHours"]) {
+    const column = here(key, 1) + ":" + here(key, TASKS.length + FREE_TASKS);
+    // Hours that come to nothing while a task's are open are not known yet.
+    fill(
+      s,
+      table.total(key),
+      `=IF((SUM(${column})=0)*((COUNT(${column})=0)+(COUNTIF(TaskLooks,"to fill")>0)),"",SUM(${column}))`,
+    );
+  }
   s.section("Together");
   s.result({
     name: "WorkingDays",
