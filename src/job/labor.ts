@@ -97,7 +97,7 @@ export function reckonLabor(job: Job, design: Design): Labor {
   );
   const people = job.wages.flatMap(({ people: count }) => (count === undefined ? [] : [count]));
   const crewSize = people.length === 0 ? undefined : total(people);
-  const hours = hoursOf(tasks, "hours");
+  const [hours, machineHours] = [hoursOf(tasks, "hours"), hoursOf(tasks, "machineHours")];
   return {
     crewSize,
     crewHourRate,
@@ -111,10 +111,10 @@ export function reckonLabor(job: Job, design: Design): Labor {
     tubTimes: times.tub,
     tasks,
     hours,
-    machineHours: hoursOf(tasks, "machineHours"),
+    machineHours,
     workingDays: reckon([hours, crewSize, job.dayHours], (taken, crew, day) => taken / (crew * day)),
-    laborCost: reckon([laborRate], () => sumOf(tasks.map(({ labor }) => labor))),
-    machineCost: reckon([machineRate], () => sumOf(tasks.map(({ machines }) => machines))),
+    laborCost: reckon([laborRate, hours], () => sumOf(tasks.map(({ labor }) => labor))),
+    machineCost: reckon([machineRate, machineHours], () => sumOf(tasks.map(({ machines }) => machines))),
   };
 }
 

@@ -74,9 +74,9 @@ describe("a job read from a workbook", () => {
     expect([job.lips, job.pools, job.pumps, job.ownLines]).toEqual([[], [], [], []]);
   });
 
-  it("has no crew hours while what they follow from is blank", async () => {
+  it("has no crew hours, and no cost of them, while what they follow from is blank", async () => {
     const blank = await recalculate(await bytesOf("SI", "blank"));
-    for (const name of ["LaborHours", "MachineHours", "WorkingDays", "CrewHours", "CrewDays"])
+    for (const name of ["LaborHours", "WorkingDays", "LaborCost", "MachineCost", "CrewHours", "CrewDays"])
       expect(blank.named(name), name).toEqual([[""]]);
   });
 });

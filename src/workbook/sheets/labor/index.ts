@@ -220,11 +220,11 @@ function tasks(s: SheetLayout, job: Job): void {
     needs: ["LaborHours", "CrewSize", "DayHours"],
     note: "With the whole crew; weather and waiting come on top.",
   });
-  const cost = (name: string, label: string, key: string, rate: string): void => {
-    s.result({ name, label, formula: `=${table.total(key)}`, kind: "money", needs: [rate], strong: true });
+  const cost = (name: string, label: string, key: string, needs: readonly string[]): void => {
+    s.result({ name, label, formula: `=${table.total(key)}`, kind: "money", needs, strong: true });
   };
-  cost("LaborCost", costLabel("labor", s.job.system), "labor", "LaborRate");
-  cost("MachineCost", "Machines", "machines", "MachineRate");
+  cost("LaborCost", costLabel("labor", s.job.system), "labor", ["LaborRate", "LaborHours"]);
+  cost("MachineCost", "Machines", "machines", ["MachineRate", "MachineHours"]);
   s.caution(
     "Hours are an estimate. To save time nobody lifts alone over the hand-lift limit, works under a hung load, or goes into a pit whose sides can cave in.",
   );
