@@ -6,7 +6,10 @@ import { sheets } from "../../src/workbook/sheets";
 const shown = (...texts: string[]): string[][][] => texts.map((text) => [[text]]);
 
 /** The facts' places, and what those are called that need a person. */
-const facts = [[["Site!B18"], ["Site!B19"]], [[""], ["Site: Run"]]];
+const facts = [
+  [["Site!B18"], ["Site!B19"]],
+  [[""], ["Site: Run"]],
+];
 
 it("counts the facts by how far to trust them, and leads to the next cell in plain words", () => {
   expect(readCompleteness([...shown("43", "0", "70", "18", "2", "1", "Site!B19"), ...facts])).toEqual({
