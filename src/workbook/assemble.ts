@@ -71,6 +71,9 @@ export function assemble(
   }
   const inOrder = [...layouts].sort(([a], [b]) => a.order - b.order).map(([, layout]) => layout);
   const sheets = inOrder.map(({ sheet }) => sheet);
+  if (sheets[0]?.name === "Start") {
+    inOrder.forEach((layout, index) => layout.signposts(index > 0, sheets[index + 1]?.name));
+  }
   settle(inOrder, job);
   const lists = choiceLists(job, sheets);
   return {

@@ -8,7 +8,9 @@ import { addInput } from "./inputs";
 import type { CheckSpec, Job, RateLine, TakeoffLine } from "./job";
 import { Page } from "./page";
 import { pageBreaks } from "./paging";
+import { addSignposts, columnsFor } from "./signposts";
 import { addSpill, type SpillRef, type SpillSpec } from "./spills";
+import { STYLE } from "./style";
 import type { TableRef } from "./tableRef";
 import { addTable, type TableSpec } from "./tables";
 
@@ -32,6 +34,8 @@ export class SheetLayout extends Page {
   private readonly ownChecks: CheckSpec[] = [];
   private readonly sectionRows: number[] = [];
   private checked = false;
+  /** The last column of the title; a sheet with a letterhead has none. */
+  private titleEnd?: number;
 
   constructor(name: string, job: Job) {
     super(name, job);
@@ -45,7 +49,9 @@ export class SheetLayout extends Page {
   /** The sheet's heading, with one sentence that says what to do here; freezes the heading. */
   title(text: string, subtitle: string): void {
     this.purpose = subtitle;
-    this.put(this.row, 1, { value: text, style: "title", across: this.lastColumn });
+    // No wider than its words: the links stand beside it.
+    this.titleEnd = columnsFor(this.sheet, 1, text, STYLE.title);
+    this.put(this.row, 1, { value: text, style: "title", across: this.titleEnd });
     this.sheet.heights.set(this.row, 26);
     this.textAcross(this.row + 1, 1, this.lastColumn, subtitle, "subtitle");
     this.sheet.heights.set(this.row + 2, GAP);
@@ -127,6 +133,14 @@ export class SheetLayout extends Page {
   link(text: string, target: string): void {
     this.put(this.row, 1, { value: text, style: "link", link: target });
     this.row++;
+  }
+
+  /** Links to Start and to the next sheet. The builder of the workbook calls it. */
+  signposts(toStart: boolean, next: string | undefined): void {
+    addSignposts(this, this.titleEnd, [
+      ...(toStart ? [["Start", "Start"] as const] : []),
+      ...(next === undefined ? [] : [[`Next: ${next}`, next] as const]),
+    ]);
   }
 
   chart(spec: ChartSpec): void {
