@@ -124,7 +124,8 @@ type Rows = readonly (readonly CellValue[])[];
 /** Rows as a table: the first names the columns, money and shares are written as such. */
 function headed(rows: Rows, words: Words): Content {
   const [names = [], ...body] = rows;
-  const used = names.map((_, column) => column).filter((column) => rows.some((row) => textIn(row, column) !== ""));
+  // A draft has no amounts yet, and no column for them.
+  const used = names.map((_, column) => column).filter((column) => body.some((row) => textIn(row, column) !== ""));
   const share = names.findIndex((name) => name === "Share");
   const last = used.at(-1);
   const wide = textIn(names, 1) === "" ? 0 : 1;
@@ -145,16 +146,21 @@ function headed(rows: Rows, words: Words): Content {
   );
 }
 
-/** Labels and amounts; the last is what all comes to. */
+/** Labels and amounts, the last being what all comes to; what a draft takes for granted stands below, across the page. */
 function sumTable(rows: Rows, words: Words): Content {
-  return sums(
-    rows.map((row) => {
-      const amounts = row.flatMap((_, column) => numberIn(row, column) ?? []);
-      // A draft has a range in place of its price.
-      const said = amounts.length > 0 ? amounts.map(words.money).join(" to ") : textIn(row, row.length - 1);
-      return [textIn(row, 0).replace(" from, to,", ","), said];
-    }),
+  const sentence = (row: Rows[number]): boolean => textIn(row, 0).startsWith("•");
+  const amounts = sums(
+    rows
+      .filter((row) => !sentence(row))
+      .map((row) => {
+        const amounts = row.flatMap((_, column) => numberIn(row, column) ?? []);
+        // A draft has a range in place of its price.
+        const said = amounts.length > 0 ? amounts.map(words.money).join(" to ") : textIn(row, row.length - 1);
+        return [textIn(row, 0).replace(" from, to,", ","), said];
+      }),
   );
+  const below = rows.filter(sentence).map((row) => quiet(textIn(row, 0).replace(/^•\s*/, "")));
+  return below.length === 0 ? amounts : { stack: [amounts, { stack: below, margin: ABOVE }] };
 }
 
 /** What is agreed, which option, and the notice that the law asks for above the client's signature: in bold, as it asks. */

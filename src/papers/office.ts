@@ -121,7 +121,7 @@ function takeoff(cells: PaperCells, words: Words): Content[] {
         { title: "Price", right: true },
         { title: "Cost", right: true },
         { title: "Kind" },
-        { title: "Supplier", width: 130 },
+        { title: "Supplier", width: 160 },
       ],
       [
         ...rows.map((row) => [
@@ -142,16 +142,12 @@ function takeoff(cells: PaperCells, words: Words): Content[] {
 }
 
 function labor(cells: PaperCells, words: Words): Content[] {
-  return [
-    pairs([
-      [
-        "Crew hours",
-        `${words.figure(cells.number("LaborHours"), 1)} h at ${words.money(cells.number("CrewHourRate"))}`,
-      ],
-      ["Cost of labor", words.money(cells.number("LaborCost"))],
-      ["Cost of machines", words.money(cells.number("MachineCost"))],
-    ]),
-  ];
+  const rows = pairs([
+    ["Crew hours", `${words.figure(cells.number("LaborHours"), 1)} h at ${words.money(cells.number("CrewHourRate"))}`],
+    [cells.system === "US" ? "Cost of labor" : "Cost of labour", words.money(cells.number("LaborCost"))],
+    ["Cost of machines", words.money(cells.number("MachineCost"))],
+  ]);
+  return [{ stack: [rows], unbreakable: true }];
 }
 
 /** Columns of the reconciliation: RECONCILE's own. */
@@ -183,7 +179,7 @@ function reconciliation(cells: PaperCells, words: Words): Content[] {
     table(
       [
         { title: "Order", width: 74 },
-        { title: "Item", width: 130 },
+        { title: "Item", width: 150 },
         { title: "Ordered", right: true },
         { title: "Billed", right: true },
         { title: "At stake", right: true },

@@ -1,7 +1,8 @@
 import { LEVEL_RANGE } from "../../calc/levels/setOut";
 import { closedRun } from "../../calc/ground/closedRun";
 import { CLOSURE_LIMITS, RUN_RANGE, type Closure } from "../../calc/ground/levelRun";
-import { sayBoth } from "../../calc/quantity/measures";
+import { convert } from "../../calc/quantity/units";
+import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { declare } from "../contract/declaration";
 import { optional } from "../contract/optional";
 import { aboveZero } from "../contract/range";
@@ -106,7 +107,7 @@ export const LEVELRUN = declare({
         "0.01 ft low; limit 0.024 m √0.06096 = 0.0194 ft, two set-ups of +0.005 ft each",
     },
   ],
-  compute({ readings, start, known, distance, limit }) {
+  compute({ readings, start, known, distance, limit }, system) {
     const { points, backsights, foresights, closure, corrected } = closedRun(
       start,
       readings.map((row) => ({ ...row, point: row.point ?? "" })),
@@ -119,18 +120,24 @@ export const LEVELRUN = declare({
         instrument ?? "",
         level,
         corrected?.[index] ?? "",
-        index === points.length - 1 ? remark(backsights - foresights, closure) : "",
+        index === points.length - 1 ? remark(backsights - foresights, closure, system) : "",
       ]),
     );
   },
 });
 
-function remark(pageCheck: number, closed: Closure | undefined): string {
-  const check = `Backsights less foresights: ${sayBoth("length", pageCheck)}.`;
+function remark(pageCheck: number, closed: Closure | undefined, system: UnitSystem): string {
+  const check = `Backsights less foresights: ${asClosed(pageCheck, system)}.`;
   if (!closed) return `${check} Not closed: end on a point of known level.`;
   const { misclosure, limit, within } = closed;
-  const off = `Closes ${sayBoth("length", Math.abs(misclosure))} ${misclosure < 0 ? "low" : "high"}`;
+  const off = `Closes ${asClosed(Math.abs(misclosure), system)} ${misclosure < 0 ? "low" : "high"}`;
   if (limit === undefined) return `${check} ${off}; give the distance levelled for its limit.`;
-  if (within) return `${check} ${off}, limit ${sayBoth("length", limit)}: shared out by set-ups.`;
-  return `${check} ${off}, over the limit of ${sayBoth("length", limit)}: level again.`;
+  if (within) return `${check} ${off}, limit ${asClosed(limit, system)}: shared out by set-ups.`;
+  return `${check} ${off}, over the limit of ${asClosed(limit, system)}: level again.`;
+}
+
+/** A misclosure finer than a rod is read, so that one just over its limit does not look like it: 0.001 ft, 0.1 mm. */
+function asClosed(metres: number, system: UnitSystem): string {
+  const [unit, digits] = system === "US" ? (["ft", 3] as const) : (["mm", 1] as const);
+  return `${Number(convert(metres, "m", unit).toFixed(digits))} ${unit}`;
 }
