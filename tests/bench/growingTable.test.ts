@@ -62,7 +62,7 @@ describe("a table that may grow", () => {
     expect(sheet?.rowCount).toBeGreaterThanOrEqual(top + ROWS);
     const look = (column: number) => grid.styles[String(sheet?.columnData?.[column]?.custom?.look)];
     expect(look(0)?.bg).toEqual({ rgb: `#${COLOR.input}` });
-    expect(look(1)?.n).toEqual({ pattern: "#,##0.00" });
+    expect(look(1)?.n).toEqual({ pattern: "#,##0.00;-#,##0.00" });
     // The columns themselves stay plain: they would show in cells of the file that have no fill.
     expect(sheet?.columnData?.[0]?.s).toBeUndefined();
     // As many points as the file says, at 96 pixels to 72 points.

@@ -47,7 +47,7 @@ describe("the estimate command", () => {
   it("says what is still to fill in a blank workbook", async () => {
     const { text } = await estimate([kept("blank.xlsx", await buildWorkbook("SI", "blank"))]);
     expect(text).toMatch(/^A job without a name \(metric units\)/);
-    expect(text).toMatch(/FIX +Inputs still blank on Site \(Site!B\d+/);
+    expect(text).toMatch(/FIX +Inputs still blank on Site \(Site: Your company\)/);
   });
 
   it.each<[string, () => string[] | Promise<string[]>, RegExp]>([

@@ -144,15 +144,19 @@ describe("the workbook's own rules", () => {
     for (const { model, calculated } of built) {
       const names = new Set(model.names.map(({ name }) => name));
       const checks = calculated.named("Checks") ?? [];
+      const places = (calculated.named("CheckPlaces") ?? []).flat();
       expect(checks.length).toBeGreaterThanOrEqual(20);
-      for (const [label, , , , verdict, where, cure] of checks) {
+      checks.forEach(([label, , , , verdict, where, cure], index) => {
         expect(["OK", "FIX", "LOOK", "to fill"], `${String(label)}: ${String(verdict)}`).toContain(verdict);
         expect(String(cure).length).toBeGreaterThan(10);
-        const [, target = ""] = /^[A-Za-z]+(?:: |!)(.+)$/.exec(String(where)) ?? [];
-        expect(names.has(target) || /^[A-Z]+\d+$/.test(target), `${String(label)} leads to ${String(where)}`).toBe(
-          true,
-        );
-      }
+        // In words for people, and the cell itself for the pane.
+        expect(String(where), String(label)).toMatch(/^[A-Z][a-z]+: \S/);
+        const target = String(places[index]).replace(/^[A-Za-z]+!/, "");
+        expect(
+          names.has(target) || /^[A-Z]+\d+$/.test(target),
+          `${String(label)} leads to ${String(places[index])}`,
+        ).toBe(true);
+      });
     }
   });
 

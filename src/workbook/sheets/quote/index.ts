@@ -198,6 +198,8 @@ function range(s: SheetLayout): void {
 
 /** Facts that a draft names where no share of the range is known. */
 const NAMED = 6;
+/** Characters of the columns right of the page: one that keeps apart, and those of a long sentence each. */
+const [GAP_WIDTH, SENTENCE_WIDTH] = [9, 200];
 
 /** What a draft rests on: what moves its price most, or measures that are taken for granted, and how many more there are. */
 function assumed(s: SheetLayout): void {
@@ -212,7 +214,8 @@ function assumed(s: SheetLayout): void {
       `=IF(OR(QuoteDraft="",DraftWanted="yes",${count}=0),"","•  Assumed: "&TEXTJOIN("; ",TRUE,INDEX(${taken},SEQUENCE(${NAMED})))&" and "&(${count}-${NAMED})&" more")`,
     ],
   ];
-  // Right of the page; one of the two is blank.
+  // Right of the page, in columns wide enough to be read there; one of the two is blank.
+  s.sheet.widths.push(GAP_WIDTH, SENTENCE_WIDTH, SENTENCE_WIDTH);
   rows.forEach(([name, formula], index) => {
     s.put(s.row, QUOTE_COLUMNS + 2 + index, { formula, style: "unit", look: { wrap: false }, name });
   });

@@ -40,7 +40,7 @@ export const start = defineSheet({
   order: 1,
   turn: 2,
   build(s, job) {
-    s.widths([32, 14, 9, 14, 9, 28, 65]);
+    s.widths([32, 16, 9, 14, 9, 28, 63]);
     s.title("Estimate of a recirculating stream", "Answer what you know for a first price; then Site, and back here.");
     s.print({ landscape: true });
     // Both need the facts, which a workbook of a few sheets has not.
