@@ -8,6 +8,7 @@ import { attempt, known, lazily, reckon, type Reckoned } from "./reckoned";
 import { total } from "./rows";
 import type { Standing } from "./standing";
 import { costOf, costOfKind, type Takeoff } from "./takeoff";
+import { jobCostOf, wantedOf, type Wanted } from "./wanted";
 
 /** The ways to build that stand side by side. */
 export const OPTIONS = ["A", "B", "C"] as const;
@@ -40,6 +41,8 @@ export interface Price {
   readonly standing: Standing;
   /** The option that is quoted, once there is a price to show. */
   readonly quoted: OptionPrice | undefined;
+  /** Price before tax that somebody wants, or that the margin wanted asks for, raised as prices are. */
+  readonly asked: number | undefined;
   /** Markup on cost that equals the wanted margin. */
   readonly markupWanted: Reckoned<number>;
   readonly odds: Reckoned<CostOdds>;
@@ -52,11 +55,15 @@ export interface Price {
 }
 
 export function reckonPrice(job: Job, takeoff: Takeoff, labor: Labor, standing: Standing): Price {
-  const options = {
-    A: optionPrice(job, takeoff, labor, "A"),
-    B: optionPrice(job, takeoff, labor, "B"),
-    C: optionPrice(job, takeoff, labor, "C"),
+  const costs = {
+    A: optionCosts(job, takeoff, labor, "A"),
+    B: optionCosts(job, takeoff, labor, "B"),
+    C: optionCosts(job, takeoff, labor, "C"),
   };
+  const wanted = wantedOf(job, job.chosenOption && costs[job.chosenOption]);
+  const priced = (option: Option): OptionPrice | undefined =>
+    costs[option] && optionPrice(job, takeoff, labor, option, costs[option], wanted);
+  const options = { A: priced("A"), B: priced("B"), C: priced("C") };
   const chosen = job.chosenOption === undefined ? undefined : options[job.chosenOption];
   const quoted = standing.words === "" ? chosen : undefined;
   const odds = lazily(() =>
@@ -76,6 +83,7 @@ export function reckonPrice(job: Job, takeoff: Takeoff, labor: Labor, standing: 
     options,
     standing,
     quoted,
+    asked: wanted.asked,
     markupWanted: reckon([job.wantedMargin], (margin) => margin / (1 - margin)),
     // They take longer than all the rest of a job, and most who ask for a price do not ask for them.
     get odds() {
@@ -125,7 +133,8 @@ function changeOf({ optionChanges }: Job, option: Option, kind: CostKind): numbe
   return total(optionChanges.map((change) => (readCostKind(change.kind ?? "") === kind ? (change[option] ?? 0) : 0)));
 }
 
-function optionPrice(job: Job, takeoff: Takeoff, labor: Labor, option: Option): OptionPrice | undefined {
+/** What an option costs, kind by kind, then overhead and contingency; undefined while nothing is known of it. */
+function optionCosts(job: Job, takeoff: Takeoff, labor: Labor, option: Option): number[] | undefined {
   const index = OPTIONS.indexOf(option);
   if (index > 0 && job.options[index]?.name === undefined) return undefined;
   const hours: Readonly<Partial<Record<CostKind, number | undefined>>> = {
@@ -138,19 +147,29 @@ function optionPrice(job: Job, takeoff: Takeoff, labor: Labor, option: Option): 
   const direct = COST_KINDS.map((kind) =>
     roundCents((known(costOfKind(takeoff, kind)) ?? 0) + (hours[kind] ?? 0) + changeOf(job, option, kind)),
   );
-  const share = crewShare(job, labor, option);
   const directCost = total(direct);
   const overhead =
     job.overheadBy === "crew hours"
-      ? roundCents((job.overheadPerHour ?? 0) * (known(labor.hours) ?? 0) * share)
+      ? roundCents((job.overheadPerHour ?? 0) * (known(labor.hours) ?? 0) * crewShare(job, labor, option))
       : roundCents((job.overheadShare ?? 0) * directCost);
   const contingency = roundCents((job.contingencyShare ?? 0) * directCost);
-  const costs = [...direct, overhead, contingency];
-  const prices = costs.map((cost, row) => roundCents(cost * (1 + (job.markups[row]?.markup ?? 0))));
+  return [...direct, overhead, contingency];
+}
+
+function optionPrice(
+  job: Job,
+  takeoff: Takeoff,
+  labor: Labor,
+  option: Option,
+  costs: readonly number[],
+  { markups }: Wanted,
+): OptionPrice | undefined {
+  const share = crewShare(job, labor, option);
+  const prices = costs.map((cost, row) => roundCents(cost * (1 + (markups[row] ?? 0))));
   // A job that comes to nothing has no price.
   if (total(prices) === 0) return undefined;
   const totalCost = roundCents(total(costs));
-  const jobCost = roundCents(directCost + contingency);
+  const jobCost = jobCostOf(costs);
   const beforeTax = raised(roundCents(total(prices)), job.roundTo ?? 0);
   const tax = roundCents((job.taxRate ?? 0) * taxBase(job, takeoff, option, prices, beforeTax));
   const crewDays = reckon([labor.workingDays], (days) => days * share);

@@ -5,7 +5,11 @@ import { markupsForMargin, markupsForPrice, type PriceRow } from "../calc/money/
 import { invalid, missing, plain } from "../calc/problem";
 import { readNumber } from "../calc/quantity/readQuantity";
 import type { CellValue, Change, Grid } from "../host/port";
+import { yoursName } from "../workbook/yoursName";
 import { amount } from "./amount";
+
+/** Where a wish is typed on Price: it goes before any markup, so it is cleared when markups are set. */
+const OWN_PLACES = [yoursName("OwnPrice"), yoursName("OwnMargin")];
 
 /** The names that `markupsWanted` needs, in its order. */
 export const WANTED_PLACES = [
@@ -17,6 +21,7 @@ export const WANTED_PLACES = [
   "RoundTo",
   "PriceStanding",
   "Currency",
+  ...OWN_PLACES,
 ] as const;
 
 /** What a person may ask for. */
@@ -27,7 +32,7 @@ const CONTINGENCY = COST_KINDS.length + 1;
 
 /** Markups that make the price or the gross margin somebody wants, and what was done in a sentence. */
 export interface MarkupsWanted {
-  readonly change: Change;
+  readonly changes: readonly [Change, ...Change[]];
   readonly said: string;
 }
 
@@ -37,7 +42,7 @@ export interface MarkupsWanted {
  * @param grids what the workbook holds at WANTED_PLACES
  */
 export function markupsWanted(wanted: Wanted, typed: string, grids: readonly (Grid | undefined)[]): MarkupsWanted {
-  const [markups, a, b, c, chosen, step, standing, currency] = grids;
+  const [markups, a, b, c, chosen, step, standing, currency, ...own] = grids;
   const costs = { A: a, B: b, C: c }[first(chosen)];
   if (!markups || !costs) throw missing("this workbook has no price table with a quoted option; see Price");
   const words = first(standing);
@@ -58,10 +63,13 @@ export function markupsWanted(wanted: Wanted, typed: string, grids: readonly (Gr
   const raised = roundTo > 0 ? `, a multiple of ${plain(roundTo)} as set on Price` : "";
   return {
     // A line without a cost keeps its cell as it is, blank where it is blank.
-    change: {
-      place: "Markups",
-      values: made.map((markup, row) => [rows[row]?.cost === 0 ? (markups[row]?.[0] ?? "") : markup]),
-    },
+    changes: [
+      {
+        place: "Markups",
+        values: made.map((markup, row) => [rows[row]?.cost === 0 ? (markups[row]?.[0] ?? "") : markup]),
+      },
+      ...OWN_PLACES.filter((_, index) => first(own[index]) !== "").map((place) => ({ place, values: [[""]] })),
+    ],
     said: `Markups set: ${money} before tax${raised}; gross margin ${margin.toFixed(1)}%.`,
   };
 }

@@ -7,8 +7,8 @@ const column = (values: readonly CellValue[]): Grid => values.map((value) => [va
 const COSTS = [1000, 500, 0, 0, 0, 0, 180, 75];
 const MARKUPS = [0.2, 0.4, "", "", "", "", 0.1, 0];
 
-function grids(changed: Partial<Record<(typeof WANTED_PLACES)[number], Grid | undefined>> = {}): (Grid | undefined)[] {
-  const usual = {
+function grids(changed: Readonly<Record<string, Grid | undefined>> = {}): (Grid | undefined)[] {
+  const usual: Readonly<Record<string, Grid>> = {
     Markups: column(MARKUPS),
     CostsA: column(COSTS),
     CostsB: column(COSTS.map((cost) => 2 * cost)),
@@ -17,7 +17,9 @@ function grids(changed: Partial<Record<(typeof WANTED_PLACES)[number], Grid | un
     RoundTo: [[0]],
     PriceStanding: [[""]],
     Currency: [["$"]],
-  } satisfies Record<(typeof WANTED_PLACES)[number], Grid>;
+    OwnPriceYours: [[""]],
+    OwnMarginYours: [[""]],
+  };
   return WANTED_PLACES.map((place) => (place in changed ? changed[place] : usual[place]));
 }
 
@@ -28,7 +30,10 @@ function priced(costs: readonly number[], markups: Grid): number {
 
 describe("the price or margin that is wanted", () => {
   it("sets markups that come to the price: 1,755 of cost, 418 on it by 200, 200 and 18; 2,173 doubles to 2,591", () => {
-    const { change, said } = markupsWanted("price", "$2,591", grids());
+    const {
+      changes: [change],
+      said,
+    } = markupsWanted("price", "$2,591", grids());
     expect(change.place).toBe("Markups");
     expect(change.values[2]).toEqual([""]);
     expect(change.values.map(([markup]) => Number(Number(markup).toFixed(9)))).toEqual([0.4, 0.8, 0, 0, 0, 0, 0.2, 0]);
@@ -37,13 +42,19 @@ describe("the price or margin that is wanted", () => {
   });
 
   it.each(["37%", "37", "0.37", "37.0 %"])("reads a margin of %s: 1,575 / 0.63 = 2,500", (typed) => {
-    const { change, said } = markupsWanted("margin", typed, grids());
+    const {
+      changes: [change],
+      said,
+    } = markupsWanted("margin", typed, grids());
     expect(priced(COSTS, change.values)).toBe(2500);
     expect(said).toContain("gross margin 37.0%");
   });
 
   it("takes the costs of the option that is quoted, and keeps the step", () => {
-    const { change, said } = markupsWanted("price", "4,801", grids({ ChosenOption: [["B"]], RoundTo: [[10]] }));
+    const {
+      changes: [change],
+      said,
+    } = markupsWanted("price", "4,801", grids({ ChosenOption: [["B"]], RoundTo: [[10]] }));
     expect(
       priced(
         COSTS.map((cost) => 2 * cost),
@@ -51,6 +62,12 @@ describe("the price or margin that is wanted", () => {
       ),
     ).toBe(4810);
     expect(said).toMatch(/\$4,810\.00 before tax, a multiple of 10 as set on Price/);
+  });
+
+  it("clears a price typed on Price, which would go before the markups", () => {
+    const { changes } = markupsWanted("price", "2591", grids({ OwnPriceYours: [[2400]] }));
+    expect(changes.map(({ place }) => place)).toEqual(["Markups", "OwnPriceYours"]);
+    expect(changes[1]).toEqual({ place: "OwnPriceYours", values: [[""]] });
   });
 
   it.each<[string, () => unknown, RegExp]>([

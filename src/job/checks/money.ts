@@ -1,4 +1,4 @@
-import { roundCents } from "../../calc/money/cents";
+import { roundCents, toCents } from "../../calc/money/cents";
 import { COST_KINDS } from "../../calc/money/costKinds";
 import { scopeClashes } from "../../calc/money/scopeClash";
 import type { Topics } from "../topics";
@@ -208,6 +208,16 @@ export function priceChecks(job: Job, { price, takeoff }: Topics): Check[] {
       cure: "Raise the markups to the smallest that keeps the margin, or accept the thinner margin by lowering the wanted one.",
       place: "Markups",
       kind: "share",
+    }),
+    check({
+      label: "The price wanted is the price",
+      needs: [quoted, price.asked],
+      value: () => there(quoted).beforeTax,
+      limit: () => there(price.asked),
+      ok: () => toCents(there(quoted).beforeTax) === toCents(there(price.asked)),
+      cure: "Type a price above the cost, or clear it: until then the markups make the price.",
+      place: "OwnPrice",
+      kind: "money",
     }),
     check({
       label: "Contingency covers the odds",

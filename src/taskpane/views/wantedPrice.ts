@@ -15,8 +15,8 @@ export function wantedPriceForm(desk: Desk): HTMLElement {
   const field = make("input", { id: "wanted-price", autocomplete: "off", inputmode: "decimal" });
   const set = async (): Promise<string> => {
     const grids = await desk.host.read(WANTED_PLACES);
-    const { change, said } = told(() => markupsWanted(what.value as Wanted, field.value, grids));
-    await desk.host.write([change]);
+    const { changes, said } = told(() => markupsWanted(what.value as Wanted, field.value, grids));
+    await desk.host.write(changes);
     return said;
   };
   const form = make(

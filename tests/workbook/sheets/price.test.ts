@@ -74,6 +74,41 @@ describe("Price", () => {
     agrees(one, { ...base, costs });
   });
 
+  it.each([
+    ["a price, unrounded", { OwnPrice: 8123.37, RoundTo: 0 }, 8123.37],
+    ["a price, raised to 10", { OwnPrice: 8123.37, RoundTo: 10 }, 8130],
+    ["a price for option B", { OwnPrice: 9000, RoundTo: 0, ChosenOption: "B" }, 9000],
+    ["a price without any markup typed", { OwnPrice: 7777.77, RoundTo: 0, Markups: Array(8).fill([0]) }, 7777.77],
+  ])("comes to the cent to %s, and the markups go up and down together", async (_, typed, price) => {
+    const one = await demo(typed);
+    expect(cents(one.value("PriceBeforeTax"))).toBe(cents(price));
+    expect(one.value("PriceAsked")).toBe(price);
+    expect(one.verdict("Price", "The price wanted is the price")).toBe("OK");
+    // Material has 32 % and hauling 15 %: what earned more earns more by the same factor, (price - cost) / sum of cost x markup.
+    const used = [1, 5].map((row) => one.number("MarkupsUsed", row));
+    const factor = "Markups" in typed ? undefined : one.number("MarkupFactor");
+    if (factor === undefined) expect(used[0]).toBeCloseTo(used[1] ?? 0, 8);
+    else expect(used).toEqual([expect.closeTo(0.32 * factor, 8), expect.closeTo(0.15 * factor, 8)]);
+    expect(one.number("GrossMargin")).toBeCloseTo(one.number("MarginAsked"), 12);
+  });
+
+  it("reaches a margin wanted: the price is the job's own cost / (1 - margin), up to the cent", async () => {
+    const one = await demo({ OwnMargin: 0.4, RoundTo: 0 });
+    const jobCost = one.number("TotalCost") - one.number("CostsA", 7);
+    expect(cents(one.value("PriceBeforeTax"))).toBe(Math.ceil(Number((jobCost * 100).toFixed(0)) / 0.6 - 1e-6));
+    expect(one.number("GrossMargin")).toBeCloseTo(0.4, 5);
+  });
+
+  it.each([
+    ["under the cost", { OwnPrice: 1000 }, /^under the cost of [\d,]+\.\d\d: your markups stay$/],
+    ["over all markups", { OwnPrice: 900_000 }, /1000%/],
+  ])("leaves the markups where the price is %s, and a check says so", async (_, typed, said) => {
+    const one = await demo(typed);
+    expect(one.value("PriceBeforeTax")).toBe(tried.value("PriceBeforeTax"));
+    expect(one.value("WantedSaid")).toMatch(said);
+    expect(one.verdict("Price", "The price wanted is the price")).not.toBe("OK");
+  });
+
   it("takes the crew's hours and days along where an option changes labor", async () => {
     // 62 hours cost 2480.35: 210 more are 5.249 hours more, 180 more 4.499; a day has 62 / 2.4 of them.
     const hours = [62, 67.249, 66.499];

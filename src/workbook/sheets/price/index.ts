@@ -6,6 +6,8 @@ import { options, settings } from "./priceSettings";
 import { OPTION_IN_USE, priceNeeds } from "./priceNeeds";
 import { optionWords } from "./optionWords";
 import { priceTable } from "./priceTable";
+import { wanted } from "./wanted";
+import { wantedMarkups } from "./wantedMarkups";
 import { quoteTerms, termResults } from "../quote/quoteTerms";
 
 /** From cost to price: markups, overhead, contingency, tax, odds, and three options side by side. */
@@ -14,7 +16,7 @@ export const price = defineSheet({
   order: 13,
   turn: 1,
   build(s, job) {
-    s.widths([36, 23.2, 10.3, 10.3, 10.3, 10.3, 10.3, 10.3]);
+    s.widths([29.4, 23.2, 9, 9.95, 9.95, 9.95, 9.95, 9.95, 9.95]);
     s.title(
       "Price",
       "Set markups, overhead and tax; price, margin and profit a day follow at once, for three options.",
@@ -27,17 +29,19 @@ export const price = defineSheet({
     chosen(s);
     top = s.row;
     options(s, job);
+    wanted(s);
     s.section("From cost to price");
     const table = priceTable(s, job, laborCosts(job));
     results(s, table);
     const builtUp = areaFrom(top);
-    odds(s);
     s.pageBreak();
     quoteTerms(s, job);
+    odds(s);
     checks(s);
     s.checksHere();
     s.notPrinted();
     priceNeeds(s, job, [asked, builtUp]);
+    wantedMarkups(s);
     optionWords(s);
     termResults(s);
   },
@@ -80,6 +84,16 @@ function checks(s: SheetLayout): void {
     fix: "Markups",
     kind: "share",
     needs: ["GrossMargin"],
+  });
+  s.check({
+    label: "The price wanted is the price",
+    value: "=PriceBeforeTax",
+    limit: "=PriceAsked",
+    ok: "ROUND(PriceBeforeTax-PriceAsked,2)=0",
+    cure: "Type a price above the cost, or clear it: until then the markups make the price.",
+    fix: "OwnPrice",
+    kind: "money",
+    needs: ["PriceBeforeTax", "PriceAsked"],
   });
   s.check({
     label: "Contingency covers the odds",

@@ -9,10 +9,14 @@ export function optionWords(s: SheetLayout): void {
   const top = s.row;
   for (let row = 1; row <= CHANGE_ROWS; row++) {
     (["B", "C"] as const).forEach((option, index) =>
-      s.put(s.row, index + 1, { formula: `=${named(option).replaceAll("[#]", String(row))}`, style: "plain" }),
+      s.put(s.row, 1 + 2 * index, {
+        across: 2 + 2 * index,
+        formula: `=${named(option).replaceAll("[#]", String(row))}`,
+        style: "plain",
+      }),
     );
     s.row++;
   }
   s.define("DifferencesB", top, 1, s.row - 1, 1);
-  s.define("DifferencesC", top, 2, s.row - 1, 2);
+  s.define("DifferencesC", top, 3, s.row - 1, 3);
 }

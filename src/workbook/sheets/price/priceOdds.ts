@@ -7,7 +7,7 @@ import { OPTIONS } from "./priceTable";
 export function odds(s: SheetLayout): void {
   s.section("Odds of the cost");
   s.note(
-    "Say how far each cost may fall below or rise above the likely one. The odds are worked out from these three guesses (beta-PERT): a guide, not a promise.",
+    "Say how far each cost may fall or rise. The odds follow from the three guesses (beta-PERT): a guide, not a promise.",
   );
   s.input({
     name: "Confidence",
@@ -91,7 +91,7 @@ export function odds(s: SheetLayout): void {
   range("PriceHigh", "Price with tax, high", `${spill.cell(5, 2)}`);
   s.result({
     name: "RangeShare",
-    label: "Chance that it comes out between them",
+    label: "Chance of a price in between",
     source: "by definition: of a spread alike to both sides of the mean",
     kind: "share",
     formula: "=2*Confidence-1",

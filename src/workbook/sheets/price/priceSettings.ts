@@ -133,7 +133,13 @@ export function options(s: SheetLayout, job: Job): void {
     name: "OptionChanges",
     rows: CHANGE_ROWS,
     columns: [
-      { key: "what", title: "What changes", kind: "text", input: { max: 120, message: "What is different." } },
+      {
+        key: "what",
+        title: "What changes",
+        kind: "text",
+        across: 2,
+        input: { max: 120, message: "What is different." },
+      },
       {
         key: "kind",
         title: "Cost kind",

@@ -5,6 +5,7 @@ import type { Job, Ref, SheetLayout, TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
 import { fill } from "../money/cells";
 import { costLabel } from "../money/costKinds";
+import { MARKUPS_IN_USE } from "./wantedMarkups";
 
 /** The three ways to build that stand side by side. */
 export const OPTIONS = ["A", "B", "C"] as const;
@@ -20,7 +21,7 @@ export function priceTable(s: SheetLayout, job: Job, extra: Readonly<Partial<Rec
       title: `${letter}: price`,
       source: "by definition: cost and its markup, rounded to a cent",
       kind: "money" as const,
-      formula: `=IF([cost${letter}]="","",ROUND([cost${letter}]*(1+[markup]),2))`,
+      formula: `=IF([cost${letter}]="","",ROUND([cost${letter}]*(1+[used]),2))`,
     },
   ];
   const table = s.table({
@@ -39,6 +40,7 @@ export function priceTable(s: SheetLayout, job: Job, extra: Readonly<Partial<Rec
         name: "Markups",
         input: { min: 0, max: 10, message: "Share of the cost that is added to it." },
       },
+      { key: "used", title: "In use", kind: "share", name: "MarkupsUsed", formula: MARKUPS_IN_USE },
       ...OPTIONS.flatMap(option),
     ],
     usual: shippedPricing(job.system).markups.map((markup) => [markup]),
@@ -110,7 +112,7 @@ export function optionRow(
   },
 ): Ref {
   const { row } = s;
-  s.put(row, 1, { value: spec.label, style: spec.strong ? "strong" : "label", look: { align: "left" }, across: 2 });
+  s.put(row, 1, { value: spec.label, style: spec.strong ? "strong" : "label", look: { align: "left" }, across: 3 });
   for (const letter of OPTIONS) {
     const cells = optionCells(table, letter);
     s.put(row, cells.column - 1, { style: spec.strong ? "strong" : "label" });

@@ -1,0 +1,44 @@
+import { COST_KINDS } from "../calc/money/costKinds";
+import { roundCents } from "../calc/money/cents";
+import { markupsForMargin, markupsForPrice } from "../calc/money/wantedPrice";
+import { Problem } from "../calc/problem";
+import type { Job } from "./facts";
+import { total } from "./rows";
+
+/** A price or a margin of one's own, and the markups every line is priced with. */
+export interface Wanted {
+  /** Before tax, raised as prices are; undefined where nothing is wanted. */
+  readonly asked: number | undefined;
+  /** Row by row; the typed ones where nothing is wanted or no markups make it. */
+  readonly markups: readonly number[];
+}
+
+/** What is wanted of the option that is quoted. Its costs: kinds, overhead, contingency; undefined while unknown. */
+export function wantedOf(job: Job, costs: readonly number[] | undefined): Wanted {
+  const { ownPrice, ownMargin, roundTo: step = 0 } = job;
+  const typed = Array.from({ length: COST_KINDS.length + 2 }, (_, row) => job.markups[row]?.markup ?? 0);
+  if (!costs || total(costs) <= 0) return { asked: undefined, markups: typed };
+  const rows = costs.map((cost, row) => ({ cost, markup: typed[row] ?? 0 }));
+  const jobCost = jobCostOf(costs);
+  if (ownPrice !== undefined) return made(() => markupsForPrice(rows, ownPrice, step), roundCents(ownPrice));
+  if (ownMargin === undefined) return { asked: undefined, markups: typed };
+  return made(() => markupsForMargin(rows, { jobCost, margin: ownMargin, step }), jobCost / (1 - ownMargin));
+
+  /** What cannot be made is still asked for: a check compares it with the price. */
+  function made(markups: () => { price: number; markups: readonly number[] }, wanted: number): Wanted {
+    try {
+      const found = markups();
+      return { asked: found.price, markups: found.markups };
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      const cents = Math.ceil(Number((wanted * 100).toPrecision(12))) / 100;
+      const asked = step > 0 ? roundCents(Math.ceil(Number((cents / step).toPrecision(12))) * step) : cents;
+      return { asked, markups: typed };
+    }
+  }
+}
+
+/** Direct cost and contingency of the costs of an option: what the job itself costs. */
+export function jobCostOf(costs: readonly number[]): number {
+  return roundCents(total(costs.map((cost, row) => (row === COST_KINDS.length ? 0 : cost))));
+}
