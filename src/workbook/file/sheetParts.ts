@@ -63,8 +63,8 @@ export function writerSheet(sheet: SheetModel, names: readonly NameModel[], pape
         : { scale: pageScale(sheet) }),
       horizontalCentered: true,
       margins: MARGINS,
-      // Without a print area a sheet prints down to its last cell, however far a table has grown.
-      ...(isOpen || sheet.hidden
+      // Without a print area a sheet prints down to its last cell, however far a table has grown, where that is printed.
+      ...((isOpen && print.lastRow === undefined) || sheet.hidden
         ? {}
         : {
             printArea: areaAddress(

@@ -135,9 +135,12 @@ function signature(s: SheetLayout, job: Job): void {
   s.define("DraftReasons", top, 1, s.row - 1, 1);
 }
 
+/** None is hidden, since nothing in a file can bring a sheet back; which of them have to wait is said instead. */
+const SHEETS = "Sheets (Issued, Orders, Receipts and Reconcile wait until the quote goes out)";
+
 function sheetList(s: SheetLayout, job: Job): void {
   const across = s.lastColumn - RIGHT;
-  s.put(s.row, RIGHT, { value: "Sheets", style: "section", across: across + 1 });
+  s.put(s.row, RIGHT, { value: SHEETS, style: "section", across: across + 1 });
   s.row++;
   for (const { name, purpose } of [...job.pages].sort((a, b) => a.order - b.order)) {
     s.put(s.row, RIGHT, { value: name, style: "link", look: { indent: 1 }, link: `${name}!A1` });
