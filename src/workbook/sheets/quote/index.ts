@@ -17,7 +17,7 @@ export const quote = defineSheet({
     s.widths([20, 16, 15, 14, 14, 14]);
     s.purpose =
       "Print it or make a PDF for the client: the workbook itself holds your costs. Its terms are set on Price.";
-    s.print({ plain: true });
+    s.print({ plain: true, lastColumn: QUOTE_COLUMNS });
     s.takesPictures();
     heading(s);
     block(s, "What you get");
