@@ -45,10 +45,15 @@ export function readNotes(notes: string, system: UnitSystem): NotesRead {
   return { understood, open, job: job as unknown as Job };
 }
 
+/** A minus before a number, where no feet stand before it: 3'-2 is 38 in, but -2 may be a fall the other way. */
+const MINUS = /(?<![\d'"′″’”½¼¾⅓⅔⅛⅜⅝⅞]\s*|\b(?:ft|feet|foot|in|yd)\.?\s*)[-−](?=\d)/i;
+
 /** Parts that stand between commas, semicolons, ends of sentences and lines; a comma inside a number is none. */
 function partsOf(notes: string): string[] {
   return notes
-    .split(/[;\n\r]+|,(?!\d)|(?<!\d),|\.\s+(?=[A-Za-z])|\s+(?:and|with|but)\s+(?=\D*\d)|\s+[–—]\s+/)
+    .split(
+      /[;\n\r]+|,(?!\d)|(?<!\d),|(?<!\b(?:ft|in|yd|approx))\.\s+(?=[A-Za-z])|(?<=[a-z]{3})\.\s+(?=\d)|\s+(?:and|with|but)\s+(?=\D*\d)|\s+[–—]\s+/,
+    )
     .map((part) => part.trim())
     .filter((part) => part !== "");
 }
@@ -60,6 +65,10 @@ function readPart(part: string, system: UnitSystem, found: Understood[], open: O
   }));
   if (OPEN.test(part)) {
     open.push({ said: part, why: "it was left open" });
+    return;
+  }
+  if (MINUS.test(part)) {
+    open.push({ said: part, why: "a minus stands before the number: write it without, if none is meant" });
     return;
   }
   let rest = part.replace(QUANTITY, (text) => " ".repeat(text.length));

@@ -21,7 +21,10 @@ const length = (fact: FactKey, called: string, words: RegExp, plausible: Measure
   plausible,
 });
 
-/** In the order in which they are looked for: what is said with more words comes first. */
+/**
+ * In the order in which they are looked for: what is said with more words comes first. Measures are blanked by then: "over"
+ * before one, as in "falls 3 ft over 16 ft", names the run.
+ */
 export const MEASURED: readonly MeasuredWord[] = [
   length("groundwaterDepth", "groundwater", /\b(?:ground ?water|water table)\b/, [0.3, 15]),
   length("bankHeight", "banks", /\bbanks?\b/, [0.08, 0.9]),
@@ -30,7 +33,7 @@ export const MEASURED: readonly MeasuredWord[] = [
   length("sheetWanted", "sheet", /\b(?:sheet|water over the lip)\b/, [0.005, 0.06]),
   length("lips", "lip", /\b(?:top lip|lip|weir|spillway|spill ?box)\b/, [0.15, 3]),
   length("accessWidth", "way in", /\b(?:gate(?:way)?|way in|access|opening|side ?yard|passage|alley)\b/, [0.5, 6]),
-  length("run", "run", /\b(?:run|runs|long|length)\b/, [1, 100]),
+  length("run", "run", /\b(?:run|runs|long|length|over(?=\s{3}))\b/, [1, 100]),
   length("fallTyped", "fall", /\b(?:fall|falls|falling|drop|drops|rise|rises|high|height|tall)\b/, [0.15, 8]),
   {
     fact: "flowTyped",
@@ -81,7 +84,7 @@ export const NAMED: readonly NamedWord[] = [
 
 /** Words that say nothing of their own. */
 export const FILLERS =
-  /\b(?:about|approx\w*|around|roughly|circa|ca|the|a|an|is|are|it|of|to|at|has|have|with|and|over|by|wide|width|deep|depth|clear|soil|ground|stone|stones|rock|rocks|dig|digging|all|some|heavy|good|nice|water|top|main|back|garden|yard|from|grade|in|on|will|be|total|overall|shot|taped|measured|below|down|stands?|feature|want|wants|they|client|sound|should|i|we|got|s)\b|[~≈=:.!()/-]/gi;
+  /\b(?:about|approx\w*|around|roughly|circa|ca|the|a|an|is|are|it|of|to|at|has|have|with|and|over|by|wide|width|deep|depth|clear|soil|ground|stone|stones|rock|rocks|dig|digging|all|some|heavy|good|nice|water|top|main|back|garden|yard|from|grade|in|on|will|be|total|overall|shot|taped|measured|below|down|stands?|feature|want|wants|they|client|sound|should|i|we|got|s|thru|through|side|high|both sides|each side)\b|[~≈=:.!()/+±-]/gi;
 
 /** Words that say that something is not known. */
 export const OPEN =
