@@ -4,7 +4,7 @@ import { fromCents, roundCents, toCents } from "../calc/money/cents";
 import { splitIntoStages } from "../calc/money/stages";
 import type { Job } from "./facts";
 import type { Labor } from "./labor";
-import { attempt, known, lazily, reckon, type Reckoned } from "./reckoned";
+import { attempt, isKnown, known, lazily, reckon, type Reckoned } from "./reckoned";
 import { total } from "./rows";
 import type { Standing } from "./standing";
 import { costOf, costOfKind, type Takeoff } from "./takeoff";
@@ -141,9 +141,8 @@ function optionCosts(job: Job, takeoff: Takeoff, labor: Labor, option: Option): 
     labor: known(labor.laborCost),
     machine: known(labor.machineCost),
   };
-  const lines = takeoff.lines.map(({ cost }) => known(cost));
-  // A job of which no line costs anything has no cost: hours of what is not there are 0 before anything is typed.
-  if (roundCents(total([hours.labor, hours.machine, ...lines].map((cost) => cost ?? 0))) === 0) return undefined;
+  // Nothing is known of the cost while no line of it is.
+  if (![hours.labor, hours.machine, ...takeoff.lines.map(({ cost }) => known(cost))].some(isKnown)) return undefined;
   const direct = COST_KINDS.map((kind) =>
     roundCents((known(costOfKind(takeoff, kind)) ?? 0) + (hours[kind] ?? 0) + changeOf(job, option, kind)),
   );

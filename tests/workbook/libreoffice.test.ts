@@ -123,7 +123,7 @@ describe.skipIf(!hasLibreOffice())("LibreOffice", () => {
     const text = textOf(convert([source], "pdf", profileOf(region))[0] ?? "");
     // Until November 2026 "a stream 03 m long" and "basin 03 by 02 m"; days stay as the cell's format says.
     expect(text).toMatch(/a stream \d+,\d m long that falls \d,\d\d m over/);
-    expect(text).toMatch(/A basin under gravel at its foot, \d,\d by \d,\d m, that holds about [\d.]+ liters/);
+    expect(text).toMatch(/A basin under gravel at its foot, \d,\d by \d,\d m, that holds about [\d.]+ litres/);
     expect(text).toMatch(/About \d,\d tonnes of boulders/);
     expect(text).toMatch(/Date +2026-\d\d-\d\d/);
     expect(text).toMatch(/Dig the pit \d,\d\d m below finished grade/);

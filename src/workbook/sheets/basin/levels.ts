@@ -32,8 +32,8 @@ export function levels(s: SheetLayout, job: Job): void {
     source: "by definition: water over the area of the layer that it leaves",
     kind: "length",
     formula:
-      "=LET(back,MIN(DrainBack,BasinHold),above,BasinWaterDepth-LowerLayer,IF(OR(LowerLayer=0,back<=TopLayerWater)," +
-      "above*back/MAX(TopLayerWater,0.000001),above+LowerLayer*(back-TopLayerWater)/(BasinHold-TopLayerWater)))",
+      "=(BasinWaterDepth-LowerLayer)*MIN(DrainBack,BasinHold,TopLayerWater)/MAX(TopLayerWater,0.000001)+" +
+      "LowerLayer*MAX(0,MIN(DrainBack,BasinHold)-TopLayerWater)/MAX(BasinHold-TopLayerWater,0.000001)",
     needs: ["DrainBack", "BasinHold", "TopLayerWater", "LowerLayer"],
     note: "Drain-back taken first from the layer above the modules, then from theirs.",
   });
@@ -60,9 +60,8 @@ export function levels(s: SheetLayout, job: Job): void {
     source: "by definition: depth times the area of each layer",
     kind: "water",
     formula:
-      "=LET(deep,MIN(LowWaterDepth,BasinWaterDepth),IF(deep<=LowerLayer," +
-      "(BasinHold-TopLayerWater)*deep/MAX(LowerLayer,0.000001)," +
-      "BasinHold-TopLayerWater*(BasinWaterDepth-deep)/MAX(BasinWaterDepth-LowerLayer,0.000001)))",
+      "=(BasinHold-TopLayerWater)*MIN(LowWaterDepth,BasinWaterDepth,LowerLayer)/MAX(LowerLayer,0.000001)+" +
+      "TopLayerWater*MAX(0,MIN(LowWaterDepth,BasinWaterDepth)-LowerLayer)/MAX(BasinWaterDepth-LowerLayer,0.000001)",
     needs: ["BasinHold", "TopLayerWater", "LowerLayer", "LowWaterDepth"],
     note: "It stays in the basin and is of no use to the stream.",
   });

@@ -62,8 +62,8 @@ function costs(
   extra: Readonly<Partial<Record<CostKind, string>>>,
 ): void {
   const key = `cost${letter}`;
-  // A job of which no line costs anything has no cost: hours of what is not there are 0 before anything is typed.
-  const nothing = `ROUND(SUM(${["TakeoffCosts", ...Object.values(extra)].join(",")}),2)=0`;
+  // Nothing is known of the cost while no line of it is.
+  const nothing = `COUNT(${["TakeoffCosts", ...Object.values(extra)].join(",")})=0`;
   const used = (formula: string): string =>
     `=IF(${index === 0 ? nothing : `OR(${nothing},INDEX(OptionNames,${index + 1})="")`},"",${formula})`;
   COST_KINDS.forEach((kind, row) => {
