@@ -21,7 +21,11 @@ export function clientPack(cells: PaperCells, logo?: Logo): TDocumentDefinitions
   const number = cells.text("QuoteNumber");
   return paper(
     cells.system,
-    { title: `Quote ${number}`.trim(), foot: `${cells.text("CompanyName")} · Quote ${number}`, draft: draft !== "" },
+    {
+      title: `Quote ${number}`.trim(),
+      foot: [cells.text("CompanyName"), `Quote ${number}`.trim()].filter((text) => text !== "").join(" · "),
+      draft: draft !== "",
+    },
     [
       ...letterhead(cells, words, draft, logo),
       ...(first ? block(first, words) : []),
@@ -124,6 +128,7 @@ type Rows = readonly (readonly CellValue[])[];
 /** Rows as a table: the first names the columns, money and shares are written as such. */
 function headed(rows: Rows, words: Words): Content {
   const [names = [], ...body] = rows;
+  if (body.length === 0) return [];
   // A draft has no amounts yet, and no column for them.
   const used = names.map((_, column) => column).filter((column) => body.some((row) => textIn(row, column) !== ""));
   const share = names.findIndex((name) => name === "Share");

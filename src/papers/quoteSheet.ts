@@ -1,4 +1,5 @@
 import type { CellValue } from "../workbook/model";
+import { NO_PRICE } from "../workbook/sheets/quote/noPrice";
 import { textIn, type PaperCells } from "./cells";
 
 /** A part of the sheet Quote: its heading, and the rows under it that show anything. */
@@ -23,7 +24,8 @@ export function quoteBlocks(cells: PaperCells): QuoteBlock[] {
     const row = whole.slice(0, COLUMNS);
     const filled = row.filter((_, column) => textIn(row, column) !== "").length;
     const first = textIn(row, 0);
-    if (filled === 1 && blank && first !== "" && !first.startsWith("•")) blocks.push({ title: first, groups: [] });
+    if (filled === 1 && blank && !["", NO_PRICE].includes(first) && !first.startsWith("•"))
+      blocks.push({ title: first, groups: [] });
     else if (filled > 0) {
       const groups = blocks.at(-1)?.groups;
       if (blank || groups?.length === 0) groups?.push([]);

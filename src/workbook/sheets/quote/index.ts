@@ -2,6 +2,7 @@ import { defineSheet, type SheetLayout } from "../../layout";
 import { hideBlankRows } from "../../layout/conditions";
 import { STYLE } from "../../layout/style";
 import { OPTIONS } from "../price/priceTable";
+import { NO_PRICE } from "./noPrice";
 import { list, QUOTE_CAUTIONS, QUOTE_COLUMNS, scope, sentence } from "./quoteText";
 import { EXCLUSION_ROWS, STAGE_ROWS, TERM_ROWS } from "./quoteTerms";
 
@@ -176,7 +177,7 @@ function range(s: SheetLayout): void {
   s.put(s.row, 1, {
     formula:
       '=IF(QuoteDraft="","",IF(PriceLow<>"","Draft: with tax from, to, "&ROUND(100*RangeShare,0)&"% of cases",' +
-      `IF(${job.hasFacts ? "COUNT(DraftLow)=0" : "TRUE"},"No price yet","Draft: before tax from, to, 8 cases in 10")))`,
+      `IF(${job.hasFacts ? "COUNT(DraftLow)=0" : "TRUE"},"${NO_PRICE}","Draft: before tax from, to, 8 cases in 10")))`,
     style: "resultText",
     look: { bold: true },
     across: 4,
