@@ -2,12 +2,15 @@ import { existsSync } from "node:fs";
 import { writeFile } from "node:fs/promises";
 import { basename } from "node:path";
 import { fileURLToPath } from "node:url";
+import { isWrongCode } from "../calc/money/currency";
 import { comparedNews, comparedPrices, comparedPumps, fileWith, madeJob, type NamedFile } from "../company/files";
 import type { PumpListFile, ReadPumpsAs } from "../csv/readPumpList";
 import { buildWorkbook } from "../workbook/build";
 import type { Compared, Difference } from "../workbook/company/difference";
 import { readBook, type BookRead } from "../workbook/company/readBook";
 import type { CellValue } from "../workbook/model";
+import { recalculate } from "../workbook/recalculate";
+import { readJob } from "../workbook/reckoning/readJob";
 import type { Names } from "../workbook/reckoning/places";
 import { readWorkbookFile } from "./workbookFile";
 import { answerCell } from "../workbook/yoursName";
@@ -70,10 +73,23 @@ function warningsOf(name: string, { problems }: BookRead): string[] {
 async function newJob(book: NamedFile, out: string, options: Options): Promise<string> {
   const read = await readBook(book.name, book.bytes);
   const blank = await buildWorkbook(read.book.system, "blank");
-  const { bytes, notes } = await madeJob(read.book, blank, (names) => answersOf(options.get("answers") ?? [], names));
+  const answers = options.get("answers") ?? [];
+  const { bytes, notes } = await madeJob(read.book, blank, (names) => answersOf(answers, names));
   await writeNew(out, bytes);
   const made = `${out} is a new job with ${read.book.products.length} products of ${book.name}.`;
-  return [...warningsOf(book.name, read), made, ...notes].join("\n");
+  return [...warningsOf(book.name, read), made, ...notes, ...(answers.length > 0 ? await wrongIn(bytes) : [])].join(
+    "\n",
+  );
+}
+
+/** What was answered and is nothing that its cell takes. */
+async function wrongIn(job: Uint8Array): Promise<string[]> {
+  const { wrong, used } = readJob(await recalculate(job));
+  const { currency = "" } = used;
+  return [
+    ...wrong.map(({ cell, shown, question }) => `${cell} holds "${shown}", which does not answer: ${question}`),
+    ...(isWrongCode(currency) ? [`The currency ${currency} is no code of ISO 4217; check it on Site.`] : []),
+  ];
 }
 
 /** The names of facts and what is typed for them. */

@@ -65,6 +65,16 @@ it("puts the book's logo over the quote, in a row that makes room for it", async
   expect(height(made) - height(await buildWorkbook("US", "blank"))).toBe(42);
 });
 
+it("tells of answers that are none, and of a currency that nobody knows", async () => {
+  const said = await job([
+    ...["--book", file("book.xlsx"), "--out", file("wrong.xlsx")],
+    ...["--answers", "Run=-5", "Currency=UDS"],
+  ]);
+  expect(said).toMatch(/^Site!B\d+ holds "-5", which does not answer: /m);
+  // ISO 4217 has USD, and no UDS.
+  expect(said).toContain("The currency UDS is no code of ISO 4217; check it on Site.");
+});
+
 it("never writes over a file", async () => {
   await expect(job(["--book", file("book.xlsx"), "--out", file("job.xlsx")])).rejects.toThrow(
     "job.xlsx is there already.",

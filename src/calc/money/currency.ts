@@ -13,6 +13,18 @@ export function isCurrency(code: string): boolean {
 }
 
 /**
+ * Whether a text looks like the code of a currency and is none: three capital letters that ISO 4217 does not know. What
+ * else a company writes beside its amounts is a sign of its own.
+ *
+ * @param said what stands beside amounts
+ *
+ * @example isWrongCode("UDS") => true; ISO 4217 list one has USD, and no UDS
+ */
+export function isWrongCode(said: string): boolean {
+  return /^[A-Z]{3}$/.test(said) && !isCurrency(said);
+}
+
+/**
  * How a currency is written beside an amount so that it is taken for no other: by its sign, or by its code where it has
  * none of its own (Unicode CLDR, English).
  *

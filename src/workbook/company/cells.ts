@@ -106,7 +106,10 @@ export class RowReader {
     const cell = this.cell(key);
     const value = this.value(key);
     const holds = value === "" ? "is blank" : `holds ${typeof value === "string" ? `"${value.slice(0, 40)}"` : value}`;
-    this.problems.push({ cell, sentence: `${cell} ${holds}: ${title.toLowerCase()} ${what}.` });
+    this.problems.push({
+      cell,
+      sentence: `${cell} ${holds}: ${title.charAt(0).toLowerCase()}${title.slice(1)} ${what}.`,
+    });
   }
 
   cell(key: string): string {

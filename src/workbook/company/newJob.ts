@@ -39,7 +39,9 @@ export function newJobFrom(book: Book, blank: Recalculated): NewJob {
   const notes: string[] = [];
   for (const [key, value] of ownFacts(book)) cells.set(companyCell(key), companyValue(key, value, system));
   if (company.currency !== "" && minorDigits(company.currency) === 0) {
-    notes.push(`${company.currency} has no cents: amounts are calculated to a hundredth and shown whole.`);
+    notes.push(
+      `${company.currency} has no cents: amounts are calculated to a hundredth and shown whole, so payments can differ from their sum by 1.`,
+    );
   }
   const machines = [...book.machines].sort((a, b) => b.share - a.share);
   if (machines.length > ROOM.machines) {

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { currencySign, isCurrency, minorDigits } from "../../../src/calc/money/currency";
+import { currencySign, isCurrency, isWrongCode, minorDigits } from "../../../src/calc/money/currency";
 
 // Codes and minor units of ISO 4217's list one.
 it.each([
@@ -24,4 +24,10 @@ it("tells every currency from every other by its sign", () => {
 it("knows no currency by another word, and takes a sign of nobody's for one with cents", () => {
   expect(["DOLLAR", "usd", "", "XXQ"].filter(isCurrency)).toEqual([]);
   expect(minorDigits("kr")).toBe(2);
+});
+
+it("takes three capital letters for a code that is right or wrong, and anything else for a sign", () => {
+  // KES is the shilling of Kenya, UDS nothing; "kr." and "CA$" are signs.
+  const said = ["UDS", "KES", "kr.", "CA$", "uds", "UD", "$"];
+  expect(said.filter(isWrongCode)).toEqual(["UDS"]);
 });

@@ -52,7 +52,9 @@ describe("a new job from a book", () => {
     // ISO 4217 gives the yen no minor unit.
     expect(styles).toContain('formatCode="#,##0;-#,##0"');
     expect(styles).not.toContain("#,##0.00;-#,##0.00");
-    expect(made.notes).toContain("JPY has no cents: amounts are calculated to a hundredth and shown whole.");
+    expect(made.notes).toContain(
+      "JPY has no cents: amounts are calculated to a hundredth and shown whole, so payments can differ from their sum by 1.",
+    );
   });
 
   it("is brought up to date with the book, rates and all, each difference shown", () => {

@@ -64,7 +64,7 @@ export function draft(s: SheetLayout): void {
       '=IF(StartAnswered=0,"Answer what you know; usual values stand for the rest.",' +
       'IF(FactsWrong>0,"First fix "&FactsNext&".",IF(DraftWanted="no","Every fact is known: the sheets price this job.",' +
       `IF(ISERROR(${anchor}),"No draft: prices or pumps lack what it needs.",` +
-      'StartAnswered&" of 6 answered. Made-up wages and hours, and prices you have not typed: sign nothing on it."))))',
+      'StartAnswered&" of 6 answered. By made-up wages, hours and markups, not those typed here, and prices you have not typed: sign nothing on it."))))',
     style: "strong",
     look: { align: "left", wrap: true },
     across: s.lastColumn,
