@@ -17,6 +17,8 @@ const NUMBERS: readonly (readonly [label: string, kind: Kind, format?: string])[
 ];
 /** The row of the function that counts trials without a price: after those numbers, before what to measure next. */
 const PRICELESS = NUMBERS.length + 1;
+/** In the order they are shown: texts last, below what stands beside the numbers, where each has the whole width. */
+const SHOWN = [...NUMBERS.entries()].sort(([, a], [, b]) => Number(a[1] === "text") - Number(b[1] === "text"));
 /** Rows of what to measure next that are shown, and that the function may give. */
 const NEXT = { shown: 5, given: 8 } as const;
 
@@ -77,7 +79,7 @@ export function draft(s: SheetLayout): void {
     return `=IF(ISERROR(${anchor}),"",IF(${at}="","",${at}))`;
   };
   s.row = top + 1;
-  NUMBERS.forEach(([label, kind, format], index) => {
+  SHOWN.forEach(([index, [label, kind, format]]) => {
     s.put(s.row, 1, { value: label, style: "label" });
     const text = kind === "text";
     s.put(s.row, 2, {
@@ -85,10 +87,9 @@ export function draft(s: SheetLayout): void {
       style: text ? "resultText" : "result",
       kind,
       look: { ...(format ? { format } : {}), wrap: true },
-      ...(text ? { across: 2 } : {}),
+      ...(text ? { across: s.lastColumn - 1 } : {}),
     });
     if (!text) s.put(s.row, 3, { formula: drafted(index + 1, 3), style: "unit" });
-    if (text) s.roomFor(s.row, 2);
     s.row++;
   });
   s.define("DraftShown", top + 1, 1, s.row - 1, 3);
