@@ -142,7 +142,7 @@ export function takeoffChecks({ takeoff }: Topics): Check[] {
     counted(
       "Lines to order without a cost",
       "no cost",
-      "Give the item a cost on Rates under the code of the line, or type its unit cost.",
+      "Give it a cost on Rates under the code of the line, or type its unit cost.",
       "TakeoffPrices",
     ),
     counted(

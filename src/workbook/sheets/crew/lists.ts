@@ -1,9 +1,10 @@
 import { unitLabel } from "../../../calc/quantity/measures";
-import type { Job, SheetLayout } from "../../layout";
+import { Ref, type Job, type SheetLayout } from "../../layout";
 import { hideBlankRows } from "../../layout/conditions";
 import { formatOf, type Kind } from "../../layout/formats";
 import { said } from "../../layout/said";
 import { head } from "../../layout/tableHead";
+import { fillDown } from "../money/cells";
 import { PIECES } from "../liner/pieces";
 import { heading } from "./heading";
 
@@ -19,7 +20,8 @@ export interface Place {
 interface Column {
   readonly title: string;
   readonly kind: Kind;
-  readonly formula: (row: number) => string;
+  /** Formula of a row, or one that fills the column. */
+  readonly formula: string | ((row: number) => string);
 }
 
 /** Rows that read cells of another sheet's table, blank where that is blank. */
@@ -28,7 +30,7 @@ function rows(s: SheetLayout, { top, left }: Place, count: number, columns: read
   for (let row = 1; row <= count; row++) {
     columns.forEach(({ kind, formula }, index) =>
       s.put(top + row, left + index, {
-        formula: `=${formula(row)}`,
+        ...(typeof formula === "string" ? {} : { formula: `=${formula(row)}` }),
         style: kind === "text" ? "resultText" : "result",
         look: {
           format: kind === "text" ? "General" : formatOf(kind, s.job.system),
@@ -37,6 +39,10 @@ function rows(s: SheetLayout, { top, left }: Place, count: number, columns: read
       }),
     );
   }
+  columns.forEach(({ formula }, index) => {
+    if (typeof formula === "string")
+      fillDown(s, new Ref(s.name, top + 1, left + index, top + count, left + index), formula);
+  });
   hideBlankRows(s, { top: top + 1, left, bottom: top + count, right: left + columns.length - 1 });
 }
 
@@ -45,13 +51,13 @@ const shownIf = (test: string, value: string): string => `IF(${test},${value},""
 /** The liner's pieces; gives the first row below them. */
 export function cuts(s: SheetLayout, place: Place): number {
   heading(s, place.top, place.left, place.across, "Cut list, liner");
-  const piece = (row: number, column: number): string =>
-    shownIf(`COUNT(INDEX(LinerPieces,${row},2))=1`, `INDEX(LinerPieces,${row},${column})`);
+  const piece = (column: number): string =>
+    shownIf("ISNUMBER(INDEX(LinerPieces,0,2))", `INDEX(LinerPieces,0,${column})`);
   rows(s, { ...place, top: place.top + 1 }, PIECES, [
-    { title: "Piece", kind: "text", formula: (row) => piece(row, 1) },
-    { title: "Length", kind: "length", formula: (row) => piece(row, 2) },
-    { title: "Width", kind: "length", formula: (row) => piece(row, 3) },
-    { title: "Count", kind: "count", formula: (row) => piece(row, 4) },
+    { title: "Piece", kind: "text", formula: piece(1) },
+    { title: "Length", kind: "length", formula: piece(2) },
+    { title: "Width", kind: "length", formula: piece(3) },
+    { title: "Count", kind: "count", formula: piece(4) },
   ]);
   return place.top + PIECES + 2;
 }

@@ -1,9 +1,10 @@
-import { defineSheet, type Job, type SheetLayout } from "../../layout";
-import { cellOf, fill } from "../money/cells";
+import { defineSheet, Ref, type Job, type SheetLayout, type TableRef } from "../../layout";
+import { areaAddress } from "../../layout/address";
+import { cellOf, fill, fillDown } from "../money/cells";
 import { costLabel } from "../money/costKinds";
 import { STONE_MACHINE_RATE } from "../money/liftingMachine";
 import { hoursBySize } from "./hoursBySize";
-import { TASKS, taskRows } from "./tasks";
+import { TASKS, taskRows, type Task } from "./tasks";
 
 const FREE_TASKS = 3;
 
@@ -103,14 +104,21 @@ function tasks(s: SheetLayout, job: Job): void {
   s.note(
     "Fittings and check valves are in Pipe, bedding in the digging, seams in the liner. Electrician and plants: your own rows.",
   );
-  const blank = (...cells: readonly string[]): string => {
-    const each = cells.map((cell) => `${cell}=""`);
-    return each.length === 1 ? (each[0] ?? "") : `OR(${each.join(",")})`;
-  };
+  // OR would make one value of a column.
+  const blank = (...cells: readonly string[]): string =>
+    cells.length === 1 ? `${cells[0] ?? ""}=""` : `${cells.map((cell) => `(${cell}="")`).join("+")}>0`;
   const money = (hours: string, rate: string): string => `=IF(${blank(hours, rate)},"",ROUND(${hours}*${rate},2))`;
+  const taken = (each: string, size: string): string =>
+    `=IF(${blank("[quantity]", each, "[size]", "Difficulty")},"",[quantity]*${each}*${size}*Difficulty)`;
+  // A task that is named or counted has a quantity and both rates; 0 says that it takes none, and nobody asks for the rates
+  // of what there is none of.
+  const look =
+    `=IF([task]&[quantity]&[rate]&[machine]="","",IF(IF(ISNUMBER([quantity]),[quantity]=0,FALSE),"",` +
+    `IF(${blank("[quantity]", "[rate]", "[machine]", "[size]")},"to fill","")))`;
+  const rows = TASKS.length + FREE_TASKS;
   const table = s.table({
     name: "LaborTable",
-    rows: TASKS.length + FREE_TASKS,
+    rows,
     columns: [
       { key: "task", title: "Task", kind: "text", input: { message: "What is done; rename as you like." } },
       {
@@ -133,14 +141,20 @@ function tasks(s: SheetLayout, job: Job): void {
         kind: "factor",
         input: { min: 0, max: 1000, message: "Hours of the machine for one unit." },
       },
-      { key: "size", title: "Times by size", kind: "factor", format: "0.00", formula: "=1" },
+      {
+        key: "size",
+        title: "Times by size",
+        kind: "factor",
+        format: "0.00",
+        fixed: Array.from({ length: rows }, () => 1),
+      },
       {
         key: "hours",
         title: "Hours",
         source: "by definition: quantity × hours for one × times by size × difficulty",
         kind: "hours",
         unit: "",
-        formula: `=IF(${blank("[quantity]", "[rate]", "[size]", "Difficulty")},"",[quantity]*[rate]*[size]*Difficulty)`,
+        formula: taken("[rate]", "[size]"),
       },
       {
         key: "machineHours",
@@ -148,7 +162,7 @@ function tasks(s: SheetLayout, job: Job): void {
         source: "by definition: quantity × hours for one × times by size × difficulty",
         kind: "hours",
         unit: "",
-        formula: `=IF(${blank("[quantity]", "[machine]", "[size]", "Difficulty")},"",[quantity]*[machine]*[size]*Difficulty)`,
+        formula: taken("[machine]", "[size]"),
       },
       {
         key: "labor",
@@ -169,9 +183,7 @@ function tasks(s: SheetLayout, job: Job): void {
         title: "Look at",
         kind: "text",
         name: "TaskLooks",
-        // A task that is named or counted has a quantity and both rates; 0 says that it takes none, and nobody asks for
-        // the rates of what there is none of.
-        formula: `=IF([task]&[quantity]&[rate]&[machine]="","",IF(AND(COUNT([quantity])>0,N([quantity])=0),"",IF(${blank("[quantity]", "[rate]", "[machine]", "[size]")},"to fill","")))`,
+        formula: look,
       },
     ],
     usual: taskRows(job.system),
@@ -181,18 +193,13 @@ function tasks(s: SheetLayout, job: Job): void {
       names: { hours: "LaborHours", machineHours: "MachineHours" },
     },
   });
-  const here = (key: string, row: number): string => table.cell(key, row).address.replace(`${s.name}!`, "");
-  TASKS.forEach(({ quantity, stones, times, machineTimes }, index) => {
-    if (times) fill(s, table.cell("size", index + 1), times);
-    if (times && machineTimes) {
-      const [amount, each, size] = ["quantity", "machine", "size"].map((key) => here(key, index + 1));
-      const taken = `${String(amount)}*${String(each)}*${machineTimes}*Difficulty`;
-      const open = blank(String(amount), String(each), String(size), "Difficulty");
-      fill(s, table.cell("machineHours", index + 1), `IF(${open},"",${taken})`);
-    }
-    if (stones) {
-      fill(s, table.cell("machines", index + 1), money(here("machineHours", index + 1), "StoneMachineRate"));
-    }
+  fillTasks(s, table, "hours", () => taken("[rate]", "[size]"));
+  fillTasks(s, table, "machineHours", ({ machineTimes = "[size]" }) => taken("[machine]", machineTimes));
+  fillTasks(s, table, "labor", () => money("[hours]", "LaborRate"));
+  fillTasks(s, table, "machines", ({ stones }) => money("[machineHours]", stones ? "StoneMachineRate" : "MachineRate"));
+  fillTasks(s, table, "look", () => look);
+  TASKS.forEach(({ quantity, times }, index) => {
+    if (times) fill(s, table.cell("size", index + 1), times, { label: "Times by size" });
     const names = quantity === "once" ? ["DesignFlow"] : quantity;
     const amount = quantity === "once" ? "1" : names.join("+");
     const cell = cellOf(s, table.cell("quantity", index + 1));
@@ -255,4 +262,26 @@ function checks(s: SheetLayout): void {
     weight: "look",
     needs: ["Difficulty"],
   });
+}
+
+/**
+ * Gives the usual tasks one formula for each run of rows that reckon alike. The rows of the user's own tasks keep one each: what
+ * he types there may read the hours of another task, which in one formula would be a circle.
+ */
+function fillTasks(s: SheetLayout, table: TableRef, key: string, formulaOf: (task: Task) => string): void {
+  const formulas = TASKS.map(formulaOf);
+  for (let first = 0, end = 0; first < formulas.length; first = end) {
+    const formula = formulas[first] ?? "";
+    while (formulas[end] === formula) end++;
+    const run = (column: string): Ref => {
+      const { sheet, top, left } = table.cell(column, first + 1);
+      return new Ref(sheet, top, left, top + end - first - 1, left);
+    };
+    for (let row = first + 1; row <= end; row++) delete cellOf(s, table.cell(key, row)).formula;
+    fillDown(
+      s,
+      run(key),
+      formula.replace(/\[(\w+)\]/g, (_, other: string) => areaAddress(run(other))),
+    );
+  }
 }

@@ -127,16 +127,18 @@ export function pieces(s: SheetLayout): void {
         source: "by definition: length × width × weight per area",
         kind: "weight",
         name: "PieceWeights",
-        formula: '=IF(COUNT([length],[width],LinerWeight)=3,[length]*[width]*LinerWeight,"")',
+        whole: true,
+        formula: '=IF(ISNUMBER([length])*ISNUMBER([width])*COUNT(LinerWeight),[length]*[width]*LinerWeight,"")',
       },
       {
         key: "fits",
         title: "From one sheet",
         kind: "text",
         name: "PieceFits",
+        whole: true,
         formula:
-          '=IF(MIN(COUNT([length],[width])-1,COUNT(RollWidths))<=0,"",IF(OR(MIN([length],[width])<=MAX(RollWidths),' +
-          'AND(LinerTurn="no",[width]<=MAX(RollWidths))),"yes","needs a seam"))',
+          '=IF(ISNUMBER([length])*ISNUMBER([width])*COUNT(RollWidths)=0,"",IF((IF([length]<[width],[length],[width])<=MAX(RollWidths))+' +
+          '(LinerTurn="no")*([width]<=MAX(RollWidths))>0,"yes","needs a seam"))',
       },
     ],
     demo: {

@@ -62,14 +62,15 @@ export function labor(s: SheetLayout, job: Job): void {
         name: "LaborWages",
         input: { min: 0, max: 1000, message: "Wage paid for an hour." },
       },
-      { key: "burden", title: "Burden", kind: "share", formula: `=IF(ISNUMBER([wage]),BurdenTotal,"")` },
+      { key: "burden", title: "Burden", kind: "share", whole: true, formula: '=IF(ISNUMBER([wage]),BurdenTotal,"")' },
       {
         key: "rate",
         title: "Cost an hour",
         source: "by definition: the wage and its burden, rounded to a cent",
         kind: "money",
         name: "LaborHourRates",
-        formula: `=IF(ISNUMBER([wage]),ROUND([wage]*(1+N([burden])),2),"")`,
+        whole: true,
+        formula: '=IF(ISNUMBER([wage]),ROUND([wage]*(1+IF(ISTEXT([burden]),0,[burden])),2),"")',
       },
       {
         key: "people",
@@ -82,10 +83,16 @@ export function labor(s: SheetLayout, job: Job): void {
     usual: wages.map(({ role, wage, people }) => [role, wage, people]),
   });
   s.result({
+    name: "WageGaps",
+    label: "Lines that lack a number",
+    formula: `=${gaps(WAGES)}+${gaps(BURDEN)}`,
+    kind: "count",
+  });
+  s.result({
     name: "CrewHourRate",
     label: "One hour of one person, crew average",
     source: "by definition: the mean, weighed by people",
-    formula: `=IF(${gaps(WAGES)}+${gaps(BURDEN)}>0,"",ROUND(SUMPRODUCT(CrewPeople,LaborHourRates)/SUM(CrewPeople),2))`,
+    formula: `=IF(WageGaps>0,"",ROUND(SUMPRODUCT(CrewPeople,LaborHourRates)/SUM(CrewPeople),2))`,
     kind: "money",
     needs: ["CrewPeople", "LaborHourRates"],
     strong: true,
@@ -101,6 +108,7 @@ export function machines(s: SheetLayout, job: Job): void {
     kind: "money" as const,
     input: { min: 0, max: 1000, message },
   });
+  const parts = ["[own]", "[fuel]", "[wear]"];
   s.table({
     name: "MachineTable",
     rows: FACTS.machines.rows,
@@ -120,7 +128,8 @@ export function machines(s: SheetLayout, job: Job): void {
         title: "Cost an hour",
         kind: "money",
         name: "MachineHourRates",
-        formula: `=IF(COUNT([own],[fuel],[wear])=0,"",ROUND(SUM([own],[fuel],[wear]),2))`,
+        whole: true,
+        formula: `=IF(${parts.map((part) => `ISNUMBER(${part})`).join("+")}=0,"",ROUND(${parts.map((part) => `IF(ISTEXT(${part}),0,${part})`).join("+")},2))`,
       },
       {
         key: "share",
@@ -143,10 +152,16 @@ export function machines(s: SheetLayout, job: Job): void {
     ]),
   });
   s.result({
+    name: "MachineGaps",
+    label: "Machines that lack a number",
+    formula: `=${gaps(MACHINES)}`,
+    kind: "count",
+  });
+  s.result({
     name: "MachineHourRate",
     label: "One machine hour, average",
     source: "by definition: the mean, weighed by share",
-    formula: `=IF(${gaps(MACHINES)}>0,"",ROUND(SUMPRODUCT(MachineShares,MachineHourRates)/SUM(MachineShares),2))`,
+    formula: `=IF(MachineGaps>0,"",ROUND(SUMPRODUCT(MachineShares,MachineHourRates)/SUM(MachineShares),2))`,
     kind: "money",
     needs: ["MachineShares", "MachineHourRates"],
     strong: true,

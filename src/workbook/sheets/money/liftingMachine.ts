@@ -55,7 +55,8 @@ export function liftColumns({ system }: Job): ColumnSpec[] {
       format: "0.00",
       name: "MachineRanks",
       // What works the usual hours goes before what is fetched, an engine before a hoist, then the cheapest hour.
-      formula: '=IF([fits]="fits",[rate]+IF(N([share])>0,0,20000)+IF([fuel]>0,0,10000),"")',
+      whole: true,
+      formula: '=IF([fits]="fits",[rate]+IF(ISNUMBER([share])*([share]>0),0,20000)+IF([fuel]>0,0,10000),"")',
     },
   ];
 }

@@ -17,6 +17,7 @@ export const ORDER_LINES = 24;
 /** The suppliers that the takeoff orders from, with what their orders need besides. */
 export function supplierTable(s: SheetLayout, job: Job): TableRef {
   s.section("Suppliers of this job");
+  const each = `{${Array.from({ length: MOST_SUPPLIERS }, (_, index) => index + 1).join(";")}}`;
   return s.table({
     name: "SupplierTable",
     rows: MOST_SUPPLIERS,
@@ -26,7 +27,8 @@ export function supplierTable(s: SheetLayout, job: Job): TableRef {
         title: "Supplier",
         kind: "text",
         name: "OrderSuppliers",
-        formula: `=IFERROR(INDEX(TakeoffSuppliers,MATCH([#],TakeoffSupplierNumbers,0)),"")`,
+        whole: true,
+        formula: `=IFERROR(INDEX(TakeoffSuppliers,MATCH(${each},TakeoffSupplierNumbers,0)),"")`,
       },
       { key: "order", title: "Order no.", kind: "text", input: { max: 20, message: "Number of the purchase order." } },
       { key: "wanted", title: "Wanted on", kind: "date", input: { message: "Day the goods are wanted on site." } },
@@ -40,13 +42,15 @@ export function supplierTable(s: SheetLayout, job: Job): TableRef {
         key: "amount",
         title: "Takeoff",
         kind: "money",
-        formula: `=IF([supplier]="","",SUMIFS(TakeoffCosts,TakeoffSupplierNumbers,[#]))`,
+        whole: true,
+        formula: `=IF([supplier]="","",SUMIFS(TakeoffCosts,TakeoffSupplierNumbers,${each}))`,
       },
       {
         key: "open",
         title: "Lines to order",
         kind: "count",
-        formula: `=IF([supplier]="","",COUNTIFS(TakeoffSupplierNumbers,[#],TakeoffOpen,">0"))`,
+        whole: true,
+        formula: `=IF([supplier]="","",COUNTIFS(TakeoffSupplierNumbers,${each},TakeoffOpen,">0"))`,
       },
       {
         key: "remark",

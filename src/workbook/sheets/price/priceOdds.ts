@@ -43,7 +43,8 @@ export function odds(s: SheetLayout): void {
         title: "Low",
         source: "by definition: the likely cost less its share",
         kind: "money",
-        formula: `=IF(ISNUMBER([likely]),ROUND([likely]*(1-MIN(1,N([below]))),2),"")`,
+        whole: true,
+        formula: '=IF(ISNUMBER([likely]),ROUND([likely]*(1-IF(ISTEXT([below]),0,IF([below]>1,1,[below]))),2),"")',
       },
       { key: "likely", title: "Likely", kind: "money", formula: `=IF(COUNT(TotalCost)=0,"",${likely})` },
       {
@@ -51,7 +52,8 @@ export function odds(s: SheetLayout): void {
         title: "High",
         source: "by definition: the likely cost and its share on top",
         kind: "money",
-        formula: `=IF(ISNUMBER([likely]),ROUND([likely]*(1+[above]),2),"")`,
+        whole: true,
+        formula: '=IF(ISNUMBER([likely]),ROUND([likely]*(1+[above]),2),"")',
       },
     ],
     usual: [

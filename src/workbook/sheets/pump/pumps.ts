@@ -64,19 +64,19 @@ export function ranking(s: SheetLayout): void {
   s.note(
     "As many of each as the flow needs, up to three side by side at full speed, without what their risers cost. Those that meet the flow come first, the cheapest to own on top.",
   );
-  const from = (column: number): string =>
-    `=IF(INDEX(PumpRanking,[#],${column})="","",INDEX(PumpRanking,[#],${column}))`;
+  const from = (column: number, row: "0" | "[#]" = "0"): string =>
+    `=IF(INDEX(PumpRanking,${row},${column})="","",INDEX(PumpRanking,${row},${column}))`;
   s.table({
     rows: PUMP_ROWS,
     columns: [
-      { key: "pump", title: "Pump", kind: "text", formula: from(2) },
-      { key: "rank", title: "Rank", kind: "count", formula: from(1) },
-      { key: "count", title: "How many", kind: "count", formula: from(3) },
-      { key: "flow", title: "Flow delivered", kind: "flow", formula: from(4) },
-      { key: "head", title: "Head", kind: "head", formula: from(5) },
-      { key: "energy", title: "Energy per year", kind: "money", formula: from(6) },
-      { key: "own", title: "Cost to own", kind: "money", formula: from(7) },
-      { key: "verdict", title: "Verdict", kind: "text", formula: from(8), across: 8 },
+      { key: "pump", title: "Pump", kind: "text", whole: true, formula: from(2) },
+      { key: "rank", title: "Rank", kind: "count", whole: true, formula: from(1) },
+      { key: "count", title: "How many", kind: "count", whole: true, formula: from(3) },
+      { key: "flow", title: "Flow delivered", kind: "flow", whole: true, formula: from(4) },
+      { key: "head", title: "Head", kind: "head", whole: true, formula: from(5) },
+      { key: "energy", title: "Energy per year", kind: "money", whole: true, formula: from(6) },
+      { key: "own", title: "Cost to own", kind: "money", whole: true, formula: from(7) },
+      { key: "verdict", title: "Verdict", kind: "text", formula: from(8, "[#]"), across: 8 },
     ],
   });
   // Room for a verdict of two lines.

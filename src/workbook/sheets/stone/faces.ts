@@ -32,7 +32,8 @@ export function drops(s: SheetLayout): void {
         key: "height",
         title: "Height",
         kind: "length",
-        formula: `=IF(ISNUMBER(INDEX(Drops,[#])),INDEX(Drops,[#]),"")`,
+        whole: true,
+        formula: '=IF(ISNUMBER(Drops),Drops,"")',
       },
       {
         key: "width",
@@ -51,14 +52,16 @@ export function drops(s: SheetLayout): void {
         source: "by definition: length × height",
         kind: "area",
         format: "#,##0.00",
-        formula: `=IF(COUNT([height],[width])=2,[height]*[width],"")`,
+        whole: true,
+        formula: '=IF(ISNUMBER([height])*ISNUMBER([width]),[height]*[width],"")',
       },
       {
         key: "tons",
         title: "Boulders",
         source: "by definition: shared by the area of the face",
         kind: "load",
-        formula: `=IF(COUNT([area],DropTons)=2,IF([area]>0,DropTons*[area]/SUM([area:all]),0),"")`,
+        whole: true,
+        formula: '=IF(ISNUMBER([area])*COUNT(DropTons),IF([area]>0,DropTons*[area]/SUM([area]),0),"")',
       },
     ],
   });

@@ -96,12 +96,12 @@ function checks(s: SheetLayout): void {
   add(
     "Lines to order without a cost",
     "no cost",
-    "Give the item a cost on Rates under the code of the line, or type its unit cost.",
+    "Give it a cost on Rates under the code of the line, or type its unit cost.",
     "TakeoffPrices",
     {
       cureNow:
-        'IF(COUNTIF(AskMissing,"?*")>0,"Not on Rates: "&INDEX(AskMissing,MATCH("?*",AskMissing,0))&". Add it there under that code, with a price.",' +
-        '"Give the item a cost on Rates under the code of the line, or type its unit cost.")',
+        'IFERROR("Not on Rates: "&INDEX(AskMissing,MATCH("?*",AskMissing,0))&". Add it there under that code, with a price.",' +
+        '"Give it a cost on Rates under the code of the line, or type its unit cost.")',
     },
   );
   add(
