@@ -78,6 +78,8 @@ export interface TakeoffLine {
 export interface AskSpec {
   /** How much of the line it is, pieces or a share: a formula that always gives a number, or 1 where it is all of it. */
   readonly count: string | 1;
+  /** What that rests on, as of a result. */
+  readonly source?: string;
   /**
    * Formulas of the codes it may have, at most two, the more exact first; "" while the size is not known. "[line]" is the
    * line's own code.

@@ -9,9 +9,6 @@ import { sheets } from "../../../src/workbook/sheets";
 /** What a stated source begins with or says: a definition, a rule of thumb, memory, or a work with its year or number. */
 const SAYS_WHERE = /^by definition|common practice, no source|from memory|\d{2}/;
 
-/** Sheets whose sources are still to be stated. */
-const TO_COME: readonly string[] = ["Takeoff"];
-
 function unsourced(origins: readonly NumberOrigin[]): string[] {
   return origins
     .filter(({ needs, source }) => needs.length > 0 && source === undefined)
@@ -20,7 +17,7 @@ function unsourced(origins: readonly NumberOrigin[]): string[] {
 
 describe("the sources of the workbook's formulas", () => {
   it.each(["US", "SI"] as const)("stand beside every formula that is no plain sum or reference, %s", (system) => {
-    const origins = originsOf(assemble(sheets, system, "demo")).filter(({ sheet }) => !TO_COME.includes(sheet));
+    const origins = originsOf(assemble(sheets, system, "demo"));
     expect(unsourced(origins)).toEqual([]);
     expect(origins.filter(({ label }) => label === "").map(({ sheet, cell }) => `${sheet}!${cell}`)).toEqual([]);
     expect(origins.filter(({ source }) => source !== undefined && !SAYS_WHERE.test(source))).toEqual([]);

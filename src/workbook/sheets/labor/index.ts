@@ -207,7 +207,7 @@ function tasks(s: SheetLayout, job: Job): void {
     cell.style = { ...cell.style, italic: true };
   });
   for (const key of ["hours", "machineHours"]) {
-    const column = here(key, 1) + ":" + here(key, TASKS.length + FREE_TASKS);
+    const column = areaAddress(table.column(key));
     // Hours that come to nothing while a task's are open are not known yet.
     fill(
       s,

@@ -100,6 +100,7 @@ export function buying(s: SheetLayout, job: Job): void {
         {
           rows: ROUTE_ROWS + RISER_ROWS,
           count: `(${each})*PipesAlike`,
+          source: "by definition: each pump has its riser",
           codes: [`IF(PipeSizes="","",[line]&" "&${inCode("PipeSizes")})`],
         },
       ],

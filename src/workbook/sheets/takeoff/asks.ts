@@ -1,5 +1,6 @@
 import { Ref, type AskSpec, type Job, type SheetLayout, type TableRef } from "../../layout";
 import { areaAddress } from "../../layout/address";
+import type { Origin } from "../../model";
 import type { ColumnSpec } from "../../layout/tableColumns";
 import { cellOf, fill, fillDown } from "../money/cells";
 import { inPacks, UNIT_COST_FORMAT } from "./takeoffColumns";
@@ -97,6 +98,7 @@ export function asks(s: SheetLayout, job: Job, lines: TableRef): ReadonlyMap<str
       {
         key: "wasted",
         title: "Much × waste",
+        source: "by definition: amount × waste, for the mean",
         kind: "number",
         name: "AskWasted",
         whole: true,
@@ -105,6 +107,7 @@ export function asks(s: SheetLayout, job: Job, lines: TableRef): ReadonlyMap<str
       {
         key: "need",
         title: "Of the need",
+        source: "by definition: the line's need, shared by amount",
         kind: "number",
         whole: true,
         formula: `=IF([count]<=0,0,IF(${need}="",0,${need}*[count]/SUMIFS(AskCounts,AskLines,[line])))`,
@@ -112,6 +115,7 @@ export function asks(s: SheetLayout, job: Job, lines: TableRef): ReadonlyMap<str
       {
         key: "least",
         title: "With waste",
+        source: "by definition: need with waste, the minimum at least",
         kind: "number",
         whole: true,
         formula: "=IF([need]*(1+[waste])>[minimum],[need]*(1+[waste]),[minimum])",
@@ -119,6 +123,7 @@ export function asks(s: SheetLayout, job: Job, lines: TableRef): ReadonlyMap<str
       {
         key: "buy",
         title: "To buy",
+        source: "by definition: in whole packs; a millionth of a pack is noise",
         kind: "number",
         name: "AskBuys",
         whole: true,
@@ -143,16 +148,16 @@ export function asks(s: SheetLayout, job: Job, lines: TableRef): ReadonlyMap<str
       return new Ref(sheet, top, left, top + of.length - 1, left);
     };
     const line = areaAddress(column("line"));
-    const put = (key: string, formula: string): void => {
+    const put = (key: string, formula: string, origin?: Origin): void => {
       const whole = formula.replaceAll("[line]", line);
-      if (of.length > 1) fillDown(s, column(key), whole);
-      else fill(s, column(key), whole);
+      if (of.length > 1) fillDown(s, column(key), whole, origin);
+      else fill(s, column(key), whole, origin);
     };
     const [exact, second] = ask.codes;
     put("first", exact ?? '""');
     if (second !== undefined) put("second", second);
     if (ask.count === 1) cellOf(s, column("count")).value = 1;
-    else put("count", ask.count);
+    else put("count", ask.count, ask.source === undefined ? undefined : { label: "How much", source: ask.source });
     counts.set(of[0] ?? "", column("count"));
   }
   return counts;

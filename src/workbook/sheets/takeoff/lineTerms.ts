@@ -1,5 +1,6 @@
 import { Ref, type Job, type SheetLayout, type TableRef } from "../../layout";
 import { areaAddress, cellAddress } from "../../layout/address";
+import type { Origin } from "../../model";
 import { RATE_TABLE } from "../../rateColumns";
 import { cellOf, fill, fillDown } from "../money/cells";
 import { MARK } from "../rates/priceList";
@@ -22,7 +23,8 @@ export function termsOfLines(s: SheetLayout, job: Job, table: TableRef): void {
     const columns = columnsOf(table, rates, products, rows);
     for (const [key, formula] of Object.entries(formulaOf)) {
       const { sheet, top, left } = table.cell(key, 1);
-      fillDown(s, new Ref(sheet, top, left, top + rows - 1, left), formula(columns));
+      const origin = SOURCES[key];
+      fillDown(s, new Ref(sheet, top, left, top + rows - 1, left), formula(columns), origin);
     }
   };
   fillRows(count, TERMS);
@@ -105,6 +107,11 @@ function ownPrice({ listed, of }: Columns): string {
   return `(${listed("cost")}<>"")+(${of("asked")}="")>0`;
 }
 
+const SOURCES: Readonly<Record<string, Origin>> = {
+  waste: { label: "Waste", source: "by definition: the mean of its products, weighed by amount" },
+  price: { label: "Unit cost", source: "by definition: the mean of its products, weighed by amount" },
+};
+
 const TERMS: Readonly<Record<string, (columns: Columns) => string>> = {
   waste: (c) => orElse(c, "waste", `IF(${c.of("asked")}=0,0,${sum(c, "AskWasted")}/${c.of("asked")})`),
   minimum: (c) => orElse(c, "minimum", sum(c, "AskMinimums")),
@@ -152,11 +159,12 @@ function freightLine(s: SheetLayout, table: TableRef, typed: Ref, row: number): 
     return cellAddress(top, left);
   };
   const { least, order } = workedOut(1);
-  for (const { key, formula } of [least, order]) {
+  for (const { key, title: label, source, formula } of [least, order]) {
     fill(
       s,
       table.cell(key, row),
       String(formula).replace(/\[(\w+)\]/g, (_, other: string) => at(other)),
+      source === undefined ? { label } : { label, source: s.job.pick(source) },
     );
   }
   cellOf(s, table.cell("freight", row)).value = 0;

@@ -78,6 +78,7 @@ export function ownColumns(system: UnitSystem): ColumnSpec[] {
 
 /** What stands for a code that the price list does not have: a row behind its end. */
 const NOWHERE = 99_999;
+const NOWHERE_SOURCE = "by definition: a row behind the end of the price list says that a code is not there";
 
 /**
  * Finds each own line's code in the price list, and reads its row a column at a time; blank inputs of the line then read it.
@@ -96,6 +97,7 @@ export function lookUp(s: SheetLayout, own: TableRef): void {
       s,
       area,
       formula.replace(/\[(\w+)\]/g, (_, other: string) => areaAddress(own.column(other))),
+      { label: title, source: NOWHERE_SOURCE },
     );
     return area;
   };
@@ -127,6 +129,7 @@ export function lookUp(s: SheetLayout, own: TableRef): void {
       s,
       own.column(key),
       formula.replace(/\[(\w+)\]/g, (_, other: string) => areaAddress(own.column(other))),
+      { label: TITLES[key] ?? "Freight", source: NOWHERE_SOURCE },
     );
   fillOwn("mark", `IF(IF(${BOUGHT},[price]=${listPrice},FALSE),${inList},"")`);
   fillOwn("freight", `IF(${BOUGHT},IF(${place}="",0,${listed("RateFreights", "0")}+0),0)`);

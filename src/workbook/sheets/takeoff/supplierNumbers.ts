@@ -21,9 +21,9 @@ export function supplierNumbers(s: SheetLayout, lines: TableRef, own: TableRef):
       {
         key: "share",
         title: "Share of a supplier",
+        source: "by definition: all lines of a supplier come to 1 together",
         kind: "number",
         whole: true,
-        // All lines of a supplier come to 1 together.
         formula: '=IF([first]="",0,1/COUNTIF([first],[first]))',
       },
     ],

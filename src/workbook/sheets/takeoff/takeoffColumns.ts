@@ -145,6 +145,7 @@ export function workedOut(rows: number, ordered = rows): Readonly<Record<Worked,
     least: {
       key: "least",
       title: "With waste",
+      source: "by definition: need with waste, the minimum at least",
       kind: "number",
       whole: ordered,
       formula: `=IF([need]="","",IF([need]<=0,0,IF(${terms},"",IF(${wasted}>[minimum],${wasted},[minimum]))))`,
