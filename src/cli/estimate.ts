@@ -4,6 +4,8 @@ import { evaluate } from "../job/evaluate";
 import { compareReckonings, type Difference } from "../workbook/reckoning/compare";
 import { readJob } from "../workbook/reckoning/readJob";
 import { unsound } from "../workbook/reckoning/soundness";
+import { tapeTexts } from "../workbook/reckoning/tapeTexts";
+import type { OpenedWorkbook, Recalculated } from "../workbook/recalculate";
 import { summarize, summaryText } from "../workbook/summary";
 import { openWorkbookFile } from "./workbookFile";
 
@@ -26,7 +28,7 @@ export async function estimate(args: readonly string[]): Promise<Estimate> {
   if (unknown !== undefined) throw new Error(`There is no option ${unknown}. ${USAGE}`);
   const [file, ...more] = args.filter((argument) => argument !== "--json");
   if (file === undefined || more.length > 0) throw new Error(USAGE);
-  const workbook = (await openWorkbookFile(file)).recalculate();
+  const { workbook, taken } = readAsTape(await openWorkbookFile(file));
   const summary = summarize(workbook);
   if (!summary) throw new Error(`${file} is not a Rillwright estimate: it has no cell named Units that says US or SI.`);
   refuseUnsound(file, unsound(workbook));
@@ -37,17 +39,37 @@ export async function estimate(args: readonly string[]): Promise<Estimate> {
   );
   const differences = compareReckonings(workbook, evaluate(used), used);
   const agrees = differences.length === 0;
-  if (args.includes("--json")) return { text: JSON.stringify({ file, ...summary, differences }, null, 2), agrees };
-  return { text: `${summaryText(summary)}\n\n${secondReckoning(differences)}`, agrees };
+  if (args.includes("--json"))
+    return { text: JSON.stringify({ file, ...summary, taken, differences }, null, 2), agrees };
+  const told =
+    taken.length === 0 ? [] : [["Texts in tables, read as a tape says them:", ...taken.map(indented)].join("\n")];
+  return { text: [summaryText(summary), ...told, secondReckoning(differences)].join("\n\n"), agrees };
+}
+
+/** The workbook calculated with numbers in place of what a tape says in columns of tables, and a sentence for each. */
+function readAsTape(opened: OpenedWorkbook): { workbook: Recalculated; taken: readonly string[] } {
+  const workbook = opened.recalculate();
+  const { names, formulas, named } = workbook;
+  const system = named("Units")?.[0]?.[0] === "SI" ? "SI" : "US";
+  const texts = tapeTexts(named, { system, names }).filter(({ cell }) => !formulas.has(cell));
+  if (texts.length === 0) return { workbook, taken: [] };
+  return {
+    workbook: opened.recalculate(new Map(texts.map(({ cell, value }) => [cell, value]))),
+    taken: texts.map(({ said }) => said),
+  };
 }
 
 /** How many reasons are listed before the rest is only counted. */
 const MOST_REASONS = 12;
 
+function indented(line: string): string {
+  return `  ${line}`;
+}
+
 function refuseUnsound(file: string, reasons: readonly string[]): void {
   if (reasons.length === 0) return;
   const more = reasons.length - MOST_REASONS;
-  const listed = reasons.slice(0, MOST_REASONS).map((reason) => `  ${reason}`);
+  const listed = reasons.slice(0, MOST_REASONS).map(indented);
   throw new Error(
     [`${file} has no price that could be trusted:`, ...listed, ...(more > 0 ? [`  and ${more} more`] : [])].join("\n"),
   );

@@ -3,6 +3,8 @@ import type { Place } from "../host/port";
 /** How complete the job is, in one line, and the next cell to fill or mend. */
 export interface Completeness {
   readonly said: string;
+  /** Whether any is typed that cannot be read. */
+  readonly anyWrong: boolean;
   /** "Site!B19", and what it is called, "Site: Run"; undefined where nothing is left. */
   readonly next: { readonly place: Place; readonly called: string } | undefined;
 }
@@ -36,6 +38,7 @@ export function readCompleteness(
   const called = missing[places.findIndex(([one]) => one === place)]?.[0];
   return {
     said: `Facts: ${some.map(({ called, count }) => `${count} ${called}`).join(", ")}.`,
+    anyWrong: counts.some(({ called: state, count }) => state === "wrong" && count > 0),
     next: place === "" ? undefined : { place, called: called || place },
   };
 }

@@ -10,6 +10,7 @@ import { buildWorkbook } from "../../src/workbook/build";
 import { GLANCE } from "../../src/workbook/glance";
 import { defineSheet } from "../../src/workbook/layout";
 import type { Summary } from "../../src/workbook/summary";
+import { sheets } from "../../src/workbook/sheets";
 import { writeWorkbook } from "../../src/workbook/write";
 import { badFiles } from "../badFiles";
 
@@ -20,6 +21,10 @@ function kept(name: string, bytes: Uint8Array): string {
   const file = path.join(folder, name);
   writeFileSync(file, bytes);
   return file;
+}
+
+function never(): never {
+  throw new Error("the demo has no lips");
 }
 
 describe("the estimate command", () => {
@@ -34,6 +39,22 @@ describe("the estimate command", () => {
     expect(text).toMatch(/Calculated a second time by other code: the same in every result and check\.$/);
     expect(text).toMatch(/^Hollow Bank stream, backyard \(US units\)/);
     expect(text).toMatch(/Checks: \d+ in order/);
+  });
+
+  it("reads what a tape says in a column of a table, and says so", async () => {
+    const model = assemble(sheets, "US", "demo");
+    const { sheet, area } = model.names.find(({ name }) => name === "LipTable") ?? never();
+    const lip =
+      model.sheets
+        .find(({ name }) => name === sheet)
+        ?.rows.get(area.top)
+        ?.get(area.left) ?? never();
+    // 2 × 12 + 2 = 26 in, which the demo's lip has as a number.
+    expect(lip.value).toBe(26);
+    lip.value = "2' 2";
+    const { text, agrees } = await estimate([kept("tape.xlsx", await writeWorkbook(model, { charts: false }))]);
+    expect(agrees).toBe(true);
+    expect(text).toMatch(/Texts in tables, read as a tape says them:\n {2}Water!B\d+: 2' 2 taken as 26 in\n/);
   });
 
   it("prints it as JSON, with units", async () => {

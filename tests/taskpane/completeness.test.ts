@@ -14,10 +14,12 @@ const facts = [
 it("counts the facts by how far to trust them, and leads to the next cell in plain words", () => {
   expect(readCompleteness([...shown("43", "0", "70", "18", "2", "1", "Site!B19"), ...facts])).toEqual({
     said: "Facts: 43 yours, 70 assumed, 18 invented, 2 unknown, 1 wrong.",
+    anyWrong: true,
     next: { place: "Site!B19", called: "Site: Run" },
   });
   expect(readCompleteness([...shown("120", "31", "0", "0", "0", "0", ""), ...facts])).toEqual({
     said: "Facts: 120 yours, 31 your company's.",
+    anyWrong: false,
     next: undefined,
   });
 });

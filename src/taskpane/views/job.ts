@@ -7,6 +7,7 @@ import { button, make } from "../ui/elements";
 import { rebuild } from "../ui/rebuild";
 import type { Desk, View } from "../ui/desk";
 import { papersPart } from "./papers";
+import { tapeTextsPart } from "./tapeTexts";
 import { tryOption } from "./tryOption";
 import { wantedPriceForm } from "./wantedPrice";
 
@@ -27,11 +28,13 @@ export function jobView(desk: Desk): View {
   const summary = make("p", { role: "status" });
   let shownLast = "";
 
+  const texts = tapeTextsPart(desk);
   let complete = "";
   function showComplete(now: Completeness | undefined): void {
     if (JSON.stringify(now ?? "") === complete) return;
     complete = JSON.stringify(now ?? "");
     rebuild(facts, now ? completeness(desk, now) : []);
+    texts.show(now?.anyWrong ?? false);
   }
 
   async function refresh(): Promise<void> {
@@ -71,6 +74,7 @@ export function jobView(desk: Desk): View {
       {},
       make("h2", {}, "The job at a glance"),
       facts,
+      texts.body,
       numbers,
       wantedPriceForm(desk),
       option.body,
@@ -99,7 +103,10 @@ export function jobView(desk: Desk): View {
     ),
     refresh: () =>
       desk.attempt(() => Promise.all([refresh(), option.refresh(), papers.refresh()]).then(() => undefined)),
-    forget: () => option.forget(),
+    forget: () => {
+      option.forget();
+      texts.forget();
+    },
   };
 }
 

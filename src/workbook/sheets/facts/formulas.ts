@@ -2,7 +2,10 @@ import { areaAddress, cellAddress, type Ref } from "../../layout/address";
 import { COLUMN, FIRST_FACT, LAST_FACT } from "../../layout/factCells";
 
 /** The first day and the last of the numbers that may be days that a host made of 3/4 or 9-4: 2000 to 2099. */
-const DAYS = { first: 36526, last: 73050 } as const;
+export const DAYS = { first: 36526, last: 73050 } as const;
+
+/** The measures whose entries a host may take for days: 3/4 and 9-4 are lengths on a tape. */
+export const DATED: ReadonlySet<string> = new Set(["length", "size", "head"]);
 
 type Cells = Readonly<Record<keyof typeof COLUMN, string>>;
 

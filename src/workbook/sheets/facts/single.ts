@@ -6,11 +6,8 @@ import { USUAL, type Usual } from "../../../job/facts/usual";
 import { inSystem } from "../../../job/facts/units";
 import type { Job, SheetLayout } from "../../layout";
 import { COLUMN, factCell, readsTape, takes } from "../../layout/factCells";
-import { cellsIn, reading, usedChoice, usedNumber, usedText } from "./formulas";
+import { cellsIn, DATED, reading, usedChoice, usedNumber, usedText } from "./formulas";
 import { draftedHere, typedHere } from "./typedHere";
-
-/** The measures whose entries a host may take for days: 3/4 and 9-4 are lengths on a tape. */
-const DATED = new Set<string>(["length", "size", "head"]);
 
 /** When facts that most jobs do without are needed: a count of modules needs the size of one. */
 const MODULES = 'COUNTIF(PartKinds,"modules")>0';

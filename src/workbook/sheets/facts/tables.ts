@@ -1,3 +1,5 @@
+import { kindOf } from "../../../calc/quantity/kinds";
+import { defaultUnit, isMeasure } from "../../../calc/quantity/measures";
 import { FACTS, type FactKey } from "../../../job/facts";
 import type { ColumnFact, NumberFact, TableFact } from "../../../job/facts/fact";
 import { SHIPPED_TABLES } from "../../../job/facts/usual";
@@ -6,7 +8,7 @@ import type { Job, SheetLayout } from "../../layout";
 import { areaAddress, cellAddress, Ref } from "../../layout/address";
 import { COLUMN, MARKED_TABLES, takes } from "../../layout/factCells";
 import { fillDown } from "../money/cells";
-import { cellsIn } from "./formulas";
+import { cellsIn, DATED, DAYS } from "./formulas";
 import { draftedHere, typedHere } from "./typedHere";
 
 /** Tables longer than this are looked through by their readers. */
@@ -77,7 +79,19 @@ function columnRow(
   });
   s.put(row, COLUMN.company, {});
   if (workedWhole(table)) s.put(row, COLUMN.assumed, { formula: `=${typedOver(cells)}` });
-  s.put(row, COLUMN.note, { value: `In its cells of "${column.question}" type ${takes(column, job.system)}` });
+  // A reader for each of its cells would make thousands: a text is said to be wrong, with the number or formula to type.
+  const unit = isMeasure(column.kind) ? defaultUnit(column.kind, job.system) : undefined;
+  const example = kindOf(unit ?? "")?.examples.split(/, | or /)[0];
+  const read = unit && example ? `; for ${example} type =RILL.QTY("${example.replace(/"/g, '""')}","${unit}")` : "";
+  const asked = `In its cells of "${column.question}" type ${takes(column, job.system).replace(/, like .*/, "")}${read}`;
+  const day = `IFERROR(SUMPRODUCT(ISNUMBER(${area})*(${area}>=${DAYS.first})*(${area}<=${DAYS.last})),0)>0`;
+  s.put(
+    row,
+    COLUMN.note,
+    DATED.has(column.kind) && most < DAYS.first
+      ? { formula: `=IF(${day},"Excel made a date of it. ","")&"${asked.replace(/"/g, '""')}"` }
+      : { value: asked },
+  );
   s.put(row, COLUMN.least, { value: least });
   s.put(row, COLUMN.most, { value: most });
 }
