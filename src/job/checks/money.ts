@@ -211,10 +211,11 @@ export function priceChecks(job: Job, { price, takeoff }: Topics): Check[] {
     }),
     check({
       label: "The price wanted is the price",
-      needs: [quoted, price.asked],
+      needs: [quoted],
       value: () => there(quoted).beforeTax,
-      limit: () => there(price.asked),
-      ok: () => toCents(there(quoted).beforeTax) === toCents(there(price.asked)),
+      // Nothing wanted is met by any price.
+      limit: () => price.asked ?? there(quoted).beforeTax,
+      ok: () => price.asked === undefined || toCents(there(quoted).beforeTax) === toCents(price.asked),
       cure: "Type a price above the cost, or clear it: until then the markups make the price.",
       place: "OwnPrice",
       kind: "money",

@@ -85,15 +85,17 @@ function checks(s: SheetLayout): void {
     kind: "share",
     needs: ["GrossMargin"],
   });
+  // Nothing wanted is met by any price.
+  const wished = 'IF(PriceAsked="",PriceBeforeTax,PriceAsked)';
   s.check({
     label: "The price wanted is the price",
     value: "=PriceBeforeTax",
-    limit: "=PriceAsked",
-    ok: "ROUND(PriceBeforeTax-PriceAsked,2)=0",
+    limit: `=${wished}`,
+    ok: `ROUND(PriceBeforeTax-${wished},2)=0`,
     cure: "Type a price above the cost, or clear it: until then the markups make the price.",
     fix: "OwnPrice",
     kind: "money",
-    needs: ["PriceBeforeTax", "PriceAsked"],
+    needs: ["PriceBeforeTax"],
   });
   s.check({
     label: "Contingency covers the odds",
