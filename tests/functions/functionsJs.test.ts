@@ -1,7 +1,9 @@
+import { gzipSync } from "node:zlib";
 import vm from "node:vm";
 import { describe, expect, it } from "vitest";
 import { catalogue, loadLater } from "../../src/functions/catalogue";
 import { exampleCall } from "../../src/functions/contract/exampleCall";
+import { DRAFTING_BUDGET } from "../../src/site/sizes";
 import { builtFile } from "../built";
 
 await loadLater();
@@ -68,10 +70,12 @@ describe("the built functions.js", () => {
     expect(fetched).toEqual([]);
     const draft = (): unknown => calls.get("DRAFT")?.([["fall", 2.75]], null, null, null, null, INVOCATION);
     await Promise.all([draft(), draft()]);
-    // What the pane's notes need too comes as a file of its own beside it; none of them comes twice.
+    // What the pane's notes and its filled draft need too comes in files of its own beside it; none of them comes twice.
     expect(fetched.filter((name) => /^drafting\.\w+\.js$/.test(name))).toHaveLength(1);
-    expect(fetched.length).toBeLessThanOrEqual(2);
+    expect(fetched.length).toBeLessThanOrEqual(3);
     expect(new Set(fetched).size).toBe(fetched.length);
+    const sent = fetched.map((name) => gzipSync(builtFile(name), { level: 9 }).length);
+    expect(sent.reduce((sum, size) => sum + size, 0)).toBeLessThan(DRAFTING_BUDGET);
     // From then on it answers in the same turn.
     expect(draft()).not.toBeInstanceOf(Promise);
     expect(Array.isArray(draft())).toBe(true);
