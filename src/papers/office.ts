@@ -1,3 +1,4 @@
+import { costKindWord } from "../calc/money/costKinds";
 import type { Content, TDocumentDefinitions } from "pdfmake/interfaces";
 import { VERDICT } from "../workbook/layout";
 import type { CellValue } from "../workbook/model";
@@ -144,7 +145,7 @@ function takeoff(cells: PaperCells, words: Words): Content[] {
 function labor(cells: PaperCells, words: Words): Content[] {
   const rows = pairs([
     ["Crew hours", `${words.figure(cells.number("LaborHours"), 1)} h at ${words.money(cells.number("CrewHourRate"))}`],
-    [cells.system === "US" ? "Cost of labor" : "Cost of labour", words.money(cells.number("LaborCost"))],
+    [`Cost of ${costKindWord("labor", cells.system)}`, words.money(cells.number("LaborCost"))],
     ["Cost of machines", words.money(cells.number("MachineCost"))],
   ]);
   return [{ stack: [rows], unbreakable: true }];
