@@ -1,6 +1,6 @@
 import type { SheetModel, Style } from "../model";
+import type { Page } from "./page";
 import { lastPrintedColumn } from "./paging";
-import type { SheetLayout } from "./sheetLayout";
 import { STYLE } from "./style";
 import { columnRoom, textWidth } from "./textRoom";
 
@@ -22,7 +22,7 @@ export function columnsFor({ widths }: SheetModel, from: number, text: string, {
  * What a client or a crew gets has no title of ours: there they stand one below the other, right of what is printed.
  */
 export function addSignposts(
-  s: SheetLayout,
+  s: Page,
   titleEnd: number | undefined,
   links: readonly (readonly [text: string, sheet: string])[],
 ): void {
