@@ -11,8 +11,8 @@ const SHARING = [`tests/${FOLDERS}/**/!(engines).test.ts`];
 const BROWSER = ["tests/browser/**/*.test.ts"];
 /** Long stories in a browser, which a contributor does not wait for: CI tries them behind the short run, as `npm run test:long` does. */
 const LONG = [
-  "tests/browser/bench{Book,Files,Keeping,Keys,Lists,Looks,Losses,Offline,Paste,Prices,Typing}.test.ts",
-  "tests/browser/{firstJob,paneFocus}.test.ts",
+  "tests/browser/bench{Book,Files,FirstLook,Keeping,Keys,Lists,Looks,Losses,Offline,Papers,Paste,Prices,Typing}.test.ts",
+  "tests/browser/{firstJob,help,paneFocus,paneLooks}.test.ts",
 ];
 /** What is timed has the machine to itself, and is left to the run of everything. */
 const TIMED = ["tests/browser/benchSpeed.test.ts", "tests/bench/{speed,cutPlan}.test.ts"];
