@@ -62,9 +62,18 @@ describeInBrowser("the bench's looks", () => {
     // The name box, the formula bar and the first cells.
     const seen = async (): Promise<string> =>
       (await page.screenshot({ clip: { x, y, width: 600, height: 300 } })).toString("base64");
-    const forced = await seen();
+    // The grid draws on for a moment after it can be used: what is compared is what stays.
+    const settled = async (): Promise<string> => {
+      for (let before = await seen(); ;) {
+        await page.waitForTimeout(500);
+        const now = await seen();
+        if (now === before) return now;
+        before = now;
+      }
+    };
+    const forced = await settled();
     await page.emulateMedia({ colorScheme: "light", forcedColors: "none" });
-    expect(await seen()).toBe(forced);
+    expect(await settled()).toBe(forced);
     await context.close();
   });
 
