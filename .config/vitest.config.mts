@@ -9,10 +9,14 @@ const FOLDERS = "{arithmetic,book,calc,csv,drawing,functions,help,job,manifest,p
 const SHARING = [`tests/${FOLDERS}/**/!(engines).test.ts`];
 /** Tests in a real browser. */
 const BROWSER = ["tests/browser/**/*.test.ts"];
-/** Long stories in a browser, which a contributor does not wait for: CI tries them behind the short run, as `npm run test:long` does. */
+/**
+ * What a contributor does not wait for: long stories in a browser, and what other programs make of the files. CI tries
+ * them behind the short run, as `npm run test:long` does.
+ */
 const LONG = [
   "tests/browser/bench{Book,Files,FirstLook,Keeping,Keys,Lists,Looks,Losses,Offline,Papers,Paste,Prices,Typing}.test.ts",
   "tests/browser/{firstJob,help,paneFocus,paneLooks}.test.ts",
+  "tests/workbook/{file,libreoffice,copy/valuesCopy}.test.ts",
 ];
 /** What is timed has the machine to itself, and is left to the run of everything. */
 const TIMED = ["tests/browser/benchSpeed.test.ts", "tests/bench/{speed,cutPlan}.test.ts"];
@@ -27,9 +31,10 @@ export default defineConfig(({ mode }) => {
   const exclude = [...configDefaults.exclude, ...TIMED];
   // A project reads this file again without the mode of the run, so that each is told of it.
   const env = { TESTS: everything ? "all" : "short" };
-  const browser = (include: string[], but: string[]) => ({
+  const shortened = everything ? exclude : [...exclude, ...LONG];
+  const alone = (name: string, include: string[], but: string[]) => ({
     extends: true as const,
-    test: { name: "browser", env, include, exclude: but },
+    test: { name, env, include, exclude: but },
   });
   return {
     root: top,
@@ -43,14 +48,11 @@ export default defineConfig(({ mode }) => {
       maxWorkers: 2,
       projects:
         mode === "long"
-          ? [browser(LONG, exclude)]
+          ? [alone("long", LONG, exclude)]
           : [
-              { extends: true, test: { name: "sharing", env, include: SHARING, exclude, isolate: false } },
-              {
-                extends: true,
-                test: { name: "apart", env, include: ALL, exclude: [...exclude, ...SHARING, ...BROWSER] },
-              },
-              browser(BROWSER, everything ? exclude : [...exclude, ...LONG]),
+              { extends: true, test: { name: "sharing", env, include: SHARING, exclude: shortened, isolate: false } },
+              alone("apart", ALL, [...exclude, ...SHARING, ...BROWSER]),
+              alone("browser", BROWSER, shortened),
               ...(everything
                 ? [
                     {
