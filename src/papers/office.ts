@@ -64,7 +64,9 @@ function build(cells: PaperCells, words: Words): Content[] {
     const value = numberIn(row, column);
     if (value === undefined) return textIn(row, column);
     const label = textIn(row, 0);
-    if (column === 1 || /^(gross|net) margin|^smallest markup/i.test(label)) return words.share(value);
+    // The markups typed, and those in use where a price of one's own is wanted.
+    if (/^(markup|in use)$/i.test(textIn(names, column)) || /^(gross|net) margin|^smallest markup/i.test(label))
+      return words.share(value);
     return /days/i.test(label) && !/profit/i.test(label) ? words.figure(value) : words.money(value);
   };
   const strong = rows.map((row) => textIn(row, 1) === "" && /price|cost|total/i.test(textIn(row, 0)));

@@ -186,6 +186,8 @@ describe.each(["us", "si"] as const)("the papers of the %s demo job", (units) =>
     for (const row of (workbook.recalculate().named("TakeoffLines") ?? []).filter((line) => Number(line[7]) > 0)) {
       expect(office).toContain(String(row[1]));
     }
+    // Markups are shares, those in use as well as those typed; nothing is wanted in the demo.
+    expect(office).toMatch(/Materials 32% 32% [$€]/);
     expect(office).toContain("Grand total");
   });
 });
