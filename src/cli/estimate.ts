@@ -6,6 +6,7 @@ import { readJob } from "../workbook/reckoning/readJob";
 import { unsound } from "../workbook/reckoning/soundness";
 import { tapeTexts } from "../workbook/reckoning/tapeTexts";
 import type { OpenedWorkbook, Recalculated } from "../workbook/recalculate";
+import { unitsHeld } from "../workbook/unitsHeld";
 import { summarize, summaryText } from "../workbook/summary";
 import { openWorkbookFile } from "./workbookFile";
 
@@ -50,7 +51,7 @@ export async function estimate(args: readonly string[]): Promise<Estimate> {
 function readAsTape(opened: OpenedWorkbook): { workbook: Recalculated; taken: readonly string[] } {
   const workbook = opened.recalculate();
   const { names, formulas, named } = workbook;
-  const system = named("Units")?.[0]?.[0] === "SI" ? "SI" : "US";
+  const system = unitsHeld(named("Units"));
   const texts = tapeTexts(named, { system, names }).filter(({ cell }) => !formulas.has(cell));
   if (texts.length === 0) return { workbook, taken: [] };
   return {

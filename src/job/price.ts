@@ -1,6 +1,7 @@
 import { COST_KINDS, readCostKind, TAX_BASES, type CostKind } from "../calc/money/costKinds";
 import { costOdds, type CostOdds } from "../calc/money/odds/costOdds";
 import { fromCents, roundCents, toCents } from "../calc/money/cents";
+import { raisedToStep } from "../calc/money/raise";
 import { splitIntoStages } from "../calc/money/stages";
 import type { Job } from "./facts";
 import type { Labor } from "./labor";
@@ -169,7 +170,7 @@ function optionPrice(
   if (total(prices) === 0) return undefined;
   const totalCost = roundCents(total(costs));
   const jobCost = jobCostOf(costs);
-  const beforeTax = raised(roundCents(total(prices)), job.roundTo ?? 0);
+  const beforeTax = raisedToStep(roundCents(total(prices)), job.roundTo ?? 0);
   const tax = roundCents((job.taxRate ?? 0) * taxBase(job, takeoff, option, prices, beforeTax));
   const crewDays = reckon([labor.workingDays], (days) => days * share);
   const margin = job.wantedMargin ?? 0;
@@ -204,12 +205,6 @@ function taxBase(job: Job, takeoff: Takeoff, option: Option, prices: readonly nu
     return costOf(taxable) + changeOf(job, option, "material");
   }
   return job.taxBase === materials ? (prices[0] ?? 0) : beforeTax;
-}
-
-/** A price raised to a whole multiple of a step; a step of 0 leaves it. */
-function raised(price: number, step: number): number {
-  if (!(step > 0)) return price;
-  return roundCents(Math.ceil(Number((price / step).toPrecision(12))) * step);
 }
 
 /** Up to the cent, but for a millionth. */

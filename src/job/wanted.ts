@@ -1,5 +1,6 @@
 import { COST_KINDS } from "../calc/money/costKinds";
 import { roundCents } from "../calc/money/cents";
+import { raisedToCent, raisedToStep } from "../calc/money/raise";
 import { markupsForMargin, markupsForPrice } from "../calc/money/wantedPrice";
 import { Problem } from "../calc/problem";
 import type { Job } from "./facts";
@@ -31,9 +32,7 @@ export function wantedOf(job: Job, costs: readonly number[] | undefined): Wanted
       return { asked: found.price, markups: found.markups };
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
-      const cents = Math.ceil(Number((wanted * 100).toPrecision(12))) / 100;
-      const asked = step > 0 ? roundCents(Math.ceil(Number((cents / step).toPrecision(12))) * step) : cents;
-      return { asked, markups: typed };
+      return { asked: raisedToStep(raisedToCent(wanted), step), markups: typed };
     }
   }
 }

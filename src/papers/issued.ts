@@ -3,6 +3,7 @@ import type { CellValue } from "../workbook/model";
 import type { Recalculated } from "../workbook/recalculate";
 import { PaperCells } from "./cells";
 import { wordsFor } from "./words";
+import { unitsHeld } from "../workbook/unitsHeld";
 
 /** Every quote that a job's workbook says was issued. */
 export function issuesOf(workbook: Pick<Recalculated, "named">): Issue[] {
@@ -11,7 +12,7 @@ export function issuesOf(workbook: Pick<Recalculated, "named">): Issue[] {
 
 /** A quote as its client holds it: the cells of that day, and none of today's. */
 export function issuedCells({ revision, day, state }: Issue): PaperCells {
-  const system = state.get("Units")?.[0]?.[0] === "SI" ? "SI" : "US";
+  const system = unitsHeld(state.get("Units"));
   const said = `Revision ${revision}, issued ${wordsFor(system, "").day(day)}`;
   const rows = (part: string): CellValue[][] | undefined =>
     part === "QuoteIssue" ? [[said]] : state.get(part)?.map((row) => [...row]);

@@ -52,7 +52,6 @@ export function sizeReport(files: ReadonlyMap<string, Uint8Array>): string {
       `bench (budget ${BENCH_BUDGET})`,
       rows.filter(({ name }) => bench.has(name)),
     ),
-    total(`drafting, on the first call (budget ${DRAFTING_BUDGET})`, among(DRAFTING_FILES)),
     total(`functions and pane (budget ${ADDIN_BUDGET})`, among(ADDIN_FILES)),
     "",
   ].join("\n");

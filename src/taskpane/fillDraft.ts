@@ -12,7 +12,7 @@ import type { Fact } from "../job/facts/fact";
 import { fromSi, unitOf } from "../job/facts/units";
 import { SHIPPED_TABLES } from "../job/facts/usual";
 import { known } from "../job/reckoned";
-import { MissingName, type Names } from "../workbook/reckoning/places";
+import { hasPlaces, type Names } from "../workbook/reckoning/places";
 import { draftCells } from "../workbook/reckoning/typeDraft";
 
 /** What the form reads of the workbook, in this order. */
@@ -68,7 +68,12 @@ export function draftToFill(grids: readonly (Grid | undefined)[], names: Names):
   const draft = draftFor({ facts: factRows.read(rows, "facts", system), values: [], prices, pumps: ownPumps }, system);
   const open = (Object.keys(FACTS) as FactKey[]).filter((key) => {
     const isDrafted = draft.facts.has(key) || (key === "lips" && draft.job.lips.length > 0);
-    return isDrafted && !(key in SHIPPED_TABLES) && OPEN.has(stateOf.get(FACTS[key].name) ?? "") && isHere(key, names);
+    return (
+      isDrafted &&
+      !(key in SHIPPED_TABLES) &&
+      OPEN.has(stateOf.get(FACTS[key].name) ?? "") &&
+      hasPlaces(FACTS[key], names)
+    );
   });
   const cells = draftCells(draft, open, { system, names });
   return {
@@ -76,20 +81,6 @@ export function draftToFill(grids: readonly (Grid | undefined)[], names: Names):
     changes: [...cells].flatMap(([place, value]) => (value === "" ? [] : [{ place, values: [[value]] }])),
     section: sectionOf(draft, system),
   };
-}
-
-/** Whether this workbook has the fact's cells. */
-function isHere(key: FactKey, names: Names): boolean {
-  try {
-    draftCells({ job: { [key]: FACTS[key].type === "table" ? [] : undefined } } as unknown as Draft, [key], {
-      system: "US",
-      names,
-    });
-    return true;
-  } catch (error) {
-    if (error instanceof MissingName) return false;
-    throw error;
-  }
 }
 
 function shownFact(key: FactKey, { job, facts }: Draft, system: UnitSystem): FilledFact {

@@ -1,6 +1,7 @@
 import { invalid, missing, plain, requireFinite } from "../problem";
 import { fromCents, roundCents, sumCents, toCents } from "./cents";
 import { MARGIN_RANGE, MARKUP_RANGE } from "./margin";
+import { raisedToCent, raisedToStep } from "./raise";
 
 /** What a price is made of, row by row: every cost and the markup it has now. Money. */
 export interface PriceRow {
@@ -42,7 +43,7 @@ export function markupsForPrice(rows: readonly PriceRow[], wanted: number, step 
   if (costs.some((cost) => cost < 0)) throw invalid("costs must be 0 or more");
   const total = sumCents(costs);
   if (total === 0) throw missing("there is no cost to mark up");
-  const price = step > 0 ? toCents(Math.ceil(Number((wanted / step).toPrecision(12))) * step) : toCents(wanted);
+  const price = toCents(raisedToStep(wanted, step));
   if (price < total) {
     throw invalid(
       `a price of ${plain(fromCents(price))} is under the cost of ${plain(fromCents(total))}: markups cannot be below 0`,
@@ -103,7 +104,7 @@ export function markupsForMargin(
     throw invalid(`margin must be ${MARGIN_RANGE.min} to ${MARGIN_RANGE.max}; got ${plain(margin)}`);
   }
   const exact = requireFinite("job cost", jobCost) / (1 - margin);
-  return markupsForPrice(rows, Math.ceil(Number((exact * 100).toPrecision(12))) / 100, step);
+  return markupsForPrice(rows, raisedToCent(exact), step);
 }
 
 /** Cents of a cost with its markup, as the price table rounds them. */

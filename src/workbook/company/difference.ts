@@ -8,6 +8,7 @@ import { FileRefusal } from "../file/refusal";
 import type { CellValue } from "../model";
 import type { Recalculated } from "../recalculate";
 import { tablePlaces } from "../reckoning/places";
+import { unitsHeld } from "../unitsHeld";
 
 /** A cell that would change. */
 export interface CellChange {
@@ -42,7 +43,7 @@ export function jobSystem(fileName: string, { names, named }: Recalculated): Uni
 /** The rows of a job's table, in SI; what is in error, or no number where one belongs, is left out. */
 export function heldRows<K extends FactKey>(key: K, workbook: Recalculated): Readonly<Record<string, unknown>>[] {
   const table = FACTS[key] as TableFact;
-  const system = workbook.named("Units")?.[0]?.[0] === "SI" ? "SI" : "US";
+  const system = unitsHeld(workbook.named("Units"));
   const places = tablePlaces(table, workbook.names);
   const ranges = new Set(places.map(({ fact }) => fact.name ?? table.name));
   const shownBy = new Map([...ranges].map((name) => [name, workbook.named(name) ?? []]));

@@ -35,6 +35,13 @@ function addressOf({ sheet, row, column }: Corner, down: number, across: number)
   return `${sheet}!${cellAddress(row + down, column + across)}`;
 }
 
+/** Whether the workbook has the cells of a fact; one of an older edition lacks some. */
+export function hasPlaces(fact: Fact, names: Names): boolean {
+  const needed =
+    fact.type === "table" ? Object.values(fact.columns).map(({ name = fact.name }) => name) : [yoursName(fact.name)];
+  return needed.every((name) => parseArea(names.get(name) ?? "") !== undefined);
+}
+
 /** The cell that a person types a fact into. */
 export function placeOf(fact: Exclude<Fact, TableFact>, names: Names): Place {
   return { cell: addressOf(cornerOf(names, yoursName(fact.name)), 0, 0), fact };

@@ -14,6 +14,7 @@ import type { Recalculated } from "../recalculate";
 import { sheets } from "../sheets";
 import { placeOf, tablePlaces } from "./places";
 import { sumMarked } from "./typeDraft";
+import { unitsHeld } from "../unitsHeld";
 
 /** A cell that holds something else than its fact. */
 export interface WrongCell {
@@ -46,7 +47,7 @@ export interface JobRead {
  * @throws MissingName where the workbook lacks a name
  */
 export function readJob(workbook: Recalculated): JobRead {
-  const system: UnitSystem = workbook.named("Units")?.[0]?.[0] === "SI" ? "SI" : "US";
+  const system = unitsHeld(workbook.named("Units"));
   const rules = rulesOf(system);
   const wrong: WrongCell[] = [];
   const { formulas, names } = workbook;

@@ -6,7 +6,7 @@ import { FACTS } from "../../job/facts";
 import type { Fact } from "../../job/facts/fact";
 import { inSystem } from "../../job/facts/units";
 import type { CellValue } from "../model";
-import { MissingName, tablePlaces, type Names } from "./places";
+import { hasPlaces, tablePlaces, type Names } from "./places";
 
 /** A text in a column of a table, and the number that a tape says with it. */
 export interface TapeText {
@@ -46,8 +46,8 @@ export function tapeTexts(
   { system, names }: { system: UnitSystem; names: Names },
 ): TapeText[] {
   return Object.values(FACTS).flatMap((fact: Fact) => {
-    if (fact.type !== "table") return [];
-    return placesOf(fact, names).flatMap(({ fact: column, cell }) => {
+    if (fact.type !== "table" || !hasPlaces(fact, names)) return [];
+    return tablePlaces(fact, names).flatMap(({ fact: column, cell }) => {
       if (column.type !== "number" || !isMeasure(column.kind)) return [];
       const { kind, range, whole } = column;
       const [least, most] = inSystem(range, system);
@@ -63,16 +63,6 @@ export function tapeTexts(
       });
     });
   });
-}
-
-function placesOf(...[table, names]: Parameters<typeof tablePlaces>): ReturnType<typeof tablePlaces> {
-  try {
-    return tablePlaces(table, names);
-  } catch (error) {
-    // A workbook of an older edition lacks some.
-    if (error instanceof MissingName) return [];
-    throw error;
-  }
 }
 
 function read(text: string, unit: string): number | undefined {
