@@ -108,6 +108,8 @@ export interface Host {
   read(places: readonly Place[]): Promise<readonly (Grid | undefined)[]>;
   /** What the cells show, as text in their own format; undefined where a place does not exist. */
   show(places: readonly Place[]): Promise<readonly (readonly (readonly string[])[] | undefined)[]>;
+  /** The formula of each cell with its "=", "" where it holds none; undefined where a place does not exist. */
+  formulas(places: readonly Place[]): Promise<readonly (readonly (readonly string[])[] | undefined)[]>;
   /** Whether each place may be written: it exists, and none of its cells is locked. */
   canWrite(places: readonly Place[]): Promise<readonly boolean[]>;
   /** Writes unlocked cells only: refuses the whole call, changing nothing, when one of them is locked. */

@@ -18,6 +18,7 @@ export function benchSide(grid: EmbeddedGrid): BenchGrid {
     // Whoever still reads a workbook that was put away meanwhile is told of the new one at once.
     values: (area) => (model.hasSheet(area.sheet) ? model.values(area) : blank(area)),
     shown: (area) => (model.hasSheet(area.sheet) ? model.shown(area) : blank(area)),
+    formulas: (area) => (model.hasSheet(area.sheet) ? model.formulasIn(area) : blank(area)),
     locked: (area) => grid.locks.isLocked(area),
     async write(changes) {
       const write = (): void => writeCells(univer, model, changes);

@@ -96,6 +96,13 @@ export class GridModel {
     return this.formulaOf(worksheet, row, column, worksheet.getCellRaw(row, column));
   }
 
+  /** The formulas of an area's cells, "" where a cell holds none of its own. */
+  formulasIn({ sheet, top, left, bottom, right }: Area): string[][] {
+    return Array.from({ length: bottom - top + 1 }, (_, down) =>
+      Array.from({ length: right - left + 1 }, (_, across) => this.formula(sheet, top + down, left + across)),
+    );
+  }
+
   /** Every formula's result. */
   results(): Result[] {
     const results: Result[] = [];

@@ -14,6 +14,8 @@ export interface BenchGrid {
   values(area: Area): Grid;
   /** What the cells show, as text. */
   shown(area: Area): string[][];
+  /** The formula of each cell with its "=", or "". */
+  formulas(area: Area): string[][];
   /** Whether any cell of the area is locked on a protected sheet. */
   locked(area: Area): boolean;
   /** Writes all of it as one step that undo takes back. */

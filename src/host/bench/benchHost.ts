@@ -27,6 +27,7 @@ export function createBenchHost(grid: BenchGrid): Host {
     names: () => Promise.resolve(grid.names()),
     read: (places) => Promise.resolve(areasOf(places).map((area) => area && grid.values(area))),
     show: (places) => Promise.resolve(areasOf(places).map((area) => area && grid.shown(area))),
+    formulas: (places) => Promise.resolve(areasOf(places).map((area) => area && grid.formulas(area))),
     canWrite: (places) => Promise.resolve(areasOf(places).map((area) => area !== undefined && !grid.locked(area))),
     async write(changes) {
       const targets = changes.map(({ place, values }) => {

@@ -50,6 +50,15 @@ export function showPlaces(places: readonly Place[]): Promise<(string[][] | unde
   });
 }
 
+/** The formulas of cells, in two round trips; a cell without one has its value there, which is no formula. */
+export function formulasOf(places: readonly Place[]): Promise<(string[][] | undefined)[]> {
+  return inPlaces(places, (range) => {
+    range.load({ formulas: true });
+    const formula = (held: unknown): string => (typeof held === "string" && held.startsWith("=") ? held : "");
+    return () => range.formulas.map((row: unknown[]) => row.map(formula));
+  });
+}
+
 /** Whether places exist and are free of locks, in two round trips. */
 export async function writablePlaces(places: readonly Place[]): Promise<boolean[]> {
   const answers = await inPlaces(places, (range, sheet) => {

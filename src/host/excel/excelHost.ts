@@ -1,5 +1,5 @@
 import type { Host } from "../port";
-import { readNames, readPlaces, showPlaces, writablePlaces, writeChanges } from "./cells";
+import { formulasOf, readNames, readPlaces, showPlaces, writablePlaces, writeChanges } from "./cells";
 import { workbookFile } from "./file";
 import { placePictureInExcel } from "./picture";
 import { repairWorkbook } from "./repairs";
@@ -16,6 +16,7 @@ export function createExcelHost(): Host {
     names: readNames,
     read: readPlaces,
     show: showPlaces,
+    formulas: formulasOf,
     canWrite: writablePlaces,
     write: writeChanges,
     select: selectPlace,

@@ -30,6 +30,7 @@ beforeEach(() => {
     hasSheet: (sheet) => ["Pump", "Own"].includes(sheet),
     values: (at) => [[areaName(at)]],
     shown: (at) => [[`shown ${areaName(at)}`]],
+    formulas: (at) => [[`=${areaName(at)}`]],
     locked: (at) => overlap(at, locked),
     write: (changes) => Promise.resolve(void steps.push(changes)),
     select: (at) => void (selection = areaName(at)),
@@ -50,6 +51,7 @@ describe("the bench as a host", () => {
       undefined,
     ]);
     expect(await host.show(["Wanted", "Lost"])).toEqual([[["shown Pump!B4:B5"]], undefined]);
+    expect(await host.formulas(["Wanted", "Lost"])).toEqual([[["=Pump!B4:B5"]], undefined]);
   });
 
   it("knows what may be written", async () => {

@@ -39,6 +39,11 @@ describe("reading", () => {
     expect(await host.show(["Sums!A1:A2", "Missing"])).toEqual([[["1,234.57"], ["yes"]], undefined]);
   });
 
+  it("gives formulas, and nothing for a cell that has none", async () => {
+    await host.write([{ place: "Wanted", values: [[1.5], ["=A1*2"]] }]);
+    expect(await host.formulas(["Wanted", "Missing"])).toEqual([[[""], ["=A1*2"]], undefined]);
+  });
+
   it("gives the names that a person may use, each with its cells", async () => {
     book.names.set("Broken", "#REF!");
     book.names.set("_Own", "Pump!$B$2");

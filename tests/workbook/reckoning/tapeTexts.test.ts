@@ -74,21 +74,30 @@ describe.each(["US", "SI"] as const)("what a tape says in a column of a table, %
     },
   );
 
-  it("is written by the pane in one step, and put back as it was typed", async () => {
+  it("is written by the pane in one step, and put back as it was typed; a formula of one's own stays", async () => {
     const opened = await demoOf(system);
     const lips = at(opened, "LipTable", 0);
     const text = system === "US" ? "2' 2" : "0.65 m";
-    const workbook = opened.recalculate(new Map([[lips, text]]));
+    const own = at(opened, "BedTable", 0);
+    const workbook = opened.recalculate(
+      new Map([
+        [lips, text],
+        [own, "2 ft"],
+      ]),
+    );
     const written: (readonly Change[])[] = [];
     const host = {
       kind: "excel",
       read: async (places: readonly string[]) => places.map((place) => workbook.named(place)),
       names: async () => [...workbook.names].map(([name, address]) => ({ name, address, broken: false })),
+      formulas: async (places: readonly string[]) => places.map((place) => [[place === own ? '="2 ft"' : ""]]),
       write: async (changes: readonly Change[]) => void written.push(changes),
     } as unknown as Host;
     const { said, back } = await turnTexts(host);
     expect(written).toEqual([[{ place: lips, values: [[system === "US" ? 26 : 650]] }]]);
-    expect(said).toMatch(/ taken as (26 in|650 mm)\.$/);
+    expect(said).toMatch(
+      / taken as (26 in|650 mm)\. Your own formula in Water!\w+ gives text: put RILL.QTY\(…\) around it\.$/,
+    );
     // An apostrophe keeps Excel from making a date of a text.
     expect(back).toEqual([{ place: lips, values: [[`'${text}`]] }]);
   });
