@@ -60,7 +60,7 @@ export function draftText(drafted: Drafted): string {
     const lines = understood.map(({ called, shown, remark }) => `  ${called}: ${shown}${remark && ` (${remark})`}`);
     blocks.push(["Understood from your notes", ...lines]);
   }
-  if (problems.length > 0) blocks.push(["Not used", ...problems.map((line) => `  ${line}`)]);
+  if (problems.length > 0) blocks.push(["Please check", ...problems.map((line) => `  ${line}`)]);
   blocks.push([
     "Price before tax",
     `  ${priceLine(drafted)}`,
@@ -94,7 +94,7 @@ function priceLine({ draft, range }: Drafted): string {
   const { currency } = draft.job;
   const [low, likely, high] = [range.low, range.likely, range.high].map((amount) => money(amount, currency));
   const { priceless, trials } = range;
-  const left = priceless === 0 ? "" : `; ${priceless} of ${trials} trials came to no price and count for nothing`;
+  const left = priceless === 0 ? "" : `; ${priceless} of ${trials} trial designs came to no price and were left out`;
   return `${likely ?? ""}, four times in five between ${low ?? ""} and ${high ?? ""}${left}`;
 }
 

@@ -51,8 +51,8 @@ export function asksForDraft(args: readonly string[]): boolean {
  * and the rest is drafted. Throws a sentence for the user where the command itself makes no sense.
  */
 export async function estimateDraft(args: readonly string[]): Promise<string> {
-  const given = optionsOf(args);
   const problems: string[] = [];
+  const given = optionsOf(joined(args, problems));
   const book = await bookOf(given, problems);
   const { system } = book;
   const { typed, understood } = answersOf(given, system, problems);
@@ -87,6 +87,30 @@ function inventedIn({ products, labor, machines, pricing }: Book): string[] {
     ["markups", [pricing]],
   ];
   return parts.flatMap(([part, rows]) => (rows.some(({ invented }) => invented) ? [part] : []));
+}
+
+/** Options whose values are answers: without one the rest is drafted. */
+const ANSWERS: ReadonlySet<string> = new Set(["fall", "run", "lip", "sound", "soil", "gate", "groundwater", "notes"]);
+
+/**
+ * Each option and its value in one, as the parser of options would take `--fall "-3 ft"` for two options. An answer that has
+ * no value is told of and left open.
+ */
+function joined(args: readonly string[], problems: string[]): string[] {
+  const all: string[] = [];
+  for (let at = 0; at < args.length; at++) {
+    const argument = args[at] ?? "";
+    const name = argument.slice(2);
+    const value = args[at + 1];
+    if (!argument.startsWith("--") || !(name in OPTIONS) || OPTIONS[name as keyof typeof OPTIONS].type !== "string")
+      all.push(argument);
+    else if (value !== undefined && !value.startsWith("--")) {
+      all.push(`${argument}=${value}`);
+      at++;
+    } else if (ANSWERS.has(name)) problems.push(`${argument}: no answer stands behind it; it is left open.`);
+    else all.push(argument);
+  }
+  return all;
 }
 
 function optionsOf(args: readonly string[]): Given {
@@ -131,7 +155,9 @@ type AnswersRead = Pick<Drafted, "typed" | "understood">;
 /** What notes and options say together; an option wins over the notes. */
 function answersOf(given: Given, system: UnitSystem, problems: string[]): AnswersRead {
   const notes = readNotes(text(given.notes) ?? "", system);
-  problems.push(...notes.open.map(({ said, why }) => `Notes, "${said}": ${why}.`));
+  problems.push(
+    ...notes.open.map(({ said, why }) => `Notes, "${said}": ${why.replace(/[.?]?$/, (end) => end || ".")}`),
+  );
   const measure = (option: keyof typeof OPTIONS, what: string, kind: Measure): number | undefined => {
     const said = text(given[option]);
     if (said === undefined || /^(?:don'?t know|unknown|\?)$/i.test(said)) return undefined;

@@ -86,9 +86,19 @@ describe("an estimate from answers", () => {
 
   it.each<[string, string[], RegExp]>([
     ["no length", ["--fall", "high", "--run", "14 ft"], /--fall: .*"high"/],
-    ["a length below zero", ["--fall=-3 ft", "--run", "14 ft"], /-3 ft is not possible: 0.1 to 60 ft would be/],
-    ["a run of nothing", ["--run", "0", "--fall", "3 ft"], /0 ft is not possible/],
-    ["more fall than run", ["--run", "3 ft", "--fall", "9 ft"], /a wall and no stream/],
+    [
+      "a length below zero",
+      ["--fall", "-3 ft", "--run", "14 ft"],
+      /^A fall of -3 ft cannot be: it must be above 0, from 0.1 to 60 ft/,
+    ],
+    ["a run of nothing", ["--run", "0", "--fall", "3 ft"], /^A run of 0 ft cannot be: it must be above 0/],
+    [
+      "a lip wider than any",
+      ["--lip", "900 in", "--fall", "3 ft"],
+      /^A lip of 900 in cannot be: it must be from 1 to 480 in/,
+    ],
+    ["more fall than run", ["--run", "3 ft", "--fall", "9 ft"], /a wall, not a stream/],
+    ["no answer", ["--run", "--fall", "3 ft"], /^--run: no answer stands behind it/],
     ["a soil that is none", ["--soil", "moon", "--run", "14 ft"], /--soil: "moon" is none of loam/],
     ["a sound that is none", ["--sound", "pink", "--run", "14 ft"], /--sound: "pink" is none of/],
     ["notes that say nothing", ["--notes", "dog bites"], /Notes, "dog bites"/],

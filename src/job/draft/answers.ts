@@ -22,20 +22,23 @@ export function readAnswers(typed: Job): Answers {
     if (typeof value !== "number" || (value >= from && value <= to)) continue;
     const [least, most] = inSystem(fact.range, system);
     const unit = unitOf(fact.kind, system);
-    const got = Number.isFinite(value) ? Number(fromSi(fact.kind, value, system).toPrecision(6)) : "no number";
     job[key] = undefined;
-    unclear.push(
-      `${labelOf(fact.question)} ${got}${unit && ` ${unit}`} is not possible: ${least} to ${most}${unit && ` ${unit}`} would be; a usual value stands for it.`,
-    );
+    unclear.push(outOfRange(called(key, fact.question), value, { fact, least, most, unit, system }));
   }
-  const lips = typed.lips.filter(({ width }) => width !== undefined && !(width > 0));
-  if (lips.length > 0) {
-    job.lips = typed.lips.filter(({ width }) => width === undefined || width > 0);
-    unclear.push("A lip needs a width of more than 0; a usual one stands for it.");
+  const { width: fact } = FACTS.lips.columns;
+  const [least, most] = inSystem(fact.range, system);
+  const unit = unitOf(fact.kind, system);
+  const [from, to] = [least, most].map((bound) => toSi(fact.kind, bound, system));
+  const fits = (width: number | undefined): boolean =>
+    width === undefined || (width >= (from ?? 0) * (1 - NOISE) && width <= (to ?? 0) * (1 + NOISE));
+  const wrong = typed.lips.find(({ width }) => !fits(width));
+  if (wrong) {
+    job.lips = typed.lips.filter(({ width }) => fits(width));
+    unclear.push(outOfRange("A lip of", wrong.width ?? 0, { fact, least, most, unit, system }));
   }
   const { fallTyped, run } = job as Partial<Job>;
   if (fallTyped !== undefined && run !== undefined && fallTyped > run) {
-    unclear.push("The fall is more than the run: that is a wall and no stream. Check which of the two is which.");
+    unclear.push("The fall is more than the run: that is a wall, not a stream. Check which of the two is which.");
   }
   return { job: job as unknown as Job, unclear };
 }
@@ -62,7 +65,33 @@ function rangesOf(system: UnitSystem): readonly Range[] {
   }));
 }
 
-/** "How high does the highest lip stand?" as the beginning of a sentence. */
-function labelOf(question: string): string {
-  return `${question.replace(/\?.*$/, "?")}`;
+/** What people call the answers of a visit; of the others the question says it. */
+const CALLED: { readonly [K in FactKey]?: string } = {
+  fallTyped: "A fall of",
+  run: "A run of",
+  accessWidth: "A way in of",
+  groundwaterDepth: "Groundwater at",
+};
+
+function called(key: FactKey, question: string): string {
+  return CALLED[key] ?? question;
+}
+
+/** "A fall of -3 ft cannot be: it must be above 0, from 0.1 to 60 ft. A usual value stands in for it." */
+function outOfRange(
+  what: string,
+  value: number,
+  about: {
+    readonly fact: NumberFact;
+    readonly least: number;
+    readonly most: number;
+    readonly unit: string;
+    readonly system: UnitSystem;
+  },
+): string {
+  const { fact, least, most, system } = about;
+  const unit = about.unit && ` ${about.unit}`;
+  const got = Number.isFinite(value) ? Number(fromSi(fact.kind, value, system).toPrecision(6)) : "no number";
+  const above = least > 0 && value <= 0 ? "above 0, " : "";
+  return `${what} ${got}${unit} cannot be: it must be ${above}from ${least} to ${most}${unit}. A usual value stands in for it.`;
 }

@@ -54,6 +54,7 @@ export function quantityFor(
     const value = read(`${text.trim()} ${unit}`);
     return typeof value === "number" && fits(value) ? [{ value, unit }] : [];
   });
+  if (units.every((unit) => read(`${text.trim()} ${unit}`) === 0)) return { why: `${called} must be more than 0` };
   const [only, second] = readings;
   if (only && !second) return { value: only.value, remark: `${only.unit}, as no other unit makes sense` };
   return {

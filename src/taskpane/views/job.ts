@@ -15,7 +15,7 @@ const HEADINGS: Readonly<Record<Check["state"], string>> = {
   bad: "To fix",
   look: "To look at",
   fill: "Waiting for inputs",
-  good: "In order",
+  good: "Passed",
 };
 
 /** The job at a glance, and its checks; each leads to the cell that mends it. */

@@ -91,7 +91,7 @@ const OPEN: readonly (readonly [string, RegExp])[] = [
   ["14 ft", /of what/],
   ["dog bites", /names no fact/],
   ["fall -3 ft", /minus/],
-  ["run 0", /write it with its unit/],
+  ["run 0", /must be more than 0/],
   ["gate 34-36 in", /range/],
   ["sandy soil", /names no fact/],
   ["fall three feet", /how much/],

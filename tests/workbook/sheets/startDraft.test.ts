@@ -45,9 +45,23 @@ describe("the six questions on Start", () => {
     expect(Number(measured.named("DraftTable")?.[1]?.[1])).not.toBe(likely);
   });
 
-  it("show no draft while an answer is wrong", () => {
-    const wrong = typed({ FallAsked: "about three", RunAsked: "14 ft" });
-    expect(wrong.named("DraftTable")?.flat().join("")).toBe("");
-    expect(wrong.named("FactsWrong")?.[0]?.[0]).toBeGreaterThan(0);
+  it.each<[string, Readonly<Record<string, string | number>>, RegExp]>([
+    ["no number", { FallAsked: "three" }, /^Fix Start: Fall.*; this price leaves it out/],
+    ["a run of nothing", { RunAsked: 0, FallAsked: 3 }, /^Fix Start: Run.*; this price leaves it out/],
+  ])("say what is wrong where one is %s, and draft the rest", (_, wrong, sentence) => {
+    const rest: Readonly<Record<string, string | number>> = { LipAsked: 30, WayInAsked: 7 };
+    const shown = typed({ ...rest, ...wrong });
+    expect(shown.named("StartFault")?.[0]?.[0]).toMatch(sentence);
+    // What is left out is as if it had never been said.
+    const kept = Object.entries(wrong).filter(([name, value]) => name === "FallAsked" && value === 3);
+    expect(shown.named("DraftTable")).toEqual(typed({ ...rest, ...Object.fromEntries(kept) }).named("DraftTable"));
+    expect(Number(shown.named("DraftTable")?.[1]?.[1])).toBeGreaterThan(1000);
+  });
+
+  it("say that a fall over the run is a wall, and draft it all the same", () => {
+    const wall = typed({ FallAsked: 9, RunAsked: 3 });
+    expect(wall.named("StartFault")?.[0]?.[0]).toMatch(/^The fall is more than the run/);
+    expect(Number(wall.named("DraftTable")?.[1]?.[1])).toBeGreaterThan(1000);
+    expect(typed({ FallAsked: 3 }).named("StartFault")).toEqual([[""]]);
   });
 });

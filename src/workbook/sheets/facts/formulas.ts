@@ -90,10 +90,10 @@ export function stillDrafted(): string {
   return `=IFERROR((${drafted}<>"")*((${drafted}=${yours})+(${drafted}=${read})>0),0)`;
 }
 
-/** What was said of each fact, for the job or by the company, without what a draft filled in. */
+/** What was said of each fact, for the job or by the company, without what a draft filled in and what is wrong. */
 export function said(): string {
-  const { yours, company, standing } = ALL;
-  return `=IF(${standing},"",IF(${yours}<>"",${yours},IF(${company}="","",${company})))`;
+  const { yours, company, standing, state } = ALL;
+  return `=IF(${standing}+(${state}="wrong")>0,"",IF(${yours}<>"",${yours},IF(${company}="","",${company})))`;
 }
 
 /** One column of the draft's rows, each beside its fact. */

@@ -32,7 +32,7 @@ export const DRAFT_WIDTHS = [6, 70, 34, 8, 12, 12, 14] as const;
 
 /** The draft that the answers make until the sheets hold the job: price, main numbers, and what to measure next. */
 export function draft(s: SheetLayout): void {
-  s.section("The draft: its price is kept 8 times in 10");
+  s.section("First price: 8 jobs in 10 like this should come in between low and high");
   const told = s.row++;
   const top = s.row;
   const { cell, anchor } = s.spill({
@@ -52,21 +52,30 @@ export function draft(s: SheetLayout): void {
     ],
   });
   s.put(told, COLUMN.wanted, {
-    formula: `=${ASKED.map((name) => `(${name}<>"")`).join("+")}`,
+    formula: `=${ASKED.map((name) => `IFERROR(N(${name}<>""),0)`).join("+")}`,
     style: "unit",
     name: "StartAnswered",
   });
   s.put(top, COLUMN.wanted, {
-    formula: '=IF(OR(StartAnswered=0,FactsUnknown+SUM(FactsStillDrafted)=0,FactsWrong>0),"no","yes")',
+    formula: '=IF(OR(StartAnswered=0,FactsUnknown+SUM(FactsStillDrafted)=0),"no","yes")',
     style: "unit",
     name: "DraftWanted",
   });
+  // What is wrong is left out, and the rest drafted all the same.
+  s.put(told, COLUMN.spill, {
+    formula:
+      '=IF(FactsWrong>0,"Fix "&INDEX(FactMissing,MATCH("wrong",FactStates,0))&"; this price leaves it out. ","")&' +
+      'IF(IFERROR((N(Run)>0)*(N(FallTyped)>N(Run)),0),"The fall is more than the run: check which is which. ","")',
+    style: "unit",
+    look: { wrap: false },
+    name: "StartFault",
+  });
   s.put(told, 1, {
     formula:
-      '=IF(StartAnswered=0,"Answer what you know; usual values stand for the rest.",' +
-      'IF(FactsWrong>0,"First fix "&FactsNext&".",IF(DraftWanted="no","Every fact is known: the sheets price this job.",' +
-      `IF(ISERROR(${anchor}),"No draft: prices or pumps lack what it needs.",` +
-      'StartAnswered&" of 6 answered. By made-up wages, hours and markups, not those typed here, and prices you have not typed: sign nothing on it."))))',
+      '=StartFault&IF(StartAnswered=0,"Answer what you know; typical values fill in the rest.",' +
+      'IF(DraftWanted="no","Every fact is known: the sheets price this job.",' +
+      `IF(ISERROR(${anchor}),"No first price: your price list or pumps lack something it needs.",` +
+      'StartAnswered&" of 6 answered. Wages, hours and markups are made up, and so are prices you have not typed: sign nothing on it.")))',
     style: "strong",
     look: { align: "left", wrap: true },
     across: s.lastColumn,
@@ -104,7 +113,7 @@ export function draft(s: SheetLayout): void {
   doubts("DraftDoubtShares", 6);
   s.define("DraftNext", top + 1, COLUMN.next, top + 1 + NEXT.shown, COLUMN.next);
   s.put(top, COLUMN.next, {
-    value: "Measure next: what the price comes to if it turns out low or high, and its share of the range",
+    value: "Measure next: the price if it comes in low or high, and its share of the range",
     style: "headText",
     across: s.lastColumn - COLUMN.next + 1,
   });
@@ -121,7 +130,7 @@ export function draft(s: SheetLayout): void {
   }
   const [count, of] = [2, 3].map((column) => cell(PRICELESS, column).toString());
   s.put(top + 1 + NEXT.shown, COLUMN.next, {
-    formula: `=IF(ISERROR(${anchor}),"",IF(N(${count})=0,"",${count}&" "&${of}&" trials came to no price and count for nothing."))`,
+    formula: `=IF(ISERROR(${anchor}),"",IF(N(${count})=0,"",${count}&" "&${of}&" trial designs came to no price and were left out."))`,
     style: "resultText",
     look: { wrap: true },
     across: s.lastColumn - COLUMN.next + 1,

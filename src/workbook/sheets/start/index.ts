@@ -5,17 +5,17 @@ import { questions } from "./questions";
 import { checkList, VERDICT_COLUMN, WEIGHT_COLUMN } from "./checkList";
 
 const STEPS: readonly Both<string>[] = [
-  "Work from left to right: fill in the cells with a thick left edge; select one to read what belongs in it. All others are worked out and protected.",
+  "Work through the sheets from left to right. Fill in the cells with a thick left edge; select one to see what goes in it. All others are calculated and protected.",
   {
-    US: 'Type lengths as a tape says them (9\' 4, 112 in, 2.8 m); in a table write =RILL.QTY("12 ft 6 in","ft").',
-    SI: 'Type lengths as a tape says them (2.8 m, 280 cm, 9\' 4); in a table write =RILL.QTY("85 cm","m").',
+    US: 'Type lengths the way you read them off a tape (9\' 4, 112 in, 2.8 m); in a table write =RILL.QTY("12 ft 6 in","ft").',
+    SI: 'Type lengths the way you read them off a tape (2.8 m, 280 cm, 9\' 4); in a table write =RILL.QTY("85 cm","m").',
   },
-  "Come back here: the list at the end shows every check, its limit, and where to fix what it finds.",
+  "Then come back here: the list at the bottom shows every check, its limit, and where to fix it.",
 ];
 
 const CAUTIONS = [
-  "Pumps and water: line-voltage wiring, GFCI (RCD) protection and bonding are a licensed electrician's work. Voltage drop figures are for planning only.",
-  "Deep or fast water, and open basins, drown people; fence and cover according to local rules.",
+  "Pumps and water: line-voltage wiring, GFCI (RCD) protection and bonding are work for a licensed electrician. Voltage drop figures are for planning only.",
+  "People drown in deep or fast water and in open basins: fence and cover them as local code requires.",
   "Walls, dams and stacked boulders that hold back earth or water may need an engineer. This workbook does not design structures.",
 ];
 
@@ -28,7 +28,7 @@ const STANDING: readonly (readonly [name: string, label: string, verdicts: reado
   ["ChecksToFix", "To fix before the job is priced", [VERDICT.fix, VERDICT.error]],
   ["ChecksToLook", "To look at (rules of thumb)", [VERDICT.look]],
   ["ChecksToFill", "Waiting for inputs", [VERDICT.blank]],
-  ["ChecksOk", "In order", [VERDICT.ok]],
+  ["ChecksOk", "Passed", [VERDICT.ok]],
 ];
 
 /** Checks that stop the job and cannot be made yet. */
@@ -41,7 +41,10 @@ export const start = defineSheet({
   turn: 2,
   build(s, job) {
     s.widths([32, 16, 9, 14, 9, 28, 63]);
-    s.title("Estimate of a recirculating stream", "Answer what you know for a first price; then Site, and back here.");
+    s.title(
+      "Estimate of a recirculating stream",
+      "Answer what you know for a first price; then fill in Site, and come back here.",
+    );
     s.print({ landscape: true });
     // Both need the facts, which a workbook of a few sheets has not.
     if (job.hasFacts) {
@@ -136,7 +139,7 @@ function signature(s: SheetLayout, job: Job): void {
 }
 
 /** None is hidden, since nothing in a file can bring a sheet back; which of them have to wait is said instead. */
-const SHEETS = "Sheets (Issued, Orders, Receipts and Reconcile wait until the quote goes out)";
+const SHEETS = "Sheets (Issued, Orders, Receipts and Reconcile come after the quote)";
 
 function sheetList(s: SheetLayout, job: Job): void {
   const across = s.lastColumn - RIGHT;

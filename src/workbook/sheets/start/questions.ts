@@ -12,8 +12,8 @@ export function questions(s: SheetLayout): void {
     min: 0.5,
     max: { US: 1000, SI: 300 },
     optional: true,
-    message: "Taped on the level from the top lip to the basin, like 14 ft or 4.2 m. Blank if you don't know.",
-    note: "Goes to Site, unless Site says otherwise.",
+    message: "Taped level from the top lip to the basin, like 14 ft or 4.2 m. Blank if you don't know.",
+    note: "Used on Site until you type it there.",
   });
   s.input({
     name: "FallAsked",
@@ -23,17 +23,17 @@ export function questions(s: SheetLayout): void {
     max: { US: 60, SI: 18 },
     optional: true,
     message: "Top lip above the finished grade at the basin, like 3'2 or 95 cm. Blank if you don't know.",
-    note: "Goes to Site, unless Site says otherwise.",
+    note: "Used on Site until you type it there.",
   });
   s.input({
     name: "LipAsked",
-    label: "Lip: how wide is the top one?",
+    label: "Lip: how wide is the top lip?",
     kind: "size",
     min: { US: 1, SI: 25 },
     max: { US: 480, SI: 12_000 },
     optional: true,
     message: "Along its edge, like 30 in or 2'6. Blank if you don't know.",
-    note: "For the draft; Water asks for each lip.",
+    note: "For this first price; each lip goes on Water.",
   });
   s.input({
     name: "WaterCharacter",
@@ -42,16 +42,16 @@ export function questions(s: SheetLayout): void {
     choices: CHARACTERS,
     optional: true,
     message: "A trickle, a clear sheet, or loud; choose from the list. Blank if you don't know.",
-    note: "For the draft; Water asks for the depth over the lip.",
+    note: "For this first price; the depth over the lip goes on Water.",
   });
   s.input({
     name: "SoilAsked",
-    label: "Soil: what will be dug?",
+    label: "Soil: what will you dig in?",
     kind: "text",
     choices: SOIL_NAMES,
     optional: true,
     message: "The ground that will be dug; choose from the list. Blank if you don't know.",
-    note: "Goes to Site, unless Site says otherwise.",
+    note: "Used on Site until you type it there.",
   });
   s.input({
     name: "WayInAsked",
@@ -61,6 +61,6 @@ export function questions(s: SheetLayout): void {
     max: { US: 100, SI: 30 },
     optional: true,
     message: "Clear width of the narrowest gate or passage, like 34 in. Blank if you don't know.",
-    note: "Goes to Site, unless Site says otherwise.",
+    note: "Used on Site until you type it there.",
   });
 }
