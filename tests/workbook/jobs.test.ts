@@ -45,7 +45,7 @@ describe.each(["US", "SI"] as const)("a job in %s", (system) => {
     expect(numbers(calculated.named("PieceLengths"))).toHaveLength(8);
 
     // 40 lines of 2 at 10 are 800.
-    const own = calculated.named("OwnLines") ?? [];
+    const own = calculated.named("OwnLinesUsed") ?? [];
     expect(own).toHaveLength(OWN_LINES);
     expect(own.reduce((sum, line) => sum + Number(line[9]), 0)).toBeCloseTo(800, 9);
 

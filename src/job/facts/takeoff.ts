@@ -1,5 +1,5 @@
 import { COST_KIND_WORDS } from "../../calc/money/costKinds";
-import { choices, numbers, table, texts, worked } from "./fact";
+import { choices, numbers, table, texts } from "./fact";
 
 const AMOUNT = [0, 1_000_000] as const;
 
@@ -11,18 +11,19 @@ export const takeoff = {
     name: "OwnLines",
     question: "What does the job need besides what the design asks for?",
     rows: 40,
+    // Its needs first: they tell how many lines there are.
     columns: {
-      description: worked(texts(1, "What is it?")),
-      code: texts(2, "Which code of the price list?"),
-      unit: worked(texts(3, "In which unit?")),
       need: numbers(4, "number", AMOUNT, "How much is needed in place?"),
-      waste: worked(numbers(5, "share", [0, 2], "What share is added for waste?")),
-      minimum: worked(numbers(6, "number", AMOUNT, "What is the least that is sold?")),
-      pack: worked(numbers(7, "number", AMOUNT, "How much is sold in one piece?")),
-      price: worked(numbers(9, "money", AMOUNT, "What does one unit cost, without tax?")),
-      kind: worked(choices(11, COST_KIND_WORDS, "Which line of the price does it count under?")),
-      supplier: worked(texts(12, "Who sells it?")),
-      taxable: worked(choices(13, ["yes", "no"], "Is sales tax owed on it?")),
+      description: texts(1, "What is it?"),
+      code: texts(2, "Which code of the price list?"),
+      unit: texts(3, "In which unit?"),
+      waste: numbers(5, "share", [0, 2], "What share is added for waste?"),
+      minimum: numbers(6, "number", AMOUNT, "What is the least that is sold?"),
+      pack: numbers(7, "number", AMOUNT, "How much is sold in one piece?"),
+      price: numbers(9, "money", AMOUNT, "What does one unit cost, without tax?"),
+      kind: choices(11, COST_KIND_WORDS, "Which line of the price does it count under?"),
+      supplier: texts(12, "Who sells it?"),
+      taxable: choices(13, ["yes", "no"], "Is sales tax owed on it?"),
       remark: texts(14, "Where does the need come from?"),
     },
   }),

@@ -39,9 +39,9 @@ const takeoff: readonly Result[] = [
   designLines("TakeoffFreights", "money", ({ freight }) => known(freight) ?? 0),
   designLines("TakeoffCosts", "money", ({ cost }) => known(cost)),
   designLines("TakeoffLooks", "number", ({ look }) => look || undefined),
-  column("OwnLines", "number", 8, ({ takeoff }) => takeoff.ownLines.map(({ order }) => known(order))),
-  column("OwnLines", "money", 9, ({ takeoff }) => takeoff.ownLines.map(({ price }) => price)),
-  column("OwnLines", "money", 10, ({ takeoff }) => takeoff.ownLines.map(({ cost }) => known(cost))),
+  column("OwnLinesUsed", "number", 8, ({ takeoff }) => takeoff.ownLines.map(({ order }) => known(order))),
+  column("OwnLinesUsed", "money", 9, ({ takeoff }) => takeoff.ownLines.map(({ price }) => price)),
+  column("OwnLinesUsed", "money", 10, ({ takeoff }) => takeoff.ownLines.map(({ cost }) => known(cost))),
   one("TakeoffTotal", "money", ({ takeoff }) => takeoff.total),
 ];
 

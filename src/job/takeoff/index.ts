@@ -123,10 +123,10 @@ function ownLine(job: Job, line: JobRow<"ownLines">, prices: Prices, needs: read
   const { code, need } = line;
   const listed = code === undefined ? {} : (prices.get(code.toLowerCase()) ?? {});
   const known = code !== undefined || need !== undefined;
-  const said = [line.description, code, need, line.price].some((value) => value !== undefined && value !== null);
+  const said = [line.description, code, need, line.price].some((value) => value !== undefined);
   /** What was typed, else what the list says; where it says nothing, or zero, what stands for it. */
-  const found = <T>(typed: T | null | undefined, inList: T | undefined, otherwise: T | undefined): T | undefined => {
-    if (typed !== undefined) return typed ?? undefined;
+  const found = <T>(typed: T | undefined, inList: T | undefined, otherwise: T | undefined): T | undefined => {
+    if (typed !== undefined) return typed;
     return known ? inList || otherwise : undefined;
   };
   const designPrice = needs.find((one) => one.code.toLowerCase() === code?.toLowerCase())?.price;

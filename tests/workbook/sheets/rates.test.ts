@@ -43,7 +43,7 @@ describe("Rates", () => {
       RateTable: [...LINES.map(() => []), [], ...Array.from({ length: 20_000 }, (_, index) => item(index + 1))],
       OwnLines: [[], [], [], [undefined, "n-19998", undefined, 5], [undefined, "N-20001", undefined, 1]],
     });
-    const own = (row: number, key: (typeof TAKEOFF_KEYS)[number]) => one.value("OwnLines", row, takeoffColumn(key));
+    const own = (row: number, key: (typeof TAKEOFF_KEYS)[number]) => one.value("OwnLinesUsed", row, takeoffColumn(key));
     // 5 in packs of 4 are 8, at 199.98 each 1,599.84.
     expect([own(4, "description"), own(4, "order"), own(4, "price"), own(4, "cost"), own(4, "supplier")]).toEqual([
       ...["Item 19998", 8, 199.98, 1599.84],

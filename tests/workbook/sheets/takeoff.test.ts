@@ -30,7 +30,7 @@ describe("Takeoff", () => {
   });
 
   it("looks the user's own lines up by code, and lets him type over what it finds", async () => {
-    const own = (row: number, key: (typeof TAKEOFF_KEYS)[number]) => one.value("OwnLines", row, takeoffColumn(key));
+    const own = (row: number, key: (typeof TAKEOFF_KEYS)[number]) => one.value("OwnLinesUsed", row, takeoffColumn(key));
     const one = await demo({
       OwnLines: [
         // What, code, unit, need, waste, minimum, pack: blanks are looked up where the row has no demo value.
@@ -69,8 +69,8 @@ describe("Takeoff", () => {
     // What, code, unit, need, waste, minimum, pack, (to order), price.
     const line = ["Eighths", "", "each", 0.3, 0, 0, 0.125, undefined, 8];
     const one = await demo({ OwnLines: [line] });
-    expect(one.value("OwnLines", 1, takeoffColumn("order"))).toBe(0.375);
-    expect(one.value("OwnLines", 1, takeoffColumn("cost"))).toBe(3);
+    expect(one.value("OwnLinesUsed", 1, takeoffColumn("order"))).toBe(0.375);
+    expect(one.value("OwnLinesUsed", 1, takeoffColumn("cost"))).toBe(3);
   });
 
   it("has nothing still to order where more was ordered than the takeoff asks", async () => {

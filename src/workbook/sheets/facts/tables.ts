@@ -110,6 +110,18 @@ function typedOver(cells: Ref): string {
   return `COUNTA(${cells.sheet}!${areaAddress(cells, true)})-(${formulas.join("+")})`;
 }
 
+/** Columns as areas, those that stand side by side as one. */
+function sideBySide(columns: readonly Ref[]): Ref[] {
+  const areas: Ref[] = [];
+  for (const one of [...columns].sort((a, b) => a.left - b.left)) {
+    const before = areas.at(-1);
+    if (before && before.sheet === one.sheet && before.top === one.top && before.right === one.left - 1) {
+      areas[areas.length - 1] = new Ref(one.sheet, one.top, before.left, one.bottom, one.right);
+    } else areas.push(one);
+  }
+  return areas;
+}
+
 /** The row of a table: as a whole it is yours, shipped with the workbook, worked out by it, or blank. */
 export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies): void {
   const table = tableOf(key);
@@ -124,10 +136,9 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
   const place = cellsOf(job, table, columns[0] as ColumnFact);
   // Of a list without end its first column tells.
   const typed = columns.filter(({ worked }) => !worked).slice(0, table.rows > LONGEST_SEARCHED ? 1 : undefined);
-  const byHand = typed.flatMap((column) => {
-    const at = cellsOf(job, table, column);
-    return at ? [`${at.sheet}!${areaAddress(at, true)}`] : [];
-  });
+  const byHand = sideBySide(typed.flatMap((column) => cellsOf(job, table, column) ?? [])).map(
+    (area) => `${area.sheet}!${areaAddress(area, true)}`,
+  );
   s.put(row, COLUMN.label, { value: table.question, style: "label" });
   s.fitHeight(row, table.question, s.charactersAcross(1, 1));
   if (first) {

@@ -3,9 +3,8 @@ import { defineSheet, type SheetLayout, type TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
 import { asks } from "./asks";
 import { termsOfLines } from "./lineTerms";
-import { OWN_LINES } from "../money/demoPapers";
 import { particulars } from "./particulars";
-import { lookUp, ownColumns, OWN_ROWS } from "./ownLines";
+import { fillOwn, ownTable, OWN_ROWS, usedColumns } from "./ownLines";
 import { supplierNumbers } from "./supplierNumbers";
 import { TAKEOFF_KEYS, TAKEOFF_NAMES } from "./takeoffColumns";
 import { fillLines, sheetColumns } from "./takeoffLines";
@@ -32,10 +31,8 @@ export const takeoff = defineSheet({
     s.note(
       "To order = need with waste, at least the minimum, rounded up to whole packs. Prices and packs come from Rates.",
     );
-    s.note(
-      "Type a code of the price list and a need; everything else follows, and you may type over it. Or type it all.",
-    );
-    const own = s.table({ name: "OwnLines", rows: OWN_ROWS, columns: ownColumns(job.system), demo: OWN_LINES });
+    s.link("Type or change them below the checks.", "OwnLines");
+    const own = s.table({ name: "OwnLinesUsed", rows: OWN_ROWS, columns: usedColumns() });
     for (const [key, name] of Object.entries(TAKEOFF_NAMES)) {
       const at = lines.column(key);
       s.define(name, at.top, at.left, own.column(key).bottom, at.left);
@@ -56,9 +53,9 @@ export const takeoff = defineSheet({
     checks(s);
     s.checksHere();
     s.notPrinted();
+    fillOwn(s, own, ownTable(s, own));
     particulars(s, job, asks(s, job, lines));
     termsOfLines(s, job, lines);
-    lookUp(s, own);
     supplierNumbers(s, lines, own);
     s.skip();
     const kinds = COST_KIND_WORDS[job.system];
