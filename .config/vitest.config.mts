@@ -4,9 +4,10 @@ import { configDefaults, defineConfig } from "vitest/config";
 const top = path.join(import.meta.dirname, "..");
 
 /** Folders whose tests share what they load, for loading it takes longer than running most of them. */
-const FOLDERS = "{arithmetic,book,calc,csv,drawing,functions,help,job,manifest,published,site,taskpane,workbook,xlsx}";
-/** The tests of both engines put another library in place, which they must not share. */
-const SHARING = [`tests/${FOLDERS}/**/!(engines).test.ts`];
+const FOLDERS =
+  "{arithmetic,book,calc,cli,csv,drawing,functions,help,host,house,job,manifest,papers,published,site,taskpane,wording,workbook,xlsx}";
+/** Of the bench, those that put no other build of the grid in place, which the rest must not share. */
+const SHARING = [`tests/${FOLDERS}/**/*.test.ts`, "tests/bench/*.test.ts", "tests/bench/!(grid)/**/*.test.ts"];
 /** Tests in a real browser. */
 const BROWSER = ["tests/browser/**/*.test.ts"];
 /**

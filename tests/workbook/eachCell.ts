@@ -41,6 +41,8 @@ const PUT: Readonly<Record<Harm, Put>> = { "an error": { formula: "NA()" }, garb
 /** A workbook that is calculated once and harmed cell by cell: each edit runs only what follows from it. */
 export class EachCell {
   private readonly before: string;
+  /** Puts back what stood in the cell that was harmed last. It is calculated along with the next harm, for half the time. */
+  private putBack = (): void => undefined;
 
   private constructor(
     private readonly engine: Engine,
@@ -75,7 +77,9 @@ export class EachCell {
 
   harm(target: Target, harm: Harm): Outcome {
     const { sheet, row, column } = target;
+    this.putBack();
     const kept = this.engine.content(sheet, row, column);
+    this.putBack = () => this.engine.set(sheet, row, column, kept);
     this.engine.set(sheet, row, column, PUT[harm]);
     this.engine.run();
     const cell = `${sheet}!${cellAddress(row, column)}`;
@@ -83,7 +87,7 @@ export class EachCell {
     const verdicts = this.verdicts();
     const amiss = verdicts.filter(({ verdict }) => verdict !== "OK");
     const words = amiss.map(({ cure }) => cure).join(" ");
-    const outcome: Outcome = {
+    return {
       cell,
       harm,
       price,
@@ -93,9 +97,6 @@ export class EachCell {
       flagged: typeof price !== "number" || JSON.stringify(verdicts) !== this.before,
       named: words.includes(cell) || amiss.some(({ where }) => where.startsWith(sheet)),
     };
-    this.engine.set(sheet, row, column, kept);
-    this.engine.run();
-    return outcome;
   }
 
   /** The cells that single facts are typed into, and what each is called. */

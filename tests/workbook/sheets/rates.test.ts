@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import { ALL, tries } from "../../effort";
 import { assemble } from "../../../src/workbook/assemble";
 import type { TAKEOFF_KEYS } from "../../../src/workbook/sheets/takeoff/takeoffColumns";
 import { LINES, MONEY_SHEETS, demo, takeoffColumn } from "./moneyJob";
@@ -26,6 +27,8 @@ describe("Rates", () => {
   });
 
   it("takes 20,000 items of one's own, found from Takeoff to the last row", async () => {
+    // What lies between is left blank in the short run: writing and reading 220,000 cells takes seconds.
+    const filled = (index: number) => ALL || index <= 100 || index > 19_900;
     const item = (index: number) => [
       `Item ${index}`,
       `N-${index}`,
@@ -40,7 +43,11 @@ describe("Rates", () => {
       46_113,
     ];
     const one = await demo({
-      RateTable: [...LINES.map(() => []), [], ...Array.from({ length: 20_000 }, (_, index) => item(index + 1))],
+      RateTable: [
+        ...LINES.map(() => []),
+        [],
+        ...Array.from({ length: 20_000 }, (_, index) => (filled(index + 1) ? item(index + 1) : [])),
+      ],
       OwnLines: [[], [], [], [undefined, "n-19998", undefined, 5], [undefined, "N-20001", undefined, 1]],
     });
     const own = (row: number, key: (typeof TAKEOFF_KEYS)[number]) => one.value("OwnLinesUsed", row, takeoffColumn(key));
@@ -50,7 +57,7 @@ describe("Rates", () => {
       "Far Yard",
     ]);
     expect(own(5, "look")).toBe("no cost");
-    expect([one.value("RateCount"), one.value("RateRepeats")]).toEqual([LINES.length + 1 + 20_000, 0]);
+    expect([one.value("RateCount"), one.value("RateRepeats")]).toEqual([LINES.length + 1 + tries(200, 20_000), 0]);
   });
 
   it("keeps the codes that Takeoff reads from being changed", () => {
