@@ -54,7 +54,7 @@ export interface TemplateReport {
   /** One sentence for the user. */
   readonly said: string;
   /** Names that had to be rebuilt, or that stay broken. */
-  readonly mended: readonly string[];
+  readonly repaired: readonly string[];
   readonly broken: readonly string[];
 }
 

@@ -1,6 +1,6 @@
 import type { Place } from "../host/port";
 
-/** How complete the job is, in one line, and the next cell to fill or mend. */
+/** How complete the job is, in one line, and the next cell to fill in or fix. */
 export interface Completeness {
   readonly said: string;
   /** Whether any is typed that cannot be read. */

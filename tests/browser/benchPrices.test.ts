@@ -18,7 +18,7 @@ describeInBrowser("a price list on the bench", () => {
   afterAll(() => site?.close());
 
   it.runIf(ALL)(
-    "is taken over as it was shown, and taken back by one undo",
+    "is applied as it was shown, and taken back by one undo",
     async () => {
       const { context, page, faults } = await site.open();
       const bench = new BenchPage(page, site.address);

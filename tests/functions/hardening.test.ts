@@ -54,7 +54,7 @@ function names(sentence: string, [key, { columns, repeated }]: [string, Argument
     .some((word) => sentence.toLowerCase().includes(word));
 }
 
-/** Why a sentence does not lead the user to the cell to mend; undefined when it does. */
+/** Why a sentence does not lead the user to the cell to fix; undefined when it does. */
 function misleading(declaration: Declaration, sentence: string, { spoilt }: Call): string | undefined {
   const entries = Object.entries(declaration.args);
   if (sentence.includes("failed inside")) return `a defect: ${sentence}`;

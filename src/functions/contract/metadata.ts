@@ -11,7 +11,7 @@ export const LONGEST_DESCRIPTION = 128;
 export interface FunctionsJson {
   /** A cell's rich value reaches a function as the host has it, instead of being refused on the way. */
   readonly allowCustomDataForDataTypeAny: boolean;
-  /** An error cell reaches the function, which can say which cell to mend; without it the host answers alone. */
+  /** An error cell reaches the function, which can say which cell to fix; without it the host answers alone. */
   readonly allowErrorForDataTypeAny: boolean;
   readonly functions: readonly FunctionMetadata[];
 }

@@ -8,10 +8,10 @@ export function errorTextOf(raw: unknown): string | undefined {
   return typeof error === "string" && error.startsWith("#") ? error : undefined;
 }
 
-/** Refuses an error cell by name, so that the user mends the cell that caused it. */
+/** Refuses an error cell by name, so that the user fixes the cell that caused it. */
 export function refuseErrorCell(raw: unknown, label: string): void {
   const text = errorTextOf(raw);
-  if (text !== undefined) throw invalid(`${label} holds the error ${text}; mend that cell first`);
+  if (text !== undefined) throw invalid(`${label} holds the error ${text}; fix that cell first`);
 }
 
 /**

@@ -43,7 +43,7 @@ function factRow([name, ...cells]: readonly unknown[], row: number, label: strin
   const value = firstOf(cells);
   for (const [part, cell] of Object.entries({ name, value })) {
     const error = errorTextOf(cell);
-    if (error !== undefined) throw invalid(`${at}: ${part} holds the error ${error}; mend that cell first`);
+    if (error !== undefined) throw invalid(`${at}: ${part} holds the error ${error}; fix that cell first`);
   }
   if (isBlank(name) && isBlank(value)) return [];
   if (typeof name !== "string" || isBlank(name)) throw invalid(`${at}: a name is needed, like fall or run`);
@@ -62,7 +62,7 @@ export function withValues(rows: readonly FactRow[], values: readonly (readonly 
     const value = firstOf(values[fact.row] ?? []);
     const error = errorTextOf(value);
     if (error !== undefined)
-      throw invalid(`values row ${fact.row + 1} (${fact.name}) holds the error ${error}; mend that cell first`);
+      throw invalid(`values row ${fact.row + 1} (${fact.name}) holds the error ${error}; fix that cell first`);
     return value === undefined ? fact : { ...fact, value };
   });
 }

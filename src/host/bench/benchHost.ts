@@ -60,7 +60,7 @@ export function createBenchHost(grid: BenchGrid): Host {
     },
     async takeTemplate(template) {
       await grid.open(template);
-      return { said: `${template.file} is open here.`, mended: [], broken: [] };
+      return { said: `${template.file} is open here.`, repaired: [], broken: [] };
     },
     async placePicture(png, title) {
       const sheet = await grid.placePicture(png, title);

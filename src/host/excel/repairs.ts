@@ -43,8 +43,8 @@ function repairSheet(name: string): Promise<Omit<Repairs, "stopped">> {
     (used.formulas as unknown[][]).forEach((cells, row) =>
       cells.forEach((formula, column) => {
         if (typeof formula !== "string" || !formula.startsWith("=")) return;
-        const mended = repairedFormula(formula, (used.values as unknown[][])[row]?.[column]);
-        if (mended !== undefined) broken.push({ row, column, formula: mended });
+        const repaired = repairedFormula(formula, (used.values as unknown[][])[row]?.[column]);
+        if (repaired !== undefined) broken.push({ row, column, formula: repaired });
       }),
     );
     if (broken.length === 0) return { found: 0, repaired: 0, left: [] };

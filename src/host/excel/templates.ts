@@ -26,7 +26,7 @@ export async function takeTemplateInExcel(template: Template, way: TemplateWay, 
   } catch {
     throw new HostRefusal("Excel could not open a new workbook; download the file and open it instead.");
   }
-  return { said: "The job is open in a new Excel window.", mended: [], broken: [] };
+  return { said: "The job is open in a new Excel window.", repaired: [], broken: [] };
 }
 
 /**
@@ -43,14 +43,14 @@ async function insertTemplate({ bytes, file: name }: Template, task: Task): Prom
     const file = takesCharts() ? bytes : (await import("../withoutCharts")).withoutCharts(bytes);
     context.workbook.insertWorksheetsFromBase64(base64(file), { positionType: Excel.WorksheetPositionType.end });
     await context.sync();
-    const mended = await rebuildNames(context, contents);
+    const repaired = await rebuildNames(context, contents);
     const broken = (await brokenNames(context, contents)).map(({ name }) => name);
     const said =
       `The job's ${contents.sheets.length} sheets are in this workbook.` +
       (takesCharts() ? "" : " Excel on the web takes no charts along; the pane draws them.") +
-      (mended.length > 0 ? ` Names rebuilt: ${mended.join(", ")}.` : "") +
+      (repaired.length > 0 ? ` Names rebuilt: ${repaired.join(", ")}.` : "") +
       (broken.length > 0 ? ` These names could not be rebuilt: ${broken.join(", ")}. Download the file instead.` : "");
-    return { said, mended, broken };
+    return { said, repaired, broken };
   });
   const { found, repaired, left, stopped } = await repairSheets(contents.sheets, task);
   const unbound = found === 0 ? "" : ` ${repaired} of ${found} formulas were entered again.`;

@@ -31,7 +31,7 @@ export function basinChecks(job: Job, { water, drain, basin, pump }: Topics): Ch
       value: () => parts,
       limit: "all",
       ok: () => isKnown(basin.contents),
-      cure: "A part is deeper or longer than the pit, or they are more than it holds: mend their sizes.",
+      cure: "A part is deeper or longer than the pit, or they are more than it holds: fix their sizes.",
       place: "BasinParts",
       kind: "count",
     }),

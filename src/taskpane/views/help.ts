@@ -2,7 +2,7 @@ import { repairWords } from "../repairWords";
 import { button, make } from "../ui/elements";
 import type { Desk, View } from "../ui/desk";
 
-/** Mending what a host broke, and where to read on. */
+/** Repairing what a host broke, and where to read on. */
 export function helpView(desk: Desk): View {
   const repair = async (): Promise<string> => {
     return repairWords(await desk.long("Looking through the sheets", (task) => desk.host.repairFormulas(task)));

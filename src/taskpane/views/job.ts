@@ -18,7 +18,7 @@ const HEADINGS: Readonly<Record<Check["state"], string>> = {
   good: "Passed",
 };
 
-/** The job at a glance, and its checks; each leads to the cell that mends it. */
+/** The job at a glance, and its checks; each leads to the cell that fixes it. */
 export function jobView(desk: Desk): View {
   const list = make("div", {});
   const facts = make("div", {});
@@ -110,7 +110,7 @@ export function jobView(desk: Desk): View {
   };
 }
 
-/** One line that leads to the next cell to fill or mend. */
+/** One line that leads to the next cell to fill in or fix. */
 function completeness(desk: Desk, { said, next }: Completeness): HTMLElement[] {
   if (next === undefined) return [make("p", { class: "small" }, said)];
   const go = (): void =>

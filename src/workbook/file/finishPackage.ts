@@ -23,7 +23,7 @@ export interface Finish {
 }
 
 /**
- * Mends what the writing library leaves otherwise than Excel writes it: the calculation flags, the type of error cells,
+ * Corrects what the writing library leaves otherwise than Excel writes it: the calculation flags, the type of error cells,
  * the order within fonts, straight lines in charts, the application's name; and packs the parts in a fixed order and time.
  */
 export function finishPackage(bytes: Uint8Array, { valuesOnly, sheets }: Finish): Uint8Array {
@@ -45,7 +45,11 @@ export function finishPackage(bytes: Uint8Array, { valuesOnly, sheets }: Finish)
   if (styles) change(styles, sizeBeforeColour);
   [...file.sheets().values()].forEach((part, index) => {
     const model = sheets[index];
-    change(part, (root) => [...mendedCells(root, valuesOnly), quiet(root), ...(model ? openColumns(root, model) : [])]);
+    change(part, (root) => [
+      ...correctedCells(root, valuesOnly),
+      quiet(root),
+      ...(model ? openColumns(root, model) : []),
+    ]);
   });
   storeChartValues(file);
   return zip(parts);
@@ -73,7 +77,7 @@ function sizeBeforeColour(styles: XmlElement, xml: string): Piece[] {
 }
 
 /** Cells that hold an error say so; those of arrays keep their values alone where only values are wanted. */
-function mendedCells(sheet: XmlElement, valuesOnly: boolean): Piece[] {
+function correctedCells(sheet: XmlElement, valuesOnly: boolean): Piece[] {
   const rows = childOf(sheet, "sheetData")?.children ?? [];
   return rows.flatMap(({ children }) =>
     children.flatMap((cell) => {

@@ -75,7 +75,7 @@ function layOut(page: Page, check: CheckSpec, across: number): void {
   job.checks.push({ ...check, fix, sheet: page.name, row });
 }
 
-/** Verdicts that ask for something stand out by weight and ground as well as by their word. */
+/** Verdicts that ask for something stand out by weight and fill as well as by their word. */
 export function markVerdicts(page: Page, area: { top: number; left: number; bottom: number; right: number }): void {
   const cell = cellAddress(area.top, area.left).replace(/^([A-Z]+)/, "$$$1");
   page.sheet.conditionals.push(

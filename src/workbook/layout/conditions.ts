@@ -49,7 +49,7 @@ export function whenFilled(formula: string, needs: readonly string[] | undefined
 }
 
 /**
- * Rows that are kept for more than there is draw nothing while their first cell is blank: white lines and ground hide those of
+ * Rows that are kept for more than there is draw nothing while their first cell is blank: white lines and fill hide those of
  * the cells. Inputs among them lose their box as well.
  */
 export function hideBlankRows(page: Page, area: Area, isInput: (column: number) => boolean = () => false): void {

@@ -90,7 +90,7 @@ function glance(s: SheetLayout): (table: SpillRef) => void {
 function marks(s: SheetLayout, table: SpillRef): void {
   const { top, left, bottom, right } = table.body;
   s.sheet.conditionals.push(
-    // The first rule that gives a ground wins it, and white letters need theirs.
+    // The first rule that gives a fill wins it, and white letters need theirs.
     {
       area: { top, left: left + 3, bottom, right: left + 3 },
       formula: `=$D${top}="Query"`,

@@ -27,7 +27,7 @@ describe("reading", () => {
     expect(book.syncs).toBe(3);
   });
 
-  it("takes over the names it is asked for, and not the hundreds of a job", async () => {
+  it("takes the names it is asked for, and not the hundreds of a job", async () => {
     for (let number = 0; number < 400; number++) book.names.set(`Other${number}`, "Pump!$B$2");
     expect(await host.read(["staticlift", "Wanted", "Pump!B2"])).toEqual([[[4.75]], [[7], [8]], [[4.75]]]);
     await host.write([{ place: "Wanted", values: [[1], [2]] }]);

@@ -62,7 +62,7 @@ describe("templates", () => {
     book.names.delete("StaticLift");
     book.sheets.splice(0, 1);
     const report = await host.takeTemplate({ file: "job.xlsx", bytes: await smallTemplate() }, "insert", task);
-    expect(report).toMatchObject({ mended: ["Fall"], broken: [] });
+    expect(report).toMatchObject({ repaired: ["Fall"], broken: [] });
     expect(book.names.get("Fall")).toBe("Site!$B$4");
     expect(report.said).toBe("The job's 3 sheets are in this workbook. Names rebuilt: Fall.");
   });

@@ -101,7 +101,7 @@ export function ofDraft(column: Ref, names: Ref): string {
   return `=IFERROR(INDEX(${column.address},MATCH(${ALL.key},${names.address},0)),"")`;
 }
 
-/** What has to be filled in or mended: "Site: Run". */
+/** What has to be filled in or fixed: "Site: Run". */
 export function missing(): string {
   const { state, needed, called } = ALL;
   return `=IF((${state}="wrong")+(${state}="unknown")*(${needed}="yes"),${called},"")`;

@@ -12,7 +12,7 @@ export const WEIGHT_COLUMN = 8;
 /** Right of that: the name or address of the cell to change, for the pane to go to. */
 const PLACE_COLUMN = 9;
 
-/** Every check of the job in one list, with where to mend what it finds. */
+/** Every check of the job in one list, with where to fix what it finds. */
 export function checkList(s: SheetLayout, job: Job): void {
   const first = s.row + 1;
   const last = first + job.checks.length - 1;
