@@ -1,4 +1,3 @@
-import { roundCents } from "../calc/money/cents";
 import { fromInside, type Measure } from "../calc/quantity/measures";
 import type { Basin } from "./basin";
 import type { Job, JobRow } from "./facts";
@@ -7,6 +6,7 @@ import type { Liner } from "./liner";
 import type { Pump } from "./pump";
 import { isKnown, reckon, type Reckoned } from "./reckoned";
 import { sumOf, total } from "./rows";
+import { roundingOf } from "./money";
 import { reckonSetting, settingRate, type Setting } from "./setting";
 import { pipeTimes, stoneTimes, tubTimes } from "./sizeHours";
 import type { Stone } from "./stone";
@@ -91,6 +91,7 @@ export function reckonLabor(job: Job, design: Design): Labor {
       quantities[index],
       bySize.has(index) ? bySize.get(index) : { hours: 1, machineHours: 1 },
       job.difficulty,
+      roundingOf(job),
       laborRate,
       index === PLACES.boulders || index === PLACES.lips ? stoneMachineRate : machineRate,
     ),
@@ -133,6 +134,7 @@ function taskOf(
   drafted: Reckoned<number>,
   times: Reckoned<Times>,
   difficulty: number | undefined,
+  round: (amount: number) => number,
   laborRate: Reckoned<number>,
   machineRate: Reckoned<number>,
 ): Task {
@@ -140,7 +142,7 @@ function taskOf(
   const taking = (rate: number | undefined, key: keyof Times): Reckoned<number> =>
     reckon([quantity, rate, times, difficulty], (amount, each, size, factor) => amount * each * size[key] * factor);
   const cost = (hours: Reckoned<number>, rate: Reckoned<number>): Reckoned<number> =>
-    reckon([hours, rate], (taken, each) => roundCents(taken * each));
+    reckon([hours, rate], (taken, each) => round(taken * each));
   const [hours, machineHours] = [taking(typed.hours, "hours"), taking(typed.machineHours, "machineHours")];
   return {
     quantity,
@@ -192,22 +194,25 @@ export function crewRate(job: Job): Reckoned<number> {
   const burden = sumKnown(job.burden.map(({ share }) => share));
   const rates = job.wages.map(({ wage, people = 0 }) => ({
     people,
-    rate: wage === undefined ? undefined : roundCents(wage * (1 + burden)),
+    rate: wage === undefined ? undefined : roundingOf(job)(wage * (1 + burden)),
   }));
   return weighed(
+    job,
     rates.map(({ rate, people }) => [rate, people]),
     job.wages.some(({ people }) => people !== undefined),
   );
 }
 
 /** Cost of a machine hour, weighed by the share each machine has of them. */
-export function machinesRate({ machines }: Job): Reckoned<number> {
+export function machinesRate(job: Job): Reckoned<number> {
+  const { machines } = job;
   if (machines.some(({ name, own, fuel, upkeep, share }) => !inFull(name, own, fuel, upkeep, share))) return undefined;
   const rates = machines.map(({ own, fuel, upkeep, share = 0 }) => {
     const parts = [own, fuel, upkeep].filter(isKnown);
-    return [parts.length === 0 ? undefined : roundCents(total(parts)), share] as const;
+    return [parts.length === 0 ? undefined : roundingOf(job)(total(parts)), share] as const;
   });
   return weighed(
+    job,
     rates,
     machines.some(({ share }) => share !== undefined),
   );
@@ -219,11 +224,12 @@ function inFull(name: string | undefined, ...numbers: readonly (number | undefin
 }
 
 function weighed(
+  job: Job,
   rates: readonly (readonly [rate: number | undefined, weight: number])[],
   anyWeight: boolean,
 ): Reckoned<number> {
   if (!anyWeight || !rates.some(([rate]) => rate !== undefined)) return undefined;
   const weight = total(rates.map(([, each]) => each));
   const sum = total(rates.map(([rate = 0, each]) => rate * each));
-  return reckon([sum, weight], (all, by) => (by === 0 ? NaN : roundCents(all / by)));
+  return reckon([sum, weight], (all, by) => (by === 0 ? NaN : roundingOf(job)(all / by)));
 }

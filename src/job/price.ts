@@ -1,10 +1,11 @@
 import { COST_KINDS, readCostKind, TAX_BASES, type CostKind } from "../calc/money/costKinds";
 import { costOdds, type CostOdds } from "../calc/money/odds/costOdds";
-import { fromCents, roundCents, toCents } from "../calc/money/cents";
+import { fromCents, toCents } from "../calc/money/cents";
 import { raisedToStep } from "../calc/money/raise";
 import { splitIntoStages } from "../calc/money/stages";
 import type { Job } from "./facts";
 import type { Labor } from "./labor";
+import { moneyDigits, roundingOf } from "./money";
 import { attempt, isKnown, known, lazily, reckon, type Reckoned } from "./reckoned";
 import { total } from "./rows";
 import type { Standing } from "./standing";
@@ -56,6 +57,7 @@ export interface Price {
 }
 
 export function reckonPrice(job: Job, takeoff: Takeoff, labor: Labor, standing: Standing): Price {
+  const [digits, round] = [moneyDigits(job), roundingOf(job)];
   const costs = {
     A: optionCosts(job, takeoff, labor, "A"),
     B: optionCosts(job, takeoff, labor, "B"),
@@ -73,11 +75,13 @@ export function reckonPrice(job: Job, takeoff: Takeoff, labor: Labor, standing: 
     ),
   );
   const atCost = (cost: (odds: CostOdds) => number): Reckoned<number> =>
-    reckon([odds(), quoted], (all, { withTax }) => Math.round((withTax * cost(all)) / roundCents(all.likely)));
+    reckon([odds(), quoted], (all, { withTax }) => Math.round((withTax * cost(all)) / round(all.likely)));
   const anyShare = job.stages.some(({ share }) => share !== undefined);
   const stages = lazily(() =>
     anyShare
-      ? reckon([quoted], ({ withTax }) => splitIntoStages(toCents(withTax), stageShares(job)).map(fromCents))
+      ? reckon([quoted], ({ withTax }) =>
+          splitIntoStages(toCents(withTax, "price", digits), stageShares(job)).map((each) => fromCents(each, digits)),
+        )
       : undefined,
   );
   return {
@@ -92,14 +96,14 @@ export function reckonPrice(job: Job, takeoff: Takeoff, labor: Labor, standing: 
     },
     get priceAtConfidence() {
       return reckon([odds(), job.wantedMargin], ({ atConfidence }, margin) =>
-        centsUp(roundCents(atConfidence) / (1 - margin)),
+        raised(round(atConfidence) / (1 - margin), digits),
       );
     },
     get low() {
-      return atCost(({ mean, atConfidence }) => 2 * roundCents(mean) - roundCents(atConfidence));
+      return atCost(({ mean, atConfidence }) => 2 * round(mean) - round(atConfidence));
     },
     get high() {
-      return atCost(({ atConfidence }) => roundCents(atConfidence));
+      return atCost(({ atConfidence }) => round(atConfidence));
     },
     get stages() {
       return stages();
@@ -115,14 +119,15 @@ function stageShares({ stages }: Job): number[] {
 }
 
 /** Low, likely and high of each kind of cost. */
-function uncertain({ odds }: Job, costs: readonly number[]): { low: number; likely: number; high: number }[] {
+function uncertain(job: Job, costs: readonly number[]): { low: number; likely: number; high: number }[] {
+  const round = roundingOf(job);
   const items = COST_KINDS.map((_, index) => {
     const likely = costs[index] ?? 0;
-    const { below = 0, above = 0 } = odds[index] ?? {};
+    const { below = 0, above = 0 } = job.odds[index] ?? {};
     return {
-      low: roundCents(likely * (1 - Math.min(1, below))),
+      low: round(likely * (1 - Math.min(1, below))),
       likely,
-      high: roundCents(likely * (1 + above)),
+      high: round(likely * (1 + above)),
     };
   });
   return items.filter(({ low, likely, high }) => low !== 0 || likely !== 0 || high !== 0);
@@ -137,6 +142,7 @@ function changeOf({ optionChanges }: Job, option: Option, kind: CostKind): numbe
 /** What an option costs, kind by kind, then overhead and contingency; undefined while nothing is known of it. */
 function optionCosts(job: Job, takeoff: Takeoff, labor: Labor, option: Option): number[] | undefined {
   const index = OPTIONS.indexOf(option);
+  const round = roundingOf(job);
   if (index > 0 && job.options[index]?.name === undefined) return undefined;
   const hours: Readonly<Partial<Record<CostKind, number | undefined>>> = {
     labor: known(labor.laborCost),
@@ -145,14 +151,14 @@ function optionCosts(job: Job, takeoff: Takeoff, labor: Labor, option: Option): 
   // Nothing is known of the cost while no line of it is.
   if (![hours.labor, hours.machine, ...takeoff.lines.map(({ cost }) => known(cost))].some(isKnown)) return undefined;
   const direct = COST_KINDS.map((kind) =>
-    roundCents((known(costOfKind(takeoff, kind)) ?? 0) + (hours[kind] ?? 0) + changeOf(job, option, kind)),
+    round((known(costOfKind(job, takeoff, kind)) ?? 0) + (hours[kind] ?? 0) + changeOf(job, option, kind)),
   );
   const directCost = total(direct);
   const overhead =
     job.overheadBy === "crew hours"
-      ? roundCents((job.overheadPerHour ?? 0) * (known(labor.hours) ?? 0) * crewShare(job, labor, option))
-      : roundCents((job.overheadShare ?? 0) * directCost);
-  const contingency = roundCents((job.contingencyShare ?? 0) * directCost);
+      ? round((job.overheadPerHour ?? 0) * (known(labor.hours) ?? 0) * crewShare(job, labor, option))
+      : round((job.overheadShare ?? 0) * directCost);
+  const contingency = round((job.contingencyShare ?? 0) * directCost);
   return [...direct, overhead, contingency];
 }
 
@@ -165,13 +171,14 @@ function optionPrice(
   { markups }: Wanted,
 ): OptionPrice | undefined {
   const share = crewShare(job, labor, option);
-  const prices = costs.map((cost, row) => roundCents(cost * (1 + (markups[row] ?? 0))));
+  const [digits, round] = [moneyDigits(job), roundingOf(job)];
+  const prices = costs.map((cost, row) => round(cost * (1 + (markups[row] ?? 0))));
   // A job that comes to nothing has no price.
   if (total(prices) === 0) return undefined;
-  const totalCost = roundCents(total(costs));
-  const jobCost = jobCostOf(costs);
-  const beforeTax = raisedToStep(roundCents(total(prices)), job.roundTo ?? 0);
-  const tax = roundCents((job.taxRate ?? 0) * taxBase(job, takeoff, option, prices, beforeTax));
+  const totalCost = round(total(costs));
+  const jobCost = jobCostOf(job, costs);
+  const beforeTax = raisedToStep(round(total(prices)), job.roundTo ?? 0, digits);
+  const tax = round((job.taxRate ?? 0) * taxBase(job, takeoff, option, prices, beforeTax));
   const crewDays = reckon([labor.workingDays], (days) => days * share);
   const margin = job.wantedMargin ?? 0;
   return {
@@ -181,13 +188,13 @@ function optionPrice(
     jobCost,
     beforeTax,
     tax,
-    withTax: roundCents(beforeTax + tax),
+    withTax: round(beforeTax + tax),
     grossMargin: reckon([beforeTax], (price) => (price - jobCost) / price),
     netMargin: reckon([beforeTax], (price) => (price - totalCost) / price),
     crewDays,
-    dayProfit: reckon([crewDays], (days) => (days > 0 ? roundCents((beforeTax - totalCost) / days) : undefined)),
+    dayProfit: reckon([crewDays], (days) => (days > 0 ? round((beforeTax - totalCost) / days) : undefined)),
     smallestMarkup: attempt(() => tenthsOfPercentUp(Math.max(0, jobCost / ((1 - margin) * totalCost) - 1))),
-    leastPrice: attempt(() => centsUp(jobCost / (1 - margin))),
+    leastPrice: attempt(() => raised(jobCost / (1 - margin), digits)),
   };
 }
 
@@ -202,14 +209,14 @@ function taxBase(job: Job, takeoff: Takeoff, option: Option, prices: readonly nu
   if (job.taxBase === nothing) return 0;
   if (job.taxBase === lines) {
     const taxable = takeoff.lines.filter((line) => line.taxable?.toLowerCase() === "yes");
-    return costOf(taxable) + changeOf(job, option, "material");
+    return costOf(job, taxable) + changeOf(job, option, "material");
   }
   return job.taxBase === materials ? (prices[0] ?? 0) : beforeTax;
 }
 
 /** Up to the cent, but for a millionth. */
-function centsUp(amount: number): number {
-  return Math.ceil(Number((Math.round(amount * 1e6) / 1e4).toPrecision(15))) / 100;
+function raised(amount: number, digits: number): number {
+  return Math.ceil(Number((Math.round(amount * 1e6) / 10 ** (6 - digits)).toPrecision(15))) / 10 ** digits;
 }
 
 /** Up to a tenth of a percent, but for a billionth. */

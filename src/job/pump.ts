@@ -2,7 +2,8 @@ import { findPipe } from "../calc/pipe/bore";
 import { findFitting, fittingK } from "../calc/pipe/fittings";
 import { makeSystem, type RoutePipe, type System } from "../calc/pipe/route";
 import { fastestSpeed, routeParts } from "../calc/pipe/routeParts";
-import { fromCents, toCents } from "../calc/money/cents";
+import { fromCents } from "../calc/money/cents";
+import { moneyDigits, roundingOf } from "./money";
 import { missing } from "../calc/problem";
 import { lastFlow, makeCurve, pumpHead, type CurvePoint, type PumpCurve } from "../calc/pump/curve";
 import { dutyPoint, type DutyPoint } from "../calc/pump/duty";
@@ -45,6 +46,7 @@ export interface Pump {
 
 export function reckonPump(job: Job, water: Water, basin: Basin): Pump {
   const { designFlow } = water;
+  const digits = moneyDigits(job);
   const lift = reckon(
     [water.topLipLevel, water.sheetMost, basin.runningLevel],
     (top, sheet, running) => top + sheet - running,
@@ -63,7 +65,7 @@ export function reckonPump(job: Job, water: Water, basin: Basin): Pump {
     each === undefined ? undefined : each * count * speed ** 3,
   );
   const energy = reckon([watts, job.runHours, job.runDays, job.tariff], (drawn, hoursPerDay, daysPerYear, tariff) =>
-    fromCents(runCostCents(drawn, { hoursPerDay, daysPerYear, tariff })),
+    fromCents(runCostCents(drawn, { hoursPerDay, daysPerYear, tariff }, digits), digits),
   );
   const price = reckon([chosen], (offer) => offer.price);
   const ranking = lazily(() => rankingOf(job, system, designFlow));
@@ -85,7 +87,7 @@ export function reckonPump(job: Job, water: Water, basin: Basin): Pump {
     dutySpeed: reckon([duty, system], ({ flow }, works) => fastestSpeed(works, flow, job.pumpCount ?? 1)),
     yearlyEnergyCost: energy,
     ownCost: reckon([price, job.ownYears, energy, job.pumpCount], (each, years, yearly, count) =>
-      fromCents(toCents(each * count + years * yearly)),
+      roundingOf(job)(each * count + years * yearly),
     ),
     // It takes longer than all the rest of a job, and most who ask for a price do not ask for it.
     get ranking() {

@@ -1,6 +1,7 @@
 import { chooseMachine, hourCost } from "../book/machine";
 import type { Machine } from "../book/types";
 import type { Job } from "./facts";
+import { roundingOf } from "./money";
 import { reckon, type Reckoned } from "./reckoned";
 import type { Stone } from "./stone";
 
@@ -35,13 +36,9 @@ export function reckonSetting(job: Job, stone: Stone): Setting {
 }
 
 /** What an hour of work with stones costs: of the machine that is needed, else of the usual mix. */
-export function settingRate(
-  { machineRateTyped }: Job,
-  { machine }: Setting,
-  usual: Reckoned<number>,
-): Reckoned<number> {
-  if (machineRateTyped !== undefined) return machineRateTyped;
-  const own = reckon([machine], hourCost);
+export function settingRate(job: Job, { machine }: Setting, usual: Reckoned<number>): Reckoned<number> {
+  if (job.machineRateTyped !== undefined) return job.machineRateTyped;
+  const own = reckon([machine], (one) => roundingOf(job)(hourCost(one)));
   return own ?? usual;
 }
 

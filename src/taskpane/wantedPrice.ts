@@ -1,5 +1,6 @@
-import { roundCents } from "../calc/money/cents";
+import { roundMoney } from "../calc/money/cents";
 import { COST_KINDS } from "../calc/money/costKinds";
+import { minorDigits } from "../calc/money/currency";
 import { MARGIN_RANGE } from "../calc/money/margin";
 import { markupsForMargin, markupsForPrice, type PriceRow } from "../calc/money/wantedPrice";
 import { invalid, missing, plain } from "../calc/problem";
@@ -51,15 +52,19 @@ export function markupsWanted(wanted: Wanted, typed: string, grids: readonly (Gr
     cost: number(costs[row]?.[0]),
     markup: number(markup ?? ""),
   }));
-  const jobCost = roundCents(rows.reduce((sum, { cost }, row) => sum + (isOfJob(row) ? cost : 0), 0));
-  const roundTo = number(step?.[0]?.[0]);
   const unit = first(currency);
+  const digits = minorDigits(unit);
+  const jobCost = roundMoney(
+    rows.reduce((sum, { cost }, row) => sum + (isOfJob(row) ? cost : 0), 0),
+    digits,
+  );
+  const roundTo = number(step?.[0]?.[0]);
   const { markups: made, price } =
     wanted === "price"
-      ? markupsForPrice(rows, readPrice(typed, unit), roundTo)
-      : markupsForMargin(rows, { jobCost, margin: readMargin(typed), step: roundTo });
+      ? markupsForPrice(rows, readPrice(typed, unit), roundTo, digits)
+      : markupsForMargin(rows, { jobCost, margin: readMargin(typed), step: roundTo, digits });
   const margin = (100 * (price - jobCost)) / price;
-  const money = amount(price.toLocaleString("en", { minimumFractionDigits: 2 }), unit);
+  const money = amount(price.toLocaleString("en", { minimumFractionDigits: digits }), unit);
   const raised = roundTo > 0 ? `, a multiple of ${plain(roundTo)} as set on Price` : "";
   return {
     // A line without a cost keeps its cell as it is, blank where it is blank.

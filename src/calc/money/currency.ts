@@ -1,15 +1,15 @@
-/** Digits behind the point of an amount where nobody knows better: cents. */
-const USUAL_DIGITS = 2;
+import { CURRENCY_CODES, MINOR_UNITS } from "../tables/currencies";
+import { CENT_DIGITS } from "./cents";
 
 /**
- * Whether a text is the code of a currency, as the platform's own table of ISO 4217 has them.
+ * Whether a text is the code of a currency, as ISO 4217 has them.
  *
  * @param code as typed
  *
  * @example isCurrency("NZD") => true; ISO 4217 list one
  */
 export function isCurrency(code: string): boolean {
-  return Intl.supportedValuesOf("currency").includes(code);
+  return CURRENCY_CODES.includes(code);
 }
 
 /**
@@ -46,10 +46,13 @@ export function currencySign(code: string): string {
  * @example minorDigits("KWD") => 3; ISO 4217 list one
  */
 export function minorDigits(said: string): number {
-  const codes = Intl.supportedValuesOf("currency");
-  const code = codes.includes(said) ? said : codes.find((one) => currencySign(one) === said);
-  return (code === undefined ? undefined : formatOf(code).resolvedOptions().maximumFractionDigits) ?? USUAL_DIGITS;
+  return DIGITS.get(said.toUpperCase()) ?? CENT_DIGITS;
 }
+
+/** By code and by sign. The platform's own digits are those that people use: it shows no cents of the forint, which has them. */
+const DIGITS: ReadonlyMap<string, number> = new Map(
+  MINOR_UNITS.flatMap(({ digits, codes, signs }) => [...codes, ...signs].map((said) => [said, digits] as const)),
+);
 
 function formatOf(code: string): Intl.NumberFormat {
   return new Intl.NumberFormat("en-US", { style: "currency", currency: code });

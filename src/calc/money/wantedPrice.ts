@@ -1,5 +1,5 @@
 import { invalid, missing, plain, requireFinite } from "../problem";
-import { fromCents, roundCents, sumCents, toCents } from "./cents";
+import { CENT_DIGITS, fromCents, roundMoney, sumCents, toCents } from "./cents";
 import { MARGIN_RANGE, MARKUP_RANGE } from "./margin";
 import { raisedToCent, raisedToStep } from "./raise";
 
@@ -31,22 +31,28 @@ const MARKUP_DIGITS = 1e9;
  * @param rows costs of 0 or more, at least one above 0; markups 0 to 10
  * @param wanted price before tax
  * @param step 0 where the price is not raised
+ * @param digits behind the point, where the smallest unit of the currency is no cent
  * @throws Problem where the price is under the cost, or a markup would leave 0 to 10
  * @example markupsForPrice([{ cost: 100, markup: 0.2 }, { cost: 50, markup: 0.2 }], 225).markups => [0.5, 0.5]; 225 / 150 - 1
  *
  * Source: arithmetic; commercial rounding.
  */
-export function markupsForPrice(rows: readonly PriceRow[], wanted: number, step = 0): WantedPrice {
+export function markupsForPrice(
+  rows: readonly PriceRow[],
+  wanted: number,
+  step = 0,
+  digits = CENT_DIGITS,
+): WantedPrice {
   requireFinite("price", wanted);
   requireFinite("step", step);
-  const costs = rows.map(({ cost }) => toCents(cost, "cost"));
+  const costs = rows.map(({ cost }) => toCents(cost, "cost", digits));
   if (costs.some((cost) => cost < 0)) throw invalid("costs must be 0 or more");
   const total = sumCents(costs);
   if (total === 0) throw missing("there is no cost to mark up");
-  const price = toCents(raisedToStep(wanted, step));
+  const price = toCents(raisedToStep(wanted, step, digits), "price", digits);
   if (price < total) {
     throw invalid(
-      `a price of ${plain(fromCents(price))} is under the cost of ${plain(fromCents(total))}: markups cannot be below 0`,
+      `a price of ${plain(fromCents(price, digits))} is under the cost of ${plain(fromCents(total, digits))}: markups cannot be below 0`,
     );
   }
   const added = rows.reduce((sum, { markup }, row) => sum + (costs[row] ?? 0) * Math.max(0, markup), 0);
@@ -62,16 +68,18 @@ export function markupsForPrice(rows: readonly PriceRow[], wanted: number, step 
   const outside = markups.find((markup) => !isPossible(markup));
   if (outside !== undefined) {
     throw invalid(
-      `a price of ${plain(fromCents(price))} takes a markup of ${plain(100 * outside)}%; 0 to 1000% is possible`,
+      `a price of ${plain(fromCents(price, digits))} takes a markup of ${plain(100 * outside)}%; 0 to 1000% is possible`,
     );
   }
-  return { markups, price: fromCents(price) };
+  return { markups, price: fromCents(price, digits) };
 
   /** Rounded markups, the biggest row's such that all together make the price. */
   function exactly(shares: readonly number[]): number[] {
     const rounded = shares.map((share, row) => ((costs[row] ?? 0) === 0 ? (rows[row]?.markup ?? 0) : short(share)));
     if (!rounded.every(Number.isFinite)) return rounded;
-    const others = sumCents(rounded.map((share, row) => (row === biggest ? 0 : priced(costs[row] ?? 0, share))));
+    const others = sumCents(
+      rounded.map((share, row) => (row === biggest ? 0 : priced(costs[row] ?? 0, share, digits))),
+    );
     rounded[biggest] = short((price - others) / (costs[biggest] ?? 1) - 1);
     return rounded;
   }
@@ -97,17 +105,22 @@ function short(markup: number): number {
  */
 export function markupsForMargin(
   rows: readonly PriceRow[],
-  { jobCost, margin, step = 0 }: { readonly jobCost: number; readonly margin: number; readonly step?: number },
+  {
+    jobCost,
+    margin,
+    step = 0,
+    digits = CENT_DIGITS,
+  }: { readonly jobCost: number; readonly margin: number; readonly step?: number; readonly digits?: number },
 ): WantedPrice {
   requireFinite("margin", margin);
   if (margin < MARGIN_RANGE.min || margin > MARGIN_RANGE.max) {
     throw invalid(`margin must be ${MARGIN_RANGE.min} to ${MARGIN_RANGE.max}; got ${plain(margin)}`);
   }
   const exact = requireFinite("job cost", jobCost) / (1 - margin);
-  return markupsForPrice(rows, raisedToCent(exact), step);
+  return markupsForPrice(rows, raisedToCent(exact, digits), step, digits);
 }
 
 /** Cents of a cost with its markup, as the price table rounds them. */
-function priced(cents: number, markup: number): number {
-  return toCents(roundCents(fromCents(cents) * (1 + markup)));
+function priced(cents: number, markup: number, digits: number): number {
+  return toCents(roundMoney(fromCents(cents, digits) * (1 + markup), digits), "price", digits);
 }

@@ -1,4 +1,4 @@
-import { fromCents, lineCents } from "../money/cents";
+import { CENT_DIGITS, fromCents, lineCents } from "../money/cents";
 import { invalid, plain, requireRange } from "../problem";
 import { GRAVITY } from "../pipe/friction";
 import { waterDensity } from "../pipe/waterProperties";
@@ -46,6 +46,7 @@ export function pumpWatts(flow: number, head: number, efficiency: number): numbe
  * Yearly cost of electricity, to the cent: W / 1000 × hours a day × days a year × money per kWh.
  *
  * @param watts 0 to 100,000
+ * @param digits behind the point, where the smallest unit of the currency is no cent
  * @returns money in whole cents
  * @throws Problem for values outside RUNNING_RANGE
  * @example runCostCents(300, { hoursPerDay: 12, daysPerYear: 200, tariff: 0.15 }) => 10_800; 0.3 × 12 × 200 × 0.15 =
@@ -53,13 +54,17 @@ export function pumpWatts(flow: number, head: number, efficiency: number): numbe
  *
  * Source: arithmetic.
  */
-export function runCostCents(watts: number, { hoursPerDay, daysPerYear, tariff }: Running): number {
+export function runCostCents(
+  watts: number,
+  { hoursPerDay, daysPerYear, tariff }: Running,
+  digits = CENT_DIGITS,
+): number {
   const { watts: w, hoursPerDay: h, daysPerYear: d, tariff: t } = RUNNING_RANGE;
   requireRange("watts", watts, w.min, w.max, "W");
   requireRange("hours per day", hoursPerDay, h.min, h.max);
   requireRange("days per year", daysPerYear, d.min, d.max);
   requireRange("tariff", tariff, t.min, t.max);
-  return lineCents((watts / 1000) * hoursPerDay * daysPerYear, tariff);
+  return lineCents((watts / 1000) * hoursPerDay * daysPerYear, tariff, "cost of electricity", digits);
 }
 
 /** What so many cents a year come to over the years, to the cent. */

@@ -1,5 +1,4 @@
 import { shippedBook } from "../../book/shipped";
-import { roundCents } from "../../calc/money/cents";
 import { missing } from "../../calc/problem";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { bookOfLines } from "../../job/company/bookOfLines";
@@ -11,6 +10,7 @@ import { tape } from "../../job/draft/words";
 import { blankJob, FACTS, type FactKey, type Job } from "../../job/facts";
 import { fromSi, unitOf } from "../../job/facts/units";
 import { usedJob } from "../../job/facts/standing";
+import { roundingOf } from "../../job/money";
 import { rangeOf, type PriceRange } from "../../job/range/range";
 import { known } from "../../job/reckoned";
 import type { TableCell } from "../contract/result";
@@ -98,7 +98,7 @@ export function ranged(asked: Asked, system: UnitSystem): TableCell[][] {
     "",
     "",
   ];
-  const money = (amount: number): number => roundCents(amount);
+  const money = roundingOf(job);
   const currency = job.currency ?? "";
   return [
     ["Low", money(range.low), currency, "", "", ""],
@@ -145,7 +145,7 @@ export function option(asked: Asked, changes: readonly FactRow[], system: UnitSy
     return [what, { measure, inside: from }, { measure, inside: to }, { measure, inside: to - from }];
   };
   return [
-    numbers("Price", (draft) => roundCents(quoted(draft).beforeTax)),
+    numbers("Price", (draft) => quoted(draft).beforeTax),
     numbers("Gross margin", (draft) => known(quoted(draft).grossMargin) ?? 0),
     measured("Flow", "flow", ({ state }) => known(state.pump.deliveredFlow) ?? 0),
     measured("Boulders", "load", ({ state }) => known(state.stone.boulders) ?? 0),

@@ -2,6 +2,8 @@ import { invalid } from "../../calc/problem";
 import type { Argument } from "../contract/argument";
 import type { Range } from "../contract/range";
 import { isBlank } from "../contract/raw";
+import { minorDigits } from "../../calc/money/currency";
+import { optional } from "../contract/optional";
 import { number, text } from "../contract/scalars";
 
 /** Quantities and prices on papers; a percent or a date in the wrong column falls outside. */
@@ -15,6 +17,14 @@ export function code(about: string): Argument<string> {
     blank: (raw) => isBlank(raw) || raw === 0,
     read: (raw, label, system) => any.read(raw === 0 ? "" : raw, label, system),
   };
+}
+
+/** A text and no number of digits: a blank cell would come as 0, which is what the yen has. */
+export const currency = optional(code("Currency: ISO 4217 code or sign, such as JPY"), "one with cents");
+
+/** Digits behind the point of amounts in a currency that was given, or was not. */
+export function digitsOf(said: string | undefined): number {
+  return minorDigits(said ?? "");
 }
 
 /** 1 January 1900 and 31 December 2199 as the spreadsheet counts days. */

@@ -1,4 +1,4 @@
-import { LARGEST_AMOUNT, roundCents } from "../../calc/money/cents";
+import { LARGEST_AMOUNT, roundMoney } from "../../calc/money/cents";
 import { CONFIDENCE_RANGE, CORRELATION_RANGE, costOdds, MOST_ITEMS } from "../../calc/money/odds/costOdds";
 import { plain } from "../../calc/problem";
 import { declare } from "../contract/declaration";
@@ -6,6 +6,7 @@ import { optional } from "../contract/optional";
 import { tableResult } from "../contract/result";
 import { number, share } from "../contract/scalars";
 import { table } from "../contract/tables";
+import { currency, digitsOf } from "./arguments";
 
 const money = { min: 0, max: LARGEST_AMOUNT } as const;
 
@@ -35,6 +36,7 @@ export const COSTODDS = declare({
     ),
     confidence: optional(share("Chance of keeping the cost", CONFIDENCE_RANGE), "0.8", 0.8),
     correlation: optional(share("How much costs rise and fall together", CORRELATION_RANGE), "0, independent", 0),
+    currency,
   },
   result: tableResult("the odds of the cost", [{ title: "Cost" }, { title: "Amount" }]),
   examples: [
@@ -61,8 +63,14 @@ export const COSTODDS = declare({
       within: 0.0001,
       from: "by hand: symmetric costs keep their mean at even odds, correlated or not",
     },
+    {
+      args: [[[100, 100, 200]], 0.8, 0, "JPY"],
+      gives: [{ at: [3, 1], is: 117 }],
+      within: 0,
+      from: "by hand, yen: mean (100 + 400 + 200) / 6 = 116.67",
+    },
   ],
-  compute({ items, confidence, correlation }) {
+  compute({ items, confidence, correlation, currency: said }) {
     const odds = costOdds(items, confidence, correlation);
     const rows: readonly (readonly [string, number])[] = [
       ["Lowest", odds.low],
@@ -72,6 +80,6 @@ export const COSTODDS = declare({
       [`Kept with ${plain(confidence * 100)}% confidence`, odds.atConfidence],
       ["Reserve over the likeliest", Math.max(0, odds.atConfidence - odds.likely)],
     ];
-    return rows.map(([label, amount]) => [label, roundCents(amount, "sum of the items")]);
+    return rows.map(([label, amount]) => [label, roundMoney(amount, digitsOf(said), "sum of the items")]);
   },
 });

@@ -174,5 +174,5 @@ function totalCells({ name, supplier, amounts, state, verdict }: Total): TableCe
 }
 
 function amountCells(a: Amounts): TableCell[] {
-  return [a.ordered, a.billed, a.priceDifference, a.toCome, a.atStake].map(fromCents);
+  return [a.ordered, a.billed, a.priceDifference, a.toCome, a.atStake].map((cents) => fromCents(cents));
 }

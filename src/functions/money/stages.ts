@@ -4,11 +4,12 @@ import { declare } from "../contract/declaration";
 import { tableResult } from "../contract/result";
 import { number, share } from "../contract/scalars";
 import { list } from "../contract/tables";
+import { currency, digitsOf } from "./arguments";
 
 export const STAGES = declare({
   name: "STAGES",
   topic: "money",
-  summary: "Splits a total into payment stages that add up to it to the cent.",
+  summary: "Splits a total into payment stages that add up to it to the cent, or to the currency's own smallest unit.",
   formula:
     "each stage = whole cents of total × share; cents left over go to the largest remainders, earlier stages first",
   source: "Largest-remainder method (Hamilton), any text on apportionment",
@@ -16,6 +17,7 @@ export const STAGES = declare({
   args: {
     total: number("Total to split, in money", { min: 0, max: LARGEST_AMOUNT }),
     shares: list("Share of each stage; together 1", share("Share"), { most: 100, blankAs: 0 }),
+    currency,
   },
   result: tableResult("the payment stages", [
     { title: "Stage" },
@@ -43,12 +45,22 @@ export const STAGES = declare({
       within: 0,
       from: "by hand: 300.003, 300.003 and 400.004; the one cent left goes to the largest remainder, 0.4 cents",
     },
+    {
+      args: [100_001, [["30%"], ["30%"], ["40%"]], "JPY"],
+      gives: [
+        { at: [1, 2], is: 30_000 },
+        { at: [3, 2], is: 40_001 },
+      ],
+      within: 0,
+      from: "by hand, yen: 30,000.3, 30,000.3 and 40,000.4; the one yen left goes to the largest remainder, 0.4",
+    },
   ],
-  compute({ total, shares }) {
+  compute({ total, shares, currency: said }) {
+    const digits = digitsOf(said);
     let soFar = 0;
-    return splitIntoStages(toCents(total, "total"), shares).map((cents, index) => {
+    return splitIntoStages(toCents(total, "total", digits), shares).map((cents, index) => {
       soFar += cents;
-      return [index + 1, shares[index] ?? 0, fromCents(cents), fromCents(soFar)];
+      return [index + 1, shares[index] ?? 0, fromCents(cents, digits), fromCents(soFar, digits)];
     });
   },
 });

@@ -1,10 +1,10 @@
-import { roundCents, toCents } from "../../calc/money/cents";
 import { COST_KINDS } from "../../calc/money/costKinds";
 import { scopeClashes } from "../../calc/money/scopeClash";
 import type { Topics } from "../topics";
 import type { Job } from "../facts";
 import { toSi } from "../facts/units";
 import { pointsToMend } from "../levels";
+import { roundingOf } from "../money";
 import { isKnown, known } from "../reckoned";
 import { optionInUse } from "../standing";
 import { total } from "../rows";
@@ -169,6 +169,7 @@ const MARGIN_NOISE = 1e-6;
 
 export function priceChecks(job: Job, { price, takeoff }: Topics): Check[] {
   const check = checksOn("Price");
+  const round = roundingOf(job);
   const deposit = (): number => known(price.stages)?.[0] ?? 0;
   const allowed = depositAllowed(job, known(price.quoted)?.withTax ?? 0);
   const clashes = scopeClashes(
@@ -215,7 +216,7 @@ export function priceChecks(job: Job, { price, takeoff }: Topics): Check[] {
       value: () => there(quoted).beforeTax,
       // Nothing wanted is met by any price.
       limit: () => price.asked ?? there(quoted).beforeTax,
-      ok: () => price.asked === undefined || toCents(there(quoted).beforeTax) === toCents(price.asked),
+      ok: () => price.asked === undefined || round(there(quoted).beforeTax - price.asked) === 0,
       cure: "Type a price above the cost, or clear it: until then the markups make the price.",
       place: "OwnPrice",
       kind: "money",
@@ -225,7 +226,7 @@ export function priceChecks(job: Job, { price, takeoff }: Topics): Check[] {
       needs: [quoted, odds],
       value: reserve,
       limit: () => there(quoted).costs[CONTINGENCY] ?? 0,
-      ok: () => atMost(Math.round(reserve() * 100) / 100, there(quoted).costs[CONTINGENCY] ?? 0),
+      ok: () => atMost(round(reserve()), there(quoted).costs[CONTINGENCY] ?? 0),
       cure: "Raise the contingency to the reserve that the odds ask for, or take more risk knowingly.",
       place: "ContingencyShare",
       kind: "money",
@@ -245,7 +246,7 @@ export function priceChecks(job: Job, { price, takeoff }: Topics): Check[] {
       needs: [quoted, job.stages.find(({ share }) => share !== undefined)],
       value: () => paid,
       limit: () => there(quoted).withTax,
-      ok: () => Math.round((paid - there(quoted).withTax) * 100) === 0,
+      ok: () => round(paid - there(quoted).withTax) === 0,
       cure: "Make the shares of the payment stages add up to 100%.",
       place: "StageShares",
       kind: "money",
@@ -275,12 +276,10 @@ export function priceChecks(job: Job, { price, takeoff }: Topics): Check[] {
 }
 
 /** The smaller of what the law allows of the price as a share and as an amount; undefined where neither is known. */
-function depositAllowed(
-  { depositShareLimit: share, depositAmountLimit: amount }: Job,
-  price: number,
-): number | undefined {
+function depositAllowed(job: Job, price: number): number | undefined {
+  const { depositShareLimit: share, depositAmountLimit: amount } = job;
   if (share === undefined && amount === undefined) return undefined;
-  return Math.min(share === undefined ? price : roundCents(share * price), amount ?? price);
+  return Math.min(share === undefined ? price : roundingOf(job)(share * price), amount ?? price);
 }
 
 /** Suppliers that Orders has a page for. */

@@ -1,4 +1,5 @@
-import { roundCents } from "../../calc/money/cents";
+import { roundingOf } from "../money";
+import type { Job } from "../facts";
 import type { CostOdds } from "../../calc/money/odds/costOdds";
 import { OPTIONS } from "../price";
 import { isKnown, known, type Reckoned } from "../reckoned";
@@ -56,7 +57,7 @@ const price: readonly Result[] = [
   one("CrewDayProfit", "money", ({ price }) => price.quoted?.dayProfit),
   one("MarkupWanted", "share", ({ price }) => price.markupWanted),
   ...OPTIONS.map((option) => column(`Costs${option}`, "money", 1, ({ price }) => price.options[option]?.costs ?? [])),
-  column("CostOdds", "money", 2, ({ price }) => oddsCells(price.odds)),
+  column("CostOdds", "money", 2, ({ price }, job) => oddsCells(price.odds, job)),
   one("PriceLow", "money", ({ price }) => price.low),
   one("PriceHigh", "money", ({ price }) => price.high),
   one("PriceAtConfidence", "money", ({ price }) => price.priceAtConfidence),
@@ -80,10 +81,10 @@ const price: readonly Result[] = [
 ];
 
 /** The six rows of the odds, to the cent. */
-function oddsCells(odds: Reckoned<CostOdds>): number[] {
+function oddsCells(odds: Reckoned<CostOdds>, job: Job): number[] {
   if (!isKnown(odds)) return [];
   const { low, likely, mean, spread, atConfidence } = odds;
-  return [low, likely, mean, spread, atConfidence, Math.max(0, atConfidence - likely)].map((each) => roundCents(each));
+  return [low, likely, mean, spread, atConfidence, Math.max(0, atConfidence - likely)].map(roundingOf(job));
 }
 
 /** Hours, quantities to buy, and what it all costs. */

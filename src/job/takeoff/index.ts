@@ -1,8 +1,8 @@
 import { readCostKind, type CostKind } from "../../calc/money/costKinds";
-import { roundCents } from "../../calc/money/cents";
 import { orderQuantity } from "../../calc/money/orderQuantity";
 import { Problem } from "../../calc/problem";
 import type { Job, JobRow } from "../facts";
+import { roundingOf } from "../money";
 import { attempt, isKnown, known, reckon, type Reckoned } from "../reckoned";
 import { total } from "../rows";
 import { askedOrder, askedPrice, askedTerms } from "./asks";
@@ -61,12 +61,12 @@ export function reckonTakeoff(job: Job, needs: readonly Need[]): Takeoff {
   const designLines = [...ofDesign, freightLine(job, prices, [...ofDesign, ...ownLines])];
   const lines = [...designLines, ...ownLines];
   const anyCost = lines.some(({ cost }) => isKnown(cost));
-  return { designLines, ownLines, lines, total: anyCost ? costOf(lines) : undefined };
+  return { designLines, ownLines, lines, total: anyCost ? costOf(job, lines) : undefined };
 }
 
 /** What some lines cost. */
-export function costOf(lines: readonly TakeoffLine[]): number {
-  return roundCents(total(lines.map(({ cost }) => known(cost) ?? 0)));
+export function costOf(job: Job, lines: readonly TakeoffLine[]): number {
+  return roundingOf(job)(total(lines.map(({ cost }) => known(cost) ?? 0)));
 }
 
 type Prices = ReadonlyMap<string, JobRow<"prices">>;
@@ -161,7 +161,7 @@ function lineOf(
         ? undefined
         : (orderFor?.(need) ?? orderQuantity(need, waste, pack > 0 ? pack : 1, minimum)),
   );
-  const cost = reckon([order, price], (amount, each) => roundCents(amount * each));
+  const cost = reckon([order, price], (amount, each) => roundingOf(job)(amount * each));
   const ordered = orderedOf(job, code, unit);
   return {
     what,
@@ -208,6 +208,11 @@ function lookAt({
 }
 
 /** What the lines of a cost kind come to. */
-export function costOfKind({ lines }: Takeoff, kind: CostKind): Reckoned<number> {
-  return attempt(() => costOf(lines.filter((line) => readCostKind(line.kind ?? "") === kind)));
+export function costOfKind(job: Job, { lines }: Takeoff, kind: CostKind): Reckoned<number> {
+  return attempt(() =>
+    costOf(
+      job,
+      lines.filter((line) => readCostKind(line.kind ?? "") === kind),
+    ),
+  );
 }

@@ -1,4 +1,3 @@
-import { minorDigits } from "../../calc/money/currency";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { shippedBook } from "../../book/shipped";
 import { aboutUnit } from "../../book/units";
@@ -32,17 +31,12 @@ const ROOM = { pumps: 6, rolls: 4, machines: FACTS.machines.rows, points: 5 } as
  * @param blank a blank job of the book's unit system, calculated
  */
 export function newJobFrom(book: Book, blank: Recalculated): NewJob {
-  const { system, company, pricing } = book;
+  const { system, pricing } = book;
   const { names } = blank;
   const said = companyOf(book);
   const cells = new Map<string, CellValue>();
   const notes: string[] = [];
   for (const [key, value] of ownFacts(book)) cells.set(companyCell(key), companyValue(key, value, system));
-  if (company.currency !== "" && minorDigits(company.currency) === 0) {
-    notes.push(
-      `${company.currency} has no cents: amounts are calculated to a hundredth and shown whole, so payments can differ from their sum by 1.`,
-    );
-  }
   const machines = [...book.machines].sort((a, b) => b.share - a.share);
   if (machines.length > ROOM.machines) {
     notes.push(

@@ -74,7 +74,7 @@ function glance(s: SheetLayout): (table: SpillRef) => void {
     label: "Estimated cost of goods not ordered yet",
     kind: "money",
     note: "Takeoff less the order book; below zero: more was committed than estimated.",
-    formula: "=ROUND(TakeoffTotal-OrderedAmount,2)",
+    formula: "=ROUND(TakeoffTotal-OrderedAmount,MoneyDigits)",
     needs: ["OrderQuantities", "TakeoffTotal"],
   });
   return ({ body }) => {
@@ -118,9 +118,9 @@ function checks(s: SheetLayout): void {
   });
   s.check({
     label: "Billed over ordered",
-    value: "=MAX(0,ROUND(ReconciledBilled-ReconciledOrdered,2))",
+    value: "=MAX(0,ROUND(ReconciledBilled-ReconciledOrdered,MoneyDigits))",
     limit: 0,
-    ok: "ROUND(ReconciledBilled-ReconciledOrdered,2)<=0",
+    ok: "ROUND(ReconciledBilled-ReconciledOrdered,MoneyDigits)<=0",
     cure: "Invoices ask for more than was ordered in all: look for freight, price and quantity among the verdicts.",
     fix: "Reconciled",
     kind: "money",

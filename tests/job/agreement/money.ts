@@ -101,6 +101,7 @@ const stages = oneOf([0.3, 0.35, 0.25, 0.1], [1], [0.333, 0.333, 0.334], [0.5, 0
 
 export const price = (system: UnitSystem): Facts =>
   some({
+    currency: seldom(oneOf("JPY", "₩", "KWD", "UDS"), 3),
     wantedMargin: mostly(between(0, 0.6)),
     ownPrice: seldom(money(50, 40_000), 3),
     ownMargin: seldom(between(0, 0.9), 3),

@@ -47,14 +47,12 @@ describe("a new job from a book", () => {
     expect(quote).toContain("With tax (¥)");
   });
 
-  it("shows yen without parts, and says how they are calculated", () => {
+  it("shows yen without parts, and rounds to whole ones", () => {
     const styles = strFromU8(unzipSync(made.bytes)["xl/styles.xml"] ?? new Uint8Array());
     // ISO 4217 gives the yen no minor unit.
     expect(styles).toContain('formatCode="#,##0;-#,##0"');
     expect(styles).not.toContain("#,##0.00;-#,##0.00");
-    expect(made.notes).toContain(
-      "JPY has no cents: amounts are calculated to a hundredth and shown whole, so payments can differ from their sum by 1.",
-    );
+    expect(calculated.named("MoneyDigits")).toEqual([[0]]);
   });
 
   it("is brought up to date with the book, rates and all, each difference shown", () => {

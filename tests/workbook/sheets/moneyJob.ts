@@ -70,7 +70,7 @@ const facts = defineSheet({
   order: 2,
   build(s, job) {
     s.result({ name: "Units", label: "Units", kind: "text", formula: `="${job.system}"` });
-    s.result({ name: "Currency", label: "Currency", kind: "text", formula: '="$"' });
+    s.input({ name: "Currency", label: "Currency", kind: "text", demo: "$", message: "Sign or code." });
     for (const name of TEXTS) s.result({ name, label: name, kind: "text", formula: `="The ${name}"` });
     for (const [name, value] of Object.entries(NUMBERS)) {
       s.result({ name, label: name, kind: "number", formula: `=${value}` });

@@ -107,7 +107,8 @@ function tasks(s: SheetLayout, job: Job): void {
   // OR would make one value of a column.
   const blank = (...cells: readonly string[]): string =>
     cells.length === 1 ? `${cells[0] ?? ""}=""` : `${cells.map((cell) => `(${cell}="")`).join("+")}>0`;
-  const money = (hours: string, rate: string): string => `=IF(${blank(hours, rate)},"",ROUND(${hours}*${rate},2))`;
+  const money = (hours: string, rate: string): string =>
+    `=IF(${blank(hours, rate)},"",ROUND(${hours}*${rate},MoneyDigits))`;
   const taken = (each: string, size: string): string =>
     `=IF(${blank("[quantity]", each, "[size]", "Difficulty")},"",[quantity]*${each}*${size}*Difficulty)`;
   // A task that is named or counted has a quantity and both rates; 0 says that it takes none, and nobody asks for the rates

@@ -94,7 +94,7 @@ export function orderBook(s: SheetLayout): void {
   fillDown(
     s,
     table.column("amount"),
-    `=IF(COUNT(OrderQuantities)=0,"",LET(quantity,${used("OrderQuantities")},price,${used("OrderPrices")},IF(ISNUMBER(quantity)*ISNUMBER(price),ROUND(quantity*price,2),"")))`,
+    `=IF(COUNT(OrderQuantities)=0,"",LET(quantity,${used("OrderQuantities")},price,${used("OrderPrices")},IF(ISNUMBER(quantity)*ISNUMBER(price),ROUND(quantity*price,MoneyDigits),"")))`,
     { label: "Amount", source: "by definition: quantity × price, rounded to a cent" },
   );
   const first = table.column("order");

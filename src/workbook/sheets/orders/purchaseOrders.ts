@@ -166,7 +166,7 @@ function page(s: SheetLayout, suppliers: TableRef, job: Job): void {
   ];
   const last = first + ORDER_LINES - 1;
   const [orders, prices] = ["D", "E"].map((column) => `${column}${first}:${column}${last}`);
-  const amount = `IF(ISNUMBER(${orders})*ISNUMBER(${prices}),ROUND(${orders}*${prices},2),"")`;
+  const amount = `IF(ISNUMBER(${orders})*ISNUMBER(${prices}),ROUND(${orders}*${prices},MoneyDigits),"")`;
   [...columns, ["Amount", undefined, "money"] as const].forEach(([title, formula, kind], index) => {
     const column = index + 1;
     head(s, first - 1, column, { title, kind });

@@ -1,5 +1,6 @@
 import { defineSheet, type Job, type SheetLayout } from "../../layout";
 import type { Area } from "../../model";
+import { currency } from "./currency";
 import { odds } from "./priceOdds";
 import { chosen, results } from "./priceResults";
 import { options, settings } from "./priceSettings";
@@ -44,6 +45,7 @@ export const price = defineSheet({
     wantedMarkups(s);
     optionWords(s);
     termResults(s);
+    currency(s);
   },
 });
 
@@ -91,7 +93,7 @@ function checks(s: SheetLayout): void {
     label: "The price wanted is the price",
     value: "=PriceBeforeTax",
     limit: `=${wished}`,
-    ok: `ROUND(PriceBeforeTax-${wished},2)=0`,
+    ok: `ROUND(PriceBeforeTax-${wished},MoneyDigits)=0`,
     cure: "Type a price above the cost, or clear it: until then the markups make the price.",
     fix: "OwnPrice",
     kind: "money",
@@ -121,7 +123,7 @@ function checks(s: SheetLayout): void {
     label: "Payment stages add up to the price",
     value: "=SUM(StageAmounts)",
     limit: "=PriceTotal",
-    ok: "ROUND(SUM(StageAmounts)-PriceTotal,2)=0",
+    ok: "ROUND(SUM(StageAmounts)-PriceTotal,MoneyDigits)=0",
     cure: "Make the shares of the payment stages add up to 100%.",
     fix: "StageShares",
     kind: "money",

@@ -44,7 +44,8 @@ export function odds(s: SheetLayout): void {
         source: "by definition: the likely cost less its share",
         kind: "money",
         whole: true,
-        formula: '=IF(ISNUMBER([likely]),ROUND([likely]*(1-IF(ISTEXT([below]),0,IF([below]>1,1,[below]))),2),"")',
+        formula:
+          '=IF(ISNUMBER([likely]),ROUND([likely]*(1-IF(ISTEXT([below]),0,IF([below]>1,1,[below]))),MoneyDigits),"")',
       },
       { key: "likely", title: "Likely", kind: "money", formula: `=IF(COUNT(TotalCost)=0,"",${likely})` },
       {
@@ -53,7 +54,7 @@ export function odds(s: SheetLayout): void {
         source: "by definition: the likely cost and its share on top",
         kind: "money",
         whole: true,
-        formula: '=IF(ISNUMBER([likely]),ROUND([likely]*(1+[above]),2),"")',
+        formula: '=IF(ISNUMBER([likely]),ROUND([likely]*(1+[above]),MoneyDigits),"")',
       },
     ],
     usual: [
@@ -73,7 +74,7 @@ export function odds(s: SheetLayout): void {
     name: "CostOdds",
     header: "function",
     rows: 6,
-    formula: "=RILL.COSTODDS(OddsItems,Confidence,CostCorrelation)",
+    formula: "=RILL.COSTODDS(OddsItems,Confidence,CostCorrelation,Currency)",
     needs: ["TotalCost", "Confidence", "CostCorrelation"],
     columns: [{ kind: "text" }, { kind: "money" }],
   });
@@ -104,7 +105,7 @@ export function odds(s: SheetLayout): void {
     label: "Price before tax that keeps the margin at that cost",
     source: "by definition: cost / (1 − margin)",
     kind: "money",
-    formula: `=ROUNDUP(ROUND(${spill.cell(5, 2)}/(1-WantedMargin),6),2)`,
+    formula: `=ROUNDUP(ROUND(${spill.cell(5, 2)}/(1-WantedMargin),6),MoneyDigits)`,
     needs: [spill.cell(5, 2).address, "WantedMargin"],
   });
 }

@@ -10,28 +10,29 @@ export function results(s: SheetLayout, table: TableRef): void {
   optionRow(s, table, {
     label: "Rounding up",
     kind: "money",
-    formula: (o) => `ROUND(${o.at(before)}-${o.beforeRounding},2)`,
+    formula: (o) => `ROUND(${o.at(before)}-${o.beforeRounding},MoneyDigits)`,
   });
   optionRow(s, table, {
     label: "Price before tax",
     kind: "money",
     name: "OptionPrices",
     strong: true,
-    formula: (o) => `IF(RoundTo>0,CEILING(ROUND(${o.beforeRounding},2),RoundTo),ROUND(${o.beforeRounding},2))`,
+    formula: (o) =>
+      `IF(RoundTo>0,CEILING(ROUND(${o.beforeRounding},MoneyDigits),RoundTo),ROUND(${o.beforeRounding},MoneyDigits))`,
   });
   optionRow(s, table, {
     label: "Tax",
     source: "by definition: the rate on what is taxed; what is taxed is local law",
     kind: "money",
     name: "OptionTaxes",
-    formula: (o) => `ROUND(TaxRate*${taxBase(o, price(o))},2)`,
+    formula: (o) => `ROUND(TaxRate*${taxBase(o, price(o))},MoneyDigits)`,
   });
   optionRow(s, table, {
     label: "Price with tax",
     kind: "money",
     name: "OptionTotals",
     strong: true,
-    formula: (o) => `ROUND(${o.at(before)}+${o.at(before + 1)},2)`,
+    formula: (o) => `ROUND(${o.at(before)}+${o.at(before + 1)},MoneyDigits)`,
   });
   optionRow(s, table, {
     label: "Gross margin, over direct cost and contingency",
@@ -59,7 +60,7 @@ export function results(s: SheetLayout, table: TableRef): void {
     source: "by definition: profit over days",
     kind: "money",
     name: "OptionDayProfits",
-    formula: (o) => `IF(N(${o.at(days)})>0,ROUND((${price(o)}-${o.totalCost})/${o.at(days)},2),"")`,
+    formula: (o) => `IF(N(${o.at(days)})>0,ROUND((${price(o)}-${o.totalCost})/${o.at(days)},MoneyDigits),"")`,
   });
   optionRow(s, table, {
     label: "Smallest markup on every line that keeps the margin",
@@ -72,7 +73,7 @@ export function results(s: SheetLayout, table: TableRef): void {
     label: "Least price before tax that keeps the margin",
     source: "by definition: job cost / (1 − margin)",
     kind: "money",
-    formula: (o) => `ROUNDUP(ROUND(${o.jobCost}/(1-WantedMargin),6),2)`,
+    formula: (o) => `ROUNDUP(ROUND(${o.jobCost}/(1-WantedMargin),6),MoneyDigits)`,
   });
 }
 
@@ -107,7 +108,7 @@ export function chosen(s: SheetLayout): void {
   add(
     "TotalCost",
     "Total cost",
-    costed((costs) => `IF(COUNT(${costs})=0,"",ROUND(SUM(${costs}),2))`),
+    costed((costs) => `IF(COUNT(${costs})=0,"",ROUND(SUM(${costs}),MoneyDigits))`),
     {
       note: "Direct cost, overhead and contingency.",
     },

@@ -21,7 +21,7 @@ export function priceTable(s: SheetLayout, job: Job, extra: Readonly<Partial<Rec
       title: `${letter}: price`,
       source: "by definition: cost and its markup, rounded to a cent",
       kind: "money" as const,
-      formula: `=IF([cost${letter}]="","",ROUND([cost${letter}]*(1+[used]),2))`,
+      formula: `=IF([cost${letter}]="","",ROUND([cost${letter}]*(1+[used]),MoneyDigits))`,
     },
   ];
   const table = s.table({
@@ -72,15 +72,15 @@ function costs(
       Boolean,
     );
     if (index > 0) parts.push(`SUMIFS(OptionChanges${letter},OptionKinds,"${word}")`);
-    fill(s, table.cell(key, row + 1), used(`ROUND(${parts.join("+")},2)`));
+    fill(s, table.cell(key, row + 1), used(`ROUND(${parts.join("+")},MoneyDigits)`));
   });
   const first = table.cell(key, 1);
   const direct = `SUM(${cellAddress(first.top, first.left)}:${cellAddress(first.top + KINDS - 1, first.left)})`;
-  const hours = `IF(CrewHours="",0,ROUND(OverheadPerHour*CrewHours*${crewShare(s.job, index)},2))`;
-  const overhead = `IF(OverheadBy="crew hours",${hours},ROUND(OverheadShare*${direct},2))`;
+  const hours = `IF(CrewHours="",0,OverheadPerHour*CrewHours*${crewShare(s.job, index)})`;
+  const overhead = `ROUND(IF(OverheadBy="crew hours",${hours},OverheadShare*${direct}),MoneyDigits)`;
   const share = "by definition: a share of direct cost";
   fill(s, table.cell(key, KINDS + 1), used(overhead), { label: "Overhead", source: `${share}, or crew hours × rate` });
-  fill(s, table.cell(key, KINDS + 2), used(`ROUND(ContingencyShare*${direct},2)`), {
+  fill(s, table.cell(key, KINDS + 2), used(`ROUND(ContingencyShare*${direct},MoneyDigits)`), {
     label: "Contingency",
     source: share,
   });

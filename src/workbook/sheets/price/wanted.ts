@@ -24,13 +24,13 @@ export function wanted(s: SheetLayout): void {
     optional: true,
   });
   const asked =
-    "IF(ISNUMBER(OwnPrice),ROUND(OwnPrice,2),ROUNDUP(ROUND((QuotedCost-INDEX(QuotedCosts,7))/(1-OwnMargin),6),2))";
+    "IF(ISNUMBER(OwnPrice),ROUND(OwnPrice,MoneyDigits),ROUNDUP(ROUND((QuotedCost-INDEX(QuotedCosts,7))/(1-OwnMargin),6),MoneyDigits))";
   s.result({
     name: "PriceAsked",
     label: "Price this comes to",
     source: "by definition: the price, or cost without overhead / (1 − margin); raised to the multiple",
     kind: "money",
-    formula: `=IF(COUNT(QuotedCost)*COUNT(OwnPrice,OwnMargin)=0,"",IF(QuotedCost<=0,"",LET(p,${asked},ROUND(IF(N(RoundTo)>0,CEILING(p,RoundTo),p),2))))`,
+    formula: `=IF(COUNT(QuotedCost)*COUNT(OwnPrice,OwnMargin)=0,"",IF(QuotedCost<=0,"",LET(p,${asked},ROUND(IF(N(RoundTo)>0,CEILING(p,RoundTo),p),MoneyDigits))))`,
   });
   s.result({
     name: "MarkupFactor",
@@ -52,7 +52,7 @@ export function wanted(s: SheetLayout): void {
     label: "What becomes of it",
     kind: "text",
     formula:
-      '=IF(PriceAsked="","",IF(MarkupWay=0,IF(PriceAsked<QuotedCost,"under the cost of "&FIXED(QuotedCost,2),"over 1000% of markup")&": your markups stay",' +
+      '=IF(PriceAsked="","",IF(MarkupWay=0,IF(PriceAsked<QuotedCost,"under the cost of "&FIXED(QuotedCost,MoneyDigits),"over 1000% of markup")&": your markups stay",' +
       'IF(COUNT(OwnPrice,OwnMargin)=2,"price, not margin: ","")&INDEX({"all in proportion","one on every cost","on the largest cost"},MarkupWay)))',
   });
 }

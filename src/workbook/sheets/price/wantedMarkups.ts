@@ -23,7 +23,7 @@ export function wantedMarkups(s: SheetLayout): void {
     name: "QuotedCost",
     label: "Cost of the quoted option",
     kind: "money",
-    formula: "=ROUND(SUM(QuotedCosts),2)",
+    formula: "=ROUND(SUM(QuotedCosts),MoneyDigits)",
   });
   s.result({
     name: "QuotedMarkup",
@@ -67,7 +67,7 @@ export function wantedMarkups(s: SheetLayout): void {
     formula: numbered(
       (row) =>
         `=IF(AND(${row}=LargestCost,[cost]>0,ISNUMBER(PriceAsked)),` +
-        `ROUND((PriceAsked-SUMPRODUCT(ROUND(QuotedCosts*(1+Shares${way}),2))+ROUND([cost]*(1+[share${way}]),2))/[cost]-1,9),[share${way}])`,
+        `ROUND((PriceAsked-SUMPRODUCT(ROUND(QuotedCosts*(1+Shares${way}),MoneyDigits))+ROUND([cost]*(1+[share${way}]),MoneyDigits))/[cost]-1,9),[share${way}])`,
     ),
   });
   s.table({

@@ -112,7 +112,7 @@ export function duty(s: SheetLayout): void {
   s.result({
     name: "YearlyEnergyCost",
     label: "Electricity for a year",
-    formula: "=RILL.RUNCOST(PumpWatts,RunHours,RunDays,Tariff)",
+    formula: "=RILL.RUNCOST(PumpWatts,RunHours,RunDays,Tariff,Currency)",
     kind: "money",
     needs: ["PumpWatts", "RunHours", "RunDays", "Tariff"],
   });
@@ -120,7 +120,7 @@ export function duty(s: SheetLayout): void {
     name: "PumpOwnCost",
     label: "Cost to own over the years",
     source: "by definition; repairs, interest and the pump's life are left out",
-    formula: "=PumpPrice*PumpCount+OwnYears*YearlyEnergyCost",
+    formula: "=ROUND(PumpPrice*PumpCount+OwnYears*YearlyEnergyCost,MoneyDigits)",
     kind: "money",
     strong: true,
     needs: ["PumpPrice", "OwnYears", "YearlyEnergyCost"],

@@ -115,7 +115,7 @@ export function quoteTerms(s: SheetLayout, job: Job): void {
     at: 4,
     header: "function",
     rows: STAGE_ROWS,
-    formula: "=RILL.STAGES(PriceTotal,StageShares)",
+    formula: "=RILL.STAGES(PriceTotal,StageShares,Currency)",
     needs: ["PriceBeforeTax", "StageShares"],
     columns: [{ kind: "number" }, { kind: "share" }, { kind: "money" }, { kind: "money" }],
   });
@@ -162,7 +162,7 @@ export function termResults(s: SheetLayout): void {
     // The smaller of the two; the price itself where one of them is not typed.
     formula:
       '=IF(NOT(ISNUMBER(PriceTotal)),"",IF(COUNT(DepositShareLimit,DepositAmountLimit)=0,"not known",' +
-      "MIN(IF(ISNUMBER(DepositShareLimit),ROUND(DepositShareLimit*PriceTotal,2),PriceTotal),IF(ISNUMBER(DepositAmountLimit),DepositAmountLimit,PriceTotal))))",
+      "MIN(IF(ISNUMBER(DepositShareLimit),ROUND(DepositShareLimit*PriceTotal,MoneyDigits),PriceTotal),IF(ISNUMBER(DepositAmountLimit),DepositAmountLimit,PriceTotal))))",
     kind: "money",
   });
   s.result({

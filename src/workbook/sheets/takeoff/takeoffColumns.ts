@@ -114,7 +114,7 @@ export function workedOut(rows: number, ordered = rows): Readonly<Record<Worked,
       source: "by definition: amount × price, rounded to a cent",
       kind: "money",
       whole: rows,
-      formula: '=IF(([order]="")+([price]="")>0,"",ROUND([order]*[price],2))',
+      formula: '=IF(([order]="")+([price]="")>0,"",ROUND([order]*[price],MoneyDigits))',
     },
     ordered: {
       key: "ordered",

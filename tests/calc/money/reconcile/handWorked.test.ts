@@ -5,7 +5,8 @@ import { reconcile } from "../../../../src/calc/money/reconcile/reconcile";
 import { GRAND_TOTAL } from "../../../../src/calc/money/reconcile/totals";
 import { deliveries, EXPECTED, invoices, orders } from "./handWorked";
 
-const moneyOf = (a: Amounts): number[] => [a.ordered, a.billed, a.priceDifference, a.toCome, a.atStake].map(fromCents);
+const moneyOf = (a: Amounts): number[] =>
+  [a.ordered, a.billed, a.priceDifference, a.toCome, a.atStake].map((cents) => fromCents(cents));
 
 describe("a reconciliation worked by hand", () => {
   const { lines, totals } = reconcile(orders, deliveries, invoices, 0.02);
