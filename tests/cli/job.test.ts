@@ -73,6 +73,8 @@ it("tells of answers that are none, and of a currency that nobody knows", async 
   expect(said).toMatch(/^Site!B\d+ holds "-5", which does not answer: /m);
   // ISO 4217 has USD, and no UDS.
   expect(said).toContain("The currency UDS is no code of ISO 4217; check it on Site.");
+  const made = new Package(new Uint8Array(readFileSync(file("wrong.xlsx"))));
+  expect(made.text(made.sheets().get("Site") ?? "")).toContain("UDS is no code of ISO 4217");
 });
 
 it("never writes over a file", async () => {

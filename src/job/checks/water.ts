@@ -1,4 +1,3 @@
-import { isWrongCode } from "../../calc/money/currency";
 import { toSi } from "../facts/units";
 import type { Topics } from "../topics";
 import type { Job } from "../facts";
@@ -15,19 +14,7 @@ export function siteChecks(job: Job, { water }: Topics): Check[] {
   const { fall } = water;
   const tallest = toSi("length", { US: 2, SI: 0.6 }[system], system);
   const oneDrop = (): number => there(fall) / there(dropCount);
-  const wrongCode = (): number => Number(isWrongCode(job.currency ?? ""));
   return [
-    check({
-      label: "Currency codes that do not exist",
-      needs: [job.currency],
-      value: wrongCode,
-      limit: () => 0,
-      ok: () => wrongCode() === 0,
-      cure: "Correct the currency: three capital letters are read as a code of ISO 4217, such as USD, and there is none like this.",
-      place: "Currency",
-      kind: "count",
-      weight: "look",
-    }),
     check({
       label: "Slope of the feature",
       needs: [fall, run],

@@ -25,6 +25,8 @@ export interface InputSpec {
   readonly message: Both<string>;
   /** A remark printed beside it. */
   readonly note?: Both<string>;
+  /** What a fact's remark says, as a formula made of the one that gives its reason: what is wrong goes before it. */
+  readonly remark?: (reason: string) => string;
   /** May stay blank. */
   readonly optional?: boolean;
   readonly format?: string;

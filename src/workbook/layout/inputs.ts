@@ -101,7 +101,8 @@ function addFact(page: Page, spec: InputSpec & { readonly name: string }): Ref {
     unit(page, row, spec.kind, spec.unit);
     for (const choice of offered(page, spec)) page.fitHeight(row, choice, page.charactersAcross(4, 1));
   }
-  page.put(row, 5, { formula: `=${factCell(name, "reason")}&""`, style: "remark", look: { indent: 1 }, across });
+  const reason = `${factCell(name, "reason")}&""`;
+  page.put(row, 5, { formula: `=${spec.remark?.(reason) ?? reason}`, style: "remark", look: { indent: 1 }, across });
   for (const text of [note, because(name, job)]) page.fitHeight(row, text, page.charactersAcross(5, across) - 1);
   if (!wide) markUsed(page, row, { yours: 2, used: 4, reason: 5 });
   if (!spec.optional) page.required.push({ label: spec.label, ref: used });

@@ -2,21 +2,6 @@ import type { Job, SheetLayout } from "../../layout";
 
 /** What can be wrong with fall, run and drops. */
 export function checks(s: SheetLayout, job: Job): void {
-  // Three capital letters are a code; whatever else stands beside amounts is a sign of one's own.
-  const letters = "SUM(--(ABS(CODE(MID(Currency,{1,2,3},1))-77.5)<13))";
-  const wrong = `IF(LEN(Currency)<>3,0,IF(${letters}<3,0,IF(ISNUMBER(FIND(Currency,CurrencyCodes)),0,1)))`;
-  s.check({
-    label: "Currency codes that do not exist",
-    source: "ISO 4217, list one",
-    value: `=${wrong}`,
-    limit: 0,
-    ok: `${wrong}=0`,
-    cure: "Correct the currency: three capital letters are read as a code of ISO 4217, such as USD, and there is none like this.",
-    fix: "Currency",
-    kind: "count",
-    weight: "look",
-    needs: ["Currency"],
-  });
   s.check({
     label: "Slope of the feature",
     source: "by definition: fall over run",

@@ -1,6 +1,10 @@
 import { shippedCompany } from "../../../book/shipped/office";
 import type { SheetLayout } from "../../layout";
+import { COLOR } from "../../layout/style";
 import { text } from "./text";
+
+/** Column of the remarks beside what is typed. */
+const REMARK = 5;
 
 /** Whose job it is, in which units and currency. */
 export function job(s: SheetLayout): void {
@@ -18,7 +22,9 @@ export function job(s: SheetLayout): void {
     kind: "text",
     max: 5,
     message: "Sign or ISO 4217 code that stands beside every amount: $, CA$, €, £, CHF.",
+    remark: unlessWrongCode,
   });
+  markWrongCode(s, s.row - 1);
   text(
     s,
     "CompanyName",
@@ -97,5 +103,20 @@ export function job(s: SheetLayout): void {
     demo: { US: 46154, SI: 46160 },
     message: "Day the site was measured.",
     optional: true,
+  });
+}
+
+/** Beside the currency: what is wrong with it. Three capital letters are read as a code; anything else is a sign. */
+function unlessWrongCode(reason: string): string {
+  const letters = "SUM(--(ABS(CODE(MID(Currency,{1,2,3},1))-77.5)<13))";
+  const isWrong = `IF(LEN(Currency)<>3,FALSE,IF(${letters}<3,FALSE,ISERROR(FIND(Currency,CurrencyCodes))))`;
+  return `IF(IFERROR(${isWrong},FALSE),Currency&" is no code of ISO 4217: type one, such as USD, or a sign.",${reason})`;
+}
+
+function markWrongCode(s: SheetLayout, row: number): void {
+  s.sheet.conditionals.push({
+    area: { top: row, left: REMARK, bottom: row, right: REMARK },
+    formula: `=ISNUMBER(SEARCH(" is no code",$E$${row}))`,
+    style: { bold: true, color: COLOR.warn },
   });
 }
