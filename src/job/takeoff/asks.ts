@@ -27,12 +27,12 @@ export function pipeAsk({ system }: Job, pipe: JobRow<"route">, times = 1): Ask[
   return size === undefined ? [] : [{ count, codes: [askingCode({ kind: "pipe", size, type }, system)] }];
 }
 
-/** The fittings of a kind on every pipe, each of the pipe's size. */
+/** The fittings of a kind on every pipe, each of the pipe's size: those for its type, else those that fit any. */
 export function fittingAsks(job: Job, kind: ProductKind, on: (pipe: JobRow<"route">) => number): Ask[] {
   const pipes = [...job.route.map((pipe) => ({ pipe, times: 1 })), ...risersOf(job)];
-  return pipes.map(({ pipe, times }) => ({
-    count: on(pipe) * times,
-    codes: pipe.size === undefined ? [] : [askingCode({ kind, size: pipe.size }, job.system)],
+  return pipes.map(({ pipe: { size, type = USUAL_PIPE[job.system], ...pipe }, times }) => ({
+    count: on({ ...pipe, size, type }) * times,
+    codes: size === undefined ? [] : codesOf({ kind, size, type }, job.system),
   }));
 }
 

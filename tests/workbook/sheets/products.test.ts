@@ -14,9 +14,17 @@ beforeAll(async () => {
 });
 
 /** What each line costs in the workbook and by the job's functions, which must be the same. */
-function costs(facts: SomeFacts, packs: ReadonlyMap<string, number> = new Map()): (codes: RegExp) => number {
+function costs(
+  facts: SomeFacts,
+  packs: ReadonlyMap<string, number> = new Map(),
+  renamed: ReadonlyMap<string, string> = new Map(),
+): (codes: RegExp) => number {
   const calculated = workbook.recalculate(
-    new Map([...typedCells(workbook, { system: "US", facts }, "all"), ...packCells(packs)]),
+    new Map([
+      ...typedCells(workbook, { system: "US", facts }, "all"),
+      ...listCells("RatePacks", packs),
+      ...listCells("RateCodes", renamed),
+    ]),
   );
   const state = evaluate(readJob(calculated).used);
   const column = (name: string) => (calculated.named(name) ?? []).map(([cell]) => cell ?? "");
@@ -30,12 +38,11 @@ function costs(facts: SomeFacts, packs: ReadonlyMap<string, number> = new Map())
     ) / 100;
 }
 
-/** Packs typed into the price list, by the codes of its products. */
-function packCells(packs: ReadonlyMap<string, number>): [string, number][] {
-  const [, sheet = "", column = "", top = ""] =
-    /^(.*!)\$?([A-Z]+)\$?(\d+)/.exec(workbook.names.get("RatePacks") ?? "") ?? [];
+/** What is typed into a column of the price list, by the codes of its products. */
+function listCells<T>(name: string, typed: ReadonlyMap<string, T>): [string, T][] {
+  const [, sheet = "", column = "", top = ""] = /^(.*!)\$?([A-Z]+)\$?(\d+)/.exec(workbook.names.get(name) ?? "") ?? [];
   const codes = (workbook.recalculate().named("RateCodes") ?? []).map(([code]) => code);
-  return [...packs].map(([code, pack]) => [`${sheet}${column}${Number(top) + codes.indexOf(code)}`, pack]);
+  return [...typed].map(([code, value]) => [`${sheet}${column}${Number(top) + codes.indexOf(code)}`, value]);
 }
 
 /** The demo's route, 4 ft and 31 ft with its fittings, in another size. */
@@ -73,6 +80,13 @@ describe("the price follows the size", () => {
       ],
     };
     expect(costs(mixed)(/^FIT-UNION/)).toBe(30.2);
+  });
+
+  it("of fittings that a book names with the pipe they fit, and of no other pipe's", () => {
+    const one = { route: [{ size: 2 * INCH, length: FOOT, unions: 1 }] };
+    const named = (type: string) => costs(one, undefined, new Map([["FIT-UNION 2", `FIT-UNION 2 ${type}`]]));
+    // The same union at 6.40; on Sch 40 the one for Sch 80 has no place.
+    expect([named("Sch 40 PVC")(/^FIT-UNION/), named("Sch 80 PVC")(/^FIT-UNION/)]).toEqual([6.4, 0]);
   });
 
   it("of fittings in several sizes, each in packs of its own", () => {
@@ -119,6 +133,6 @@ describe("the price follows the size", () => {
     const said = (name: string) => String(calculated.named(name)?.[0]?.[0]);
     expect(said("PriceStanding")).toBe("not complete: pipe, fittings");
     const missing = (calculated.named("AskMissing") ?? []).map(([code]) => code).filter(Boolean);
-    expect(missing.slice(0, 3)).toEqual(["PIPE 3.5 Sch 40 PVC", "PIPE 3.5 Sch 40 PVC", "FIT-EL90 3.5"]);
+    expect(missing.slice(0, 3)).toEqual(["PIPE 3.5 Sch 40 PVC", "PIPE 3.5 Sch 40 PVC", "FIT-EL90 3.5 Sch 40 PVC"]);
   });
 });

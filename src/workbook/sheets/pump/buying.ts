@@ -101,7 +101,9 @@ export function buying(s: SheetLayout, job: Job): void {
           rows: ROUTE_ROWS + RISER_ROWS,
           count: `(${each})*PipesAlike`,
           source: "by definition: each pump has its riser",
-          codes: [`IF(PipeSizes="","",[line]&" "&${inCode("PipeSizes")})`],
+          codes: [`&" "&IF(PipeTypes="","${usualType}",PipeTypes)`, ""].map(
+            (type) => `IF(PipeSizes="","",[line]&" "&${inCode("PipeSizes")}${type})`,
+          ),
         },
       ],
     });
