@@ -3,7 +3,15 @@ import { writeFile } from "node:fs/promises";
 import { basename } from "node:path";
 import { fileURLToPath } from "node:url";
 import { isWrongCode } from "../calc/money/currency";
-import { comparedNews, comparedPrices, comparedPumps, fileWith, madeJob, type NamedFile } from "../company/files";
+import {
+  comparedNews,
+  comparedPrices,
+  comparedPumps,
+  fileWith,
+  logoIn,
+  madeJob,
+  type NamedFile,
+} from "../company/files";
 import type { PumpListFile, ReadPumpsAs } from "../csv/readPumpList";
 import { buildWorkbook } from "../workbook/build";
 import type { Compared, Difference } from "../workbook/company/difference";
@@ -16,12 +24,24 @@ import { readWorkbookFile } from "./workbookFile";
 import { answerCell } from "../workbook/yoursName";
 
 const USAGE = [
-  "Usage: npm run job -- --book BOOK.xlsx --out JOB.xlsx [--answers NAME=VALUE …]",
+  "Usage: npm run job -- --book BOOK.xlsx --out JOB.xlsx [--answers NAME=VALUE …] [--logo FILE]",
   "       npm run job -- --book BOOK.xlsx --refresh JOB.xlsx [--only NAME …] [--out NEW-JOB.xlsx]",
   "       npm run job -- --book BOOK.xlsx --news JOB.xlsx [--only NAME …] [--out NEW-BOOK.xlsx]",
   "       npm run job -- --book BOOK.xlsx --pumps LIST.csv [--flow gpm] [--head ft] [--decimal .] [--out NEW-BOOK.xlsx]",
 ].join("\n");
-const OPTIONS = ["book", "out", "answers", "refresh", "news", "pumps", "only", "flow", "head", "decimal"] as const;
+const OPTIONS = [
+  "book",
+  "out",
+  "answers",
+  "logo",
+  "refresh",
+  "news",
+  "pumps",
+  "only",
+  "flow",
+  "head",
+  "decimal",
+] as const;
 type Option = (typeof OPTIONS)[number];
 type Options = ReadonlyMap<Option, readonly string[]>;
 
@@ -74,7 +94,9 @@ async function newJob(book: NamedFile, out: string, options: Options): Promise<s
   const read = await readBook(book.name, book.bytes);
   const blank = await buildWorkbook(read.book.system, "blank");
   const answers = options.get("answers") ?? [];
-  const { bytes, notes } = await madeJob(read.book, blank, (names) => answersOf(answers, names));
+  const logo = options.get("logo")?.[0];
+  const company = { ...read.book.company, ...(logo === undefined ? {} : { logo: logoIn(await fileOf(logo)) }) };
+  const { bytes, notes } = await madeJob({ ...read.book, company }, blank, (names) => answersOf(answers, names));
   await writeNew(out, bytes);
   const made = `${out} is a new job with ${read.book.products.length} products of ${book.name}.`;
   return [...warningsOf(book.name, read), made, ...notes, ...(answers.length > 0 ? await wrongIn(bytes) : [])].join(

@@ -1,4 +1,4 @@
-import type { Book } from "../book/types";
+import type { Book, Logo } from "../book/types";
 import { readPumpList, type PumpListFile, type ReadPumpsAs } from "../csv/readPumpList";
 import { bookNews } from "../workbook/company/bookNews";
 import { cellsToTake } from "../workbook/company/bookRows";
@@ -79,10 +79,15 @@ export async function fileWith({ name, bytes }: NamedFile, taken: readonly Diffe
  * @param png the logo as a PNG, for programs that show no SVG
  */
 export function withLogo({ bytes }: NamedFile, logo: NamedFile, png?: Uint8Array): Uint8Array {
+  return bookWithLogo(bytes, { ...logoIn(logo), ...(png ? { png } : {}) });
+}
+
+/** The logo that a file holds. */
+export function logoIn({ name, bytes }: NamedFile): Logo {
   try {
-    return bookWithLogo(bytes, { ...readLogo(logo.bytes), ...(png ? { png } : {}) });
+    return readLogo(bytes);
   } catch (error) {
-    throw error instanceof NoLogo ? new FileRefusal(`${logo.name} ${error.message}.`) : error;
+    throw error instanceof NoLogo ? new FileRefusal(`${name} ${error.message}.`) : error;
   }
 }
 

@@ -65,16 +65,24 @@ it("puts the book's logo over the quote, in a row that makes room for it", async
   expect(height(made) - height(await buildWorkbook("US", "blank"))).toBe(42);
 });
 
-it("tells of answers that are none, and of a currency that nobody knows", async () => {
+it("tells of answers that are none and of a currency that nobody knows, and takes another logo", async () => {
   const said = await job([
     ...["--book", file("book.xlsx"), "--out", file("wrong.xlsx")],
-    ...["--answers", "Run=-5", "Currency=UDS"],
+    ...["--answers", "Run=-5", "Currency=UDS", "--logo", "manifest/icons/icon-32.png"],
   ]);
   expect(said).toMatch(/^Site!B\d+ holds "-5", which does not answer: /m);
   // ISO 4217 has USD, and no UDS.
   expect(said).toContain("The currency UDS is no code of ISO 4217; check it on Site.");
   const made = new Package(new Uint8Array(readFileSync(file("wrong.xlsx"))));
+  expect(logoOf(new Uint8Array(readFileSync(file("wrong.xlsx"))))?.bytes).toEqual(
+    new Uint8Array(readFileSync("manifest/icons/icon-32.png")),
+  );
   expect(made.text(made.sheets().get("Site") ?? "")).toContain("UDS is no code of ISO 4217");
+});
+
+it("takes no logo that is no picture", async () => {
+  const asked = job(["--book", file("book.xlsx"), "--out", file("no.xlsx"), "--logo", "package.json"]);
+  await expect(asked).rejects.toThrow("package.json is not a PNG, JPEG or SVG picture.");
 });
 
 it("never writes over a file", async () => {
