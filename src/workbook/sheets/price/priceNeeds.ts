@@ -5,7 +5,7 @@ import type { Both, Job, SheetLayout } from "../../layout";
 import { areaAddress } from "../../layout/address";
 import type { Area } from "../../model";
 import { fill } from "../money/cells";
-import { MARK } from "../rates/priceList";
+import { MARK } from "../rates/asShipped";
 
 /** Sheets of which the price takes nothing. */
 const APART: readonly string[] = ["Levels"];

@@ -1,10 +1,9 @@
 import { COST_KIND_WORDS, costKindWord } from "../../../calc/money/costKinds";
 import { shippedBook } from "../../../book/shipped";
-import { INVENTED_DAY } from "../../../book/shipped/products";
 import { withSides } from "../../../book/sides";
 import type { Product } from "../../../book/types";
 import { serialOf } from "../../../calc/quantity/dateSerial";
-import type { Job, RateLine, Ref, SheetLayout, TableRef } from "../../layout";
+import type { Job, RateLine, SheetLayout, TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
 import { headsInSight } from "../../layout/headsInSight";
 import type { CellValue } from "../../model";
@@ -12,12 +11,10 @@ import { RATE_COLUMNS, RATE_TABLE } from "../../rateColumns";
 import { cellOf, fill, lock } from "../money/cells";
 import { costKindOf } from "../money/costKinds";
 import { UNIT_COST_FORMAT } from "../takeoff/takeoffColumns";
+import { isPriced, PRICE_DAY } from "./asShipped";
 
 /** Items the list takes, those that the workbook comes with included. */
 export const PRICE_ROWS = 20_200;
-/** The word that marks a price nobody has changed or confirmed. */
-export const MARK = "invented";
-const PRICE_DAY = serialOf(INVENTED_DAY) ?? "";
 
 /** What the sheets ask for, at invented prices, and below it as many of the user's own items as he likes; it ends the sheet. */
 export function priceList(s: SheetLayout, job: Job): void {
@@ -87,7 +84,8 @@ export function priceList(s: SheetLayout, job: Job): void {
   });
   headsInSight(s, table.body.top - 1, "Price list");
   s.filter(table.body.top - 1, table.body.left, table.body.bottom, table.body.right);
-  lines.forEach(({ price, priceFormula }, index) => {
+  lines.forEach((line, index) => {
+    const { priceFormula } = line;
     // Takeoff reads these rows where they stand, so that codes must not move.
     lock(s, table.cell("code", index + 1));
     lock(s, table.cell("unit", index + 1));
@@ -96,21 +94,16 @@ export function priceList(s: SheetLayout, job: Job): void {
         label: "Price",
         source: "by definition: cost over amount",
       });
-    if (invented && (price !== undefined || priceFormula !== undefined)) {
-      markInvented(s, table, index + 1, priceFormula === undefined);
-    }
+    if (invented && isPriced(line)) markInvented(s, table, index + 1);
   });
-  products.forEach((_, index) => markInvented(s, table, lines.length + index + 1, true));
+  products.forEach((_, index) => markInvented(s, table, lines.length + index + 1));
 }
 
 /** A shipped price is invented until it, or the day it is of, is another. */
-function markInvented(s: SheetLayout, table: TableRef, row: number, priced: boolean): void {
-  const [cost, day, mark] = ["cost", "day", "mark"].map((key) => table.cell(key, row));
-  if (!cost || !day || !mark) return;
-  const at = (cell: Ref): string => cellAddress(cell.top, cell.left);
-  const shipped = priced ? `,${at(cost)}=${Number(cellOf(s, cost).value)}` : "";
-  const cell = cellOf(s, mark);
-  cell.formula = `=IF(AND(PricesConfirmed="",${at(day)}=${PRICE_DAY}${shipped}),"${MARK}","")`;
+function markInvented(s: SheetLayout, table: TableRef, row: number): void {
+  const { top, left } = table.cell("code", row);
+  const cell = cellOf(s, table.cell("mark", row));
+  cell.formula = `=IFERROR(INDEX(ShippedMarks,MATCH(${cellAddress(top, left)},ShippedCodes,0)),"")`;
   cell.style = { ...cell.style, italic: true };
 }
 
@@ -148,7 +141,7 @@ function rowOf(line: RateLine, job: Job): CellValue[] {
     filled ? line.supplier : "",
     costKindWord(costKindOf(line), job.system),
     "yes",
-    filled && (line.price !== undefined || line.priceFormula !== undefined) ? PRICE_DAY : "",
+    filled && isPriced(line) ? PRICE_DAY : "",
     "",
     "",
     "",

@@ -4,6 +4,7 @@ import { cellAddress } from "../../layout/address";
 import { asks } from "./asks";
 import { termsOfLines } from "./lineTerms";
 import { particulars } from "./particulars";
+import { pricesAsShipped } from "../rates/asShipped";
 import { fillOwn, ownTable, OWN_ROWS, usedColumns } from "./ownLines";
 import { supplierNumbers } from "./supplierNumbers";
 import { TAKEOFF_KEYS, TAKEOFF_NAMES } from "./takeoffColumns";
@@ -56,6 +57,7 @@ export const takeoff = defineSheet({
     fillOwn(s, own, ownTable(s, own));
     particulars(s, job, asks(s, job, lines));
     termsOfLines(s, job, lines);
+    pricesAsShipped(s, job);
     supplierNumbers(s, lines, own);
     s.skip();
     const kinds = COST_KIND_WORDS[job.system];

@@ -3,7 +3,7 @@ import { areaAddress, cellAddress } from "../../layout/address";
 import type { Origin } from "../../model";
 import { RATE_TABLE } from "../../rateColumns";
 import { cellOf, fill, fillDown } from "../money/cells";
-import { MARK } from "../rates/priceList";
+import { MARK } from "../rates/asShipped";
 import { NO_PRICE } from "./asks";
 import { BOUGHT, inPacks, workedOut } from "./takeoffColumns";
 
