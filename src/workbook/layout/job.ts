@@ -67,6 +67,8 @@ export interface TakeoffLine {
   readonly unknownIf?: string;
   /** Formula of the words that tell a supplier which one: its size, kind or name. "[counts]" is how much of each product it asks for. */
   readonly which?: string;
+  /** So many lines from this one on, whose quantities and words its formulas give one in a row; the others say "" there. */
+  readonly down?: number;
   /**
    * The products it stands for, by size and type; they price it where its own line of the price list does not. None here where
    * the line before tells of them too.

@@ -44,6 +44,7 @@ export function hoursBySize(s: SheetLayout, job: Job): void {
         source: "by definition: read from the company's book; a blank there is no number",
         kind: "factor",
         format: "0.00",
+        whole: true,
         formula: `=IF([size]="","",${timesAt("[size]", "SizePipes", "SizePipeTimes")})`,
       },
       {
@@ -100,6 +101,7 @@ function tubs(s: SheetLayout, job: Job): void {
         kind: "factor",
         format: "0.00",
         source: "common practice, no source: the company's own steps",
+        whole: true,
         formula: `=IF([volume]="","",${timesAt("[volume]", "SizeTubs", "SizeTubTimes")})`,
       },
       {
@@ -108,7 +110,8 @@ function tubs(s: SheetLayout, job: Job): void {
         kind: "factor",
         format: "0.00",
         // 0 says that it is carried; a blank is no 0.
-        formula: `=IF([volume]="","",IFERROR(AVERAGE(INDEX(SizeTubMachineTimes,MATCH(MINIFS(SizeTubs,SizeTubs,">="&[volume]),SizeTubs,0))),""))`,
+        whole: true,
+        formula: `=IF([volume]="","",IFERROR(VALUE(INDEX(SizeTubMachineTimes&"",MATCH(MINIFS(SizeTubs,SizeTubs,">="&[volume]),SizeTubs,0))),""))`,
       },
     ],
   });

@@ -19,12 +19,6 @@ function uncounted(columns: readonly string[]): string {
   return `SUMPRODUCT((PipeSizes<>"")*(${columns.map((name) => `(${name}="")`).join("+")}))`;
 }
 
-/** A pipe has both a size and a length; the route has a pipe; every pump has its riser. */
-function unknownPipe(row: number, part: number, table: string): string {
-  const half = `(INDEX(PipeSizes,${row})="")<>(INDEX(${table}Lengths,${part})="")`;
-  return `=OR(COUNT(RouteLengths)=0,${half}${row > ROUTE_ROWS ? ',PumpCount=""' : ""})`;
-}
-
 /** Lines of takeoff and price list for pump, pipe and fittings. */
 export function buying(s: SheetLayout, job: Job): void {
   s.takeoff({
@@ -52,28 +46,30 @@ export function buying(s: SheetLayout, job: Job): void {
   const codes = Array.from({ length: ROUTE_ROWS + RISER_ROWS }, (_, index) =>
     index < ROUTE_ROWS ? `PIPE-${index + 1}` : "RISER",
   );
-  // One formula tells of the pipe of all these lines.
+  // One formula each tells of the pipe of all these lines.
   const pipes: AskSpec = {
     lines: codes,
     count: "IF(ISTEXT(PipeLengths),0,PipeLengths)",
     codes: [`IF(PipeSizes="","","PIPE "&${inCode("PipeSizes")}&" "&IF(PipeTypes="","${usualType}",PipeTypes))`],
   };
   codes.forEach((code, index) => {
-    const row = index + 1;
-    const [part, table] = row <= ROUTE_ROWS ? [row, "Route"] : [row - ROUTE_ROWS, "Riser"];
     const line = {
       code,
-      description: row <= ROUTE_ROWS ? `Pipe ${row} of the route` : "Riser of each pump",
+      description: index < ROUTE_ROWS ? `Pipe ${index + 1} of the route` : "Riser of each pump",
       unit: lengthUnit,
       category: "Pipe",
     } as const;
-    const [size, type] = [`INDEX(PipeSizes,${row})`, `INDEX(PipeTypes,${row})`];
+    const first = index === 0;
     s.takeoff({
       ...line,
-      quantity: `=N(INDEX(PipeLengths,${row}))`,
-      unknownIf: unknownPipe(row, part, table),
-      which: `=IF(COUNT(${size})=0,"",${size}&" ${sizeUnit} "&IF(${type}="","${usualType}",${type}))`,
-      asks: index === 0 ? [pipes] : [],
+      // A pipe has both a size and a length; the route has a pipe; every pump has its riser.
+      quantity: first ? "=IF(ISTEXT(PipeLengths),0,PipeLengths)" : "",
+      unknownIf: '=(COUNT(RouteLengths)=0)+((PipeSizes="")<>(PipeLengthsEach=""))+(PipesAlike=0)>0',
+      which: first
+        ? `=IF(ISNUMBER(PipeSizes),PipeSizes&" ${sizeUnit} "&IF(PipeTypes="","${usualType}",PipeTypes),"")`
+        : "",
+      ...(first ? { down: codes.length } : {}),
+      asks: first ? [pipes] : [],
     });
     s.rate({
       ...line,

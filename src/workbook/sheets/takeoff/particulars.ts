@@ -10,15 +10,22 @@ import { fillDown } from "../money/cells";
 export function particulars(s: SheetLayout, job: Job, counts: ReadonlyMap<string, Ref>): void {
   s.section("What suppliers must know of the lines above");
   const top = s.row;
-  for (const { code, which } of job.takeoffLines) {
+  const formulas: (() => void)[] = [];
+  for (const { code, which, down = 1 } of job.takeoffLines) {
     if (which === undefined) continue;
     s.put(s.row, 1, { value: code, style: "plain" });
     s.put(s.row, 2, { style: "plain" });
-    // One text, though it is put together from columns.
     const of = counts.get(code);
-    fillDown(s, new Ref(s.name, s.row, 2, s.row, 2), of ? which.replaceAll("[counts]", areaAddress(of)) : which);
+    const words = of ? which.replaceAll("[counts]", areaAddress(of)) : which;
+    const area = new Ref(s.name, s.row, 2, s.row + down - 1, 2);
     s.row++;
+    if (words === "") continue;
+    formulas.push(() => {
+      // One text in a row, though it is put together from columns.
+      fillDown(s, area, words);
+    });
   }
+  for (const put of formulas) put();
   // A blank row ends the list, so that it is a list even where no line has anything to add.
   s.put(s.row++, 1, { style: "plain" });
   s.define("ParticularCodes", top, 1, s.row - 1, 1);

@@ -1,8 +1,8 @@
-import type { Job, SheetLayout, TableRef } from "../../layout";
+import { Ref, type Job, type SheetLayout, type TableRef, type TakeoffLine } from "../../layout";
 import { bare, whenFilled } from "../../layout/conditions";
 import type { ColumnSpec } from "../../layout/tableColumns";
 import { partOf } from "../../../job/takeoff/parts";
-import { cellOf, fill } from "../money/cells";
+import { cellOf, fill, fillDown } from "../money/cells";
 import { FREIGHT_COLUMN, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
 
 /** The columns of what the sheets ask for: texts, then numbers that `fillLines` and `termsOfLines` put in. */
@@ -39,12 +39,7 @@ export function sheetColumns({ takeoffLines: lines }: Pick<Job, "takeoffLines">)
 export function fillLines(s: SheetLayout, job: Job, table: TableRef): void {
   job.takeoffLines.forEach((line, index) => {
     if (line.described) fill(s, table.cell("description", index + 1), line.described);
-    const need = `MAX(0,${bare(line.quantity)})`;
-    const known = line.unknownIf === undefined ? need : `IF(${bare(line.unknownIf)},"",${need})`;
-    fill(s, table.cell("need", index + 1), whenFilled(known, line.needs), {
-      label: "Quantity",
-      source: "by definition: each pump has its riser",
-    });
+    needOf(s, line, table.cell("need", index + 1));
     const name = bare(line.quantity);
     const origin = table.cell("origin", index + 1);
     const cell = cellOf(s, origin);
@@ -52,4 +47,14 @@ export function fillLines(s: SheetLayout, job: Job, table: TableRef): void {
     cell.link = job.names.has(name) ? name : `${line.sheet}!A1`;
     s.fitHeight(origin.top, cell.value, s.charactersAcross(origin.left, 1));
   });
+}
+
+function needOf(s: SheetLayout, { quantity, unknownIf, needs, down = 1 }: TakeoffLine, at: Ref): void {
+  const amount = bare(quantity);
+  if (amount === "") return;
+  const origin = { label: "Quantity", source: "by definition: each pump has its riser" };
+  const need = down > 1 ? `IF(${amount}>0,${amount},0)` : `MAX(0,${amount})`;
+  const known = whenFilled(unknownIf === undefined ? need : `IF(${bare(unknownIf)},"",${need})`, needs);
+  if (down === 1) fill(s, at, known, origin);
+  else fillDown(s, new Ref(at.sheet, at.top, at.left, at.top + down - 1, at.left), known, origin);
 }
