@@ -7,6 +7,7 @@ import { dutyPoint } from "../../src/calc/pump/duty";
 import { solveBracketed } from "../../src/calc/solve";
 import { expectNear, expectPublished, given, publishedCases, type PublishedCase } from "./cases";
 import { Epanet, EPANET_VISCOSITY, type EpanetPipe, type EpanetSystem } from "./epanet";
+import { seeded } from "../seeded";
 
 /*
  * EPANET (epanet-js, the OWA engine) solves every system here at test time; the flow that dutyPoint finds must agree.
@@ -153,17 +154,6 @@ describe("the reference systems", () => {
   );
 });
 
-/** Seeded numbers in [0, 1): Tommy Ettinger's mulberry32. */
-function randoms(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
-
 function randomSystem(random: () => number, method: "H-W" | "D-W"): EpanetSystem {
   const between = (low: number, high: number): number => low + (high - low) * random();
   const whole = (low: number, high: number): number => Math.floor(between(low, high + 1));
@@ -232,7 +222,7 @@ describe("random systems: one pump and several in parallel, full and changed spe
     ["H-W", 20240611],
     ["D-W", 20240612],
   ] as const)("%s: all 150 agree", (method, seed) => {
-    const random = randoms(seed);
+    const random = seeded(seed);
     const seen = { risers: 0, parallel: 0, series: 0, changedSpeed: 0, cannotLift: 0, wider: 0, sameConstants: 0 };
     for (let i = 0; i < 150; i++) {
       const system = randomSystem(random, method);

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { UncertainCost } from "../../../../src/calc/money/odds/betaPert";
 import { costOdds, MOST_ITEMS } from "../../../../src/calc/money/odds/costOdds";
+import { seeded } from "../../../seeded";
 
 const items = (rows: readonly (readonly [number, number, number])[]): UncertainCost[] =>
   rows.map(([low, likely, high]) => ({ low, likely, high }));
@@ -247,15 +248,4 @@ function gamma(k: number, random: () => number): number {
     const v = (1 + c * x) ** 3;
     if (v > 0 && Math.log(1 - random()) < 0.5 * x * x + d - d * v + d * Math.log(v)) return d * v;
   }
-}
-
-/** Mulberry32: a small generator whose numbers are the same on every machine. */
-function seeded(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
 }
