@@ -34,7 +34,7 @@ describeInBrowser("a price list on the bench", () => {
       const file = `Code,Description,Cost,Pack\r\n${code},,${PRICE},\r\nNEW-1,"'${TEXT.replace(/"/g, '""')}",6.5,4\r\n`;
       await page.setInputFiles("#price-file", { name: "s.csv", mimeType: "text/csv", buffer: Buffer.from(file) });
       await page.getByText("1 item changes, 1 new").waitFor();
-      await page.getByRole("button", { name: "Take the marked prices over" }).click();
+      await page.getByRole("button", { name: "Apply the marked prices" }).click();
       await page.getByText("6 cells of the price list were changed.").waitFor({ timeout: 60_000 });
 
       const taken = await recalculate(await bench.save());

@@ -114,7 +114,7 @@ describeInBrowser("a first job", () => {
     await bench.showTab("Lists");
     const list = ["Code,Cost,Supplier", ...codes.map((code) => `${String(code)},${COST},${SUPPLIER}`)].join("\r\n");
     await page.setInputFiles("#price-file", { name: "s.csv", mimeType: "text/csv", buffer: Buffer.from(list) });
-    await page.getByRole("button", { name: "Take the marked prices over" }).click();
+    await page.getByRole("button", { name: "Apply the marked prices" }).click();
     await page.getByText(/\d+ cells of the price list were changed/).waitFor();
     const saved = await recalculate(await bench.save());
     for (const name of [

@@ -255,7 +255,7 @@ describeInBrowser("the pane", () => {
     await page.locator("h3", { hasText: "What the file would change" }).waitFor();
     expect(await faultsOf(page)).toEqual([]);
     expect(await page.evaluate((cell) => workbook.cell(cell)?.value, place)).toBe(before);
-    await page.getByRole("button", { name: "Take the marked prices over" }).click();
+    await page.getByRole("button", { name: "Apply the marked prices" }).click();
     await said(page).filter({ hasText: "cells of the price list were changed" }).waitFor();
     expect(await page.evaluate((cell) => workbook.cell(cell)?.value, place)).toBe(123.45);
     await context.close();

@@ -36,7 +36,7 @@ describeInBrowser("the pane, step by step", () => {
       const held = workbook.cell(at);
       if (held) held.value = "ANOTHER-ITEM";
     }, codes);
-    await page.getByRole("button", { name: "Take the marked prices over" }).click();
+    await page.getByRole("button", { name: "Apply the marked prices" }).click();
     await said(page).filter({ hasText: "nothing was written. Read the file again" }).waitFor();
     expect(await valueOf(page, costs)).toBe(before);
     await context.close();
@@ -53,7 +53,7 @@ describeInBrowser("the pane, step by step", () => {
       `cost ${before === "" ? "blank" : String(before)} → 987.65, taxable yes → no, supplier's code blank → T-1`,
     );
     await entry.getByRole("checkbox").uncheck();
-    await page.getByRole("button", { name: "Take the marked prices over" }).click();
+    await page.getByRole("button", { name: "Apply the marked prices" }).click();
     await said(page).filter({ hasText: "0 cells of the price list were changed" }).waitFor();
     expect(await valueOf(page, costs)).toBe(before);
     await context.close();

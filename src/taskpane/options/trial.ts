@@ -21,7 +21,7 @@ export interface Compared {
 /** More changed cells than this are another job, and no option of this one. */
 const MOST_CHANGES = 20;
 
-/** A job that is remembered while somebody tries something else in its cells; the workbook itself reckons both. */
+/** A job that is remembered while somebody tries something else in its cells; the workbook itself calculates both. */
 export class Trial {
   private constructor(
     private readonly host: Host,

@@ -115,7 +115,7 @@ function describe(
     make(
       "div",
       { class: "actions" },
-      button("Take the marked prices over", () => desk.attempt(take), {
+      button("Apply the marked prices", () => desk.attempt(take), {
         class: "main",
         disabled: changed.length + changes.fitting.length === 0,
       }),
