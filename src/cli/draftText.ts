@@ -19,7 +19,7 @@ export interface Drafted {
   readonly invented: readonly string[];
 }
 
-/** Facts whose reasons are the design; the others are how it is reckoned. */
+/** Facts whose reasons are the design; the others are how it is calculated. */
 const SHOWN: readonly FactKey[] = [
   "fallTyped",
   "run",

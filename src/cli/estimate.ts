@@ -13,14 +13,14 @@ import { openWorkbookFile } from "./workbookFile";
 const USAGE =
   'Usage: npm run estimate -- FILE.xlsx [--json], or from answers: npm run estimate -- --fall 3\'2 --run "14 ft"';
 
-/** What the command prints, and whether both reckonings of the job came to the same. */
+/** What the command prints, and whether both calculations of the job came to the same. */
 export interface Estimate {
   readonly text: string;
   readonly agrees: boolean;
 }
 
 /**
- * Recalculates a workbook, reckons its job a second time by functions that share no formula with it, and gives what to
+ * Recalculates a workbook, works its job out a second time by functions that share no formula with it, and gives what to
  * print: the text for people, or JSON. Throws a sentence for the user where there is no price that could be trusted.
  */
 export async function estimate(args: readonly string[]): Promise<Estimate> {

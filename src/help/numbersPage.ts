@@ -3,7 +3,7 @@ import { functionPath } from "./functionPage";
 import { html, type Html } from "./html";
 import type { Page } from "./layout";
 
-/** A number of the workbook that is reckoned, and what its formula rests on. */
+/** A number of the workbook that is calculated, and what its formula rests on. */
 export interface NumberSource {
   readonly sheet: string;
   readonly cell: string;

@@ -51,7 +51,7 @@ export function reckonDrain(job: Job, { designFlow }: Water): Drain {
   };
 }
 
-/** A bed without a width holds no water that could be reckoned; the parts of the drain-back say so. */
+/** A bed without a width holds no water that could be calculated; the parts of the drain-back say so. */
 function openWater({ pools, beds }: Job): Reckoned<number> {
   const surfaces = [
     ...pools.flatMap(({ area }) => (area === undefined ? [] : [area])),
@@ -93,7 +93,7 @@ function partsOf(job: Job, designFlow: Reckoned<number>): Drain["parts"] {
   });
 }
 
-/** A pipe that drains back: one without a length holds nothing that can be reckoned. */
+/** A pipe that drains back: one without a length holds nothing that can be calculated. */
 function pipeRun({ system }: Job, { size, length, type }: Job["route"][number], index: number): PipeRun[] {
   const [across, along] = [size || undefined, length || undefined];
   if (across === undefined && along === undefined) return [];

@@ -15,7 +15,7 @@ import type { Water } from "./water";
 /** Rows of tasks that the workbook has room for; the last three are the user's own. */
 const TASK_ROWS = 18;
 
-/** Tasks that are reckoned by size or by their own machine, by their place among the usual ones. */
+/** Tasks that are calculated by size or by their own machine, by their place among the usual ones. */
 const PLACES = { tub: 6, pipe: 7, boulders: 10, lips: 11 } as const;
 
 /** How many times its rate's hours and machine hours a task takes. */

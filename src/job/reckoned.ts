@@ -1,6 +1,6 @@
 import { invalid, Problem } from "../calc/problem";
 
-/** What a reckoning gives: its value, nothing while something it needs is unknown, or why it cannot be worked out. */
+/** What a calculation gives: its value, nothing while something it needs is unknown, or why it cannot be worked out. */
 export type Reckoned<T> = T | Problem | undefined;
 
 export function isKnown<T>(value: Reckoned<T>): value is T {

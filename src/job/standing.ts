@@ -28,7 +28,7 @@ export const NAMED_PARTS = 3;
 export interface Standing {
   /** Parts without quantity or price, the most needed first. */
   readonly missing: readonly string[];
-  /** Something the price is reckoned from cannot be worked out. */
+  /** Something the price is calculated from cannot be worked out. */
   readonly wrong: boolean;
   /** What stands in place of the price; "" where the price is complete. */
   readonly words: string;
@@ -96,7 +96,7 @@ export function optionInUse({ chosenOption, options }: Job): boolean {
   return chosenOption === "A" || options[chosenOption === "B" ? 1 : 2]?.name !== undefined;
 }
 
-/** How deep the reckonings of a topic go. */
+/** How deeply the results of a topic are nested. */
 const DEEPEST = 4;
 
 function hasProblem(value: unknown, depth = 0): boolean {

@@ -3,7 +3,7 @@ import { assemble } from "../workbook/assemble";
 import { originsOf, type NumberOrigin } from "../workbook/origins";
 import { sheets } from "../workbook/sheets";
 
-/** Every number that the demo workbook reckons, in US units, and what it rests on there and in the metric workbook. */
+/** Every number that the demo workbook calculates, in US units, and what it rests on there and in the metric workbook. */
 export function numberSources(): NumberSource[] {
   const key = ({ sheet, label, name }: NumberOrigin): string => [sheet, label, name].join("|");
   const metric = new Map(originsOf(assemble(sheets, "SI", "demo")).map((one) => [key(one), one]));

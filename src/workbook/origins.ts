@@ -18,7 +18,7 @@ export interface NumberOrigin extends Reckoned {
   readonly source?: string;
 }
 
-/** Every number of a workbook that is reckoned rather than added up or read, with its source, sheet by sheet. */
+/** Every number of a workbook that is calculated rather than added up or read, with its source, sheet by sheet. */
 export function originsOf({ sheets, names, system }: WorkbookModel): NumberOrigin[] {
   const nameAt = new Map<string, string>();
   for (const { name, sheet, area } of names)

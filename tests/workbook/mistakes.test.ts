@@ -205,7 +205,7 @@ const MISTAKES: readonly Mistake[] = [
     typed: either({ BankHeight: "about ten" }),
     finds: "Inputs still blank on Site",
     says: "FIX",
-    // What is reckoned from it is in error, and says so.
+    // What is calculated from it is in error, and says so.
     also: ["Deepest bed over rough stones", "Biggest stone in drops and banks"],
   },
   {

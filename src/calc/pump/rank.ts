@@ -14,7 +14,7 @@ export interface PumpOffer {
   readonly points: readonly CurvePoint[];
 }
 
-/** Years a purchase may be reckoned over. */
+/** Years a purchase may be calculated over. */
 export const YEARS_RANGE = { min: 0, max: 50 } as const;
 
 /** Pumps of one kind side by side that a ranking tries. */
@@ -65,7 +65,7 @@ export function rankPumps(
   { running, years, most }: RankTerms,
 ): RankedPump[] {
   const ranked = offers.map((offer): RankedPump => {
-    // More of a pump than the running cost can be reckoned for are not tried.
+    // More of a pump than the running cost can be calculated for are not tried.
     const few = Math.max(1, Math.min(most, Math.floor(RUNNING_RANGE.watts.max / offer.watts)));
     const { pumps, duty, fault } = asMany(offer, wanted, system, few);
     const energyCents = runCostCents(pumps * offer.watts, running);

@@ -1,4 +1,4 @@
-/** How a sharp crest of some width in its pool is reckoned after Kindsvater and Carter. */
+/** How a sharp crest of some width in its pool is calculated after Kindsvater and Carter. */
 export interface SharpCrestRow {
   /** Width of the crest over the width of the pool it stands in. */
   readonly widthRatio: number;

@@ -24,7 +24,7 @@ const DIGGING: Readonly<Record<string, number>> = {
 };
 /** The row of the usual tasks that is digging. */
 const DIG = 1;
-/** How far hours may turn out other than reckoned: a tenth of jobs each takes less or more. */
+/** How far hours may turn out other than calculated: a tenth of jobs each takes less or more. */
 const HOURS = { low: 0.88, high: 1.25 } as const;
 
 /** What gets in: the strongest machine the way in lets pass, or hand work, and the hours that follow. */

@@ -25,7 +25,7 @@ export type SomeOf = { readonly [K in FactKey]?: Job[K] | undefined };
 
 /** A value with its state. */
 export interface Standing<T = unknown> {
-  /** What the job is reckoned from; undefined while it is unknown or wrong. */
+  /** What the job is calculated from; undefined while it is unknown or wrong. */
   readonly value: T | undefined;
   readonly state: FactState;
   readonly low?: number;
@@ -130,7 +130,7 @@ export function withAnswers(typed: Job): Job {
   };
 }
 
-/** The job that is reckoned: what was typed, with its blanks filled by the company's book and by what is assumed. */
+/** The job that is calculated: what was typed, with its blanks filled by the company's book and by what is assumed. */
 export function usedJob(typed: Job, company?: SomeOf, assumed: Assumed = usualOf(typed.system)): Job {
   const filled = (Object.keys(FACTS) as FactKey[]).map((key) => {
     const said = [typed[key], answerOf(key, typed), company?.[key], assumed[key]?.value].find(isSaid);

@@ -28,7 +28,7 @@ type Priced = Exclude<keyof Pricing & FactKey, "markups" | "stages">;
 /** As the book that ships prices its jobs. */
 const priced = (key: Priced, reason?: string): Usual => invented({ US: PRICING.US[key], SI: PRICING.SI[key] }, reason);
 
-/** Every fact with a usual value, once, whether a sheet shows it or a job is reckoned from it. */
+/** Every fact with a usual value, once, whether a sheet shows it or a job is calculated from it. */
 export const USUAL = {
   currency: assumed({ US: "$", SI: "€" }, "the most common one for these units"),
   fallFrom: assumed("finished grade", "most often shot from there"),

@@ -6,7 +6,7 @@ import type { Reckoned } from "../reckoned";
 /** What a cell of a result holds, in SI: a number, a word, or nothing yet. */
 export type ResultValue = Reckoned<number> | Reckoned<string>;
 
-/** A result by the name it has in the workbook, so that both reckonings can be laid side by side. */
+/** A result by the name it has in the workbook, so that both calculations can be laid side by side. */
 export interface Result {
   /** Defined name of the cell or the range. */
   readonly name: string;

@@ -11,7 +11,7 @@ import type { Recalculated } from "../recalculate";
 const TOLERANCE = 1e-6;
 const HALF_A_CENT = 0.005;
 
-/** A result on which the two reckonings differ. */
+/** A result on which the two calculations differ. */
 export interface Difference {
   readonly topic: string;
   /** Its name, and its place where the name stands for more than a cell. */

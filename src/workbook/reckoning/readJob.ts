@@ -35,7 +35,7 @@ export interface JobRead {
   readonly confirmed: ReadonlySet<FactKey> | "all";
   /** Facts that still hold what a draft wrote into their cells. */
   readonly drafted: ReadonlySet<FactKey>;
-  /** What the job is reckoned from: what was typed, and what is taken for the rest. */
+  /** What the job is calculated from: what was typed, and what is taken for the rest. */
   readonly used: Job;
   readonly wrong: readonly WrongCell[];
 }

@@ -22,7 +22,7 @@ export function demoOf(system: "US" | "SI"): Promise<OpenedWorkbook> {
 /** Digits that a person types: enough to tell a tape's eighths apart. */
 const DIGITS = 5;
 
-/** A job typed into the workbook, calculated there, read back, and reckoned by the job's own functions. */
+/** A job typed into the workbook, calculated there, read back, and calculated by the job's own functions. */
 export function reckonBoth(
   workbook: OpenedWorkbook,
   { system, facts }: TrialJob,

@@ -32,7 +32,7 @@ function only(offers: Offers, pump: number, pipe: number, basin: "gravel" | "mod
   };
 }
 
-/** Every pump on every pipe in every kind of basin, drafted and reckoned whole. */
+/** Every pump on every pipe in every kind of basin, drafted and calculated whole. */
 function everyWay(wish: DraftWish): Draft[] {
   const { offers } = wish;
   return offers.pumps.flatMap((_, pump) =>

@@ -242,7 +242,7 @@ describe("the Pump sheet, worked with", () => {
     const pumps = [["Little (invented)", 100, 60, 7.6, 600, 7, 1200, 5.8, 1800, 4.1, 2300, 2.1, 2650, 0.5]];
     const sheet = await pumpSheet("US", "demo", { PumpTable: pumps, ChosenPump: "Little (invented)", PumpCount: 2 });
     expect(sheet.value("SuggestedPump")).toBe("2 of Little (invented)");
-    // 0.06 kW × 16 h × 235 d × 0.174 = 39.25 each; 2 × (100 + 8 × 39.25), what the sheet reckons for two of them too
+    // 0.06 kW × 16 h × 235 d × 0.174 = 39.25 each; 2 × (100 + 8 × 39.25), what the sheet calculates for two of them too
     expect(sheet.value("PumpOwnCost")).toBeCloseTo(828, 0);
     expect(sheet.verdict("Cheapest pump")).toBe("OK");
   });

@@ -266,7 +266,7 @@ function checks(s: SheetLayout): void {
 }
 
 /**
- * Gives the usual tasks one formula for each run of rows that reckon alike. The rows of the user's own tasks keep one each: what
+ * Gives the usual tasks one formula for each run of rows that are calculated alike. The rows of the user's own tasks keep one each: what
  * he types there may read the hours of another task, which in one formula would be a circle.
  */
 function fillTasks(s: SheetLayout, table: TableRef, key: string, formulaOf: (task: Task) => string): void {

@@ -120,7 +120,7 @@ function missingOf(job: Job, part: PricePart): string {
   return formulas[part];
 }
 
-/** Where to look for an error: sheet by sheet, in the order of the work; of Price, what the price is reckoned from. */
+/** Where to look for an error: sheet by sheet, in the order of the work; of Price, what the price is calculated from. */
 function wrongCells(s: SheetLayout, job: Job, own: readonly Area[]): void {
   const before = [...job.pages].sort((a, b) => a.order - b.order).filter(({ name }) => !APART.includes(name));
   const areas = [
