@@ -49,7 +49,7 @@ export interface PumpPlan {
   readonly faults: number;
   /** Pump and electricity over the years. */
   readonly ownCost: number;
-  /** With its setting, with pipe and what it asks of the basin. */
+  /** With its setting, with pipe, what it asks of the basin, and with the valve that is closed where it gives far too much. */
   readonly cost: number;
   /** Water that stands in the pipe and comes back, m³. */
   readonly standing: number;
@@ -61,11 +61,16 @@ const FAR_OVER = 1.5;
 const NEARLY = 1 - 1e-6;
 /** How many side by side are tried. */
 const COUNTS = [1, 2, 3] as const;
-const FAULTS = { cannotLift: 1000, short: 300, offCurve: 100, spareHead: 3, farOver: 2, fast: 2, notFirst: 1 } as const;
+const FAULTS = { cannotLift: 1000, short: 300, offCurve: 100, spareHead: 3, fast: 2, notFirst: 1 } as const;
+/**
+ * What flow far over the wanted one is worth, as a share of the pump's price: nothing at the limit, the whole price at
+ * twice the flow above it. A valve cures it, and nobody pays for three small pumps to be spared closing one.
+ */
+const THROTTLED = 1;
 
 /**
- * Of every pump on every pipe, as many side by side as could make sense, the one without faults that costs least to own;
- * where none is without, the one with the fewest.
+ * Of every pump on every pipe, as many side by side as could make sense, the one without faults that costs least; where
+ * none is without, the one with the fewest.
  */
 export function bestPumping(
   wish: PumpWish,
@@ -100,7 +105,7 @@ interface Try extends Pick<PumpPlan, "pump" | "count" | "pipe" | "ownCost" | "st
   readonly notFirst: boolean;
   /** Faults that show without a duty point. */
   readonly faults: number;
-  /** Cost without what a stronger pump keeps in the stream. */
+  /** Cost as far as it shows without a duty point. */
   readonly floor: number;
 }
 
@@ -204,6 +209,7 @@ function solved(wish: PumpWish, { curve, works, faults, floor, ...plan }: Try): 
     ...works.riser.map(({ pipe: { bore } }) => pipeSpeed(flow / count, bore)),
   );
   const keptMore = wish.drainBack * (Math.max(1, duty.flow / wish.flow) ** (2 / 3) - 1);
+  const throttled = THROTTLED * count * plan.pump.price * Math.max(0, duty.flow / wish.flow - FAR_OVER);
   return {
     pump: plan.pump,
     count,
@@ -216,9 +222,8 @@ function solved(wish: PumpWish, { curve, works, faults, floor, ...plan }: Try): 
       (duty.state === "cannot lift" ? FAULTS.cannotLift : 0) +
       (duty.flow < wish.flow * NEARLY ? FAULTS.short * (2 - duty.flow / wish.flow) : 0) +
       (duty.state === "off its curve" ? FAULTS.offCurve : 0) +
-      (duty.flow > FAR_OVER * wish.flow ? FAULTS.farOver : 0) +
       (speed > wish.fastest * (1 + 1e-9) ? FAULTS.fast * (speed / wish.fastest) : 0),
-    cost: floor + wish.basinVolume * keptMore,
+    cost: floor + wish.basinVolume * keptMore + throttled,
   };
 }
 

@@ -102,7 +102,7 @@ export function worksRule(sketch: Sketch): void {
       pumping = next ?? pumping;
       if (same && pumping.duty.flow / flow <= ratio * 1.003) break;
     }
-    return { basin, pumping, faults: pumping?.faults ?? 0, cost: plan.cost + (pumping?.cost ?? 0) };
+    return { basin, pumping, faults: pumping?.faults ?? 0, cost: basin.cost + (pumping?.cost ?? 0) };
   };
   let works: Works | undefined;
   // Where it takes several pumps, a roomier basin, which sinks less, may do with one.

@@ -9,15 +9,23 @@ import { sites, SYSTEMS, wishOf } from "./sites";
 /** Sites that are tried; 40 where asked for. */
 const RUNS = Number(process.env.DRAFT_CHEAPEST ?? tries(1, 5));
 
-/** What a job costs: the job itself, and the electricity of the years it is owned. */
-function cost({ state, job }: Draft): number {
-  return (
-    (state.price.quoted?.jobCost ?? Infinity) + (job.ownYears ?? 0) * (known(state.pump.yearlyEnergyCost) ?? Infinity)
-  );
+/** What a job costs: the job itself, the electricity of the years it is owned, and a valve that is closed a lot. */
+function cost({ state, job }: Pick<Draft, "state" | "job">): number {
+  const running = (job.ownYears ?? 0) * (known(state.pump.yearlyEnergyCost) ?? Infinity);
+  return (state.price.quoted?.jobCost ?? Infinity) + running + throttled({ state, job });
 }
 
+/** Flow half as much again as wanted is throttled by a valve, which is weighed as money; the list of pumps is no design. */
+const WEIGHED = new Set(["Flow not far over the wanted", "Cheapest pump that serves"]);
+
 const faults = ({ shortfalls }: Draft): number =>
-  shortfalls.filter(({ sheet }) => sheet === "Pump" || sheet === "Basin").length;
+  shortfalls.filter(({ sheet, label }) => (sheet === "Pump" || sheet === "Basin") && !WEIGHED.has(label)).length;
+
+/** Of flow over one and a half times the wanted, as many times the pumps' price. */
+function throttled({ state: { pump, water }, job }: Pick<Draft, "state" | "job">): number {
+  const over = (known(pump.deliveredFlow) ?? Infinity) / (known(water.designFlow) ?? 1) - 1.5;
+  return (job.pumpCount ?? 1) * (known(pump.price) ?? Infinity) * Math.max(0, over);
+}
 
 /** The book with one pump, one pipe size and one kind of basin. */
 function only(offers: Offers, pump: number, pipe: number, basin: "gravel" | "modules" | "tubs"): Offers {
