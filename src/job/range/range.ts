@@ -1,7 +1,7 @@
 import { draftOf, type Draft, type DraftWish } from "../draft/draft";
 import { TENTH } from "../draft/guess";
 import { FACTS, type FactKey } from "../facts";
-import { placesToLook, spreadOf, type Effect } from "./spread";
+import { placesNearEnds, placesToLook, spreadOf, type Effect, type Look } from "./spread";
 import { commonOf } from "./together";
 
 /** A price with its range. Money, before tax. */
@@ -45,15 +45,32 @@ export interface Carrier {
  * @returns undefined where the draft has no price
  */
 export function rangeOf(wish: DraftWish, draft: Draft = draftOf(wish)): PriceRange | undefined {
+  const bits = rangeInBits(wish, draft);
+  let bit = bits.next();
+  while (bit.done !== true) bit = bits.next();
+  return bit.value;
+}
+
+/** The same, a draft at a time: who must not be held up by it comes back for the next one. */
+export function* rangeInBits(
+  wish: DraftWish,
+  draft: Draft = draftOf(wish),
+): Generator<undefined, PriceRange | undefined> {
   const likely = priceOf(draft);
   if (likely === undefined) return undefined;
-  const priceAt = (places: DraftWish["places"]): number | undefined => priceOf(draftOf({ ...wish, places }));
-  const alone = draft.doubtful.map((fact) => ({
-    fact,
-    atLow: priceAt(new Map([[fact, -TENTH]])),
-    atHigh: priceAt(new Map([[fact, TENTH]])),
-    jumps: typeof draft.facts.get(fact)?.value === "string",
-  }));
+  const tried: (number | undefined)[] = [];
+  const priceAt = function* (places: DraftWish["places"]): Generator<undefined, number | undefined> {
+    const price = priceOf(draftOf({ ...wish, places }));
+    tried.push(price);
+    yield;
+    return price;
+  };
+  const alone: { fact: FactKey; atLow: number | undefined; atHigh: number | undefined; jumps: boolean }[] = [];
+  for (const fact of draft.doubtful) {
+    const atLow = yield* priceAt(new Map([[fact, -TENTH]]));
+    const atHigh = yield* priceAt(new Map([[fact, TENTH]]));
+    alone.push({ fact, atLow, atHigh, jumps: typeof draft.facts.get(fact)?.value === "string" });
+  }
   // What moves a price moves it in proportion: laid together are logarithms.
   const change = (price: number | undefined): number => (price === undefined ? 0 : Math.log(price / likely));
   const effects = alone.map(({ fact, atLow, atHigh, jumps }): Effect => ({
@@ -65,26 +82,29 @@ export function rangeOf(wish: DraftWish, draft: Draft = draftOf(wish)): PriceRan
     jumps,
     common: commonOf(fact),
   }));
+  const lookAt = function* (all: readonly number[][]): Generator<undefined, Look[]> {
+    const looks: Look[] = [];
+    for (const places of all) {
+      const price = yield* priceAt(new Map(alone.map(({ fact }, index) => [fact, places[index] ?? 0])));
+      looks.push({ places, whole: price === undefined ? undefined : change(price) });
+    }
+    return looks;
+  };
   // One fact alone is told by its tenths.
-  const trials = (effects.length > 1 ? placesToLook(effects) : []).map((places) =>
-    priceAt(new Map(alone.map(({ fact }, index) => [fact, places[index] ?? 0]))),
-  );
-  const spread = spreadOf(
-    effects,
-    trials.map((price) => (price === undefined ? undefined : change(price))),
-  );
+  const first = effects.length > 1 ? yield* lookAt(placesToLook(effects)) : [];
+  const near = first.length > 0 ? yield* lookAt(placesNearEnds(effects, first)) : [];
+  const spread = spreadOf(effects, [...first, ...near]);
   const next = alone.map(({ fact, atLow, atHigh }): Carrier => {
     const { name, sheet, question } = FACTS[fact];
     return { fact, question, sheet, name, share: spread.shares.get(fact) ?? 0, atLow, atHigh };
   });
-  const all = [...alone.flatMap(({ atLow, atHigh }) => [atLow, atHigh]), ...trials];
   return {
     low: likely * Math.exp(Math.min(0, spread.low)),
     likely,
     high: likely * Math.exp(Math.max(0, spread.high)),
     next: next.sort((a, b) => b.share - a.share),
-    trials: all.length,
-    priceless: all.filter((price) => price === undefined).length,
+    trials: tried.length,
+    priceless: tried.filter((price) => price === undefined).length,
   };
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { aloneOf, placesToLook, spreadOf, type Effect } from "../../../src/job/range/spread";
+import { aloneOf, placesNearEnds, placesToLook, spreadOf, type Effect } from "../../../src/job/range/spread";
 
 /** Where the outer tenth of the normal curve begins: any table of the normal distribution, 1.28155. */
 const TENTH = 1.28155;
@@ -14,6 +14,19 @@ const straight = (name: string, change: number, common?: Effect["common"]): Effe
   jumps: false,
   common,
 });
+
+/** Share of two normal numbers' plane on which a price lies between two others, by numeric integration. */
+function shareBetween(price: (places: readonly number[]) => number, low: number, high: number): number {
+  const STEP = 0.02;
+  let share = 0;
+  for (let a = -5; a < 5; a += STEP) {
+    for (let b = -5; b < 5; b += STEP) {
+      const value = price([a, b]);
+      if (value >= low && value <= high) share += (Math.exp(-(a * a + b * b) / 2) / (2 * Math.PI)) * STEP * STEP;
+    }
+  }
+  return share;
+}
 
 /*
  * Sums of normal numbers are normal, their variances add: with changes a and b at the tenths the sum's tenths lie at
@@ -69,20 +82,49 @@ describe("the spread of a price", () => {
 
   it("goes to what the whole does where that was looked at: three times as much as the facts say one by one", () => {
     const effects = [straight("three", 300), straight("four", 400)];
-    const wholes = placesToLook(effects).map(([a = 0, b = 0]) => (3 * (300 * a + 400 * b)) / TENTH);
-    const { low, high } = spreadOf(effects, wholes);
+    const looks = placesToLook(effects).map((places) => {
+      const [a = 0, b = 0] = places;
+      return { places, whole: (3 * (300 * a + 400 * b)) / TENTH };
+    });
+    const { low, high } = spreadOf(effects, looks);
     expect(Math.abs(low + 1500)).toBeLessThan(36);
     expect(Math.abs(high - 1500)).toBeLessThan(36);
   });
 
   it("leaves out looks that came to nothing", () => {
     const effects = [straight("three", 300), straight("four", 400)];
-    const wholes = placesToLook(effects).map(([a = 0, b = 0], look) =>
-      look % 4 === 0 ? undefined : (300 * a + 400 * b) / TENTH,
-    );
-    const { low, high } = spreadOf(effects, wholes);
+    const looks = placesToLook(effects).map((places, look) => {
+      const [a = 0, b = 0] = places;
+      return { places, whole: look % 4 === 0 ? undefined : (300 * a + 400 * b) / TENTH };
+    });
+    const { low, high } = spreadOf(effects, looks);
     expect(Math.abs(low + 500)).toBeLessThan(12);
     expect(Math.abs(high - 500)).toBeLessThan(12);
+  });
+
+  it("finds a jump that no fact shows alone: 900 more where both are over 0.5, which is one draw in ten", () => {
+    // P(z > 0.5) = 0.3085, so of both 0.0952. How much lies between the ends is integrated above.
+    const effects = [straight("three", 300), straight("four", 400)];
+    const whole = ([a = 0, b = 0]: readonly number[]): number =>
+      (300 * a + 400 * b) / TENTH + (a > 0.5 && b > 0.5 ? 900 : 0);
+    const first = placesToLook(effects).map((places) => ({ places, whole: whole(places) }));
+    const next = placesNearEnds(effects, first).map((places) => ({ places, whole: whole(places) }));
+    expect(next.length).toBeGreaterThan(30);
+    const { low, high } = spreadOf(effects, [...first, ...next]);
+    const kept = shareBetween(whole, low, high);
+    expect(Math.abs(kept - 0.8), `${kept} between ${low} and ${high}`).toBeLessThan(0.02);
+  });
+
+  it("looks near the ends once it knows about where they are", () => {
+    const effects = [straight("three", 300), straight("four", 400)];
+    const whole = ([a = 0, b = 0]: readonly number[]): number => (300 * a + 400 * b) / TENTH + 60 * Math.sin(9 * a * b);
+    const first = placesToLook(effects).map((places) => ({ places, whole: whole(places) }));
+    const far = (looks: readonly (readonly number[])[]): number =>
+      looks.filter((places) => Math.abs(Math.abs(whole(places)) - 500) > 200).length / looks.length;
+    const next = placesNearEnds(effects, first);
+    // Of plain draws about two thirds lie as far from both ends.
+    expect(far(first.map(({ places }) => places))).toBeGreaterThan(0.55);
+    expect(far(next)).toBeLessThan(0.4);
   });
 
   it("of a word that changes in one case of four either way shows once that is more than a tenth", () => {
