@@ -100,5 +100,5 @@ export const prices = workbookRows("Your price list, as on Rates", 20_200);
 export const pumps = workbookRows("Your pumps, as on Pump", 6);
 
 export const INVENTED =
-  "Without your own price list and pumps those of the book that ships stand in; wages and hours always do. All of them are " +
+  "Without your own prices, pumps, wages, rates and markups those of the book that ships stand in. All of them are " +
   "invented: a draft to talk about, and nothing to sign.";

@@ -4,7 +4,7 @@ import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { bookOfLines } from "../../job/company/bookOfLines";
 import { companyOf } from "../../job/draft/company";
 import { draftOf, type Draft, type DraftWish } from "../../job/draft/draft";
-import { offersOfBook } from "../../job/draft/offersOfBook";
+import { machinesOnOffer, offersOfBook } from "../../job/draft/offersOfBook";
 import { offersOfJob } from "../../job/draft/offersOfJob";
 import { tape } from "../../job/draft/words";
 import { blankJob, FACTS, type FactKey, type Job } from "../../job/facts";
@@ -38,6 +38,9 @@ const NEXT = 8;
 
 const bases: Partial<Record<UnitSystem, Pick<DraftWish, "offers" | "usual">>> = {};
 
+/** What the company says of every job: taken as it stands, and its rates as much in doubt as ever. */
+const COMPANY_TABLES = ["burden", "wages", "machines", "tasks", "sizeHours", "markups"] as const;
+
 /** Lines whose price the workbook takes from its own pumps and rolls: alone they are no price list. */
 const WORKED_PRICES: ReadonlySet<string> = new Set(["PUMP", "LINER"]);
 
@@ -48,7 +51,10 @@ function wishOf({ facts, values, prices, pumps }: Asked, system: UnitSystem): Dr
     offers: offersOfBook(book),
     usual: usedJob(blankJob(system), companyOf(book)),
   });
-  const typed = jobOf(withValues(facts, values), system);
+  const { boulderSizes: _, ...said } = jobOf(withValues(facts, values), system);
+  const company = Object.fromEntries(COMPANY_TABLES.flatMap((key) => (said[key].length > 0 ? [[key, said[key]]] : [])));
+  // Boulders come in sizes that ship with every job: the draft picks its own.
+  const typed: Job = { ...said, ...Object.fromEntries(COMPANY_TABLES.map((key) => [key, []])), boulderSizes: [] };
   const costed = tableOf(FACTS.prices, prices, system).filter(({ cost }) => typeof cost === "number");
   const priced = costed.some(({ code }) => !WORKED_PRICES.has(String(code))) ? costed : [];
   const offered = tableOf(FACTS.pumps, pumps, system) as unknown as Job["pumps"];
@@ -56,12 +62,17 @@ function wishOf({ facts, values, prices, pumps }: Asked, system: UnitSystem): Dr
     ...(priced.length > 0 ? { prices: priced as unknown as Job["prices"] } : {}),
     ...(offered.length > 0 ? { pumps: offered } : {}),
   };
-  const usual = { ...base.usual, ...own };
+  const usual = { ...base.usual, ...company, ...own };
   const ofJob = offersOfJob({ ...usual, system });
   // A job that was made from a company's book offers what its price list names by size.
   const made = bookOfLines(own.prices ?? [], book);
   const listed = made ? offersOfBook(made) : priced.length > 0 ? ofJob : base.offers;
-  const offers = offered.length > 0 ? { ...listed, pumps: ofJob.pumps } : listed;
+  const machines = machinesOnOffer(said.machines);
+  const offers = {
+    ...listed,
+    ...(offered.length > 0 ? { pumps: ofJob.pumps } : {}),
+    ...(machines.length > 0 ? { machines } : {}),
+  };
   return { offers, usual, typed };
 }
 

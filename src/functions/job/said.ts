@@ -4,6 +4,7 @@ import { readQuantity } from "../../calc/quantity/readQuantity";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { blankJob, FACTS, type FactKey, type Job } from "../../job/facts";
 import type { CellFact, Fact, TableFact } from "../../job/facts/fact";
+import { BETWEEN, HANDED_OVER, rowsOfText } from "../../job/facts/rowsText";
 import { inSystem, toSi, unitOf } from "../../job/facts/units";
 import { isBlank } from "../contract/raw";
 import type { FactRow } from "./arguments";
@@ -46,8 +47,10 @@ export function jobOf(rows: readonly FactRow[], system: UnitSystem): Job {
     const fact: Fact = FACTS[key];
     if (key === "lips" && name.trim() !== FACTS.lips.name)
       typed.lips = [{ width: valueOf(FACTS.lips.columns.width, value, at, system) }];
-    // Of a table the sheet of facts says only how many rows it has.
     else if (fact.type !== "table") typed[key] = valueOf(fact, value, at, system);
+    // Of the other tables the sheet of facts says only how many rows they have.
+    else if (HANDED_OVER.has(key) && String(value).includes(BETWEEN))
+      typed[key] = rowsOfText(key, String(value), system);
   }
   return typed as unknown as Job;
 }
@@ -57,7 +60,11 @@ function valueOf(fact: CellFact, value: number | string, at: string, system: Uni
   if (fact.type === "choice") return oneOf(inSystem<readonly string[]>(fact.choices, system), value, at);
   const { kind } = fact;
   const typed =
-    typeof value === "number" ? value : isMeasure(kind) ? readQuantity(value, defaultUnit(kind, system), at) : NaN;
+    typeof value === "number"
+      ? value
+      : isMeasure(kind)
+        ? readQuantity(value, defaultUnit(kind, system), at)
+        : Number(value.replace(",", "."));
   if (Number.isNaN(typed)) throw invalid(`${at}: the value must be a number; got "${String(value).slice(0, 40)}"`);
   const [least, most] = inSystem(fact.range, system);
   const slack = 1e-9 * Math.max(Math.abs(least), Math.abs(most));

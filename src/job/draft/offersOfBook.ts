@@ -2,6 +2,7 @@ import type { Book, Product } from "../../book/types";
 import { find, inUnitsOf, offers as offered } from "../../book/choose";
 import { aboutKind } from "../../book/kinds";
 import { aboutUnit } from "../../book/units";
+import type { Job } from "../facts";
 import { FITTINGS } from "../takeoff/fittings";
 import type { OfferedPipe, OfferedTub, Offers } from "./offers";
 
@@ -34,13 +35,18 @@ export function offersOfBook(book: Book): Offers {
     boxes: offered(products, "spillway box").flatMap(({ size }) => (size === undefined ? [] : [size])),
     boulders: offered(products, "boulder").flatMap(({ size }) => (size === undefined ? [] : [size])),
     rolls: offered(products, "liner").flatMap(asRoll),
-    machines: machines.flatMap(({ name, width, lift, share, fuel }) =>
-      width === undefined || !lift ? [] : [{ name, width, lift, usual: share > 0, digs: (fuel ?? 0) > 0 }],
-    ),
+    machines: machinesOnOffer(machines),
     products,
     price: (kind) => priceOf(products, kind),
     linerArea: cheapestSheet(products),
   };
+}
+
+/** Machines whose width and lift are known. */
+export function machinesOnOffer(machines: Job["machines"]): Offers["machines"] {
+  return machines.flatMap(({ name = "", width, lift, share = 0, fuel = 0 }) =>
+    width === undefined || !lift ? [] : [{ name, width, lift, usual: share > 0, digs: fuel > 0 }],
+  );
 }
 
 function fittingsOf(products: readonly Product[], size: number, type: string): OfferedPipe["fittings"] {

@@ -49,6 +49,7 @@ export const COLUMN = {
   standing: 33,
   said: 34,
   draft: 35,
+  rows: 41,
 } as const;
 
 /** Tables that a draft may be written into, and the columns, from the first, whose numbers tell whether it still stands. */

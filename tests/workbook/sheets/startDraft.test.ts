@@ -1,4 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import { estimate } from "../../../src/cli/estimate";
+import type { PriceRange } from "../../../src/job/range/range";
 import { assemble } from "../../../src/workbook/assemble";
 import { openWorkbook, type OpenedWorkbook } from "../../../src/workbook/recalculate";
 import { readJob } from "../../../src/workbook/reckoning/readJob";
@@ -14,7 +16,12 @@ describe("the six questions on Start", () => {
 
   const typed = (cells: Readonly<Record<string, string | number>>) =>
     book.recalculate(
-      new Map(Object.entries(cells).map(([name, value]) => [answerCell(name, book.names) ?? "", value])),
+      new Map(
+        Object.entries(cells).map(([name, value]) => [
+          name.includes("!") ? name : (answerCell(name, book.names) ?? ""),
+          value,
+        ]),
+      ),
     );
 
   it("are worth no price while none is answered", () => {
@@ -43,6 +50,40 @@ describe("the six questions on Start", () => {
     expect(readJob(measured).used.soil).toBe("sand");
     // A higher fall in softer ground is another job: the draft heard of it.
     expect(Number(measured.named("DraftTable")?.[1]?.[1])).not.toBe(likely);
+  });
+
+  it("come to the price, the range and the next measures that the command prints for the same answers", async () => {
+    const cells = { FallAsked: "3'2", RunAsked: "14 ft", LipAsked: 30, SoilAsked: "clay", WayInAsked: "34 in" };
+    const args = ["--fall", "3'2", "--run", "14 ft", "--lip", "30 in", "--soil", "clay", "--gate", "34 in", "--json"];
+    const { price } = JSON.parse((await estimate(args)).text) as { price: PriceRange };
+    const table = typed(cells).named("DraftTable") ?? [];
+    expect(table.slice(0, 3).map(([, amount]) => amount)).toEqual(
+      [price.low, price.likely, price.high].map((amount) => Math.round(100 * amount) / 100),
+    );
+    const shares = table.slice(10).flatMap(([, , , , , share]) => (typeof share === "number" ? [share] : []));
+    expect(shares).toEqual(price.next.slice(0, shares.length).map(({ share }) => share));
+  });
+
+  it("are priced by the workbook's own wages, markups and contingency, and by lips typed on Water", () => {
+    const likely = (cells: Readonly<Record<string, string | number>>): number =>
+      Number(typed({ RunAsked: "14 ft", ...cells }).named("DraftTable")?.[1]?.[1]);
+    const first = (name: string): string => (book.names.get(name) ?? "").replace(/\$/g, "").replace(/:.*/, "");
+    const below = (cell: string, down: number, right = 0): string =>
+      cell.replace(
+        /([A-Z])(\d+)$/,
+        (_, column: string, row: string) =>
+          String.fromCharCode(column.charCodeAt(0) + right) + String(Number(row) + down),
+      );
+    const markups = (markup: number): Record<string, number> =>
+      Object.fromEntries(Array.from({ length: 8 }, (_, row) => [below(first("Markups"), row), markup]));
+    // Everything marked up by 100 % is twice what it costs; the price is raised to tens.
+    const cost = likely({ ...markups(0), RoundTo: 0 });
+    expect(likely({ ...markups(1), RoundTo: 0 })).toBeCloseTo(2 * cost, 1);
+    expect(likely({ ...markups(0), RoundTo: 0, ContingencyShare: 0 })).toBeLessThan(cost);
+    expect(likely({ ...markups(0), RoundTo: 0, [below(first("WageTable"), 0, 1)]: 75 })).toBeGreaterThan(cost);
+    expect(likely({ ...markups(0), RoundTo: 0, [first("LipTable")]: 60 })).toBe(
+      likely({ ...markups(0), RoundTo: 0, LipAsked: 60 }),
+    );
   });
 
   it.each<[string, Readonly<Record<string, string | number>>, RegExp]>([

@@ -92,8 +92,13 @@ export function stillDrafted(): string {
 
 /** What was said of each fact, for the job or by the company, without what a draft filled in and what is wrong. */
 export function said(): string {
-  const { yours, company, standing, state } = ALL;
-  return `=IF(${standing}+(${state}="wrong")>0,"",IF(${yours}<>"",${yours},IF(${company}="","",${company})))`;
+  const { yours, company, standing, state, rows } = ALL;
+  return `=IF(${standing}+(${state}="wrong")>0,"",IF(${rows}<>"",${rows},IF(${yours}<>"",${plainZero(yours)},IF(${company}="","",${plainZero(company)}))))`;
+}
+
+/** A 0 as a text: a host hands a blank cell over as the number. */
+function plainZero(cells: string): string {
+  return `IF(${cells}=0,"0",${cells})`;
 }
 
 /** One column of the draft's rows, each beside its fact. */

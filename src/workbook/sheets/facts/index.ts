@@ -21,7 +21,7 @@ export const facts = defineSheet({
   build(s, job) {
     s.widths([
       32, 22, 12, 22, 22, 10, 10, 8, 8, 8, 50, 15, 14, 100, 9, 9, 80, 150, 90, 10, 10, 10, 8, 60, 80, 16, 24, 60, 60,
-      60, 20, 22, 10, 22, 20, 12, 12, 12, 10, 90,
+      60, 20, 22, 10, 22, 20, 12, 12, 12, 10, 90, 90,
     ]);
     s.within(READ, () => {
       s.title("Facts", "Every fact of the job: yours where you typed it, else your company's, else assumed.");

@@ -2,6 +2,7 @@ import { kindOf } from "../../../calc/quantity/kinds";
 import { defaultUnit, isMeasure } from "../../../calc/quantity/measures";
 import { FACTS, type FactKey } from "../../../job/facts";
 import type { ColumnFact, NumberFact, TableFact } from "../../../job/facts/fact";
+import { BETWEEN, HANDED_OVER, typedBlocks } from "../../../job/facts/rowsText";
 import { SHIPPED_TABLES } from "../../../job/facts/usual";
 import { inSystem } from "../../../job/facts/units";
 import type { Job, SheetLayout } from "../../layout";
@@ -122,6 +123,18 @@ function sideBySide(columns: readonly Ref[]): Ref[] {
   return areas;
 }
 
+/** What is typed into a table as one text, for the functions that read the whole job. */
+function joined(job: Job, table: TableFact, yours: string): string {
+  const areas = typedBlocks(table).map(({ name, from, to }) => {
+    const cells = job.places.get(name);
+    if (!cells) throw new Error(`there is no ${name} to hand over`);
+    const { top, left, sheet } = cells;
+    const area = { top, left: left + from - 1, bottom: top + table.rows - 1, right: left + to - 1 };
+    return `${sheet}!${areaAddress(area, true)}`;
+  });
+  return `=IF(${yours}="","",IFERROR(TEXTJOIN("${BETWEEN}",FALSE,${areas.join(",")}),""))`;
+}
+
 /** The row of a table: as a whole it is yours, shipped with the workbook, worked out by it, or blank. */
 export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies): void {
   const table = tableOf(key);
@@ -166,6 +179,7 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
     s.put(row, COLUMN.read, { formula: `=IFERROR(ROUND(SUM(${place.sheet}!${areaAddress(numbers, true)}),6),"")` });
     draftedHere(s, row);
   }
+  if (HANDED_OVER.has(key)) s.put(row, COLUMN.rows, { formula: joined(job, table, cells.yours) });
   const wrong = `MATCH("${table.name}",${body(COLUMN.company)},0)`;
   s.put(row, COLUMN.fault, { formula: `=IFERROR(INDEX(${body(COLUMN.note)},${wrong}),"")` });
   s.put(row, COLUMN.used, {

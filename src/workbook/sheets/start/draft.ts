@@ -75,7 +75,7 @@ export function draft(s: SheetLayout): void {
       '=StartFault&IF(StartAnswered=0,"Answer what you know; typical values fill in the rest.",' +
       'IF(DraftWanted="no","Every fact is known: the sheets price this job.",' +
       `IF(ISERROR(${anchor}),"No first price: your price list or pumps lack something it needs.",` +
-      'StartAnswered&" of 6 answered. Wages, hours and markups are made up, and so are prices you have not typed: sign nothing on it.")))',
+      'StartAnswered&" of 6 answered. Wages, hours, markups and prices are the ones in this workbook, made-up ones where you have none: sign nothing on it.")))',
     style: "strong",
     look: { align: "left", wrap: true },
     across: s.lastColumn,
