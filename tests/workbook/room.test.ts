@@ -48,8 +48,8 @@ function cutOff(sheet: SheetModel): string[] {
     const characters = sheet.widths.slice(column - 1, right).reduce((sum, width) => sum + width, 0);
     const room = columnRoom(characters) - INDENT * (style.indent ?? 0);
     // The sheet of facts shows the beginning of a long text; its own sheet shows it whole.
-    if (sheet.name === FACTS_SHEET && !wrap && align === "left" && [COLUMN.yours, COLUMN.used].includes(column as 2))
-      return [];
+    const begun: readonly number[] = [COLUMN.yours, COLUMN.used, COLUMN.said, COLUMN.rows];
+    if (sheet.name === FACTS_SHEET && !wrap && align === "left" && begun.includes(column)) return [];
     // So does the list of what was issued, of words that the quote shows whole.
     if (sheet.name === "Issued" && !wrap && align === "left" && (column === 2 || column === 3)) return [];
     const where = `${sheet.name}!${cellAddress(row, column)} "${text.slice(0, 60)}"`;
