@@ -51,7 +51,7 @@ function wishOf({ facts, values, prices, pumps }: Asked, system: UnitSystem): Dr
     offers: offersOfBook(book),
     usual: usedJob(blankJob(system), companyOf(book)),
   });
-  const { boulderSizes: _, ...said } = jobOf(withValues(facts, values), system);
+  const said = jobOf(withValues(facts, values), system);
   const company = Object.fromEntries(COMPANY_TABLES.flatMap((key) => (said[key].length > 0 ? [[key, said[key]]] : [])));
   // Boulders come in sizes that ship with every job: the draft picks its own.
   const typed: Job = { ...said, ...Object.fromEntries(COMPANY_TABLES.map((key) => [key, []])), boulderSizes: [] };
