@@ -59,7 +59,8 @@ export function changedByHand(book: Book): Book {
         labor.sizes,
         shipped.labor.sizes,
         ({ pipe, stone }) => [pipe, stone].map((size) => size?.toPrecision(6) ?? "").join("|"),
-        (a, b) => equal(a.pipeTimes, b.pipeTimes) && equal(a.stoneTimes, b.stoneTimes),
+        (a, b) =>
+          equal(a.pipeTimes, b.pipeTimes) && equal(a.stoneTimes, b.stoneTimes) && equal(a.boulderTimes, b.boulderTimes),
       ),
     },
     // A lift can hurt: a price of one's own does not make the invented load chart one's own.

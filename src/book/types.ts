@@ -112,7 +112,7 @@ export interface ProductionRate extends Row {
   readonly machineHours: number | undefined;
 }
 
-/** How many times the hours of its rate the work takes, by the size of a pipe or tub or the weight of a lip stone. */
+/** How many times the hours of its rate the work takes, by the size of a pipe or tub or the weight of a stone. */
 export interface SizeHours extends Row {
   /** Nominal size up to which it holds, m. */
   readonly pipe: number | undefined;
@@ -125,6 +125,9 @@ export interface SizeHours extends Row {
   readonly tubTimes: number | undefined;
   /** The same of its machine hours; 0 where the crew carries it. */
   readonly tubMachineTimes: number | undefined;
+  /** Weight of one boulder up to which it holds, kg. */
+  readonly boulder: number | undefined;
+  readonly boulderTimes: number | undefined;
 }
 
 export interface Machine extends Row {

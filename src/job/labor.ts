@@ -8,7 +8,7 @@ import { isKnown, reckon, type Reckoned } from "./reckoned";
 import { sumOf, total } from "./rows";
 import { roundingOf } from "./money";
 import { reckonSetting, settingRate, type Setting } from "./setting";
-import { pipeTimes, stoneTimes, tubTimes } from "./sizeHours";
+import { boulderTimes, pipeTimes, stoneTimes, tubTimes } from "./sizeHours";
 import type { Stone } from "./stone";
 import type { Water } from "./water";
 
@@ -50,6 +50,7 @@ export interface Labor {
   /** How many times the usual hours its pipes and lip stones take, by their size and weight. */
   readonly pipeTimes: Reckoned<number>;
   readonly stoneTimes: Reckoned<number>;
+  readonly boulderTimes: Reckoned<number>;
   readonly tubTimes: Reckoned<Times>;
   readonly tasks: readonly Task[];
   readonly hours: Reckoned<number>;
@@ -77,13 +78,19 @@ export function reckonLabor(job: Job, design: Design): Labor {
   const setting = reckonSetting(job, design.stone);
   const stoneMachineRate = settingRate(job, setting, machineRate);
   const quantities = quantitiesOf(job, design);
-  const times = { pipe: pipeTimes(job), stone: stoneTimes(job, design.stone), tub: tubTimes(job) };
+  const times = {
+    pipe: pipeTimes(job),
+    stone: stoneTimes(job, design.stone),
+    tub: tubTimes(job),
+    boulder: boulderTimes(job, design.stone),
+  };
   const alike = (both: Reckoned<number>): Reckoned<Times> =>
     reckon([both], (each) => ({ hours: each, machineHours: each }));
   const bySize = new Map<number, Reckoned<Times>>([
     [PLACES.tub, times.tub],
     [PLACES.pipe, alike(times.pipe)],
     [PLACES.lips, alike(times.stone)],
+    [PLACES.boulders, alike(times.boulder)],
   ]);
   const tasks = Array.from({ length: TASK_ROWS }, (_, index) =>
     taskOf(
@@ -109,6 +116,7 @@ export function reckonLabor(job: Job, design: Design): Labor {
     stoneMachineRate,
     pipeTimes: times.pipe,
     stoneTimes: times.stone,
+    boulderTimes: times.boulder,
     tubTimes: times.tub,
     tasks,
     hours,

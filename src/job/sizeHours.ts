@@ -1,5 +1,5 @@
 import type { Job } from "./facts";
-import { reckon, type Reckoned } from "./reckoned";
+import { known, reckon, type Reckoned } from "./reckoned";
 import { total } from "./rows";
 import { tubVolumes } from "./takeoff/asks";
 import type { Stone } from "./stone";
@@ -37,6 +37,21 @@ export function stoneTimes({ sizeHours }: Job, { lipStoneCount, lipStoneWeight }
   const steps = sizeHours.map(({ stone, stoneTimes: times }): Step => [stone, times]);
   if (lipStoneCount === undefined || lipStoneCount === 0) return 1;
   return reckon([lipStoneCount, lipStoneWeight], (_, weight) => timesAt(steps, weight));
+}
+
+/**
+ * What a load of boulders takes, each size by the likely weight of one, weighed by how much there is of it; usual where the
+ * company has no steps for them.
+ */
+export function boulderTimes({ sizeHours }: Job, { boulders, sizes }: Stone): Reckoned<number> {
+  const steps = sizeHours.map(({ boulder, boulderTimes: times }): Step => [boulder, times]);
+  if (boulders === undefined || boulders === 0 || steps.every(([, times]) => times === undefined)) return 1;
+  return reckon([boulders], () => {
+    const mix = known(sizes);
+    if (mix === undefined || mix.some(({ each }) => timesAt(steps, each) === undefined)) return undefined;
+    const taken = total(mix.map(({ each, weight }) => weight * (timesAt(steps, each) ?? 0)));
+    return taken / total(mix.map(({ weight }) => weight));
+  });
 }
 
 /** What a tub of a volume takes; undefined beyond the last step, or where one of the two is blank. */

@@ -8,7 +8,8 @@ import type { CellValue } from "./model";
 
 /** The columns of hours by size, alike in the company's book and in a job. */
 export function sizeHoursColumns(system: UnitSystem): ColumnSpec[] {
-  const { pipe, pipeTimes, stone, stoneTimes, tub, tubTimes, tubMachineTimes } = FACTS.sizeHours.columns;
+  const { pipe, pipeTimes, stone, stoneTimes, tub, tubTimes, tubMachineTimes, boulder, boulderTimes } =
+    FACTS.sizeHours.columns;
   const input = (fact: typeof pipe, message: string): ColumnSpec["input"] => {
     const [min, max] = inSystem(fact.range, system);
     return { min, max, message };
@@ -50,14 +51,23 @@ export function sizeHoursColumns(system: UnitSystem): ColumnSpec[] {
       ...times("tubMachineTimes", "Times the machine hours", "SizeTubMachineTimes", tubMachineTimes),
       input: input(tubMachineTimes, "How many times the machine hours of its rate a tub takes; 0 if it is carried."),
     },
+    {
+      key: "boulder",
+      title: "Boulder up to",
+      kind: "weight",
+      name: "SizeBoulders",
+      input: input(boulder, "Weight of one boulder up to which the hours beside it hold."),
+    },
+    times("boulderTimes", "Times the hours", "SizeBoulderTimes", boulderTimes),
   ];
 }
 
 export function sizeHoursCells(size: SizeHours, system: UnitSystem): CellValue[] {
-  const { pipe, pipeTimes, stone, stoneTimes, tub, tubTimes, tubMachineTimes } = size;
+  const { pipe, pipeTimes, stone, stoneTimes, tub, tubTimes, tubMachineTimes, boulder, boulderTimes } = size;
   return [
     ...[typedIn("size", pipe, system), pipeTimes ?? ""],
     ...[typedIn("weight", stone, system), stoneTimes ?? ""],
     ...[typedIn("water", tub, system), tubTimes ?? "", tubMachineTimes ?? ""],
+    ...[typedIn("weight", boulder, system), boulderTimes ?? ""],
   ];
 }

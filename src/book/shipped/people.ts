@@ -80,23 +80,24 @@ const RATES: Readonly<Record<UnitSystem, readonly (readonly [string, string, num
 
 /**
  * Pipe up to a size, in or mm, lip stones up to a weight, lb or kg, and tubs up to a volume, gal or L, each with times the
- * usual hours, tubs with times the usual machine hours as well: the small ones are carried. All of our own invention.
+ * usual hours, tubs with times the usual machine hours as well: the small ones are carried. Then boulders up to the weight
+ * of one, with times the usual hours of a load. All of our own invention.
  */
-type SizeRow = readonly [number, number, number, number, number, number, number];
+type SizeRow = readonly [number, number, number, number, number, number, number, number, number];
 const SIZES: Readonly<Record<UnitSystem, readonly SizeRow[]>> = {
   US: [
-    [2, 0.85, 150, 0.65, 100, 0.6, 0],
-    [3, 1, 350, 1, 180, 0.8, 0],
-    [4, 1.25, 800, 1.5, 300, 1, 1],
-    [6, 1.8, 1600, 2.3, 500, 1.35, 1.4],
-    [8, 2.5, 4000, 3.6, 1000, 2.1, 2.5],
+    [2, 0.85, 150, 0.65, 100, 0.6, 0, 10, 1.5],
+    [3, 1, 350, 1, 180, 0.8, 0, 300, 1],
+    [4, 1.25, 800, 1.5, 300, 1, 1, 800, 1.1],
+    [6, 1.8, 1600, 2.3, 500, 1.35, 1.4, 2000, 1.3],
+    [8, 2.5, 4000, 3.6, 1000, 2.1, 2.5, 5000, 1.6],
   ],
   SI: [
-    [63, 0.85, 75, 0.65, 380, 0.6, 0],
-    [90, 1, 160, 1, 680, 0.8, 0],
-    [110, 1.25, 360, 1.5, 1150, 1, 1],
-    [160, 1.8, 730, 2.3, 1900, 1.35, 1.4],
-    [225, 2.5, 1800, 3.6, 3800, 2.1, 2.5],
+    [63, 0.85, 75, 0.65, 380, 0.6, 0, 4, 1.5],
+    [90, 1, 160, 1, 680, 0.8, 0, 140, 1],
+    [110, 1.25, 360, 1.5, 1150, 1, 1, 360, 1.1],
+    [160, 1.8, 730, 2.3, 1900, 1.35, 1.4, 900, 1.3],
+    [225, 2.5, 1800, 3.6, 3800, 2.1, 2.5, 2300, 1.6],
   ],
 };
 
@@ -132,14 +133,16 @@ export function shippedLabor(system: UnitSystem) {
     burden: BURDEN[system].map(([line, share]) => ({ line, share, ...invented })),
     wages: WAGES[system].map(([role, wage, people]) => ({ role, wage, people, ...invented })),
     rates: RATES[system].map(([task, unit, hours, machineHours]) => ({ task, unit, hours, machineHours, ...invented })),
-    sizes: SIZES[system].map(([pipe, pipeTimes, stone, stoneTimes, tub, tubTimes, tubMachineTimes]) => ({
+    sizes: SIZES[system].map(([pipe, pipeTimes, stone, stoneTimes, tub, ...others]) => ({
       pipe: toInside("size", pipe, system),
       pipeTimes,
       stone: toInside("weight", stone, system),
       stoneTimes,
       tub: toInside("water", tub, system),
-      tubTimes,
-      tubMachineTimes,
+      tubTimes: others[0],
+      tubMachineTimes: others[1],
+      boulder: toInside("weight", others[2], system),
+      boulderTimes: others[3],
       ...invented,
     })),
     dayHours: 8,

@@ -22,9 +22,10 @@ export function companyOf(book: Book): SomeOf {
       ...{ name, own, fuel, upkeep, share, width, lift, reach },
     })),
     tasks: tasksOf(book).rows,
-    sizeHours: labor.sizes.map(({ pipe, pipeTimes, stone, stoneTimes, tub, tubTimes, tubMachineTimes }) => ({
-      ...{ pipe, pipeTimes, stone, stoneTimes, tub, tubTimes, tubMachineTimes },
-    })),
+    sizeHours: labor.sizes.map((size) => {
+      const { pipe, pipeTimes, stone, stoneTimes, tub, tubTimes, tubMachineTimes, boulder, boulderTimes } = size;
+      return { pipe, pipeTimes, stone, stoneTimes, tub, tubTimes, tubMachineTimes, boulder, boulderTimes };
+    }),
     dayHours: labor.dayHours,
     handLimit: labor.handLimit,
     fabricRollWidth: fabric?.size,

@@ -42,7 +42,7 @@ export const labor = {
     sheet: "Hours",
     knower: "book",
     name: "SizeHours",
-    question: "How many times the usual hours do pipes, lip stones and tubs of each size take?",
+    question: "How many times the usual hours do pipes, lip stones, tubs and boulders of each size take?",
     rows: 6,
     columns: {
       pipe: numbers(1, "size", { US: [0.25, 48], SI: [6, 1200] }, "Pipe up to which nominal size?"),
@@ -52,6 +52,8 @@ export const labor = {
       tub: numbers(5, "water", { US: [5, 25_000], SI: [20, 100_000] }, "Tubs up to which volume?"),
       tubTimes: numbers(6, "factor", TIMES, "How many times the usual hours do they take?"),
       tubMachineTimes: numbers(7, "factor", [0, 50], "How many times the usual machine hours; 0 if they are carried?"),
+      boulder: numbers(8, "weight", { US: [1, 40_000], SI: [1, 20_000] }, "Boulders up to which weight of one?"),
+      boulderTimes: numbers(9, "factor", TIMES, "How many times the usual hours does a load of them take?"),
     },
   }),
 } as const;

@@ -17,6 +17,7 @@ const labor: readonly Result[] = [
   column("LaborTable", "number", 2, ({ labor }) => labor.tasks.map(({ quantity }) => quantity)),
   one("PipeSizeTimes", "factor", ({ labor }) => labor.pipeTimes),
   one("LipSizeTimes", "factor", ({ labor }) => labor.stoneTimes),
+  one("BoulderSizeTimes", "factor", ({ labor }) => labor.boulderTimes),
   column("LaborTable", "hours", 7, ({ labor }) => labor.tasks.map(({ hours }) => hours)),
   column("LaborTable", "hours", 8, ({ labor }) => labor.tasks.map(({ machineHours }) => machineHours)),
   column("LaborTable", "money", 9, ({ labor }) => labor.tasks.map((task) => task.labor)),

@@ -114,6 +114,8 @@ export const readSize = (row: RowReader): SizeHours => ({
   tub: row.measure("tub", "water"),
   tubTimes: row.number("tubTimes", { min: 0 }),
   tubMachineTimes: row.number("tubMachineTimes", { min: 0 }),
+  boulder: row.measure("boulder", "weight"),
+  boulderTimes: row.number("boulderTimes", { min: 0 }),
   invented: row.invented,
   row: row.row,
 });

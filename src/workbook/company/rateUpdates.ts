@@ -67,7 +67,7 @@ const COMPARED: readonly Compare[] = [
   },
   {
     ...{ key: "sizeHours", what: "Hours by size", nameOf: sized },
-    fields: { pipeTimes: "pipe", stoneTimes: "lip stone" },
+    fields: { pipeTimes: "pipe", stoneTimes: "lip stone", boulderTimes: "boulders" },
     lines: ({ labor }) => labor.sizes.map((size) => ({ ...size })),
   },
   {

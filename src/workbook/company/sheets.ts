@@ -105,7 +105,7 @@ export function companySheets(system: UnitSystem, book?: Book): readonly SheetDe
     name: "Hours",
     order: 3,
     build(s) {
-      s.widths([40, 13, 13, 13, 10, 10, 13, 10]);
+      s.widths([40, 13, 13, 13, 10, 10, 13, 10, 10, 10]);
       s.title("Hours", "What an hour of the crew costs, and how long one unit of each task takes.");
       s.note(INVENTED);
       s.section("The working day");
@@ -118,7 +118,7 @@ export function companySheets(system: UnitSystem, book?: Book): readonly SheetDe
       lay(s, TABLES.rates);
       s.section("Hours by size");
       s.note(
-        "A pipe, a lip stone and a tub take the row of the next size up; what is larger than the last has no hours yet.",
+        "A pipe, a lip stone, a tub and a boulder take the row of the next size up; what is larger than the last has no hours yet.",
       );
       lay(s, TABLES.sizes);
     },

@@ -34,6 +34,8 @@ export const labor: Facts = some({
       pipeTimes: mostly(between(0.3, 3), 8),
       stone: mostly(between(20, 900), 8),
       stoneTimes: mostly(between(0.3, 4), 8),
+      boulder: mostly(between(2, 600), 8),
+      boulderTimes: mostly(between(0.3, 4), 8),
     }),
     0,
     6,

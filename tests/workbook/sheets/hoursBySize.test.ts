@@ -72,6 +72,28 @@ it("takes more hours for wider pipe and heavier lip stones, and none for a size 
   expect(tried(heavy).lips).toBeCloseTo(23.184, 9);
 });
 
+it("takes the hours of boulders by the weight of one, each size for its share", async () => {
+  const book = await demoOf("US");
+  const times = (...sizes: readonly (readonly [inches: number, share: number])[]) => {
+    const boulderSizes = sizes.map(([inches, share]) => ({ size: (inches * FOOT) / 12, share }));
+    const { workbook, state } = reckonBoth(book, { system: "US", facts: { boulderSizes } }, "all");
+    const row = workbook.named("LaborTable")?.find(([task]) => String(task).startsWith("Boulders"));
+    const [quantity, hours] = [row?.[1], row?.[6]];
+    const same = state.labor.tasks[10]?.hours;
+    if (typeof hours === "number") expect(same).toBeCloseTo(hours, 9);
+    else expect([same, hours]).toEqual([undefined, ""]);
+    // 1.9 h a ton, on a site 1.15 times as hard.
+    return typeof hours === "number" ? hours / (Number(quantity) * 1.9 * 1.15) : hours;
+  };
+  // Granite of 165.43 lb/ft³: at half its cube to all of it, 13 in is 105 to 210 lb, 30 in 1,290 to 2,585 lb, 60 in over
+  // 10,000 lb. The steps: up to 300 lb once, up to 5,000 lb at least 1.3 times, nothing beyond.
+  expect(times([13, 1])).toBeCloseTo(1, 9);
+  const large = times([30, 1]);
+  expect([1.3, 1.6]).toContain(Number(Number(large).toFixed(9)));
+  expect(times([13, 0.25], [30, 0.75])).toBeCloseTo(0.25 + 0.75 * Number(large), 9);
+  expect(times([60, 1])).toBe("");
+});
+
 it("has a task for every line of the takeoff", async () => {
   const book = await demoOf("US");
   // What a hauler brings or takes, and freight, is priced by the load.

@@ -4,17 +4,18 @@ import type { Job, SheetLayout } from "../../layout";
 import { sizeHoursCells, sizeHoursColumns } from "../../sizeHours";
 import { PARTS } from "../basin/pit";
 import { RISER_ROWS, ROUTE_ROWS } from "../pump/route";
+import { MIX_ROWS } from "../stone/pieces";
 import { numbered } from "../water/parts";
 
 /** A step without a number, and a size beyond the last step, have no hours: 1/(1/x) lets no blank pass for 0. */
 const timesAt = (size: string, steps: string, times: string): string =>
   `IFERROR(1/(1/INDEX(${times},MATCH(MINIFS(${steps},${steps},">="&${size}),${steps},0))),"")`;
 
-/** What larger pipe, heavier lip stones and larger tubs take, as the company's own steps say; it is read above, at their tasks. */
+/** What larger pipe, heavier stones and larger tubs take, as the company's own steps say; it is read above, at their tasks. */
 export function hoursBySize(s: SheetLayout, job: Job): void {
   s.section("Hours by size");
   s.note(
-    "The rates above are for a usual size, which counts 1 here. A pipe, a lip stone and a tub take the row of the next size up; " +
+    "The rates above are for a usual size, which counts 1 here. A pipe, a lip stone, a tub and a boulder take the row of the next size up; " +
       "what is larger than the last row has no hours, and no other size stands in for it.",
   );
   s.table({
@@ -74,6 +75,40 @@ export function hoursBySize(s: SheetLayout, job: Job): void {
     format: "0.00",
     // An error of its own is handed on.
     formula: `=IF(N(LipStoneCount)=0,1,IF(ISNUMBER(LipStoneWeight),${timesAt("LipStoneWeight", "SizeStones", "SizeStoneTimes")},LipStoneWeight))`,
+  });
+  boulders(s);
+}
+
+/** Boulders of each size by the likely weight of one: a load of small ones is many to lift, of large ones slow to set. */
+function boulders(s: SheetLayout): void {
+  s.skip();
+  const of = (column: number): string => `INDEX(StoneSizes,[#],${column})`;
+  const each = s.table({
+    rows: MIX_ROWS,
+    columns: [
+      { key: "size", title: "Boulders", kind: "text", fixed: numbered("Size", MIX_ROWS) },
+      { key: "weight", title: "One weighs", kind: "weight", formula: `=IF(ISNUMBER(${of(4)}),${of(4)},"")` },
+      { key: "load", title: "Load", kind: "load", formula: `=IF([weight]="",0,${of(3)})` },
+      {
+        key: "times",
+        title: "Times",
+        kind: "factor",
+        format: "0.00",
+        source: "by definition: read from the company's book; a blank there is no number",
+        formula: `=IF([weight]="","",${timesAt("[weight]", "SizeBoulders", "SizeBoulderTimes")})`,
+      },
+    ],
+  });
+  const [load, times] = [String(each.column("load")), String(each.column("times"))];
+  s.result({
+    name: "BoulderSizeTimes",
+    label: "All boulders, by their load",
+    source: "by definition: the mean, weighed by load",
+    kind: "factor",
+    format: "0.00",
+    formula:
+      `=IF(IF(COUNT(SizeBoulderTimes)=0,TRUE,N(BoulderTons)=0),1,IF(COUNT(${each.column("weight")})=0,"",` +
+      `IF(COUNT(${times})<COUNT(${each.column("weight")}),"",SUMPRODUCT(${load},${times})/SUM(${load}))))`,
   });
 }
 

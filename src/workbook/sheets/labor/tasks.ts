@@ -39,7 +39,13 @@ export const TASKS: readonly Task[] = [
   { name: "Pipe", quantity: ["PipeTotalLength"], times: "PipeSizeTimes", places: /^(PIPE-\d+|RISER|FIT-.+)$/ },
   { name: "Cable along the trench", quantity: ["N(CableLength)"], places: /^CABLE$/ },
   { name: "Spillway boxes, set level", quantity: ['IF(DesignFlow="","",SpillBoxes)'], places: /^SPILLBOX$/ },
-  { name: "Boulders of drops and banks", quantity: ["BoulderTons"], stones: true, places: /^BOULDER$/ },
+  {
+    name: "Boulders of drops and banks",
+    quantity: ["BoulderTons"],
+    stones: true,
+    times: "BoulderSizeTimes",
+    places: /^BOULDER$/,
+  },
   {
     name: "Lip stones, levelled and foamed",
     quantity: ["LipStoneCount"],
