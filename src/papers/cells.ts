@@ -33,6 +33,27 @@ export class PaperCells {
   }
 }
 
+/** What the job is called on papers. */
+export function jobName(cells: PaperCells): string {
+  return cells.text("JobName") || cells.text("FeatureName") || "Job without a name";
+}
+
+/** Where the company is found, and who answers, in two lines. */
+export function companyLines(cells: PaperCells): string[] {
+  const license = cells.text("CompanyLicense");
+  return [
+    ["CompanyAddress", "CompanyPhone", "CompanyEmail"].map((name) => cells.text(name)),
+    [license && `License ${license}`, cells.text("Estimator")],
+  ]
+    .map((texts) => texts.filter((text) => text !== "").join(" · "))
+    .filter((line) => line !== "");
+}
+
+/** A text that stays on one line, such as a telephone number. */
+export function unbroken(text: string): string {
+  return text.replace(/ /g, "\u00a0");
+}
+
 /** The numbers of a row's cell, or undefined. */
 export function numberIn(row: readonly CellValue[], column: number): number | undefined {
   const value = row[column];

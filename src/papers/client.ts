@@ -3,7 +3,7 @@ import type { Logo } from "../book/types";
 import { clientsDrawing } from "../taskpane/clientsDrawing";
 import { counted } from "../taskpane/counted";
 import type { CellValue } from "../workbook/model";
-import { numberIn, textIn, type PaperCells } from "./cells";
+import { companyLines, numberIn, textIn, type PaperCells } from "./cells";
 import { draftReason } from "./draft";
 import { jobDrawing } from "./jobDrawing";
 import { bullets, drawn, heading, MARGIN, pairs, paper, quiet, signature, sums, table, title } from "./look";
@@ -31,22 +31,21 @@ export function clientPack(cells: PaperCells, logo?: Logo): TDocumentDefinitions
       ...(first ? block(first, words) : []),
       picture(cells),
       ...rest.flatMap((part) => block(part, words)),
-      {
-        unbreakable: true,
-        stack: [...(blocks[agreed] ? agreement(blocks[agreed], cells) : []), signatures(cells, draft !== "")],
-      },
+      // A draft without a price has nothing yet to agree to.
+      ...(draft === "" || priced(cells)
+        ? [
+            {
+              unbreakable: true,
+              stack: [...(blocks[agreed] ? agreement(blocks[agreed], cells) : []), signatures(cells, draft !== "")],
+            },
+          ]
+        : []),
     ],
   );
 }
 
 function letterhead(cells: PaperCells, words: Words, draft: string, logo?: Logo): Content[] {
   const issue = cells.text("QuoteIssue");
-  const license = cells.text("CompanyLicense");
-  const contact = [
-    ...["CompanyAddress", "CompanyPhone", "CompanyEmail"].map((name) => cells.text(name)),
-    license && `License ${license}`,
-    cells.text("Estimator"),
-  ].filter((text) => text !== "");
   const days = cells.number("WorkingDays");
   const start = cells.number("StartDay");
   const date = cells.number("QuoteDate");
@@ -55,7 +54,7 @@ function letterhead(cells: PaperCells, words: Words, draft: string, logo?: Logo)
     {
       columns: [
         ...(logo ? [logoContent(logo)] : []),
-        { width: "*", stack: [title(cells.text("CompanyName"), 16), quiet(contact.join(" · "))] },
+        { width: "*", stack: [title(cells.text("CompanyName"), 16), ...companyLines(cells).map(quiet)] },
         { width: 110, stack: [title(draft === "" ? "Quote" : "Draft", 20)], alignment: "right" },
       ],
       columnGap: 12,
@@ -96,6 +95,10 @@ function letterhead(cells: PaperCells, words: Words, draft: string, logo?: Logo)
       ],
     },
   ];
+}
+
+function priced(cells: PaperCells): boolean {
+  return cells.number("PriceTotal") !== undefined;
 }
 
 /** Points between the margins. */
@@ -139,7 +142,7 @@ function headed(rows: Rows, words: Words): Content {
       // The currency is in the amounts.
       title: textIn(names, column).replace(/ \(.*\)$/, ""),
       right: column === share || column === last,
-      width: column === wide ? ("*" as const) : ("auto" as const),
+      ...(column === wide ? { width: "*" as const } : { oneLine: true }),
     })),
     body.map((row) =>
       used.map((column) => {
@@ -160,8 +163,11 @@ function sumTable(rows: Rows, words: Words): Content {
       .map((row) => {
         const amounts = row.flatMap((_, column) => numberIn(row, column) ?? []);
         // A draft has a range in place of its price.
-        const said = amounts.length > 0 ? amounts.map(words.money).join(" to ") : textIn(row, row.length - 1);
-        return [textIn(row, 0).replace(" from, to,", ","), said];
+        const said =
+          amounts.length > 0
+            ? amounts.map(amounts.length > 1 ? words.rounded : words.money).join(" to ")
+            : textIn(row, row.length - 1);
+        return [textIn(row, 0).replace(", from and to", ""), said];
       }),
   );
   const below = rows.filter(sentence).map((row) => quiet(textIn(row, 0).replace(/^•\s*/, "")));

@@ -6,7 +6,7 @@ import { LIFTING_CAUTION } from "../functions/stone/arguments";
 import type { ProfileRoom } from "../drawing/profile";
 import { clientsDrawing } from "../taskpane/clientsDrawing";
 import { groundProfile } from "../taskpane/groundProfile";
-import { numberIn, textIn, type PaperCells } from "./cells";
+import { jobName, numberIn, textIn, unbroken, type PaperCells } from "./cells";
 import { linesUnder, stepsOf } from "./crewSheet";
 import { jobDrawing } from "./jobDrawing";
 import { caution, CREW_TEXT, drawn, heading, pairs, paper, quiet, table, title } from "./look";
@@ -29,14 +29,18 @@ export function crewPack(cells: PaperCells): TDocumentDefinitions {
   const levels = cells.rows("SetoutShort").filter((row) => textIn(row, 0) !== "");
   return paper(
     cells.system,
-    { title: `Crew sheet: ${cells.text("JobName")}`, foot: cells.text("JobName"), draft: false, size: CREW_TEXT },
+    { title: `Crew sheet: ${jobName(cells)}`, foot: jobName(cells), draft: false, size: CREW_TEXT },
     [
       head(cells),
       caution(CAUTIONS),
       picture(cells, levels.length),
-      heading(`Levels to set out, ${unitLabel("length", cells.system)}`),
-      levelTable(cells, levels, words),
-      { ...(heading("In this order") as object), pageBreak: "before" } as Content,
+      ...(levels.length === 0
+        ? [heading("In this order")]
+        : [
+            heading(`Levels to set out, ${unitLabel("length", cells.system)}`),
+            levelTable(cells, levels, words),
+            { ...(heading("In this order") as object), pageBreak: "before" } as Content,
+          ]),
       ticks(stepsOf(cells)),
       {
         columns: [
@@ -66,17 +70,17 @@ export function crewPack(cells: PaperCells): TDocumentDefinitions {
 
 /** Common practice of masons; the weights are those of the heaviest such stone. */
 const HOW_TO_SET =
-  "Weights are the most one can be: rig for them, and nobody stands under or downhill of a stone that moves. " +
-  "Broadest face down, a third of its height in the ground, leaning into the bank, chinked so that it cannot rock; " +
+  "Weights are the most a stone can weigh: rig for them, and keep everyone out from under and downhill of a moving stone. " +
+  "Broadest face down, a third of its height in the ground, leaning into the bank, chinked so it cannot rock; " +
   "a double layer of fabric between stone and liner.";
 
 function head(cells: PaperCells): Content {
-  const contact = [cells.text("CompanyName"), cells.text("CompanyPhone")].filter(Boolean).join(", ");
+  const contact = [cells.text("CompanyName"), unbroken(cells.text("CompanyPhone"))].filter(Boolean).join(", ");
   const access = cells.text("AccessNote");
   const estimator = cells.text("Estimator");
   return {
     stack: [
-      title(cells.text("JobName"), 17),
+      title(jobName(cells), 17),
       {
         columns: [
           { width: "*", text: cells.text("SiteAddress") },
@@ -98,7 +102,7 @@ const REST = 340;
 /** The lettering of the drawings is 10 of their units high, and the crew's is to be 11 points, a little more since they are rounded to fit. */
 const SCALE = 1.12;
 /** What the profile takes of the page's width, in points: in its own units, as much as its lettering needs. */
-const PROFILE = 255;
+const PROFILE = 238;
 const GAP = 12;
 /** A line of text, in points. */
 const LINE = 16;
@@ -169,9 +173,9 @@ function levelTable(cells: PaperCells, rows: ReturnType<PaperCells["rows"]>, wor
       ),
       {
         text:
-          "Stations run down the line from the top lip. The bed is dug level from one to the next" +
+          "Stations run downstream from the top lip. The bed is dug level from one to the next" +
           (offsets.size === 1 && offset ? `, ${offset} ${unit} out to either side; ` : "; ") +
-          `its level and what is read on it ${measured} stand right.`,
+          `the last columns give its level and what to read on it ${measured}.`,
         margin: [0, 2, 0, 0],
       },
     ],
@@ -205,7 +209,7 @@ function cutTable(cells: PaperCells, words: Words): Content {
         { padding: 1 },
       ),
       {
-        text: `Lengths to have: ${rolls.join("; ")} ${unit}. Along and across are from the roll's corner.`,
+        text: `Roll lengths needed: ${rolls.join("; ")} ${unit}. Along and across are from the roll's corner.`,
         margin: [0, 2, 0, 0],
       },
     ],

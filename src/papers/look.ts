@@ -76,7 +76,9 @@ export function caution(texts: readonly string[]): Content {
   return {
     table: {
       widths: ["*"],
-      body: texts.map((text) => [{ text: [{ text: "WARNING  ", bold: true }, text.replace(/^WARNING:\s*/, "")] }]),
+      body: texts.map((text) => [
+        { text: [{ text: "WARNING  ", bold: true }, together(text.replace(/^WARNING:\s*/, ""))] },
+      ]),
     },
     layout: {
       hLineWidth: (line, { table }) => (line === 0 || line === table.body.length ? 1.2 : 0),
@@ -90,11 +92,18 @@ export function caution(texts: readonly string[]): Content {
   };
 }
 
+/** A text whose numbers and units stay on one line. */
+function together(text: string): string {
+  return text.replace(/(\d) (ft|m)\b/g, "$1\u00a0$2");
+}
+
 /** A column of a table: its heading, its width, and whether it holds numbers. */
 export interface Column {
   readonly title: string;
   readonly width?: number | "*" | "auto";
   readonly right?: boolean;
+  /** Its texts stay on one line. */
+  readonly oneLine?: boolean;
 }
 
 /** A table with a heading that repeats on every page; rows that start with "=" in bold are sums. */
@@ -105,9 +114,10 @@ export function table(
 ): ContentTable {
   const pad = look.padding ?? 2;
   const cells = (texts: readonly string[], bold: boolean): TableCell[] =>
-    columns.map(({ right }, index) => ({
+    columns.map(({ right, oneLine }, index) => ({
       text: texts[index] ?? "",
       bold,
+      ...(oneLine ? { noWrap: true } : {}),
       ...(right ? { alignment: "right" as const, noWrap: true } : {}),
     }));
   return {

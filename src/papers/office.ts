@@ -1,9 +1,10 @@
+import { counted } from "../taskpane/counted";
 import { costKindWord } from "../calc/money/costKinds";
 import type { Content, TDocumentDefinitions } from "pdfmake/interfaces";
 import { VERDICT } from "../workbook/layout";
 import type { CellValue } from "../workbook/model";
 import { summarize } from "../workbook/summary";
-import { numberIn, textIn, type PaperCells } from "./cells";
+import { jobName, numberIn, textIn, type PaperCells } from "./cells";
 import { draftReason } from "./draft";
 import { heading, pairs, paper, quiet, table, title } from "./look";
 import { wordsFor, type Words } from "./words";
@@ -15,13 +16,13 @@ export function officePack(cells: PaperCells): TDocumentDefinitions {
   return paper(
     cells.system,
     {
-      title: `Price and orders of ${cells.text("JobName")}`,
-      foot: `${cells.text("JobName")} · not for the client`,
+      title: `Price and orders of ${jobName(cells)}`,
+      foot: `${jobName(cells)} · not for the client`,
       draft: false,
       landscape: true,
     },
     [
-      title(cells.text("JobName"), 16),
+      title(jobName(cells), 16),
       quiet(`Office copy: costs, markups and margins. ${draft}`.trim()),
       glance(cells, words),
       ...build(cells, words),
@@ -84,12 +85,18 @@ function build(cells: PaperCells, words: Words): Content[] {
   ];
 }
 
-/** The checks that are not in order, each once. */
+/** The checks that fail or ask for a look, each once. */
 function toSeeTo(cells: PaperCells): Content[] {
-  const open = (summarize(cells.workbook)?.checks ?? []).filter(({ verdict }) => verdict !== VERDICT.ok);
-  if (open.length === 0) return [heading("Checks"), { text: "All checks are in order." }];
+  const checks = summarize(cells.workbook)?.checks ?? [];
+  const open = checks.filter(({ verdict }) => verdict !== VERDICT.ok && verdict !== VERDICT.blank);
+  // A check that cannot be made yet asks for nothing of its own: the inputs it waits for are among the others.
+  const waiting = checks.filter(({ verdict }) => verdict === VERDICT.blank).length;
+  const wait =
+    waiting === 0 ? [] : [quiet(`${counted(waiting, "more check")} cannot be made yet: inputs are still blank.`)];
+  if (open.length === 0)
+    return [heading("Checks"), waiting === 0 ? { text: "All checks pass." } : { text: "None fails." }, ...wait];
   const list = [
-    heading(`Checks to see to (${open.length})`),
+    heading(`Checks that need attention (${open.length})`),
     table(
       [
         { title: "Verdict" },
@@ -100,6 +107,7 @@ function toSeeTo(cells: PaperCells): Content[] {
       open.map(({ verdict, label, where, cure }) => [verdict, label, where, cure]),
       { padding: 1 },
     ),
+    ...wait,
   ];
   // Few stay together; many may not fit a page.
   return [{ stack: list, unbreakable: open.length <= MOST_TOGETHER }];

@@ -12,10 +12,10 @@ export function startUpSteps(cells: PaperCells, { figure, system }: Words): stri
   const evaporation = cells.number("EvaporationPerDay");
   return [
     `Fill to the overflow, about ${figure(hold, 0)} ${water}, and mark the level in the pump well.`,
-    `Run it for 15 minutes: the level falls about ${figure(drop)} ${length}. Mark it. Much more, and water is leaving the bed.`,
+    `Run it 15 minutes: the level falls about ${figure(drop)} ${length}. Mark it. A bigger drop means the bed leaks.`,
     `Time a bucket at the box: the pump should bring ${figure(flow, 0)} ${unitLabel("flow", system)}.`,
     "Walk every edge, fold and lip; raise the liner where the ground is wet.",
     "Stop the pump: everything runs back, and the basin must not spill.",
-    `Leave it overnight: over ${figure(evaporation, 0)} ${water} a day, which evaporates, is a leak. The electrician reads the amps.`,
+    `Overnight: losing more than the ${figure(evaporation, 0)} ${water} a day that evaporate means a leak. The electrician reads the amps.`,
   ];
 }

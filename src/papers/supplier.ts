@@ -1,5 +1,5 @@
 import type { Content, TDocumentDefinitions } from "pdfmake/interfaces";
-import { numberIn, textIn, type PaperCells } from "./cells";
+import { companyLines, numberIn, textIn, type PaperCells } from "./cells";
 import { heading, pairs, paper, quiet, table, title } from "./look";
 import { wordsFor } from "./words";
 
@@ -43,7 +43,6 @@ export function supplierPack(cells: PaperCells, today: number): TDocumentDefinit
       code,
     ];
   });
-  const contact = ["CompanyAddress", "CompanyPhone", "CompanyEmail", "Estimator"].map((place) => cells.text(place));
   const draft = cells.text("OrderDraft");
   const remark = textIn(supplier, SUPPLIER.remark);
   return paper(
@@ -56,7 +55,7 @@ export function supplierPack(cells: PaperCells, today: number): TDocumentDefinit
     [
       {
         columns: [
-          { width: "*", stack: [title(cells.text("CompanyName"), 16), quiet(contact.filter(Boolean).join(" · "))] },
+          { width: "*", stack: [title(cells.text("CompanyName"), 16), ...companyLines(cells).map(quiet)] },
           { width: 170, stack: [title("Purchase order", 18)], alignment: "right" },
         ],
       },

@@ -5,6 +5,8 @@ import type { UnitSystem } from "../calc/quantity/unitSystem";
 export interface Words {
   readonly system: UnitSystem;
   readonly money: (value: number | undefined) => string;
+  /** Money in whole units, for what is no price but a range of them. */
+  readonly rounded: (value: number) => string;
   readonly share: (value: number | undefined) => string;
   readonly day: (serial: number | undefined) => string;
   readonly figure: (value: number | undefined, decimals?: number) => string;
@@ -26,6 +28,7 @@ export function wordsFor(system: UnitSystem, currency: string): Words {
     figure,
     money: (value) =>
       value === undefined ? TO_FILL : `${value < 0 ? "−" : ""}${mark}${figure(Math.abs(value), digits)}`,
+    rounded: (value) => `${mark}${figure(value, 0)}`,
     share: (value) => (value === undefined ? TO_FILL : `${Number((100 * value).toFixed(1))}%`),
     day: (serial) => (serial === undefined ? TO_FILL : dayText(serial, system)),
   };

@@ -30,7 +30,7 @@ export class Reading {
 
   number(place: Place): number {
     const value = this.grid(place)[0]?.[0];
-    if (typeof value !== "number") throw new Problem("value", `${place} has no number yet`);
+    if (typeof value !== "number") throw new Problem("value", `fill in ${SAID[place] ?? place} first`);
     return value;
   }
 
@@ -61,5 +61,18 @@ export class Reading {
     return size / SIZES_PER_LENGTH[this.system];
   }
 }
+
+/** What people call the numbers that a drawing cannot do without. */
+const SAID: Readonly<Record<string, string>> = {
+  BasinLength: "how long the basin is",
+  BasinWidth: "how wide the basin is",
+  BasinWaterDepth: "how deep the water in the basin is",
+  RimBelowGrade: "how far the basin's rim lies below finished grade",
+  LevelDrop: "what the basin needs to tell how far its level drops",
+  BedWidth: "how wide the bed is",
+  BankHeight: "how high the banks are",
+  DeliveredFlow: "pump and pipes",
+  DutyHead: "pump and pipes",
+};
 
 const SIZES_PER_LENGTH: Readonly<Record<UnitSystem, number>> = { US: 12, SI: 1000 };

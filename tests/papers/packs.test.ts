@@ -73,6 +73,13 @@ describe.each(["us", "si"] as const)("the papers of the %s demo job", (units) =>
     }
   });
 
+  it("has the client's quote on two pages, with what is agreed and signed under its price", () => {
+    const [first, second, ...more] = pages.get("client") ?? [];
+    expect(more).toEqual([]);
+    expect(first?.text).toContain("What you get");
+    expect(second?.text).toContain("Client: signature and date");
+  });
+
   it("reads each figure of the reconciliation from the column that RECONCILE heads so", () => {
     const { columns = [] } = findDeclaration("RECONCILE")?.result as {
       columns?: readonly { readonly title: string }[];
@@ -205,16 +212,17 @@ describe("a quote with made-up prices", () => {
     expect(text).not.toContain("signature and date");
     const price = Number(workbook.recalculate().named("PriceTotal")?.[0]?.[0]);
     expect(text).not.toContain(price.toLocaleString("en-US", { minimumFractionDigits: 2 }));
-    expect(text).toMatch(/\$[\d,]+\.00 to \$[\d,]+\.00/);
+    expect(text).toMatch(/\$[\d,]+ to \$[\d,]+(?![\d.,])/);
   }, 60_000);
 });
 
 describe.each(["us", "si"] as const)("the papers of a blank %s job", (units) => {
   it("are drafts with lines to fill in, and never a figure made up", async () => {
     const workbook = await openWorkbook(readFileSync(`templates/rillwright-${units}-blank.xlsx`));
-    const [first] = await readPdf(await pdfOf(packOf("client", workbook, { today: TODAY })));
+    const [first, ...more] = await readPdf(await pdfOf(packOf("client", workbook, { today: TODAY })));
+    expect(more).toEqual([]);
     expect(first?.text).toContain("Draft, not to be signed");
-    expect(first?.text).toContain("No drawing yet");
+    expect(first?.text).toContain("No drawing yet: fill in how deep the water in the basin is first.");
     const crew = await readPdf(await pdfOf(packOf("crew", workbook, { today: TODAY })));
     expect(crew.map(({ text }) => text).join(" ")).not.toMatch(/NaN|undefined|Infinity|#VALUE|#N\/A/);
     expect(() => packOf("supplier", workbook, { today: TODAY })).toThrow("no supplier yet");

@@ -5,18 +5,18 @@ import type { Company, PastJob, Pricing } from "../types";
 const invented = { invented: true } as const;
 
 const TERMS = [
-  "A change of the work is priced and agreed in writing before it is done.",
+  "Changes to the work are priced and agreed in writing before they are made.",
   "Payments are due within 14 days of each stage.",
-  "Faults of our work that show within a year are put right; pump and lights carry their makers' warranties.",
+  "Defects in our work found within a year are repaired free; pump and lights carry makers' warranties.",
 ];
 
 const SCOPE = [
-  "Set the stream out with you on site before digging starts.",
+  "Lay out the stream with you on site before digging starts.",
   "Start the pump, set the water level with you, and show you what to clean and when.",
 ];
 
 const EXCLUSIONS = [
-  "Rock, roots of trees, old foundations or groundwater that cannot be seen before digging.",
+  "Rock, tree roots, old foundations or groundwater that cannot be seen before digging.",
   "Power to the pump and its protection: a licensed electrician's work.",
   "Permits.",
   "Filling water, and water lost to evaporation and splash.",
@@ -69,9 +69,9 @@ export function shippedPricing(system: UnitSystem) {
     ownYears: 8,
     stages: [
       { name: "On signing", share: 0.3 },
-      { name: "Liner in and water tight", share: 0.35 },
+      { name: "Liner in and watertight", share: 0.35 },
       { name: "Stone set, water running", share: 0.25 },
-      { name: "Handed over and explained", share: 0.1 },
+      { name: "Walked through and handed over", share: 0.1 },
     ],
     ...invented,
   } satisfies Pricing;

@@ -1,7 +1,7 @@
 import { FAINT, line } from "../svg";
 import type { Feature } from "./feature";
 import type { Frame } from "./frame";
-import { allAlike, type Labels, lengthText } from "./labels";
+import { allAlike, type Labels, lengthText, textWidth } from "./labels";
 
 /** Writes the measures of the feature around section and plan. */
 export function dimensions({ facts, fall, rim, lips, run }: Feature, frame: Frame, labels: Labels): void {
@@ -9,7 +9,7 @@ export function dimensions({ facts, fall, rim, lips, run }: Feature, frame: Fram
   const text = (length: number): string => lengthText(length, facts.system);
   const ends = [...lips, run];
   labels.dimension([x(0), lengthsAt], [x(run), lengthsAt], text(run));
-  labels.dimension([x(run), lengthsAt], [x(run + facts.basinLength), lengthsAt], text(facts.basinLength));
+  labels.dimension([x(run), lengthsAt], [x(run + facts.basinLength), lengthsAt], text(facts.basinLength), true);
   const { treads } = facts;
   const alike = treads.length > 1 && allAlike(treads);
   treads.forEach((tread, index) => {
@@ -19,7 +19,11 @@ export function dimensions({ facts, fall, rim, lips, run }: Feature, frame: Fram
   if (alike) {
     // Across the ends of the treads, so it stands on a plate.
     const row = { x: x(0), y: treadsAt - 14, width: x(run) - x(0), height: 14 };
-    labels.plate(`${treads.length} × ${text(treads[0] ?? 0)}`, [(x(0) + x(run)) / 2, treadsAt - 4], row);
+    const words = `${treads.length} × ${text(treads[0] ?? 0)}`;
+    // Where it is too long for that, it stands behind their end.
+    const behind = { ...row, x: x(run), y: treadsAt - 10, width: Infinity };
+    if (!labels.plate(words, [(x(0) + x(run)) / 2, treadsAt - 4], row))
+      labels.plate(words, [x(run) + 7 + 0.5 * textWidth(words), treadsAt + 1], behind);
   }
   labels.dimension([fallAt, y(0)], [fallAt, y(-fall)], text(fall));
   labels.dimension([deepAt, y(rim)], [deepAt, y(rim - facts.basinDepth)], text(facts.basinDepth));

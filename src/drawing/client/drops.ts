@@ -34,7 +34,7 @@ export function drops({ facts, faces, lips, levels, foot, random }: Feature, { x
         fall(
           [x(lip + out) - 1, y(top + film)],
           [x(lip + reach), y(below + film)],
-          Math.max(1.4, 0.1 * foot * scale),
+          Math.max(1.6, 0.15 * foot * scale),
           random,
         ) +
         waterLine(

@@ -15,6 +15,10 @@ export function lengthText(length: number, system: UnitSystem): string {
     : `${length.toFixed(2)} m`;
 }
 
+export function textWidth(text: string, size = LETTERING): number {
+  return text.length * size * LETTER_WIDTH;
+}
+
 /** Text broken into lines that fit a width. */
 export function wrapped(text: string, width: number, size: number): string[] {
   const most = Math.floor(width / (size * LETTER_WIDTH));
@@ -50,10 +54,10 @@ export class Labels {
     return false;
   }
 
-  /** Words on a plate of paper, where the area they name has room for them; with a line to what they mean. */
-  plate(text: string, [x, y]: readonly [number, number], within: Box, to?: readonly [number, number]): void {
+  /** Words on a plate of paper, where the area they name has room for them; with a line to what they mean; says whether it had. */
+  plate(text: string, [x, y]: readonly [number, number], within: Box, to?: readonly [number, number]): boolean {
     const box = boxOf(text, x, y, { "text-anchor": "middle" });
-    if (!holds(within, box) || this.taken.some((other) => overlap(other, box))) return;
+    if (!holds(within, box) || this.taken.some((other) => overlap(other, box))) return false;
     this.taken.push(box);
     const plate = { x: box.x - 2, y: box.y - 0.5, width: box.width + 4, height: box.height + 1.5, rx: 2 };
     this.parts.push(
@@ -61,19 +65,23 @@ export class Labels {
       element("rect", { ...plate, fill: PAPER, "fill-opacity": 0.86 }),
       label(x, y, text, { "font-size": LETTERING, "text-anchor": "middle" }),
     );
+    return true;
   }
 
-  /** A dimension along a line, level or upright, with ticks; its text only where it has room. */
-  dimension(from: readonly [number, number], to: readonly [number, number], text: string): void {
+  /** A dimension along a line, level or upright, with ticks; its text where there is room on it, or behind its end. */
+  dimension(from: readonly [number, number], to: readonly [number, number], text: string, behind = false): void {
     const upright = from[0] === to[0];
     const tick = ([x, y]: readonly [number, number]): string =>
       line(x - 2.5, y + 2.5, x + 2.5, y - 2.5, { stroke: FAINT, "stroke-width": 0.9 });
     this.parts.push(line(...from, ...to, { stroke: FAINT, "stroke-width": 0.7 }), tick(from), tick(to));
     const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-    const room = upright ? Math.abs(to[1] - from[1]) : Math.abs(to[0] - from[0]);
-    const width = text.length * LETTERING * LETTER_WIDTH;
+    const room = Math.abs(to[0] - from[0]);
+    const width = textWidth(text);
     if (!upright && width + 2 <= room) this.place(text, [[x, y - 3]], { "text-anchor": "middle" });
-    if (upright && LETTERING + 1 <= room) this.place(text, [[x + 5, y + LETTERING * 0.36]]);
+    if (!upright && width + 2 > room && behind)
+      this.place(text, [[Math.max(from[0], to[0]) + 5, y + LETTERING * 0.36]]);
+    // Beside an upright line there is room whatever its length.
+    if (upright) this.place(text, [[x + 5, y + LETTERING * 0.36]]);
   }
 
   get drawn(): string {
@@ -84,7 +92,7 @@ export class Labels {
 /** The room that words take. */
 function boxOf(text: string, x: number, y: number, attributes: Attributes): Box {
   const size = Number(attributes["font-size"] ?? LETTERING);
-  const width = text.length * size * LETTER_WIDTH;
+  const width = textWidth(text, size);
   const anchor = attributes["text-anchor"];
   const left = anchor === "end" ? x - width : anchor === "middle" ? x - width / 2 : x;
   return { x: left, y: y - 0.8 * size, width, height: size };

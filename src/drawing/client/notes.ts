@@ -41,7 +41,7 @@ export function notesOf({ boulders, system }: ClientFacts, width: number): strin
       ? ` Boulders in the sizes counted: ${sizes.join(", ")}\u00a0${system === "US" ? "in" : "mm"}.`
       : "";
   return wrapped(
-    `Section and plan are to the same scale; the person is ${person} tall.${stones} Where stones and plants stand is free.`,
+    `Section and plan are to the same scale; the person is ${person} tall.${stones} Where stones and plants go may vary.`,
     width - 16,
     NOTE_SIZE,
   );

@@ -53,6 +53,8 @@ const SLAB = 7;
 
 /** Pebbles in an area; more are neither seen nor quickly drawn. */
 const MOST_PEBBLES = 800;
+/** The smallest pebble, in units of the drawing: smaller ones print as nothing but their outlines. */
+const LEAST_PEBBLE = 1;
 
 /** Gravel that fills a box, its pebbles no smaller than `radius`; `inside` says where it ends within the box. */
 export function gravel(
@@ -61,7 +63,12 @@ export function gravel(
   random: () => number,
   inside: (x: number, y: number, r: number) => boolean = () => true,
 ): string {
-  return pebbles(box, Math.max(radius, 0.5 * Math.sqrt((box.width * box.height) / MOST_PEBBLES)), random, inside);
+  return pebbles(
+    box,
+    Math.max(radius, LEAST_PEBBLE, 0.5 * Math.sqrt((box.width * box.height) / MOST_PEBBLES)),
+    random,
+    inside,
+  );
 }
 
 /** Pebbles in rows; a row stands in the gaps of the one above. */

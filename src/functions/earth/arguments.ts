@@ -9,8 +9,8 @@ import { number, text } from "../contract/scalars";
 
 /** The caution that stands wherever a digging quantity is read. Source: 29 CFR 1926.651(c)(2), .652(a)(1). */
 export const DIGGING_CAUTION =
-  "Have buried services located before any digging. From 5 ft (1.5 m) sides are sloped, shored or shielded, shallower ones too " +
-  "unless a competent person sees no danger of cave-in; from 4 ft (1.2 m) a ladder. Local rules come first.";
+  "Have buried utilities located before any digging. Slope, shore or shield the sides from 5 ft (1.5 m) deep, and shallower ones too " +
+  "unless a competent person sees no danger of cave-in; set a ladder from 4 ft (1.2 m). Local rules come first.";
 
 /** A side of a pit or the length of a berm. */
 export const SIDE: Range = EARTH_RANGE.length;

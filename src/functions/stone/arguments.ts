@@ -10,7 +10,7 @@ import { choice, share, text } from "../contract/scalars";
 
 /** The caution that stands wherever a boulder's weight is read. */
 export const LIFTING_CAUTION =
-  "Heavy stone crushes. Over the hand-lift limit use a machine and rigging rated for the most the stone can weigh, and keep people from under and below the load. " +
+  "Heavy stone crushes. Over the hand-lift limit use a machine and rigging rated for the most the stone can weigh, and keep people out from under and downhill of the load. " +
   `The weight is an estimate, good to ${WEIGHT_ERROR}.`;
 
 /** Area to cover with gravel. */

@@ -36,7 +36,7 @@ export function sequence(s: SheetLayout, job: Job): void {
 /** The steps, with the numbers in them told by `say`, and what holds for some jobs alone told by `only`. */
 function steps(job: Job, say: typeof told, only: typeof when): string[] {
   const length = unitLabel("length", job.system);
-  const load = unitLabel("load", job.system);
+  const load = job.pick({ US: "tons", SI: unitLabel("load", "SI") });
   const size = unitLabel("size", job.system);
   const sizeDecimals = job.pick({ US: 1, SI: 0 });
   const deep = job.pick({
@@ -47,17 +47,17 @@ function steps(job: Job, say: typeof told, only: typeof when): string[] {
     SI: { test: "N(PitDepth)>1.25", words: "Set a ladder; slope or shore it before anyone goes in." },
   });
   return [
-    `No marks of buried lines, no digging. Wires overhead: stay ${job.pick({ US: "10 ft away up to 50 kV", SI: "5 m away" })}, else ask the utility.`,
-    `Set the instrument up, read the benchmark (${say("BenchmarkLevel", 2, length)}) and stake every point below.`,
+    `No digging until buried lines are marked. Overhead wires: stay ${job.pick({ US: "10 ft away up to 50 kV", SI: "5 m away" })}, else call the utility.`,
+    `Set up the instrument, read the benchmark (${say("BenchmarkLevel", 2, length)}) and stake every point below.`,
     `Dig the pit ${say("PitDepth", 2, length)} below finished grade, ${say("PitLength", 2)} × ${say("PitWidth", 2, length)} at its bottom${only("N(BasinSideSlope)>0", `, walls ${say("BasinSideSlope", 2, "", true)} out per 1 up`)}.`,
     `Keep spoil ${job.pick({ US: "2 ft", SI: "0.6 m" })} off its edge.${only(deep.test, ` ${deep.words}`)}`,
-    `Build the berm ${say("BermHeight", 2, length)} high under the box, from the spoil, in thin compacted layers; loads of spoil: ${say("SpoilLoads", 0)}, of fill: ${say("FillLoads", 0)}.`,
+    `Build the berm ${say("BermHeight", 2, length)} high under the box from spoil, in thin compacted layers; loads out: ${say("SpoilLoads", 0)}, in: ${say("FillLoads", 0)}.`,
     `Bedding ${say("BeddingDepth", sizeDecimals, size)}, then fabric, then liner; fold corners, pull nothing tight, trim last.`,
-    `Pump well and ${say("ModuleCount", 0)} void modules, ${say("BasinStoneTons", 1, load)} of stone around them${only("N(PitMargin)>0", "; backfill round the basin as they rise")}.`,
+    `Pump well${only("N(ModuleCount)>0", ` and ${say("ModuleCount", 0, "", true)} void modules`)}, ${say("BasinStoneTons", 1, load)} of stone around it${only("N(PitMargin)>0", "; backfill around the basin as it fills")}.`,
     `Lay ${say("PipeTotalLength", job.pick({ US: 0, SI: 1 }), length)} of pipe, glue, and test it under pressure before the trench is closed.`,
     `Cut the shelves from the lowest up; set ${say("LipStoneCount", 0)} lip stones, each level across its width and on its rod reading.`,
-    `Set ${say("BoulderTons", 1, load)} of boulders, biggest first and by machine; seal behind the lips.`,
+    `Set ${say("BoulderTons", 1, load)} of boulders, biggest first, by machine where over the hand-lift limit; seal behind the lips.`,
     `Spread ${say("GravelTons", 1, load)} of rinsed gravel over bed and basin, up to finished grade.`,
-    "Fill, start the pump, walk every edge for wet ground, then stop it: the basin must take the water back without spilling.",
+    "Fill, start the pump, walk every edge looking for wet ground, then stop it: the basin must take the water back without overflowing.",
   ];
 }

@@ -9,6 +9,12 @@ const FREE_POINTS = 3;
 /** Number format of levels and readings. */
 export const LEVEL = "#,##0.000";
 
+/** What the demo's crew read on its points, from the pit's bottom to the last lip: to a hundredth of a foot, or a millimeter. */
+const DEMO_READINGS = {
+  US: [7.77, 7.6, 5.55, 5.35, 5.1, 3.52, 2.35, 3.04, 3.72, 4.41],
+  SI: [2.455, 2.405, 1.708, 1.655, 1.58, 0.98, 0.63, 0.82, 1.01, 1.2, 1.39],
+};
+
 /** The points to set out, with a place for the readings taken; gives their number. */
 export function points(s: SheetLayout, job: Job): number {
   s.section("Points to set out");
@@ -94,6 +100,8 @@ export function points(s: SheetLayout, job: Job): number {
   hideBlankRows(s, { top: s.row - MOST_DROPS, left: 1, bottom: s.row - 1, right: 5 }, isReading);
   for (let free = 0; free < FREE_POINTS; free++) freeRow(s);
   const bottom = s.row - 1;
+  const read = job.filled === "demo" ? job.pick(DEMO_READINGS) : [];
+  read.forEach((value, index) => reading(s, top + index, value));
   s.define("SetoutOwn", bottom - FREE_POINTS + 1, 1, bottom, 2);
   s.define("SetoutPoints", top, 1, bottom, 2);
   s.define("SetoutReadings", top, 3, bottom, 4);
@@ -159,8 +167,10 @@ function isReading(column: number): boolean {
   return column === 3 || column === 4;
 }
 
-function reading(s: SheetLayout): void {
-  for (const column of [3, 4]) s.put(s.row, column, { style: "input", look: { format: LEVEL, align: "right" } });
+function reading(s: SheetLayout, row = s.row, value?: number): void {
+  const look = { format: LEVEL, align: "right" } as const;
+  s.put(row, 3, { style: "input", look, ...(value === undefined ? {} : { value }) });
+  s.put(row, 4, { style: "input", look });
 }
 
 /** What may be typed as a reading, before the instrument was moved and after. */

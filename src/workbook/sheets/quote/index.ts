@@ -3,7 +3,7 @@ import { hideBlankRows } from "../../layout/conditions";
 import { STYLE } from "../../layout/style";
 import { OPTIONS } from "../price/priceTable";
 import { NO_PRICE } from "./noPrice";
-import { list, QUOTE_CAUTIONS, QUOTE_COLUMNS, scope, sentence } from "./quoteText";
+import { list, QUOTE_COLUMNS, quoteCautions, scope, sentence } from "./quoteText";
 import { EXCLUSION_ROWS, STAGE_ROWS, TERM_ROWS } from "./quoteTerms";
 
 /**
@@ -34,7 +34,7 @@ export const quote = defineSheet({
     list(s, "TermLines", TERM_ROWS);
     s.pageBreak();
     block(s, "Please know");
-    QUOTE_CAUTIONS.forEach((text) => sentence(s, `="•  ${text}"`, text));
+    quoteCautions(job).forEach((text) => sentence(s, `="•  ${text}"`, text));
     block(s, "Agreed");
     agreement(s);
   },
@@ -176,8 +176,8 @@ function range(s: SheetLayout): void {
   const { job } = s;
   s.put(s.row, 1, {
     formula:
-      '=IF(QuoteDraft="","",IF(PriceLow<>"","Draft: with tax from, to, "&ROUND(100*RangeShare,0)&"% of cases",' +
-      `IF(${job.hasFacts ? "COUNT(DraftLow)=0" : "TRUE"},"${NO_PRICE}","Draft: before tax from, to, 8 cases in 10")))`,
+      '=IF(QuoteDraft="","",IF(PriceLow<>"","Draft: likely price with tax, from and to ("&ROUND(100*RangeShare,0)&"% of cases)",' +
+      `IF(${job.hasFacts ? "COUNT(DraftLow)=0" : "TRUE"},"${NO_PRICE}","Draft: likely price before tax, from and to (8 cases in 10)")))`,
     style: "resultText",
     look: { bold: true },
     across: 4,
@@ -265,8 +265,7 @@ function payments(s: SheetLayout): void {
 }
 
 function agreement(s: SheetLayout): void {
-  const text =
-    "We accept this quote with its scope, exclusions, terms and payments. Changes to the work are agreed in writing, with their price, before they are made.";
+  const text = "We accept this quote with its scope, exclusions, terms and payments.";
   sentence(s, `="${text}"`, text);
   // Which option is built is asked for where more than one is offered; the shares of the payments are those of every option.
   const offered = OPTIONS.map((letter, index) =>

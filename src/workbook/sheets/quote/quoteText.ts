@@ -7,12 +7,12 @@ import { SCOPE_ROWS } from "./quoteTerms";
 export const QUOTE_COLUMNS = 6;
 
 /** What a client must know before signing. */
-export const QUOTE_CAUTIONS = [
-  "Water draws children. There is no open pond, but stones are wet and slippery, and pools must not be left deeper than agreed without a fence where the law asks for one.",
-  "The pump runs on line voltage. Its outlet needs GFCI (RCD) protection, fitted by a licensed electrician. Switch it off before you reach into the water.",
-  "Water evaporates and splashes away: top the basin up, most of all in hot and windy weather. A pump that runs dry is damaged.",
-  "Natural stone varies in shade, size and shape; sketches and samples show the kind, not the piece.",
-  "In frost, follow the winter notes we hand over with the feature.",
+export const quoteCautions = (job: Job): readonly string[] => [
+  "Water attracts children. There is no open pond, but wet stone is slippery, and pools must not be left deeper than agreed without a fence where the law requires one.",
+  `Line voltage: a licensed electrician installs ${job.pick({ US: "GFCI", SI: "RCD" })} protection. Switch the pump off before reaching into the water.`,
+  "Water evaporates and splashes out: keep the basin topped up, most of all in heat and wind. A dry pump is ruined.",
+  "Natural stone varies in shade, size and shape; drawings and samples show the kind of stone, not each piece.",
+  "In freezing weather, follow the winter notes we hand over with the stream.",
 ];
 
 /** A sentence across the page; `longest` is a text as long as it gets, where that is more than a line. */
@@ -76,7 +76,7 @@ export function scope(s: SheetLayout, job: Job): void {
       shown(
         "DesignFlow",
         1,
-        `"A pump and buried pipe that bring about "&${about("DesignFlow", job.pick({ US: 50, SI: 100 }))}&" ${water} an hour to the top; the water runs round and round."`,
+        `"A pump and buried pipe that bring about "&${about("DesignFlow", job.pick({ US: 50, SI: 100 }))}&" ${water} an hour to the top; the water recirculates."`,
       ),
     ],
   ];
