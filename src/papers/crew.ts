@@ -37,7 +37,7 @@ export function crewPack(cells: PaperCells): TDocumentDefinitions {
       ...(levels.length === 0
         ? [heading("In this order")]
         : [
-            heading(`Levels to set out, ${unitLabel("length", cells.system)}`),
+            heading(`Levels to ${cells.system === "US" ? "stake" : "set out"}, ${unitLabel("length", cells.system)}`),
             levelTable(cells, levels, words),
             { ...(heading("In this order") as object), pageBreak: "before" } as Content,
           ]),

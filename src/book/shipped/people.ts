@@ -71,7 +71,7 @@ const RATES: Readonly<Record<UnitSystem, readonly (readonly [string, string, num
     ["Cable along the trench", "m", 0.1, 0],
     ["Spillway boxes, set level", "each", 1.6, 0],
     ["Boulders of drops and banks", "t", 2.1, 0.8],
-    ["Lip stones, levelled and foamed", "each", 1.4, 0.4],
+    ["Lip stones, set level and foamed", "each", 1.4, 0.4],
     ["Gravel and stone around modules", "t", 0.9, 0.2],
     ["Pumps, plumbing and start-up", "each", 5, 0],
     ["Clean up and hand over", "job", 4.5, 0.5],

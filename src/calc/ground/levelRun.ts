@@ -104,7 +104,7 @@ function levelledBefore(points: readonly LevelledPoint[], name: string): Levelle
   const found = key === "" ? undefined : [...points].reverse().find(({ point }) => pointKey(point) === key);
   if (!found)
     throw invalid(
-      "a backsight alone needs a point levelled before; enter the foresight that reached it in the same row",
+      "a backsight alone needs a point leveled before; enter the foresight that reached it in the same row",
     );
   return found;
 }

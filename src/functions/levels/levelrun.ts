@@ -36,7 +36,7 @@ export const LEVELRUN = declare({
       "that of the first, where the run ends on it",
     ),
     distance: optional(
-      quantity("length", "Distance levelled, out and back together", aboveZero(RUN_RANGE.length)),
+      quantity("length", "Distance leveled, out and back together", aboveZero(RUN_RANGE.length)),
       "no limit is worked out",
     ),
     limit: optional(choice("Limit of closure", LIMIT_NAMES), "construction", "construction"),
@@ -131,7 +131,7 @@ function remark(pageCheck: number, closed: Closure | undefined, system: UnitSyst
   if (!closed) return `${check} Not closed: end on a point of known level.`;
   const { misclosure, limit, within } = closed;
   const off = `Closes ${asClosed(Math.abs(misclosure), system)} ${misclosure < 0 ? "low" : "high"}`;
-  if (limit === undefined) return `${check} ${off}; give the distance levelled for its limit.`;
+  if (limit === undefined) return `${check} ${off}; give the distance leveled for its limit.`;
   if (within) return `${check} ${off}, limit ${asClosed(limit, system)}: shared out by set-ups.`;
   return `${check} ${off}, over the limit of ${asClosed(limit, system)}: level again.`;
 }

@@ -30,7 +30,7 @@ export const CABLEDROP = declare({
     "Planning only: cable sizes follow the electrical code, ampacity and installation, which this does not look at. " +
     "3% is the code's advice for a branch circuit (NEC 210.19, informational note), not a rule. Starting currents are higher.",
   caution:
-    "For planning only; never size a cable by it. Mains electricity near water kills: ground-fault protection (GFCI, RCD) " +
+    "For planning only; never size a cable by it. Line voltage near water kills: ground-fault protection (GFCI, RCD) " +
     "and a licensed electrician decide.",
   args: {
     amps: number("Current of the pump", CABLE_RANGE.amps, { unit: "A" }),

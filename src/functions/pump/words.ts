@@ -4,7 +4,7 @@ import type { DutyPoint } from "../../calc/pump/duty";
 
 /** The caution beside everything that leads to an electric pump in a basin. */
 export const ELECTRIC_CAUTION =
-  "Mains electricity near water kills. Every circuit that feeds the pump needs ground-fault protection (GFCI, RCD) " +
+  "Line voltage near water kills. Every circuit that feeds the pump needs ground-fault protection (GFCI, RCD) " +
   "and belongs to a licensed electrician.";
 
 /** How far to trust a curve that is read between its points. */

@@ -49,7 +49,7 @@ export function groundChecks(job: Job, { ground }: Topics): Check[] {
       limit: () => 0,
       ok: () => !isOver && !isOpen,
       cure: isOver
-        ? "The last point misses its known level by more than k√L: level again; nothing is shared out."
+        ? "The last point misses its known level by more than k√L: level again; nothing is adjusted."
         : "Read the point it began on again at the end, under the same name: nothing else shows a moved tripod.",
       place: "Shots",
       kind: "count",

@@ -268,7 +268,7 @@ export function priceChecks(job: Job, { price, takeoff }: Topics): Check[] {
       value: () => Math.min(1, clashes.length),
       limit: () => 0,
       ok: () => clashes.length === 0,
-      cure: "Strike the exclusion or the priced line, or say with beyond where the work in the price ends.",
+      cure: "Strike the exclusion or the priced line, or word the exclusion as work beyond what is priced.",
       place: "ExclusionLines",
       kind: "count",
     }),

@@ -107,7 +107,7 @@ export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
       value: () => there(headAtWanted) / there(designHead) - 1,
       limit: "at least 10%",
       ok: () => atLeast(there(headAtWanted), SPARE_HEAD * there(designHead)),
-      cure: "More head would cost much flow: stronger pump or wider pipe (rule of thumb).",
+      cure: "A little more head costs a lot of flow: stronger pump or wider pipe (rule of thumb).",
       place: "ChosenPump",
       kind: "share",
       weight: "look",

@@ -80,7 +80,7 @@ const SIZE_PER_HEIGHT = 1.5;
 export const STONE_MACHINE_CURES = {
   noLift: "Type on Rates what your machines lift.",
   noWay: "Measure the way in.",
-  none: "Smaller stones, wider way in, or hire one.",
+  none: "Use smaller stones, a wider way in, or rent a machine.",
 } as const;
 
 export function stoneChecks(job: Job, { water, stone, labor }: Topics): Check[] {

@@ -83,7 +83,7 @@ export function waterChecks(job: Job, { water, drain }: Topics): Check[] {
       ok: () =>
         atLeast(there(sheetWanted), toSi("size", least, system)) &&
         atMost(there(sheetWanted), toSi("size", most, system)),
-      cure: "Thinner sheets break up into threads, deeper ones ask for much flow (rule of thumb).",
+      cure: "Thinner sheets break up into threads, deeper ones take a lot of flow (rule of thumb).",
       place: "SheetWanted",
       kind: "size",
       weight: "look",

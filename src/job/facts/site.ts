@@ -12,9 +12,9 @@ export const FALL_FROM = ["finished grade", "rim of the basin"] as const;
 export const site = {
   currency: text("Currency", "book", "In which money?"),
   companyName: text("CompanyName", "book", "What is your company called on the quote?"),
-  companyAddress: text("CompanyAddress", "book", "Which address of yours stands on the quote?", optional),
-  companyPhone: text("CompanyPhone", "book", "Which telephone number stands on the quote?", optional),
-  companyEmail: text("CompanyEmail", "book", "Which e-mail address stands on the quote?", optional),
+  companyAddress: text("CompanyAddress", "book", "Which address of yours appears on the quote?", optional),
+  companyPhone: text("CompanyPhone", "book", "Which telephone number appears on the quote?", optional),
+  companyEmail: text("CompanyEmail", "book", "Which e-mail address appears on the quote?", optional),
   companyLicense: text("CompanyLicense", "book", "Which license number does the law ask for on a quote?", optional),
   estimator: text("Estimator", "book", "Who makes this estimate?", optional),
   jobName: text("JobName", "visit", "What is the job called?"),
@@ -70,7 +70,7 @@ export const site = {
   ),
   rock: choice("RockKind", "visit", densityNames("rock"), "Which rock are the boulders and lip stones?"),
   gravel: choice("GravelKind", "visit", densityNames("stone"), "Which gravel covers the bed and the basin?"),
-  accessNote: text("AccessNote", "visit", "How does one get in: gates, slopes, wires overhead, hours?", optional),
+  accessNote: text("AccessNote", "visit", "How does one get in: gates, slopes, overhead wires, hours?", optional),
   accessWidth: number(
     "AccessWidth",
     "visit",

@@ -58,7 +58,7 @@ export const COMPANY_FIELDS: readonly BookField[] = [
     "BookCompany",
     "Your company",
     45,
-    "Your company, as it stands on the quote.",
+    "Your company, as it appears on the quote.",
     ({ company }) => company.name,
     false,
   ),
@@ -170,7 +170,7 @@ export const PRICING_FIELDS: readonly BookField[] = [
   },
   money(
     "BookRoundTo",
-    "Raise the price to a multiple of",
+    "Round the price up to a multiple of",
     10_000,
     "The price before tax is raised to a whole multiple.",
     ({ pricing }) => pricing.roundTo,

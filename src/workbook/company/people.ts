@@ -42,7 +42,7 @@ export const readBurden = (row: RowReader): BurdenLine => ({
 
 export const wageColumns: readonly ColumnSpec[] = [
   words("role", "Role", 40, "Who works."),
-  hourly("wage", "Wage an hour", "Wage paid for an hour, before burden."),
+  hourly("wage", "Wage per hour", "Wage paid for an hour, before burden."),
   {
     key: "people",
     title: "On the crew",
@@ -123,9 +123,9 @@ export const readSize = (row: RowReader): SizeHours => ({
 export function machineColumns(system: UnitSystem): readonly ColumnSpec[] {
   return [
     words("name", "Machine", 60, "Which machine."),
-    hourly("own", "Hire or ownership an hour", "Hire, or what it loses in value, for an hour at work."),
-    hourly("fuel", "Fuel an hour", "Fuel and oil for an hour at work."),
-    hourly("upkeep", "Upkeep an hour", "Wear parts and repairs for an hour at work."),
+    hourly("own", "Rental or ownership per hour", "Rental, or what it loses in value, per hour at work."),
+    hourly("fuel", "Fuel per hour", "Fuel and oil for an hour at work."),
+    hourly("upkeep", "Upkeep per hour", "Wear parts and repairs for an hour at work."),
     {
       key: "share",
       title: "Share of the hours",

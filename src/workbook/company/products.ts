@@ -63,12 +63,17 @@ export function productColumns(system: UnitSystem): readonly ColumnSpec[] {
     },
     amount("pack", "Pack", 1_000_000, "Units sold in one piece; blank is 1."),
     amount("minimum", "Minimum", 1_000_000, "Least number of units sold."),
-    { key: "waste", title: "Waste", kind: "share", input: { min: 0, max: 2, message: "Share added to the need." } },
+    {
+      key: "waste",
+      title: "Waste",
+      kind: "share",
+      input: { min: 0, max: 2, message: "Share added to the quantity needed." },
+    },
     {
       key: "freight",
       title: "Freight",
       kind: "money",
-      input: { min: 0, max: 100_000, message: "Charged once for bringing an order of it." },
+      input: { min: 0, max: 100_000, message: "Charged once for delivering an order of it." },
     },
     {
       key: "weight",

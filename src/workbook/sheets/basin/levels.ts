@@ -28,7 +28,7 @@ export function levels(s: SheetLayout, job: Job): void {
   });
   s.result({
     name: "LevelDrop",
-    label: "The level sinks on starting by",
+    label: "Level drop on starting",
     source: "by definition: water over the area of the layer that it leaves",
     kind: "length",
     formula:

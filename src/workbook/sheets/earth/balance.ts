@@ -12,14 +12,14 @@ export function balance(s: SheetLayout): void {
     "Your own swell, if known",
     0,
     1,
-    "Share by which the soil grows when dug; blank takes the table's.",
+    "Share by which the soil grows when dug; blank uses the table's.",
   );
   figure(
     "OwnShrink",
     "Your own shrink, if known",
     -0.6,
     0.4,
-    "Share by which it shrinks from bank to compacted; blank takes the table's.",
+    "Share by which it shrinks from bank to compacted; blank uses the table's.",
   );
   s.result({
     name: "SoilUsed",
@@ -30,7 +30,7 @@ export function balance(s: SheetLayout): void {
   });
   s.input({
     name: "SpoilTruck",
-    label: "One truck takes, loose",
+    label: "One truck holds, loose",
     kind: "earth",
     min: 0.5,
     max: { US: 40, SI: 30 },

@@ -91,7 +91,7 @@ export function contribute(s: SheetLayout, job: Job): void {
     s.takeoff({ code, description, unit, quantity: `=${quantity}`, category: "Ground", needs: [quantity] });
     s.rate({ code, description, unit, category: "Ground", cost, supplier, price, pack, waste: 0 });
   };
-  add("SPOIL", "Spoil taken away and tipped", "load", "SpoilLoads", { US: 210, SI: 145 }, 1, "hauling");
+  add("SPOIL", "Spoil taken away and dumped", "load", "SpoilLoads", { US: 210, SI: 145 }, 1, "hauling");
   add("FILL", "Fill brought for berm and backfill", volume, "FillNeed", { US: 27, SI: 24 }, 0.5);
   add("BEDDING", "Bedding sand under the basin", volume, "BeddingVolume", { US: 41, SI: 36 }, 0.5);
 }

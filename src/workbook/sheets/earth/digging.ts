@@ -187,6 +187,6 @@ export function backfill(s: SheetLayout, job: Job): void {
     formula: `=PitVolume-BeddingVolume-${basin}+TrenchVolume`,
     kind: "earth",
     needs: ["PitVolume", "BeddingVolume", "TrenchVolume"],
-    note: "The room round the basin, and the trench. The berm does not get it.",
+    note: "The room around the basin, and the trench. The berm does not get it.",
   });
 }

@@ -26,8 +26,7 @@ export function standing(s: SheetLayout): void {
     label: "Company settings confirmed on",
     kind: "date",
     optional: true,
-    message:
-      "The day your company stood behind every setting that came with the workbook: wages, rates, markups, terms.",
+    message: "Day your company confirmed every setting that came with the workbook: wages, rates, markups, terms.",
     note: "Until then what was invented for this tool is never signed.",
   });
 }

@@ -25,7 +25,7 @@ export function checks(s: SheetLayout, job: Job): void {
     limit: 0,
     ok: `${remarks("over the limit")}+${remarks("Not closed")}=0`,
     cure: "Read the point it began on again at the end, under the same name: nothing else shows a moved tripod.",
-    cureStop: "The last point misses its known level by more than k√L: level again; nothing is shared out.",
+    cureStop: "The last point misses its known level by more than k√L: level again; nothing is adjusted.",
     fix: "Shots",
     kind: "count",
     weight: "look",

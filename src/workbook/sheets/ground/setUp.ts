@@ -77,7 +77,8 @@ export function digging(s: SheetLayout): void {
     usual: { US: 4, SI: 100 },
     min: 0,
     max: { US: 24, SI: 600 },
-    message: "Depth of topsoil taken off before anything is cut or filled; it is no fill, and goes back on at the end.",
+    message:
+      "Depth of topsoil taken off before anything is cut or filled; it is not used as fill, and goes back on at the end.",
   });
   s.input({
     name: "CutSlope",

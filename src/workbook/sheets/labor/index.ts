@@ -84,7 +84,7 @@ function rates(s: SheetLayout): void {
     "Your own rate of a machine hour",
     "One machine hour",
     "MachineHourRate",
-    "Hire or ownership, fuel and upkeep of an hour, without the operator.",
+    "Rental or ownership, fuel and upkeep per hour, without the operator.",
     "The mix of machines on Rates, unless typed above; the operator's hours are in the crew's.",
   );
   s.result({
@@ -234,7 +234,7 @@ function tasks(s: SheetLayout, job: Job): void {
   cost("LaborCost", costLabel("labor", s.job.system), "labor", ["LaborRate", "LaborHours"]);
   cost("MachineCost", "Machines", "machines", ["MachineRate", "MachineHours"]);
   s.caution(
-    "Hours are an estimate. To save time nobody lifts alone over the hand-lift limit, works under a hung load, or goes into a pit whose sides can cave in.",
+    "Hours are an estimate. To save time nobody lifts alone over the hand-lift limit, works under a suspended load, or goes into a pit whose sides can cave in.",
   );
 }
 

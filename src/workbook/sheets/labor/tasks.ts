@@ -47,7 +47,7 @@ export const TASKS: readonly Task[] = [
     places: /^BOULDER$/,
   },
   {
-    name: "Lip stones, levelled and foamed",
+    name: "Lip stones, set level and foamed",
     quantity: ["LipStoneCount"],
     stones: true,
     times: "LipSizeTimes",

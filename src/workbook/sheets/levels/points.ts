@@ -9,10 +9,10 @@ const FREE_POINTS = 3;
 /** Number format of levels and readings. */
 export const LEVEL = "#,##0.000";
 
-/** What the demo's crew read on its points, from the pit's bottom to the last lip: to a hundredth of a foot, or a millimeter. */
+/** What the demo's crew read on its points, from the pit's bottom to the berm: to a hundredth of a foot, or a millimeter. */
 const DEMO_READINGS = {
-  US: [7.77, 7.6, 5.55, 5.35, 5.1, 3.52, 2.35, 3.04, 3.72, 4.41],
-  SI: [2.455, 2.405, 1.708, 1.655, 1.58, 0.98, 0.63, 0.82, 1.01, 1.2, 1.39],
+  US: [7.77, 7.6, 5.55, 5.35, 5.1, 3.52],
+  SI: [2.455, 2.405, 1.708, 1.655, 1.58, 0.98],
 };
 
 /** The points to set out, with a place for the readings taken; gives their number. */

@@ -93,7 +93,8 @@ function comparing(s: SheetLayout, job: Job): void {
     kind: "text",
     max: 5000,
     optional: true,
-    message: "Written by the pane, Drawings, Cut plan, Search longer. Clear it at will; other pieces pass it over.",
+    message:
+      "Written by the pane, Drawings, Cut plan, Search longer. Clear it any time; it is ignored for other pieces.",
   });
 }
 
@@ -105,7 +106,7 @@ export function plan(s: SheetLayout): void {
   const [counts, prices, bases] = ["PieceCounts", "INDEX(LinerRolls,0,2)", "INDEX(LinerRolls,0,3)"];
   s.result({
     name: "LinerGaps",
-    label: "Rows not told in full",
+    label: "Incomplete rows",
     kind: "count",
     formula:
       `=SUMPRODUCT(((PieceLengths<>"")+(PieceWidths<>"")+(${counts}<>"")>0)*(1-ISNUMBER(PieceLengths)*ISNUMBER(PieceWidths)*ISNUMBER(${counts})))` +

@@ -77,7 +77,7 @@ export function stoneMachine(s: SheetLayout): void {
   });
   s.caution(
     "The load chart on the machine has the last word: less reach, level firm ground, slings counted as load, clear of power lines, " +
-      "and nobody under or beside a hung stone.",
+      "and nobody under or beside a suspended stone.",
   );
 }
 

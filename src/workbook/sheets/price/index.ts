@@ -147,8 +147,8 @@ function checks(s: SheetLayout): void {
     value: '=IF(ScopeClash="",0,1)',
     limit: 0,
     ok: 'ScopeClash=""',
-    cure: "Strike the exclusion or the priced line, or say with beyond where the work in the price ends.",
-    cureNow: 'ScopeClash&": strike one of them, or say with beyond where the work in the price ends."',
+    cure: "Strike the exclusion or the priced line, or word the exclusion as work beyond what is priced.",
+    cureNow: 'ScopeClash&": strike one of them, or word the exclusion as work beyond what is priced."',
     fix: "ExclusionLines",
     kind: "count",
   });

@@ -77,7 +77,7 @@ export function settings(s: SheetLayout, job: Job): void {
   });
   s.input({
     name: "RoundTo",
-    label: "Raise the price to a multiple of",
+    label: "Round the price up to a multiple of",
     kind: "money",
     min: 0,
     max: 10_000,

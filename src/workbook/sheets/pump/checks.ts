@@ -86,7 +86,7 @@ export function checks(s: SheetLayout, job: Job): void {
     value: "=HeadAtWanted/DesignHead-1",
     limit: "at least 10%",
     ok: "HeadAtWanted>=1.1*DesignHead",
-    cure: "More head would cost much flow: stronger pump or wider pipe (rule of thumb).",
+    cure: "A little more head costs a lot of flow: stronger pump or wider pipe (rule of thumb).",
     fix: "ChosenPump",
     kind: "share",
     weight: "look",

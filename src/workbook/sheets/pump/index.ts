@@ -17,7 +17,7 @@ export const pump = defineSheet({
     s.print({ landscape: true });
     s.title("Pump", "Lay out the pipe, type in the pumps you could buy from their makers' curves, then choose one.");
     s.caution(
-      "Line voltage near water kills. Every circuit that feeds the pump needs ground-fault protection (GFCI, RCD) " +
+      `Line voltage near water kills. Every circuit that feeds the pump needs ${job.pick({ US: "ground-fault protection (GFCI)", SI: "residual-current protection (RCD)" })} ` +
         "and is the work of a licensed electrician. Switch off and unplug before anyone reaches into the water.",
     );
 

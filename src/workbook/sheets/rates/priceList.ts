@@ -20,7 +20,7 @@ export const PRICE_ROWS = 20_200;
 export function priceList(s: SheetLayout, job: Job): void {
   s.section("Price list");
   s.note(
-    "Go on below the last row with items of your own, as many as 20,000; or let the pane read a supplier's CSV file, which shows " +
+    "Add items of your own below the last row, as many as 20,000; or let the pane read a supplier's CSV file, which shows " +
       "what would change first. The first items are asked for by the other sheets, so that code and unit stay. Those without a cost are " +
       "priced by size, from the items below whose code names kind, size and type; a cost typed there goes before. " +
       "So do packs, minimum, waste, supplier and freight. " +
@@ -37,8 +37,7 @@ export function priceList(s: SheetLayout, job: Job): void {
     label: "All prices confirmed on",
     kind: "date",
     optional: true,
-    message:
-      "The day you stood behind every price of the list; until then those that came with the workbook are invented.",
+    message: "Day you confirmed every price on the list; until then those that came with the workbook are invented.",
     note: "One by one: change a price, or type the day it was given under Price of.",
   });
   s.print({ landscape: true, titleRows: [s.row, s.row] });
@@ -53,7 +52,7 @@ export function priceList(s: SheetLayout, job: Job): void {
       column("cost", "Cost", "money", { min: 0, max: 1_000_000, message: "Price you pay for one unit, without tax." }),
       column("pack", "Pack", "number", { min: 0.0001, max: 1_000_000, message: "Quantity sold in one piece." }),
       column("minimum", "Minimum", "number", { min: 0, max: 1_000_000, message: "Least quantity the supplier sells." }),
-      column("waste", "Waste", "share", { min: 0, max: 2, message: "Share added to the need." }),
+      column("waste", "Waste", "share", { min: 0, max: 2, message: "Share added to the quantity needed." }),
       column("supplier", "Supplier", "text", { max: 100, message: "Who sells it." }),
       column("kind", "Cost kind", "text", {
         choices: COST_KIND_WORDS[job.system],
@@ -77,7 +76,7 @@ export function priceList(s: SheetLayout, job: Job): void {
         title: "Freight",
         kind: "money",
         name: "RateFreights",
-        input: { min: 0, max: 1_000_000, message: "Charged once for bringing an order of it, without tax." },
+        input: { min: 0, max: 1_000_000, message: "Charged once for delivering an order of it, without tax." },
       },
     ],
     usual: rows,

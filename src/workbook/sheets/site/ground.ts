@@ -46,7 +46,7 @@ export function ground(s: SheetLayout): void {
       US: "Side yard behind a double gate; no machine over the septic field.",
       SI: "Hofdurchfahrt, 2,6 m hoch; Kran nur bis 18 Uhr.",
     },
-    "Gates, slopes, wires overhead, hours of work.",
+    "Gates, slopes, overhead wires, working hours.",
     180,
     true,
   );

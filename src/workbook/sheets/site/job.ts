@@ -30,7 +30,7 @@ export function job(s: SheetLayout): void {
     "CompanyName",
     "Your company",
     { US: "Brindle & Moss Streamworks (invented demo)", SI: "Schachtelhalm Wasserbau (invented demo)" },
-    "Your company, as it stands on the quote.",
+    "Your company, as it appears on the quote.",
     45,
   );
   const { US, SI } = { US: shippedCompany("US"), SI: shippedCompany("SI") };
@@ -76,7 +76,7 @@ export function job(s: SheetLayout): void {
     "JobName",
     "Job",
     { US: "Hollow Bank stream, backyard", SI: "Hofbach, Innenhof" },
-    "Name of the job, as it stands on every page.",
+    "Name of the job, as it appears on every page.",
     70,
   );
   text(

@@ -8,8 +8,8 @@ export function kinds(s: SheetLayout): void {
     label: "Your quarry's figure for the rock",
     kind: "text",
     message: {
-      US: 'A figure with its unit, such as "165 lb/ft3"; blank takes the table below.',
-      SI: 'A figure with its unit, such as "2.65 t/m3"; blank takes the table below.',
+      US: 'A figure with its unit, such as "165 lb/ft3"; blank uses the table below.',
+      SI: 'A figure with its unit, such as "2.65 t/m3"; blank uses the table below.',
     },
     optional: true,
   });
@@ -19,8 +19,8 @@ export function kinds(s: SheetLayout): void {
     label: "Your quarry's figure for the gravel",
     kind: "text",
     message: {
-      US: 'A figure with its unit, such as "1.35 ton/yd3"; blank takes the table below.',
-      SI: 'A figure with its unit, such as "1.45 t/m3"; blank takes the table below.',
+      US: 'A figure with its unit, such as "1.35 ton/yd3"; blank uses the table below.',
+      SI: 'A figure with its unit, such as "1.45 t/m3"; blank uses the table below.',
     },
     optional: true,
   });

@@ -78,7 +78,7 @@ function typedColumns(system: UnitSystem, used: TableRef): ColumnSpec[] {
     typed("code", { max: 100, message: "A code of the price list on Rates, or blank." }),
     typed("unit", { max: 20, message: "Unit it is bought in." }),
     amount("need", 1e6, "Quantity needed in place, before waste."),
-    amount("waste", 2, "Share added to the need."),
+    amount("waste", 2, "Share added to the quantity needed."),
     amount("minimum", 1e6, "Least quantity the supplier sells."),
     amount("pack", 1e6, "Quantity sold in one piece."),
     shown("order", "To order", "number"),

@@ -43,7 +43,7 @@ export function fillLines(s: SheetLayout, job: Job, table: TableRef): void {
     const name = bare(line.quantity);
     const origin = table.cell("origin", index + 1);
     const cell = cellOf(s, origin);
-    cell.value = job.names.has(name) ? `${line.sheet}: ${name}` : line.sheet;
+    cell.value = line.sheet;
     cell.link = job.names.has(name) ? name : `${line.sheet}!A1`;
     s.fitHeight(origin.top, cell.value, s.charactersAcross(origin.left, 1));
   });

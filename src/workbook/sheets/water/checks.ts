@@ -28,7 +28,7 @@ export function checks(s: SheetLayout, job: Job): void {
     value: "=SheetWanted",
     limit: sheet.words,
     ok: `AND(SheetWanted>=${sheet.least},SheetWanted<=${sheet.most})`,
-    cure: "Thinner sheets break up into threads, deeper ones ask for much flow (rule of thumb).",
+    cure: "Thinner sheets break up into threads, deeper ones take a lot of flow (rule of thumb).",
     fix: "SheetWanted",
     kind: "size",
     weight: "look",

@@ -23,7 +23,7 @@ export function drops(s: SheetLayout): string {
     note: "Finished grade at the basin plus the fall.",
   });
   s.note(
-    "Equal shares of the fall and the run stand in slanted figures. Type over them for a natural look; they must still add up.",
+    "Equal shares of the fall and the run are shown in italics. Type over them for a natural look; they must still add up.",
   );
   const equal = (total: string): string =>
     `=IF(MIN(COUNT(DropCount),COUNT(${total}))=0,"",IF([#]<=DropCount,${total}/DropCount,""))`;
