@@ -75,9 +75,9 @@ export function draftText(drafted: Drafted): string {
   const failing = draft.shortfalls.filter(({ ofDesign }) => ofDesign);
   blocks.push(
     failing.length === 0
-      ? "Every check of the design is passed."
+      ? "The draft passes every design check."
       : [
-          "Checks that this draft does not pass",
+          "Checks that this draft fails",
           ...failing.map(({ verdict, sheet, label: name, help }) => `  ${verdict} ${name} (${sheet}): ${help}`),
         ],
   );

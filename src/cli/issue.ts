@@ -17,7 +17,7 @@ export async function issue(args: readonly string[], now = new Date()): Promise<
   const opened = await openWorkbookFile(file);
   const workbook = opened.recalculate();
   const place = parseArea(workbook.names.get("IssuedList") ?? "");
-  if (!place) throw new Error(`${file} has no sheet Issued; it is no job of this edition.`);
+  if (!place) throw new Error(`${file} has no sheet Issued; it was not made by this edition.`);
   const rows = workbook.named("IssuedList") ?? [];
   const state = stateOf(workbook);
   const last = issuesIn(rows).at(-1);

@@ -110,7 +110,7 @@ async function wrongIn(job: Uint8Array): Promise<string[]> {
   const { currency = "" } = used;
   return [
     ...wrong.map(({ cell, shown, question }) => `${cell} holds "${shown}", which does not answer: ${question}`),
-    ...(isWrongCode(currency) ? [`The currency ${currency} is no code of ISO 4217; check it on Site.`] : []),
+    ...(isWrongCode(currency) ? [`The currency ${currency} is not an ISO 4217 code; check it on Site.`] : []),
   ];
 }
 

@@ -92,7 +92,7 @@ function grouped(rule: string): string {
 function columnsOf(key: string, { columns, repeated }: Argument<unknown>): Html | undefined {
   if (!columns) return undefined;
   return html` ${argumentTable(`Each row of ${inWords(key)}, in this order, without a header row`, columns)}
-  ${repeated && argumentTable(`Behind them, as often as there is more to say`, repeated)}`;
+  ${repeated && argumentTable(`After them, repeated as often as needed`, repeated)}`;
 }
 
 function resultOf({ result }: Declaration): Html {

@@ -32,13 +32,13 @@ export function guidePage(job: DemoJob): Page {
       <p>Drops of 6 to 8 in suit most streams (rule of thumb).</p>
 
       <h2>2. Water: how much has to flow</h2>
-      <p>A lip 26 in wide that shall carry a sheet of 0.75 in needs ${call("LIPFLOW", [26, 0.75])} gph. The demo has a second, narrower lip a little higher; the two share the flow at one water level, and the design flow comes to ${n("DesignFlow", 0)} gph. Below two inches of water no standard weir formula holds, so allow 10 to 20% either way.</p>
+      <p>A lip 26 in wide that has to carry a sheet of 0.75 in needs ${call("LIPFLOW", [26, 0.75])} gph. The demo has a second, narrower lip a little higher; the two share the flow at one water level, and the design flow comes to ${n("DesignFlow", 0)} gph. Below two inches of water no standard weir formula holds, so allow 10 to 20% either way.</p>
 
       <h2>3. Basin: what comes back when the pump stops</h2>
       <p>When the pump stops, the water above rest level in pools and bed runs down, and the pipe empties too unless a check valve holds it: ${n("DrainBack", 0)} gal here. The basin holds ${n("BasinHold", 0)} gal between its floor and its overflow, of which the lowest ${n("LowWater", 0)} gal stay under the pump. It has to take what comes back without overflowing, and still cover the pump while running; the checks of the sheet say which of the two fails, and by how much.</p>
 
       <h2>4. Pump: lift, friction and the curve</h2>
-      <p>Enter the route: size, length and type of each pipe, and the K of its fittings. From a lift of ${n("StaticLift")} ft the sheet gets to a total dynamic head of ${n("DesignHead")} ft, part by part. Type in the pumps you could buy from their makers' curves; those that serve are ranked by what they cost to own, and the choice stays yours. The demo's "${job.value("PumpName")}" really delivers ${n("DeliveredFlow", 0)} gph: where its curve meets the pipe's.</p>
+      <p>Enter the route: size, length and type of each pipe, and the K of its fittings. From a lift of ${n("StaticLift")} ft the sheet gets to a total dynamic head of ${n("DesignHead")} ft, part by part. Type in the pumps you could buy from their makers' curves; those that will do are ranked by what they cost to own, and the choice stays yours. The demo's "${job.value("PumpName")}" really delivers ${n("DeliveredFlow", 0)} gph: where its curve meets the pipe's.</p>
       ${picture("pump", "The Pump sheet of the demo job: the route of pipes, and the table of head by parts that adds up to the total dynamic head.")}
       <p class="caution"><strong>Caution.</strong> Pumps in water are electrical work: the circuit, its protection and the cable are for a licensed electrician.</p>
 
@@ -55,11 +55,11 @@ export function guidePage(job: DemoJob): Page {
       <p>Rates is your price list; the pane reads it from a CSV file, shows which column and decimal mark it took for what, and what would change before it does. Takeoff gathers every quantity, adds the waste and rounds up to whole packs: a need of 41 with 5% waste in packs of 10 is an order of ${call("ORDERQTY", [41, 0.05, 10])}.</p>
 
       <h2>9. Hours and price</h2>
-      <p>A markup of 40% is a gross margin of ${call("MARGINOF", [0.4])}, not of 0.4; to reach a margin of 40% mark up by ${call("MARKUPFOR", [0.4])}. Set the markups, type the margin you want, and watch what becomes of both: the demo costs ${n("TotalCost")} and sells for ${n("PriceTotal")} with tax. While something that the design needs has no quantity or no price, or a cell is in error, there is no price: in its place stands what is missing, or the cell to fix.</p>
+      <p>A markup of 40% is a gross margin of ${call("MARGINOF", [0.4])}, not of 0.4; to reach a margin of 40% mark up by ${call("MARKUPFOR", [0.4])}. Set the markups, type the margin you want, and watch the price follow: the demo costs ${n("TotalCost")} and sells for ${n("PriceTotal")} with tax. While something that the design needs has no quantity or no price, or a cell is in error, there is no price: in its place stands what is missing, or the cell to fix.</p>
       ${picture("price", "The Price sheet of the demo job: wanted margin, overhead, contingency, tax and the options side by side.")}
 
       <h2>10. Quote: what the client signs</h2>
-      <p>The sheets' results become sentences a client can read: what he gets, what is not part of it, until when the price holds, and payment stages whose cents add up exactly. No cost and no markup stands on it. Until no needed line is unknown or wrong, the prices and rates that came with the workbook are changed or confirmed, and the checks that can hurt are in order, it prints as a draft, with a range, what is assumed, and no line to sign. The pane draws the feature for the client, to scale, of the boulders that Stone counts:</p>
+      <p>The sheets' results become sentences a client can read: what they get, what is not part of it, until when the price holds, and payment stages whose cents add up exactly. No cost and no markup stands on it. Until no needed line is unknown or wrong, the prices and rates that came with the workbook are changed or confirmed, and the checks that can hurt are in order, it prints as a draft, with a range, what is assumed, and no line to sign. The pane draws the feature for the client, to scale, of the boulders that Stone counts:</p>
       <figure class="drawn">${new Html(job.drawing.replace(/ style="[^"]*"/, ""))}</figure>
 
       <h2>11. Crew: what the crew takes along</h2>

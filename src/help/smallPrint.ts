@@ -115,7 +115,7 @@ export function termsPage(): Page {
       </p>
       <p>
         It is provided as it is, without warranty of any kind. The authors are not liable for any claim or damage that
-        comes of using it.
+        arises from using it.
       </p>
       <p>
         Its results are estimates. They replace neither a measurement on site, nor the judgment of a licensed

@@ -46,7 +46,7 @@ describeInBrowser("the company's book in the pane", () => {
     await bench.showTab("Book");
     await page.getByRole("button", { name: "Bring the job's prices up to date" }).click();
     await page.getByText("PIPE 3 Sch 40 PVC price 4.90 → 4.15").waitFor({ timeout: 60_000 });
-    await page.getByRole("button", { name: "Take the marked rows into the job" }).click();
+    await page.getByRole("button", { name: "Copy the marked rows into the job" }).click();
     await foot.filter({ hasText: "1 line of the job is as in the book now." }).waitFor({ timeout: 60_000 });
     const after = await recalculate(await bench.save());
     expect(after.named("RateCosts")?.[row]?.[0]).toBe(4.15);
@@ -54,7 +54,7 @@ describeInBrowser("the company's book in the pane", () => {
     await page.setInputFiles("#pump-file", { name: "pumps.csv", mimeType: "text/csv", buffer: Buffer.from(PUMPS) });
     await page.getByText("1 pump read from pumps.csv.").waitFor({ timeout: 60_000 });
     await page.getByText("Row 3 (Bad): needs at least one point with a flow.").waitFor();
-    await page.getByRole("button", { name: "Take the marked pumps into the book" }).click();
+    await page.getByRole("button", { name: "Copy the marked pumps into the book" }).click();
     await foot.filter({ hasText: "1 row of the book is new" }).waitFor({ timeout: 60_000 });
     const { book } = await readBook("ours.xlsx", await saved(page, "Save the book"));
     // 100 L/min are 0.1 m³ in 60 s.

@@ -74,7 +74,7 @@ describeInBrowser("what is typed without Enter", () => {
     let saved = false;
     bench.page.once("download", () => (saved = true));
     await bench.page.click("#save");
-    await bench.page.locator(".notice", { hasText: "Site!B3 does not take what you typed" }).waitFor();
+    await bench.page.locator(".notice", { hasText: "Site!B3 does not accept what you typed" }).waitFor();
     expect(saved).toBe(false);
   });
 });

@@ -72,12 +72,12 @@ it("tells of answers that are none and of a currency that nobody knows, and take
   ]);
   expect(said).toMatch(/^Site!B\d+ holds "-5", which does not answer: /m);
   // ISO 4217 has USD, and no UDS.
-  expect(said).toContain("The currency UDS is no code of ISO 4217; check it on Site.");
+  expect(said).toContain("The currency UDS is not an ISO 4217 code; check it on Site.");
   const made = new Package(new Uint8Array(readFileSync(file("wrong.xlsx"))));
   expect(logoOf(new Uint8Array(readFileSync(file("wrong.xlsx"))))?.bytes).toEqual(
     new Uint8Array(readFileSync("manifest/icons/icon-32.png")),
   );
-  expect(made.text(made.sheets().get("Site") ?? "")).toContain("UDS is no code of ISO 4217");
+  expect(made.text(made.sheets().get("Site") ?? "")).toContain("UDS is not an ISO 4217 code");
 });
 
 it("takes no logo that is no picture", async () => {

@@ -54,7 +54,7 @@ export function guard({ api, sheetName, isLocked, isBlank, touched, refused, pas
     // The key that began the edit already stands in the formula bar; selecting again shows what the cell holds.
     setTimeout(() => worksheet.getRange(row, column).activate());
     refused(
-      `${areaName(area)} ${isBlank(area) ? "stays blank" : "is worked out from other cells"} and is protected. The cells to fill in are tinted.`,
+      `${areaName(area)} ${isBlank(area) ? "stays blank" : "is worked out from other cells"} and is protected. The cells to fill in are shaded.`,
     );
   });
 

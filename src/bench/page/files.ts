@@ -78,7 +78,7 @@ export class Files {
   async takeEntry(): Promise<boolean> {
     const refused = await commitEntry(this.grid);
     if (refused !== undefined)
-      refusal(`${refused} does not take what you typed there. Correct it or press Esc, then go on.`);
+      refusal(`${refused} does not accept what you typed there. Correct it or press Esc, then go on.`);
     return refused === undefined;
   }
 

@@ -3,7 +3,7 @@ import { unzipSync } from "fflate";
 /** What files hold that the bench keeps and does not show, by the parts of the package that hold it. */
 const UNSEEN: readonly (readonly [parts: RegExp, one: string, more: string])[] = [
   [/^xl\/charts\/chart\d*\.xml$|^xl\/charts\/chartEx\d*\.xml$/, "chart", "charts"],
-  [/^xl\/media\/(?!.*\.png$)/, "picture that is no PNG", "pictures that are no PNG"],
+  [/^xl\/media\/(?!.*\.png$)/, "picture that is not a PNG", "pictures that are not PNG"],
   [/^xl\/comments\d*\.xml$|^xl\/comments\//, "sheet with notes", "sheets with notes"],
   [/^xl\/threadedComments\//, "sheet with comments", "sheets with comments"],
   [/^xl\/pivotTables\/[^/]*\.xml$/, "pivot table", "pivot tables"],

@@ -62,7 +62,7 @@ export function bookLine(desk: Desk, company: CompanyBook, id: string): HTMLElem
     const label = make(
       "label",
       { for: id },
-      kept ? "Take another company book (.xlsx)" : "Choose your company book (.xlsx)",
+      kept ? "Choose another company book (.xlsx)" : "Choose your company book (.xlsx)",
     );
     const actions = kept ? [make("div", { class: "actions" }, ...ways)] : [];
     place.replaceChildren(...words, ...actions, label, input);

@@ -17,13 +17,13 @@ const WORDS: Readonly<Record<Way, PreviewWords>> = {
   prices: {
     title: "Differ from the book",
     none: "The job's prices and rates are those of the book.",
-    take: "Take the marked rows into the job",
+    take: "Copy the marked rows into the job",
     leave: "Leave the job as it is",
   },
   news: {
     title: "News for the book",
     none: "The job has nothing that the book lacks.",
-    take: "Take the marked rows into the book",
+    take: "Copy the marked rows into the book",
     leave: "Leave the book as it is",
   },
 };

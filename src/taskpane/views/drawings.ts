@@ -49,7 +49,7 @@ export function drawingsView(desk: Desk): View {
       show({ title, svg: drawing.draw(reading) });
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
-      show(undefined, `Not to be drawn yet: ${error.message}.`);
+      show(undefined, `Cannot be drawn yet: ${error.message}.`);
     }
   }
 

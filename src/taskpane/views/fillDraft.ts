@@ -41,7 +41,7 @@ export function fillDraftForm(desk: Desk): HTMLElement {
         "Goes into cells that nobody has filled in; prices, wages and rates stay as they are.",
       ),
       ...(facts.length === 0
-        ? [make("p", {}, "Nothing is open that the draft could fill in.")]
+        ? [make("p", {}, "There is nothing left for the draft to fill in.")]
         : [
             make(
               "div",

@@ -22,7 +22,7 @@ export function helpView(desk: Desk): View {
       make(
         "p",
         {},
-        "A workbook opened before the functions were ready keeps formulas that do not know them. Entering them again cures them; nothing else is touched.",
+        "A workbook opened before the functions were ready keeps formulas that do not know them. Entering them again fixes them; nothing else is touched.",
       ),
       make(
         "div",

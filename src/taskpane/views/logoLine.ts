@@ -30,5 +30,5 @@ export function logoLine(desk: Desk, company: CompanyBook): HTMLElement {
   };
   company.onChange(show);
   show();
-  return make("div", {}, said, make("label", { for: id }, "Take a picture (PNG, JPEG or SVG)"), input);
+  return make("div", {}, said, make("label", { for: id }, "Choose a picture (PNG, JPEG or SVG)"), input);
 }

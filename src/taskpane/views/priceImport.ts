@@ -76,7 +76,7 @@ function describe(
   const take = async (): Promise<string> => {
     const area = resolvePlace(RATE_TABLE, await desk.host.names());
     if (!area) throw new HostRefusal("The price list moved; read the file again.");
-    const [free, guarded] = await desk.long("Taking the prices over", async (task) => {
+    const [free, guarded] = await desk.long("Writing the prices", async (task) => {
       const [now] = await desk.host.read([RATE_TABLE]);
       // What was shown holds for these rows only: sorted or edited ones would take another item's price.
       if (!now || JSON.stringify(readPriceRows(now)) !== JSON.stringify(rows)) {

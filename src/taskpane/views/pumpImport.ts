@@ -29,7 +29,7 @@ export function pumpImport(
     const words = {
       title: "Pumps that are new or differ",
       none: "The book holds every pump of the list as it is.",
-      take: "Take the marked pumps into the book",
+      take: "Copy the marked pumps into the book",
       leave: "Leave the book as it is",
     };
     const refused = file?.refused.map(({ row, problem: why }) => `Row ${row} ${why}.`) ?? [];

@@ -87,7 +87,7 @@ export function startView(desk: Desk, company: CompanyBook): View {
           "Read down Water, Basin, Pump, Liner, Stone, Earth, Levels; change the shaded cells.",
           "Set your prices on Rates, production rates on Hours, markups on Price.",
           "Clear every check, then print Quote and Crew and send Orders.",
-          "Enter tickets and invoices on Receipts; Reconcile finds what does not square.",
+          "Enter tickets and invoices on Receipts; Reconcile finds what does not match.",
         ].map((step) => make("li", {}, step)),
       ),
     ),
