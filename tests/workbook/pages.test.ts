@@ -7,7 +7,7 @@ import { sheets } from "../../src/workbook/sheets";
 
 /** The most pages a person wants of each sheet of the trade. */
 const MOST: Readonly<Record<string, number>> = {
-  Start: 5,
+  Start: 2,
   Site: 1,
   Ground: 3,
   Water: 2,
@@ -20,8 +20,8 @@ const MOST: Readonly<Record<string, number>> = {
   Hours: 1,
   Crew: 1,
   Takeoff: 3,
-  // Terms, warranty and the limits of deposits fill a page of their own.
-  Price: 4,
+  // Terms, warranty and the limits of deposits are printed by the quote.
+  Price: 3,
   // What is built, what it costs and on which terms, what is agreed.
   Quote: 3,
 };

@@ -58,6 +58,6 @@ function steps(job: Job, say: typeof told, only: typeof when): string[] {
     `Cut the shelves from the lowest up; set ${say("LipStoneCount", 0)} lip stones, each level across its width and on its rod reading.`,
     `Set ${say("BoulderTons", 1, load)} of boulders, biggest first, by machine where over the hand-lift limit; seal behind the lips.`,
     `Spread ${say("GravelTons", 1, load)} of rinsed gravel over bed and basin, up to finished grade.`,
-    "Fill, start the pump, walk every edge looking for wet ground, then stop it: the basin must take the water back without overflowing.",
+    "Fill, start the pump, check every edge for wet ground, then stop it: the basin must hold all the water that comes back.",
   ];
 }

@@ -36,11 +36,12 @@ export const price = defineSheet({
     results(s, table);
     const builtUp = areaFrom(top);
     s.pageBreak();
-    quoteTerms(s, job);
     odds(s);
     checks(s);
     s.checksHere();
+    // Quote prints the terms; here they are typed.
     s.notPrinted();
+    quoteTerms(s, job);
     priceNeeds(s, job, [asked, builtUp]);
     wantedMarkups(s);
     optionWords(s);

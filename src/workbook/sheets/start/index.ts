@@ -72,6 +72,8 @@ export const start = defineSheet({
     sheetList(s, job);
     s.row = Math.max(s.row, left);
 
+    // Each sheet prints its own checks; how many stand where is above.
+    s.notPrinted();
     s.section("Checks");
     checkList(s, job);
     signature(s, job);
@@ -124,7 +126,6 @@ function signature(s: SheetLayout, job: Job): void {
     'IF(ChecksToFix+StopsToFill=0,"",IF(ChecksToFix+StopsToFill=1,"a check on Start","checks on Start ("&(ChecksToFix+StopsToFill)&")")&" must be fixed or filled in first.")',
     `IF(${invented.join("+")}=0,"","made-up prices or rates are in it; change or confirm them on Rates${job.hasFacts ? " and Facts" : ""}.")`,
   ];
-  s.notPrinted();
   s.section("What keeps the quote a draft");
   s.result({
     name: "StopsToFill",
