@@ -16,7 +16,12 @@ it("what a file holds beside its cells is counted in words", async () => {
     "xl/pivotTables/pivotTable1.xml": empty,
     "xl/pivotTables/_rels/pivotTable1.xml.rels": empty,
   });
-  expect(unseenParts(bytes)).toEqual(["2 charts", "1 picture that is not a PNG", "1 sheet with notes", "1 pivot table"]);
+  expect(unseenParts(bytes)).toEqual([
+    "2 charts",
+    "1 picture that is not a PNG",
+    "1 sheet with notes",
+    "1 pivot table",
+  ]);
   expect(unseenParts(await smallTemplate())).toEqual([]);
 });
 

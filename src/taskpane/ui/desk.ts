@@ -31,7 +31,9 @@ export class Desk {
     this.said.className = "bad";
     const reason = error instanceof Error ? error.message : "no reason was given";
     const foreseen = error instanceof Error && !DEFECTS.some((kind) => error instanceof kind);
-    this.said.textContent = foreseen ? reason : `That did not work (${reason}). Try again; if it happens again, see Help.`;
+    this.said.textContent = foreseen
+      ? reason
+      : `That did not work (${reason}). Try again; if it happens again, see Help.`;
   }
 
   /** Does something that the user asked for, and says what came of it. */

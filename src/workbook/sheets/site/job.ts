@@ -110,7 +110,7 @@ export function job(s: SheetLayout): void {
 function unlessWrongCode(reason: string): string {
   const letters = "SUM(--(ABS(CODE(MID(Currency,{1,2,3},1))-77.5)<13))";
   const isWrong = `IF(LEN(Currency)<>3,FALSE,IF(${letters}<3,FALSE,ISERROR(FIND(Currency,CurrencyCodes))))`;
-  return `IF(IFERROR(${isWrong},FALSE),Currency&" is no code of ISO 4217: type one, such as USD, or a sign.",${reason})`;
+  return `IF(IFERROR(${isWrong},FALSE),Currency&" is not an ISO 4217 code: type one, such as USD, or a sign.",${reason})`;
 }
 
 function markWrongCode(s: SheetLayout, row: number): void {
