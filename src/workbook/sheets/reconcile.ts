@@ -6,7 +6,7 @@ import { defineSheet, type SheetLayout, type SpillRef } from "../layout";
 /** Lines and totals the sheet has room for. */
 const MOST_ROWS = 400;
 /** Lines of text that a verdict takes at most, as a rule. */
-const VERDICT_LINES = 2;
+const VERDICT_LINES = 3;
 
 /** Orders, tickets and invoices side by side, with what to query and what is at stake. */
 export const reconcile = defineSheet({
@@ -14,7 +14,7 @@ export const reconcile = defineSheet({
   order: 17,
   turn: 1,
   build(s) {
-    s.widths([16, 13, 12, 7.5, 55, 6.5, 9, 9, 12.2, 9, 9, 9, 10, 9, 9]);
+    s.widths([18, 15, 14, 8, 40, 7, 9, 9, 12.2, 9, 9, 9, 10, 9, 9]);
     s.title(
       "Reconcile",
       "Read the verdicts before you pay: every order, ticket and invoice of Orders and Receipts is compared here.",

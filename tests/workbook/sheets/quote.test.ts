@@ -120,7 +120,9 @@ describe("the quote of a draft", () => {
       [...cells].map(([column, { result }]) => ({ column, result })),
     );
     const results = shown.map(({ result }) => result);
-    expect(results).toEqual(expect.arrayContaining([low, high, "Draft: before tax from, to, 8 cases in 10"]));
+    expect(results).toEqual(
+      expect.arrayContaining([low, high, "Draft: likely price before tax, from and to (8 cases in 10)"]),
+    );
     // The widest doubt comes first, with its share of the range.
     const [doubt, share] = ["DraftDoubts", "DraftDoubtShares"].map((name) => draft.named(name)?.[0]?.[0]);
     expect(
