@@ -53,18 +53,22 @@ export interface Declaration {
   readonly later?: Later<unknown>;
   /** Reads the host's values, calculates, and returns what the cell shows. Throws only `Problem`. */
   evaluate(raw: readonly unknown[]): Value;
+  /** What takes long, a bit at a time; `evaluate` then finds it done. Throws as that does. */
+  readonly bits?: (raw: readonly unknown[]) => Iterator<undefined, void>;
 }
 
-interface Parts<A extends Arguments, T> extends Omit<Declaration, "args" | "result" | "evaluate"> {
+interface Parts<A extends Arguments, T> extends Omit<Declaration, "args" | "result" | "evaluate" | "bits"> {
   readonly args: A;
   readonly result: Result<T>;
   /** The calculation: arguments in SI in, SI out. */
   compute(values: Values<A>, system: UnitSystem): T;
+  /** What `compute` takes long for, a bit at a time, so that a host with one thread is not held up; kept until then. */
+  ahead?(values: Values<A>, system: UnitSystem): Iterator<undefined, void>;
 }
 
 /** Declares a worksheet function. A `units` argument is added when anything in it has a dimension. */
 export function declare<const A extends Arguments, T>(parts: Parts<A, T>): Declaration {
-  const { compute, args: own, result, ...facts } = parts;
+  const { compute, ahead, args: own, result, ...facts } = parts;
   const dimensioned =
     Object.values<Argument<unknown>>(own).some((argument) => argument.dimensioned) ||
     result.measure !== undefined ||
@@ -75,19 +79,29 @@ export function declare<const A extends Arguments, T>(parts: Parts<A, T>): Decla
     label: inWords(name),
     argument,
   }));
+  const read = (raw: readonly unknown[]): { readonly values: Values<A>; readonly system: UnitSystem } => {
+    const system = dimensioned ? (unitsArgument.read(raw[readers.length], "units", "US") as UnitSystem) : "US";
+    const values: Record<string, unknown> = {};
+    readers.forEach(({ name, label, argument }, index) => {
+      values[name] = argument.read(raw[index], label, system);
+    });
+    return { values: values as Values<A>, system };
+  };
 
   return {
     ...facts,
     args,
     result: result as Result<never>,
+    ...(ahead && {
+      bits: (raw: readonly unknown[]) => {
+        const { values, system } = read(raw);
+        return ahead(values, system);
+      },
+    }),
     evaluate(raw) {
-      const system = dimensioned ? (unitsArgument.read(raw[readers.length], "units", "US") as UnitSystem) : "US";
-      const values: Record<string, unknown> = {};
-      readers.forEach(({ name, label, argument }, index) => {
-        values[name] = argument.read(raw[index], label, system);
-      });
+      const { values, system } = read(raw);
       try {
-        return result.present(compute(values as Values<A>, system), system);
+        return result.present(compute(values, system), system);
       } catch (error) {
         if (error instanceof Problem) throw error;
         if (error instanceof NoFiniteValue) {

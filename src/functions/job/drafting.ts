@@ -11,7 +11,7 @@ import { blankJob, FACTS, type FactKey, type Job } from "../../job/facts";
 import { fromSi, unitOf } from "../../job/facts/units";
 import { usedJob } from "../../job/facts/standing";
 import { roundingOf } from "../../job/money";
-import { rangeOf, type PriceRange } from "../../job/range/range";
+import { rangeInBits, type PriceRange } from "../../job/range/range";
 import { known } from "../../job/reckoned";
 import type { TableCell } from "../contract/result";
 import { withValues, type FactRow } from "./arguments";
@@ -183,16 +183,26 @@ const ranges = new Map<string, Ranged | undefined>();
 const MOST_RANGES = 20;
 
 function rangeFor(asked: Asked, system: UnitSystem): Ranged {
-  const key = JSON.stringify([system, asked]);
-  if (!ranges.has(key)) {
-    const [oldest] = ranges.keys();
-    if (ranges.size >= MOST_RANGES && oldest !== undefined) ranges.delete(oldest);
-    const wish = wishOf(asked, system);
-    const draft = draftOf(wish);
-    const range = rangeOf(wish, draft);
-    ranges.set(key, range && { range, draft });
-  }
-  const found = ranges.get(key);
+  const bits = rangeAhead(asked, system);
+  while (bits.next().done !== true);
+  const found = ranges.get(keyOf(asked, system));
   if (!found) throw noPrice();
   return found;
+}
+
+function keyOf(asked: Asked, system: UnitSystem): string {
+  return JSON.stringify([system, asked]);
+}
+
+/** Makes the range that is asked for, a draft at a time, and keeps it for who asks next. */
+export function* rangeAhead(asked: Asked, system: UnitSystem): Generator<undefined, void> {
+  const key = keyOf(asked, system);
+  if (ranges.has(key)) return;
+  const wish = wishOf(asked, system);
+  const draft = draftOf(wish);
+  yield;
+  const range = yield* rangeInBits(wish, draft);
+  const [oldest] = ranges.keys();
+  if (ranges.size >= MOST_RANGES && oldest !== undefined) ranges.delete(oldest);
+  ranges.set(key, range && { range, draft });
 }

@@ -37,4 +37,5 @@ export const PRICERANGE = declare({
   ],
   later: drafting,
   compute: (asked, system) => drafting.now.ranged(asked, system),
+  ahead: (asked, system) => drafting.now.rangeAhead(asked, system),
 });
