@@ -91,6 +91,21 @@ describe("what a job's own price list offers a draft", () => {
     }
     expect(bookOfLines([{ code: "PIPE-1", unit: "ft", cost: 4 }], shipped)).toBeUndefined();
   });
+
+  it("asks for gravel and basin stone each by its own grade", () => {
+    const prices = [
+      ["GRAVEL 3/8 in", 60],
+      ["GRAVEL 4 in", 20],
+      ["BASINSTONE 4 in", 90],
+      ["BASINSTONE 3/8 in", 30],
+    ].map(([code, cost]) => ({ code: String(code), cost: Number(cost) }));
+    const offers = offersOfJob({ system: "US", gravel: "3/8 in", basinStone: "4 in", prices });
+    // A short ton is 907.18474 kg (NIST SP 811, appendix B).
+    expect([offers.price("gravel") * 907.18474, offers.price("basin stone") * 907.18474]).toEqual([
+      expect.closeTo(60, 9),
+      expect.closeTo(90, 9),
+    ]);
+  });
 });
 
 describe("from a finished job back into the book", () => {

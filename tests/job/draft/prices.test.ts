@@ -32,6 +32,17 @@ describe("the price list of a draft", () => {
     expect(state.price.standing.words).toBe("");
   });
 
+  it("covers a lip with one slab of the book where it is long enough, else with several", () => {
+    const wish = wishOf({ fall: 0.8, run: 3, lip: 0.6, soil: "loam", accessWidth: 2.4 }, "SI");
+    const slabs = (length: number) => {
+      const lipStones = [{ length, width: 0.3, height: 0.08, price: 40 }];
+      return draftOf({ ...wish, offers: { ...wish.offers, lipStones } }).facts.get("lipStonesPerDrop");
+    };
+    // The lip of 0.6 m with 6 in (0.152 m) of overlap is 0.752 m: one of 0.8 m, two of 0.4 m.
+    expect(slabs(0.8)).toMatchObject({ value: 1, reason: expect.stringMatching(/^One slab of the book over /) });
+    expect(slabs(0.4)).toMatchObject({ value: 2, reason: expect.stringMatching(/^2 slabs of the book over /) });
+  });
+
   it("has cable by the gauge that is typed", () => {
     const wish = wishOf({ fall: 1.1 }, "SI");
     const cable = wish.offers.products?.find(({ kind }) => kind === "cable");
