@@ -20,6 +20,13 @@ describe("Rates", () => {
     expect(tried.value("MachineHourRate")).toBe(53.79);
   });
 
+  it("calls a shipped price invented until it, or its day, is another, or all are confirmed", async () => {
+    const marks = (one: Tried): unknown[] => [1, 2, 3].map((row) => one.value("RateMarks", row));
+    expect(marks(tried)).toEqual(["invented", "invented", "invented"]);
+    expect(marks(await demo({ RateCosts: [[1.23]], RateDays: [[], [46_200]] }))).toEqual(["", "", "invented"]);
+    expect(marks(await demo({ PricesConfirmed: 46_160 }))).toEqual(["", "", ""]);
+  });
+
   it("finds codes that stand twice", async () => {
     const one = await demo({ RateCodes: [...LINES.map(() => []), ["NEW"], ["new"]] });
     expect(one.verdict("Rates", "Codes that stand twice")).toBe("FIX");
