@@ -2,13 +2,13 @@ import type { UnitSystem } from "../calc/quantity/unitSystem";
 import { parseArea } from "../xlsx/address";
 import { Job, SheetLayout, type SheetDefinition } from "./layout";
 import { cellAddress } from "./layout/address";
-import { settleBlanks } from "./layout/conditions";
+import { settleBlanks, settleRows } from "./layout/conditions";
 import { choiceLists } from "./layout/choiceLists";
 import { FACTS_SHEET } from "./layout/factCells";
 import type { WorkbookModel } from "./model";
 
-/** Puts the questions for blanks into the formulas, now that every name has its area. */
-function settle(layouts: readonly SheetLayout[], { spilled }: Job): void {
+/** Puts the addresses of rows and the questions for blanks into the formulas, now that every name has its area. */
+function settle(layouts: readonly SheetLayout[], { spilled, places: laid }: Job): void {
   const ranges = new Set(
     layouts.flatMap(({ names }) =>
       names.flatMap(({ name, area }) => (area.bottom > area.top || area.right > area.left ? [name] : [])),
@@ -30,6 +30,7 @@ function settle(layouts: readonly SheetLayout[], { spilled }: Job): void {
   const places = { isRange: (name: string) => ranges.has(name), headOf };
   for (const cells of layouts.flatMap(({ sheet }) => [...sheet.rows.values()])) {
     for (const cell of cells.values()) {
+      if (cell.formula?.includes("‹")) cell.formula = settleRows(cell.formula, laid);
       if (cell.formula?.includes("«")) cell.formula = settleBlanks(cell.formula, places);
     }
   }

@@ -1,5 +1,5 @@
 import type { Area, Conditional } from "../model";
-import { cellAddress } from "./address";
+import { cellAddress, type Ref } from "./address";
 import type { Page } from "./page";
 import { COLOR } from "./style";
 
@@ -20,6 +20,24 @@ export function allBlank(area: string): string {
 export function anyBlank(needs: readonly string[]): string {
   const each = needs.map((need) => `«${need}»`);
   return each.length === 1 ? (each[0] ?? "") : `OR(${each.join(",")})`;
+}
+
+/**
+ * A row of a named column, so that formulas below each other are the same from row to row. Where the name lies is known once
+ * all sheets are laid out: `settleRows` writes its address then.
+ */
+export function rowOf(name: string, row: number | "[#]", column = 1): string {
+  return `‹${name},${row},${column}›`;
+}
+
+/** Writes out what `rowOf` left open. */
+export function settleRows(formula: string, places: ReadonlyMap<string, Ref>): string {
+  return formula.replace(/‹(\w+),(\d+),(\d+)›/g, (_, name: string, row: string, column: string) => {
+    const place = places.get(name);
+    if (!place) throw new Error(`there is no name ${name}`);
+    const { sheet, top, left } = place.cell(Number(row), Number(column));
+    return `${sheet}!${cellAddress(top, left)}`;
+  });
 }
 
 /** What is known of places once all sheets are laid out. */

@@ -1,7 +1,8 @@
 import { ISSUE_CELLS } from "../../job/story/issue";
-import { defineSheet, type Job, type Kind, type SheetLayout } from "../layout";
+import { defineSheet, Ref, type Job, type Kind, type SheetLayout } from "../layout";
 import { formatOf, unitOf } from "../layout/formats";
 import { heightOfLines } from "../layout/textRoom";
+import { fillDown } from "./money/cells";
 
 /** Rows laid out, and rows the list may grow to: some twenty issues. */
 const ROWS = 20;
@@ -79,8 +80,11 @@ function figures(s: SheetLayout, job: Job): void {
     s.put(s.row, index + 1, { value: title, style: index === 1 || index === 2 ? "head" : "headText" }),
   );
   const top = ++s.row;
-  for (const [label, name, kind, decimals] of known) figure(s, job, [label, name, kind, decimals], s.row - top);
-  words(s, known.length);
+  for (const spec of known) figure(s, job, spec);
+  words(s);
+  // The figures come first in an issue, in the order of the table above.
+  const value = `INDEX(IssuedValues,LastIssueRow+SEQUENCE(${s.row - top},1,0))`;
+  fillDown(s, new Ref(s.name, top, 3, s.row - 1, 3), `IF(LastRevision=0,"",IF(${value}="","",${value}))`);
   const column = (name: string, at: number): void => void s.define(name, top, at, s.row - 1, at);
   column("FigureNames", 1);
   column("FiguresNow", 2);
@@ -88,12 +92,7 @@ function figures(s: SheetLayout, job: Job): void {
   column("FigureChanges", 5);
 }
 
-function figure(
-  s: SheetLayout,
-  { system }: Job,
-  [label, name, kind, decimals]: (typeof FIGURES)[number],
-  index: number,
-): void {
+function figure(s: SheetLayout, { system }: Job, [label, name, kind, decimals]: (typeof FIGURES)[number]): void {
   // A price that is held back is a sentence in place of an amount.
   const wrap = kind === "text" || kind === "money";
   const align = kind === "text" ? ("left" as const) : ("right" as const);
@@ -101,7 +100,7 @@ function figure(
   const look = { format, align, wrap };
   if (wrap) s.sheet.heights.set(s.row, heightOfLines(2));
   const unit = kind === "text" || kind === "count" || kind === "number" ? "" : unitOf(kind, system);
-  const [now, then] = [`$B$${s.row}`, `$C$${s.row}`];
+  const [what, now, then] = [`$A${s.row}`, `$B${s.row}`, `$C${s.row}`];
   const said = (cell: string): string =>
     decimals === undefined ? cell : `IF(ISNUMBER(${cell}),FIXED(${cell},${decimals}),${cell})`;
   const same =
@@ -110,33 +109,27 @@ function figure(
       : `IF(COUNT(${now},${then})=2,ROUND(${now}-${then},${decimals + 2})=0,${now}=${then})`;
   s.put(s.row, 1, { value: label, style: "label" });
   s.put(s.row, 2, { formula: `=IF(ISERROR(${name}),"",IF(${name}="","",${name}))`, style: "result", look });
-  s.put(s.row, 3, { formula: asIssued(index), style: "result", look });
+  s.put(s.row, 3, { style: "result", look });
   s.put(s.row, 4, unit.startsWith("=") ? { formula: unit, style: "unit" } : { value: unit, style: "unit" });
   s.put(s.row, 5, {
-    formula: `=IF(LastRevision=0,"",IF(${same},"","${label} "&${said(then)}&" to "&${said(now)}))`,
+    formula: `=IF(LastRevision=0,"",IF(${same},"",${what}&" "&${said(then)}&" to "&${said(now)}))`,
     style: "remark",
   });
   s.row++;
 }
 
 /** Scope, exclusions and terms count as one: which word changed, the two papers show. */
-function words(s: SheetLayout, index: number): void {
-  const [now, then] = [`$B$${s.row}`, `$C$${s.row}`];
+function words(s: SheetLayout): void {
+  const [now, then] = [`$B${s.row}`, `$C${s.row}`];
   s.put(s.row, 1, { value: "Scope, exclusions and terms", style: "label" });
   s.put(s.row, 2, { formula: `=${WORDS}`, style: "resultText", look: { wrap: false } });
-  s.put(s.row, 3, { formula: asIssued(index), style: "resultText", look: { wrap: false } });
+  s.put(s.row, 3, { style: "resultText", look: { wrap: false } });
   s.put(s.row, 4, { value: "", style: "unit" });
   s.put(s.row, 5, {
     formula: `=IF(LastRevision=0,"",IF(${now}=${then},"","the wording of scope, exclusions or terms"))`,
     style: "remark",
   });
   s.row++;
-}
-
-/** The figures come first in an issue, in the order of the table above. */
-function asIssued(index: number): string {
-  const value = `INDEX(IssuedValues,LastIssueRow+${index})`;
-  return `=IF(LastRevision=0,"",IF(${value}="","",${value}))`;
 }
 
 function list(s: SheetLayout): void {

@@ -2,9 +2,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { fromCents, lineCents } from "../../../src/calc/money/cents";
 import { orderQuantity } from "../../../src/calc/money/orderQuantity";
 import type { TAKEOFF_KEYS } from "../../../src/workbook/sheets/takeoff/takeoffColumns";
-import { assemble } from "../../../src/workbook/assemble";
-import type { Area } from "../../../src/workbook/model";
-import { LINES, MONEY_SHEETS, demo, takeoffColumn } from "./moneyJob";
+import { LINES, demo, takeoffColumn } from "./moneyJob";
 import type { Tried } from "./tried";
 
 let tried: Tried;
@@ -79,16 +77,6 @@ describe("Takeoff", () => {
     const one = await demo({ OrderLines: [["P-1", "PACKS", 40, "each", 4, "South", ""]] });
     // By hand: 25 asked, 40 ordered: 0 to order, never 15 less.
     expect([one.value("TakeoffOpen", 2), one.value("TakeoffLooks", 2)]).toEqual([0, ""]);
-  });
-
-  it("says of each line where its cost is typed: on Rates, or among the user's own", () => {
-    const { names } = assemble(MONEY_SHEETS, "US", "demo");
-    const first = (name: string): Area | undefined => names.find((one) => one.name === name)?.area;
-    const [costs, own] = [first("RateCosts"), first("OwnLines")];
-    expect(tried.value("TakeoffCostPlaces", 3)).toBe(`Rates!D${(costs?.top ?? 0) + 2}`);
-    const row = LINES.length + FREIGHT_LINE + BETWEEN + 2;
-    expect(tried.value("TakeoffCostPlaces", row)).toBe(`Takeoff!I${(own?.top ?? 0) + 1}`);
-    expect(tried.value("TakeoffKindPlaces", row)).toBe(`Takeoff!K${(own?.top ?? 0) + 1}`);
   });
 
   it("has the user's own lines where the columns' names say", () => {

@@ -20,17 +20,19 @@ export interface Place {
 interface Column {
   readonly title: string;
   readonly kind: Kind;
-  /** Formula of a row, or one that fills the column. */
-  readonly formula: string | ((row: number) => string);
+  /** Formula that fills the column. */
+  readonly formula: string;
+  /** Formula of its first row, where that is of its own. */
+  readonly first?: string;
 }
 
 /** Rows that read cells of another sheet's table, blank where that is blank. */
 function rows(s: SheetLayout, { top, left }: Place, count: number, columns: readonly Column[]): void {
   columns.forEach(({ title, kind }, index) => head(s, top, left + index, { title, kind }));
   for (let row = 1; row <= count; row++) {
-    columns.forEach(({ kind, formula }, index) =>
+    columns.forEach(({ kind, first }, index) =>
       s.put(top + row, left + index, {
-        ...(typeof formula === "string" ? {} : { formula: `=${formula(row)}` }),
+        ...(first !== undefined && row === 1 ? { formula: `=${first}` } : {}),
         style: kind === "text" ? "resultText" : "result",
         look: {
           format: kind === "text" ? "General" : formatOf(kind, s.job.system),
@@ -39,9 +41,9 @@ function rows(s: SheetLayout, { top, left }: Place, count: number, columns: read
       }),
     );
   }
-  columns.forEach(({ formula }, index) => {
-    if (typeof formula === "string")
-      fillDown(s, new Ref(s.name, top + 1, left + index, top + count, left + index), formula);
+  columns.forEach(({ formula, first }, index) => {
+    const from = top + (first === undefined ? 1 : 2);
+    fillDown(s, new Ref(s.name, from, left + index, top + count, left + index), formula);
   });
   hideBlankRows(s, { top: top + 1, left, bottom: top + count, right: left + columns.length - 1 });
 }
@@ -65,24 +67,21 @@ export function cuts(s: SheetLayout, place: Place): number {
 /** Boulders by size and the lip stones, with the most one weighs and how it is lifted. */
 export function stones(s: SheetLayout, place: Place, job: Job): void {
   heading(s, place.top, place.left, place.across, "Stones");
-  const cell = (row: number, column: number): string => `INDEX(StoneSizes,${row},${column})`;
+  const sizes = (column: number): string => `INDEX(StoneSizes,SEQUENCE(${SIZES}),${column})`;
   const size = unitLabel("size", job.system);
   // The lip stones come first: their number is known in every job, the sizes of boulders are few or many.
-  const either = (lip: string, boulder: (row: number) => string) => (row: number) =>
-    row === 1
-      ? shownIf("COUNT(LipStoneHeavy,LipStoneCount,HandLimit)=3", lip)
-      : shownIf(`COUNT(${cell(row - 1, 1)})=1`, boulder(row - 1));
+  const either = (lip: string, boulder: string): Pick<Column, "first" | "formula"> => ({
+    first: shownIf("COUNT(LipStoneHeavy,LipStoneCount,HandLimit)=3", lip),
+    formula: shownIf(`ISNUMBER(${sizes(1)})`, boulder),
+  });
   rows(s, { ...place, top: place.top + 1 }, SIZES + 1, [
-    { title: "Stone", kind: "text", formula: either('"Lip stones"', (row) => `${said(cell(row, 1), 0)}&" ${size}"`) },
-    { title: "Each up to", kind: "weight", formula: either("LipStoneHeavy", (row) => cell(row, 6)) },
-    { title: "Count", kind: "count", formula: either("LipStoneCount", (row) => cell(row, 7)) },
+    { title: "Stone", kind: "text", ...either('"Lip stones"', `${said(sizes(1), 0)}&" ${size}"`) },
+    { title: "Each up to", kind: "weight", ...either("LipStoneHeavy", sizes(6)) },
+    { title: "Count", kind: "count", ...either("LipStoneCount", sizes(7)) },
     {
       title: "Lift",
       kind: "text",
-      formula: either(
-        'IF(LipStoneHeavy<=HandLimit,"by hand","machine")',
-        (row) => `IF(LEFT(${cell(row, 8)},2)="By","by hand","machine")`,
-      ),
+      ...either('IF(LipStoneHeavy<=HandLimit,"by hand","machine")', `IF(LEFT(${sizes(8)},2)="By","by hand","machine")`),
     },
   ]);
 }

@@ -7,7 +7,8 @@ import { draftSpill } from "./draft";
 import { headings } from "./headings";
 import { single } from "./single";
 import { standing } from "./standing";
-import { columnsOfTables, tableRow } from "./tables";
+import { columnsOfTables, faultsOfTables } from "./tableColumns";
+import { tableRow } from "./tables";
 import { fillDown } from "../money/cells";
 
 /** Columns that a person reads; the others are for formulas. */
@@ -55,7 +56,7 @@ export const facts = defineSheet({
       const fact = FACTS[key];
       if (fact.type === "table") tableRow(s, job, key, bodies);
       else single(s, job, key, fact);
-      for (const at of [COLUMN.missing, COLUMN.wrongly, COLUMN.standing, COLUMN.said, COLUMN.drafts])
+      for (const at of [COLUMN.missing, COLUMN.wrongly, COLUMN.standing, COLUMN.said, COLUMN.drafts, COLUMN.fault])
         s.put(s.row, at, {});
       s.row++;
     }
@@ -67,6 +68,7 @@ export const facts = defineSheet({
       [COLUMN.likely, ofDraft(drafted.column(2), drafted.column(1))],
       [COLUMN.high, ofDraft(drafted.column(4), drafted.column(1))],
       [COLUMN.drafts, ofDraft(drafted.column(6), drafted.column(1))],
+      [COLUMN.fault, faultsOfTables(bodies)],
       [COLUMN.state, states()],
       [COLUMN.reason, reasons()],
       [COLUMN.missing, missing()],

@@ -1,115 +1,14 @@
-import { kindOf } from "../../../calc/quantity/kinds";
-import { defaultUnit, isMeasure } from "../../../calc/quantity/measures";
-import { FACTS, type FactKey } from "../../../job/facts";
-import type { ColumnFact, NumberFact, TableFact } from "../../../job/facts/fact";
+import type { FactKey } from "../../../job/facts";
+import type { ColumnFact, TableFact } from "../../../job/facts/fact";
 import { BETWEEN, HANDED_OVER, typedBlocks } from "../../../job/facts/rowsText";
 import { SHIPPED_TABLES } from "../../../job/facts/usual";
-import { inSystem } from "../../../job/facts/units";
 import type { Job, SheetLayout } from "../../layout";
 import { areaAddress, cellAddress, Ref } from "../../layout/address";
-import { COLUMN, MARKED_TABLES, takes } from "../../layout/factCells";
-import { fillDown } from "../money/cells";
-import { cellsIn, DATED, DAYS } from "./formulas";
+import { COLUMN, MARKED_TABLES } from "../../layout/factCells";
+import { cellsIn } from "./formulas";
+import { cellsOf, LONGEST_SEARCHED, tableOf, typedOver, workedWhole } from "./tableCells";
+import type { Bodies } from "./tableColumns";
 import { draftedHere, typedHere } from "./typedHere";
-
-/** Tables longer than this are looked through by their readers. */
-const LONGEST_SEARCHED = 50;
-
-/** Where the columns of tables stand that are looked through for what cannot be read, below the facts. */
-export interface Bodies {
-  readonly first: number;
-  readonly last: number;
-  readonly next: number;
-}
-
-function tableOf(key: FactKey): TableFact | undefined {
-  const fact = FACTS[key] as TableFact | { readonly type: "number" | "text" | "choice" };
-  return fact.type === "table" ? fact : undefined;
-}
-
-/** The cells of a table's column, by its name or its place in the table. */
-function cellsOf(job: Job, table: TableFact, column: ColumnFact): Ref | undefined {
-  const named = job.places.get(column.name ?? table.name);
-  if (!named) return undefined;
-  const cells = named.column(column.name === undefined ? column.at : 1);
-  // A table may end in a row of the workbook's own.
-  const bottom = Math.min(cells.bottom, cells.top + table.rows - 1);
-  return new Ref(cells.sheet, cells.top, cells.left, bottom, cells.right);
-}
-
-/** One row for each column of numbers: how many of its cells hold no number, or one out of range, and what to type. */
-export function columnsOfTables(s: SheetLayout, job: Job, first: number): Bodies {
-  let row = first;
-  s.put(row - 1, 1, { value: "Columns of tables", style: "headText" });
-  s.put(row - 1, 2, { value: "Wrong cells", style: "head" });
-  for (const key of Object.keys(FACTS) as FactKey[]) {
-    const table = tableOf(key);
-    if (!table || table.rows > LONGEST_SEARCHED) continue;
-    for (const column of Object.values(table.columns)) {
-      const cells = cellsOf(job, table, column);
-      if (column.type !== "number" || !cells) continue;
-      columnRow(s, job, row++, table, column, cells);
-    }
-  }
-  const column = (at: number): Ref => new Ref(s.name, first, at, row - 1, at);
-  const [tables, counts] = [COLUMN.label, COLUMN.yours].map((at) =>
-    areaAddress({ top: first, left: at, bottom: row - 1, right: at }),
-  );
-  fillDown(s, column(COLUMN.company), `IF(${counts}>0,${tables},"")`);
-  return { first, last: row - 1, next: row };
-}
-
-function columnRow(
-  s: SheetLayout,
-  job: Job,
-  row: number,
-  table: TableFact,
-  column: ColumnFact<NumberFact>,
-  cells: Ref,
-): void {
-  const at = (place: number): string => cellAddress(row, place);
-  const area = `${cells.sheet}!${areaAddress(cells, true)}`;
-  const [least, most] = inSystem(column.range, job.system);
-  const [lowest, highest] = [at(COLUMN.least), at(COLUMN.most)];
-  s.put(row, COLUMN.label, { value: table.name });
-  s.put(row, COLUMN.yours, {
-    // An error that reached a worked cell is told where it arose.
-    formula:
-      `=IFERROR(SUMPRODUCT(ISTEXT(${area})*(${area}<>"")),0)+IF(ISERROR(SUM(${area})),${column.worked ? 0 : 1},` +
-      `IF(COUNT(${area})=0,0,(MIN(${area})<${lowest})+(MAX(${area})>${highest})))`,
-  });
-  s.put(row, COLUMN.company, {});
-  if (workedWhole(table)) s.put(row, COLUMN.assumed, { formula: `=${typedOver(cells)}` });
-  // A reader for each of its cells would make thousands: a text is said to be wrong, with the number or formula to type.
-  const unit = isMeasure(column.kind) ? defaultUnit(column.kind, job.system) : undefined;
-  const example = kindOf(unit ?? "")?.examples.split(/, | or /)[0];
-  const read = unit && example ? `; for ${example} type =RILL.QTY("${example.replace(/"/g, '""')}","${unit}")` : "";
-  const asked = `In its cells of "${column.question}" type ${takes(column, job.system).replace(/, like .*/, "")}${read}`;
-  const day = `IFERROR(SUMPRODUCT(ISNUMBER(${area})*(${area}>=${DAYS.first})*(${area}<=${DAYS.last})),0)>0`;
-  s.put(
-    row,
-    COLUMN.note,
-    DATED.has(column.kind) && most < DAYS.first
-      ? { formula: `=IF(${day},"Excel made a date of it. ","")&"${asked.replace(/"/g, '""')}"` }
-      : { value: asked },
-  );
-  s.put(row, COLUMN.least, { value: least });
-  s.put(row, COLUMN.most, { value: most });
-}
-
-/** Whether the workbook fills every column until somebody types over it. */
-function workedWhole(table: TableFact): boolean {
-  return Object.values(table.columns).every(({ worked }) => worked);
-}
-
-/** How many cells of a column that the workbook fills hold something else than a formula. */
-function typedOver(cells: Ref): string {
-  const formulas = Array.from(
-    { length: cells.bottom - cells.top + 1 },
-    (_, index) => `ISFORMULA(${cells.sheet}!${cellAddress(cells.top + index, cells.left)})`,
-  );
-  return `COUNTA(${cells.sheet}!${areaAddress(cells, true)})-(${formulas.join("+")})`;
-}
 
 /** Columns as areas, those that stand side by side as one. */
 function sideBySide(columns: readonly Ref[]): Ref[] {
@@ -180,8 +79,6 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
     draftedHere(s, row);
   }
   if (HANDED_OVER.has(key)) s.put(row, COLUMN.rows, { formula: joined(job, table, cells.yours) });
-  const wrong = `MATCH("${table.name}",${body(COLUMN.company)},0)`;
-  s.put(row, COLUMN.fault, { formula: `=IFERROR(INDEX(${body(COLUMN.note)},${wrong}),"")` });
   s.put(row, COLUMN.used, {
     formula: `=IF(${cells.fault}<>"",NA(),IF(${cells.yours}="",${cells.assumed}&"",${cells.yours}))`,
     style: "result",

@@ -1,5 +1,6 @@
 import type { Job, Ref, SheetLayout } from "../../layout";
 import { cellAddress } from "../../layout/address";
+import { rowOf } from "../../layout/conditions";
 import { validationFor } from "../../layout/inputRule";
 import { head } from "../../layout/tableHead";
 import type { Kind } from "../../layout/formats";
@@ -49,9 +50,9 @@ export function surface(s: SheetLayout, job: Job): Ref {
   put(top, H.edge, `IF(${at(top, C.dig)}="",${at(top, H.lip)},${at(top, C.dig)})`);
   for (let drop = 1; drop <= MOST_DROPS; drop++) {
     const row = top + drop;
-    const tread = `INDEX(Treads,${drop})`;
+    const tread = rowOf("Treads", drop);
     const bed = at(row, C.bed);
-    put(row, C.place, `IF(${bed}="","","Bed below drop ${drop}")`, "text");
+    s.put(row, C.place, { style: "resultText" });
     put(
       row,
       C.station,
@@ -62,16 +63,18 @@ export function surface(s: SheetLayout, job: Job): Ref {
     put(row, C.bed, `IF(${at(row, C.station)}="","",TopLipLevel-${at(row, H.fallen)})`);
     s.put(row, C.deeper, { style: "input", look: { format: "#,##0.00", align: "right" } });
     put(row, C.dig, `IF(${bed}="","",${bed}-ShelfDepth-N(${at(row, C.deeper)}))`);
-    put(row, C.width, `IF(${at(row, C.dig)}="","",${width})`, "length", "#,##0.00");
+    s.put(row, C.width, { style: "result", look: { format: "#,##0.00" } });
     s.put(row, C.step, { style: "result", look: { format: LEVEL } });
     put(row, H.ends, `${at(row - 1, H.ends)}+N(${tread})`);
-    put(row, H.fallen, `${at(row - 1, H.fallen)}+N(INDEX(Drops,${drop}))`);
+    put(row, H.fallen, `${at(row - 1, H.fallen)}+N(${rowOf("Drops", drop)})`);
     for (const column of [H.edge, H.lip])
       put(row, column, `IF(${at(row, C.dig)}="",${at(row - 1, column)},${bed}-ShelfDepth)`);
   }
   const bottom = top + MOST_DROPS + 1;
   const dug = down(s, top + 1, C.dig).text;
   const step = down(s, top + 1, C.step).cells;
+  const places = down(s, top + 1, C.place).cells;
+  fillDown(s, places, `IF(${down(s, top + 1, C.bed).text}="","","Bed below drop "&SEQUENCE(${MOST_DROPS}))`);
   fillDown(s, step, `IF(${dug}="","",${down(s, top, H.edge).text}-${dug})`);
   s.put(bottom, C.place, { value: "Edge of the basin", style: "resultText" });
   put(
@@ -82,7 +85,10 @@ export function surface(s: SheetLayout, job: Job): Ref {
     "#,##0.00",
   );
   put(bottom, C.dig, `IF(${at(bottom, C.station)}="","",${at(bottom - 1, H.edge)})`);
-  put(bottom, C.width, `IF(${at(bottom, C.dig)}="","",${width})`, "length", "#,##0.00");
+  s.put(bottom, C.width, { style: "result", look: { format: "#,##0.00" } });
+  const below = MOST_DROPS + 1;
+  const wide = down(s, top + 1, C.width, below).cells;
+  fillDown(s, wide, `IF(${down(s, top + 1, C.dig, below).text}="","",${width})`, WIDTH);
   for (const column of [C.step, C.deeper]) s.put(bottom, column, { style: "result" });
   put(bottom, C.bed, `IF(COUNT(${at(bottom, C.dig)},ShelfDepth)<2,"",${at(bottom, C.dig)}+ShelfDepth)`);
   s.define("SurfaceStations", top, C.station, bottom, C.step);

@@ -1,8 +1,10 @@
-import { hideBlankRows, whenFilled } from "../../layout/conditions";
+import { hideBlankRows, rowOf, whenFilled } from "../../layout/conditions";
 import { formatOf } from "../../layout/formats";
 import { validationFor } from "../../layout/inputRule";
 import { head } from "../../layout/tableHead";
-import type { Job, SheetLayout } from "../../layout";
+import { Ref, type Job, type SheetLayout } from "../../layout";
+import type { Origin } from "../../model";
+import { fillDown } from "../money/cells";
 
 const MOST_DROPS = 12;
 const FREE_POINTS = 3;
@@ -97,6 +99,12 @@ export function points(s: SheetLayout, job: Job): number {
   for (const [name, level, needs] of rows)
     row(s, { value: name }, `IF(MIN(${needs.map((n) => `COUNT(${n})`).join(",")})=0,"",${level.slice(1)})`);
   for (let drop = 1; drop <= MOST_DROPS; drop++) lipRow(s, drop);
+  const drops = `SEQUENCE(${MOST_DROPS})`;
+  fillDown(
+    s,
+    new Ref(s.name, s.row - MOST_DROPS, 1, s.row - 1, 1),
+    `IF(ISNUMBER(Drops),"Lip "&${drops}&IF(${drops}=1,", spillway box",""),"")`,
+  );
   hideBlankRows(s, { top: s.row - MOST_DROPS, left: 1, bottom: s.row - 1, right: 5 }, isReading);
   for (let free = 0; free < FREE_POINTS; free++) freeRow(s);
   const bottom = s.row - 1;
@@ -109,7 +117,7 @@ export function points(s: SheetLayout, job: Job): number {
   return bottom - top + 1;
 }
 
-function row(s: SheetLayout, name: { value: string } | { formula: string }, level: string, fallen?: string): void {
+function row(s: SheetLayout, name: { value?: string }, level: string, fallen?: string): void {
   s.put(s.row, 1, { ...name, style: "resultText" });
   s.put(s.row, 2, { formula: `=${level}`, style: "result", look: { format: LEVEL } });
   reading(s);
@@ -151,12 +159,13 @@ function freeRow(s: SheetLayout): void {
 
 /** A lip, as far as there are drops: the top lip less all that has fallen above it. Unused drops may lie between. */
 function lipRow(s: SheetLayout, drop: number): void {
-  const height = `INDEX(Drops,${drop})`;
+  const height = rowOf("Drops", drop);
   const used = `ISNUMBER(${height})`;
-  const above = drop === 1 ? "0" : `MAX(0,E${s.row - drop + 1}:E${s.row - 1})`;
+  // From the row above the first lip, in which nothing has fallen.
+  const above = `MAX(0,$E$${s.row - drop}:E${s.row - 1})`;
   row(
     s,
-    { formula: `=IF(${used},"Lip ${drop}${drop === 1 ? ", spillway box" : ""}","")` },
+    {},
     `IF(AND(${used},COUNT(TopLipLevel)=1),TopLipLevel-E${s.row}+${height},"")`,
     `IF(${used},${above}+${height},"")`,
   );
@@ -201,17 +210,22 @@ export function stakes(s: SheetLayout): number {
   );
   s.row++;
   for (let row = 1; row <= rows; row++) {
-    const cell = (column: number): string => `INDEX(SurfaceStations,${row + 1},${column})`;
-    const shown = (formula: string): string => `=IF(COUNT(${cell(2)})=0,"",${formula})`;
-    s.put(s.row, 1, { formula: shown(`INDEX(SurfacePlaces,${row + 1})`), style: "resultText" });
-    s.put(s.row, 2, { formula: shown(cell(2)), style: "result", look: { format: LEVEL } });
+    s.put(s.row, 1, { style: "resultText" });
+    s.put(s.row, 2, { style: "result", look: { format: LEVEL } });
     reading(s);
-    s.put(s.row, 5, { formula: shown(cell(1)), style: "result", look: { format: "#,##0.00" } });
-    const origin = { label: "Offset, either side", source: "by definition: half the width" };
-    s.put(s.row, 6, { formula: shown(`${cell(3)}/2`), style: "result", look: { format: "#,##0.00" }, origin });
+    for (const column of [5, 6]) s.put(s.row, column, { style: "result", look: { format: "#,##0.00" } });
     s.row++;
   }
   const bottom = s.row - 1;
+  // All but the first place, the back of the berm's crest.
+  const surface = `SEQUENCE(${rows},1,2)`;
+  const station = (column: number): string => `INDEX(SurfaceStations,${surface},${column})`;
+  const fillColumn = (column: number, formula: string, origin?: Origin): void =>
+    fillDown(s, new Ref(s.name, top, column, bottom, column), `IF(ISNUMBER(${station(2)}),${formula},"")`, origin);
+  fillColumn(1, `INDEX(SurfacePlaces,${surface})`);
+  fillColumn(2, station(2));
+  fillColumn(5, station(1));
+  fillColumn(6, `${station(3)}/2`, { label: "Offset, either side", source: "by definition: half the width" });
   hideBlankRows(s, { top, left: 1, bottom, right: 6 }, isReading);
   s.define("StakePoints", top, 1, bottom, 2);
   s.define("StakeReadings", top, 3, bottom, 4);

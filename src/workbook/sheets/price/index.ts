@@ -6,7 +6,7 @@ import { chosen, results } from "./priceResults";
 import { options, settings } from "./priceSettings";
 import { OPTION_IN_USE, priceNeeds } from "./priceNeeds";
 import { optionWords } from "./optionWords";
-import { priceTable } from "./priceTable";
+import { hoursCosts, priceTable, type Extra } from "./priceTable";
 import { wanted } from "./wanted";
 import { wantedMarkups } from "./wantedMarkups";
 import { quoteTerms, termResults } from "../quote/quoteTerms";
@@ -32,17 +32,19 @@ export const price = defineSheet({
     options(s, job);
     wanted(s);
     s.section("From cost to price");
-    const table = priceTable(s, job, laborCosts(job));
+    const extra = laborCosts(job);
+    const table = priceTable(s, job, extra);
     results(s, table);
     const builtUp = areaFrom(top);
     s.pageBreak();
-    odds(s);
+    odds(s, table);
     checks(s);
     s.checksHere();
     // Quote prints the terms; here they are typed.
     s.notPrinted();
     quoteTerms(s, job);
     priceNeeds(s, job, [asked, builtUp]);
+    hoursCosts(s, job, extra);
     wantedMarkups(s);
     optionWords(s);
     termResults(s);
@@ -51,7 +53,7 @@ export const price = defineSheet({
 });
 
 /** Hours are costed on Hours, unless their lines are on Takeoff already. */
-function laborCosts(job: Job): { labor?: string; machine?: string } {
+function laborCosts(job: Job): Extra {
   const counted = job.takeoffLines.some(({ category }) => category === "Labor" || category === "Equipment");
   if (counted || !job.names.has("LaborCost")) return {};
   return { labor: "LaborCost", machine: "MachineCost" };

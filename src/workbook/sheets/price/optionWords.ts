@@ -4,19 +4,16 @@ import { CHANGE_ROWS } from "./priceSettings";
 /** What the client reads of each option that differs from A: the names of its changes, without their amounts. */
 export function optionWords(s: SheetLayout): void {
   s.section("What differs, in the client's words");
-  const named = (option: "B" | "C"): string =>
-    `IF(N(INDEX(OptionChanges${option},[#]))=0,"",INDEX(OptionChanges,[#],1)&"")`;
-  const top = s.row;
-  for (let row = 1; row <= CHANGE_ROWS; row++) {
-    (["B", "C"] as const).forEach((option, index) =>
-      s.put(s.row, 1 + 2 * index, {
-        across: 2 + 2 * index,
-        formula: `=${named(option).replaceAll("[#]", String(row))}`,
-        style: "plain",
-      }),
-    );
-    s.row++;
-  }
-  s.define("DifferencesB", top, 1, s.row - 1, 1);
-  s.define("DifferencesC", top, 3, s.row - 1, 3);
+  s.table({
+    rows: CHANGE_ROWS,
+    columns: (["B", "C"] as const).map((option) => ({
+      key: option,
+      title: `Option ${option}`,
+      kind: "text" as const,
+      name: `Differences${option}`,
+      across: 2,
+      whole: true as const,
+      formula: `=IF(ISNUMBER(OptionChanges${option})*(OptionChanges${option}<>0),INDEX(OptionChanges,0,1)&"","")`,
+    })),
+  });
 }

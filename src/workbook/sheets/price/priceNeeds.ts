@@ -1,10 +1,10 @@
 import { COST_KIND_WORDS, TAX_BASES } from "../../../calc/money/costKinds";
 import { NAMED_PARTS, PRICE_PARTS, type PricePart } from "../../../job/standing";
 import { partOf, TAKEOFF_PARTS } from "../../../job/takeoff/parts";
-import type { Both, Job, SheetLayout } from "../../layout";
+import { Ref, type Both, type Job, type SheetLayout } from "../../layout";
 import { areaAddress } from "../../layout/address";
 import type { Area } from "../../model";
-import { fill } from "../money/cells";
+import { fill, fillDown } from "../money/cells";
 import { MARK } from "../rates/asShipped";
 
 /** Sheets of which the price takes nothing. */
@@ -46,43 +46,42 @@ export function priceNeeds(s: SheetLayout, job: Job, own: readonly Area[]): void
 }
 
 function neededParts(s: SheetLayout, job: Job): void {
-  const parts: readonly { name: string; where: string; missing: string; invented: string }[] = [
-    ...TAKEOFF_PARTS.map((name) => ({
-      name,
-      where: [...sheetsOf(job, name), "Takeoff"].join(", "),
-      missing: `COUNTIFS(TakeoffParts,"${name}",TakeoffLooks,"no *")`,
-      invented: `COUNTIFS(TakeoffParts,"${name}",TakeoffMarks,"${MARK}")`,
-    })),
-    ...(Object.keys(PRICE_PARTS) as PricePart[]).map((part) => ({
+  const own = Object.keys(PRICE_PARTS) as PricePart[];
+  const parts: readonly { name: string; where: string }[] = [
+    ...TAKEOFF_PARTS.map((name) => ({ name, where: [...sheetsOf(job, name), "Takeoff"].join(", ") })),
+    ...own.map((part) => ({
       name: job.pick<string>(PRICE_PARTS[part] as Both<string>),
       where: part === "labor" || part === "machines" ? "Hours, Rates" : "Price",
-      missing: missingOf(job, part),
-      invented: "",
     })),
   ];
-  const head = s.row;
   const table = s.table({
     rows: parts.length,
     columns: [
       { key: "part", title: "What is needed", kind: "text", fixed: parts.map(({ name }) => name) },
       { key: "where", title: "Where it is found", kind: "text", fixed: parts.map(({ where }) => where) },
       { key: "missing", title: "Unknown", kind: "count", name: "NeedsMissing" },
-      { key: "rank", title: "No.", kind: "count", formula: `=IF([missing]>0,1+MAX($D$${head}:[rank:above]),"")` },
-      {
-        key: "named",
-        title: "Named",
-        kind: "text",
-        name: "NamesMissing",
-        across: 2,
-        formula: `=IF([rank]="","",IF([rank]>${NAMED_PARTS},"",[part]))`,
-      },
+      { key: "named", title: "The first of them", kind: "text", across: 3, whole: NAMED_PARTS },
       { key: "invented", title: "Invented", kind: "count", name: "NeedsInvented" },
     ],
   });
-  parts.forEach(({ missing, invented }, index) => {
-    fill(s, table.cell("missing", index + 1), missing, { label: "Unknown", source: "by definition: a count" });
-    if (invented) fill(s, table.cell("invented", index + 1), invented);
-  });
+  const ofTakeoff = (key: string): Ref => {
+    const { top, left } = table.cell(key, 1);
+    return new Ref(s.name, top, left, top + TAKEOFF_PARTS.length - 1, left);
+  };
+  const names = areaAddress(ofTakeoff("part"));
+  const named = table.cell("named", 1);
+  const first = s.define("NamesMissing", named.top, named.left, named.top + NAMED_PARTS - 1, named.left);
+  fillDown(
+    s,
+    first,
+    `IFERROR(INDEX(FILTER(${areaAddress(table.column("part"))},NeedsMissing>0),SEQUENCE(${NAMED_PARTS})),"")`,
+  );
+  const counted = { label: "Unknown", source: "by definition: a count" };
+  fillDown(s, ofTakeoff("missing"), `COUNTIFS(TakeoffParts,${names},TakeoffLooks,"no *")`, counted);
+  fillDown(s, ofTakeoff("invented"), `COUNTIFS(TakeoffParts,${names},TakeoffMarks,"${MARK}")`);
+  own.forEach((part, index) =>
+    fill(s, table.cell("missing", TAKEOFF_PARTS.length + index + 1), missingOf(job, part), counted),
+  );
 }
 
 /** The sheets that ask for a part of the takeoff. */

@@ -1,10 +1,11 @@
 import { COST_KINDS } from "../../../calc/money/costKinds";
-import type { SheetLayout } from "../../layout";
+import type { SheetLayout, TableRef } from "../../layout";
+import { areaAddress } from "../../layout/address";
 import { costLabel } from "../money/costKinds";
 import { OPTIONS } from "./priceTable";
 
 /** Three-point costs of the quoted option, and what they come to with the confidence wanted. */
-export function odds(s: SheetLayout): void {
+export function odds(s: SheetLayout, prices: TableRef): void {
   s.section("Odds of the cost");
   s.note(
     "Say how far each cost may fall or rise. The odds follow from the three guesses (beta-PERT): a guide, not a promise.",
@@ -25,7 +26,12 @@ export function odds(s: SheetLayout): void {
     max: 1,
     message: "0: each cost for itself. 1: all good or all bad, as in a wet month. 30% is a rule of thumb.",
   });
-  const likely = `CHOOSE(MATCH(ChosenOption,{"A","B","C"},0),${OPTIONS.map((letter) => `INDEX(Costs${letter},[#])`).join(",")})`;
+  // Without overhead and contingency.
+  const costs = OPTIONS.map((letter) => {
+    const { top, left } = prices.cell(`cost${letter}`, 1);
+    return areaAddress({ top, left, bottom: top + COST_KINDS.length - 1, right: left });
+  });
+  const likely = `CHOOSE(MATCH(ChosenOption,{"A","B","C"},0),${costs.join(",")})`;
   const side = (key: string, title: string, message: string) => ({
     key,
     title,
@@ -47,7 +53,7 @@ export function odds(s: SheetLayout): void {
         formula:
           '=IF(ISNUMBER([likely]),ROUND([likely]*(1-IF(ISTEXT([below]),0,IF([below]>1,1,[below]))),MoneyDigits),"")',
       },
-      { key: "likely", title: "Likely", kind: "money", formula: `=IF(COUNT(TotalCost)=0,"",${likely})` },
+      { key: "likely", title: "Likely", kind: "money", whole: true, formula: `=IF(COUNT(TotalCost)=0,"",${likely})` },
       {
         key: "high",
         title: "High",

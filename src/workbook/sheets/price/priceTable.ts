@@ -1,9 +1,9 @@
 import { originOf } from "../../layout/forms";
 import { shippedPricing } from "../../../book/shipped/office";
 import { COST_KINDS, costKindWord, type CostKind } from "../../../calc/money/costKinds";
-import type { Job, Ref, SheetLayout, TableRef } from "../../layout";
+import { Ref, type Job, type SheetLayout, type TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
-import { fill } from "../money/cells";
+import { fill, fillDown } from "../money/cells";
 import { costLabel } from "../money/costKinds";
 import { MARKUPS_IN_USE } from "./wantedMarkups";
 
@@ -13,7 +13,7 @@ export const OPTIONS = ["A", "B", "C"] as const;
 const KINDS = COST_KINDS.length;
 
 /** Costs and prices of the three options, line by line, with the markups between. */
-export function priceTable(s: SheetLayout, job: Job, extra: Readonly<Partial<Record<CostKind, string>>>): TableRef {
+export function priceTable(s: SheetLayout, job: Job, extra: Extra): TableRef {
   const option = (letter: string) => [
     { key: `cost${letter}`, title: `${letter}: cost`, kind: "money" as const, name: `Costs${letter}` },
     {
@@ -21,6 +21,7 @@ export function priceTable(s: SheetLayout, job: Job, extra: Readonly<Partial<Rec
       title: `${letter}: price`,
       source: "by definition: cost and its markup, rounded to a cent",
       kind: "money" as const,
+      whole: true as const,
       formula: `=IF([cost${letter}]="","",ROUND([cost${letter}]*(1+[used]),MoneyDigits))`,
     },
   ];
@@ -40,7 +41,7 @@ export function priceTable(s: SheetLayout, job: Job, extra: Readonly<Partial<Rec
         name: "Markups",
         input: { min: 0, max: 10, message: "Share of the cost that is added to it." },
       },
-      { key: "used", title: "In use", kind: "share", name: "MarkupsUsed", formula: MARKUPS_IN_USE },
+      { key: "used", title: "In use", kind: "share", name: "MarkupsUsed", whole: true, formula: MARKUPS_IN_USE },
       ...OPTIONS.flatMap(option),
     ],
     usual: shippedPricing(job.system).markups.map((markup) => [markup]),
@@ -53,28 +54,35 @@ export function priceTable(s: SheetLayout, job: Job, extra: Readonly<Partial<Rec
   return table;
 }
 
+/** What Hours adds to each kind of cost, below the printed sheet, for formulas to read. */
+export function hoursCosts(s: SheetLayout, job: Job, extra: Extra): void {
+  s.section("Costs from Hours");
+  const table = s.table({
+    rows: KINDS,
+    columns: [
+      { key: "line", title: "Cost", kind: "text", fixed: COST_KINDS.map((kind) => costLabel(kind, job.system)) },
+      { key: "hours", title: "From Hours", kind: "money", name: "HoursCosts", fixed: COST_KINDS.map(() => 0) },
+    ],
+  });
+  COST_KINDS.forEach((kind, row) => {
+    if (extra[kind]) fill(s, table.cell("hours", row + 1), `N(${extra[kind]})`);
+  });
+}
+
+/** Names of costs that stand on Hours. */
+export type Extra = Readonly<Partial<Record<CostKind, string>>>;
+
 /** Costs of one option: the takeoff with the changes of the option, then overhead and contingency on their sum. */
-function costs(
-  s: SheetLayout,
-  table: TableRef,
-  letter: string,
-  index: number,
-  extra: Readonly<Partial<Record<CostKind, string>>>,
-): void {
+function costs(s: SheetLayout, table: TableRef, letter: string, index: number, extra: Extra): void {
   const key = `cost${letter}`;
   // Nothing is known of the cost while no line of it is.
   const nothing = `COUNT(${["TakeoffCosts", ...Object.values(extra)].join(",")})=0`;
   const used = (formula: string): string =>
     `=IF(${index === 0 ? nothing : `OR(${nothing},INDEX(OptionNames,${index + 1})="")`},"",${formula})`;
-  COST_KINDS.forEach((kind, row) => {
-    const word = costKindWord(kind, s.job.system);
-    const parts = [`SUMIFS(TakeoffCosts,TakeoffKinds,"${word}")`, extra[kind] ? `N(${extra[kind]})` : ""].filter(
-      Boolean,
-    );
-    if (index > 0) parts.push(`SUMIFS(OptionChanges${letter},OptionKinds,"${word}")`);
-    fill(s, table.cell(key, row + 1), used(`ROUND(${parts.join("+")},MoneyDigits)`));
-  });
+  const changes = index > 0 ? `+SUMIFS(OptionChanges${letter},OptionKinds,CostKinds)` : "";
   const first = table.cell(key, 1);
+  const kinds = new Ref(s.name, first.top, first.left, first.top + KINDS - 1, first.left);
+  fillDown(s, kinds, used(`ROUND(SUMIFS(TakeoffCosts,TakeoffKinds,CostKinds)+HoursCosts${changes},MoneyDigits)`));
   const direct = `SUM(${cellAddress(first.top, first.left)}:${cellAddress(first.top + KINDS - 1, first.left)})`;
   const hours = `IF(CrewHours="",0,OverheadPerHour*CrewHours*${crewShare(s.job, index)})`;
   const overhead = `ROUND(IF(OverheadBy="crew hours",${hours},OverheadShare*${direct}),MoneyDigits)`;

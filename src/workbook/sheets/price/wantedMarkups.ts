@@ -5,13 +5,8 @@ import { costLabel } from "../money/costKinds";
 /** Rows of the price table: the kinds of cost, overhead, contingency. */
 const ROWS = COST_KINDS.length + 2;
 
-const numbered = (formula: (row: number) => string): string[] =>
-  Array.from({ length: ROWS }, (_, index) => formula(index + 1));
-
-/** The markup a line is priced with, row by row: the typed one, unless a price of one's own asks for another. */
-export const MARKUPS_IN_USE = numbered(
-  (row) => `=IF(N(MarkupWay)=0,[markup]+0,INDEX(CHOOSE(MarkupWay,Markups1,Markups2,Markups3),${row}))`,
-);
+/** The markups the lines are priced with: those typed, unless a price of one's own asks for others. */
+export const MARKUPS_IN_USE = "=IF(N(MarkupWay)=0,[markup]+0,CHOOSE(MarkupWay,Markups1,Markups2,Markups3))";
 
 /**
  * The markups that make a wanted price, three ways: all in proportion, one on every cost, only the largest cost's. In each,
@@ -47,7 +42,8 @@ export function wantedMarkups(s: SheetLayout): void {
     formula: `=IF(ISNUMBER(PriceAsked),IF(MIN(QuotedCosts)<0,0,IF(${possible(1)},1,IF(${possible(2)},2,IF(${possible(3)},3,0)))),0)`,
   });
   s.skip();
-  const choice = 'MATCH(ChosenOption,{"A","B","C"},0)';
+  // Nothing is quoted of an option that there is not.
+  const of = 'CHOOSE(IFERROR(MATCH(ChosenOption,{"A","B","C"},0),4),CostsA,CostsB,CostsC,REPT(CostsA,0))';
   const rate = {
     source: "by definition: (price − cost) / sum of cost × markup, or the price over the cost less 1",
     kind: "share" as const,
@@ -57,18 +53,18 @@ export function wantedMarkups(s: SheetLayout): void {
     title,
     ...rate,
     name: `Shares${way}`,
-    formula: `=IF(ISNUMBER(PriceAsked),IF([cost]=0,[typed],ROUND(${share},9)),0)`,
+    whole: true as const,
+    formula: `=IF(ISNUMBER(PriceAsked),IF([cost]=0,[typed],ROUND(${share},9)),0*[cost])`,
   });
   const fitted = (way: number, title: string) => ({
     key: `fitted${way}`,
     title,
     ...rate,
     name: `Markups${way}`,
-    formula: numbered(
-      (row) =>
-        `=IF(AND(${row}=LargestCost,[cost]>0,ISNUMBER(PriceAsked)),` +
-        `ROUND((PriceAsked-SUMPRODUCT(ROUND(QuotedCosts*(1+Shares${way}),MoneyDigits))+ROUND([cost]*(1+[share${way}]),MoneyDigits))/[cost]-1,9),[share${way}])`,
-    ),
+    whole: true as const,
+    formula:
+      `=IF((SEQUENCE(${ROWS})=LargestCost)*([cost]>0)*ISNUMBER(PriceAsked),` +
+      `ROUND((PriceAsked-SUMPRODUCT(ROUND(QuotedCosts*(1+Shares${way}),MoneyDigits))+ROUND([cost]*(1+[share${way}]),MoneyDigits))/[cost]-1,9),[share${way}])`,
   });
   s.table({
     rows: ROWS,
@@ -84,17 +80,17 @@ export function wantedMarkups(s: SheetLayout): void {
         title: "Quoted",
         kind: "money",
         name: "QuotedCosts",
-        formula: numbered(
-          (row) =>
-            `=IF(ISNUMBER(${choice}),N(CHOOSE(${choice},INDEX(CostsA,${row}),INDEX(CostsB,${row}),INDEX(CostsC,${row}))),0)`,
-        ),
+        source: "by definition: the costs of the option that is quoted",
+        whole: true,
+        formula: `=IF(${of}="",0,${of})`,
       },
       {
         key: "typed",
         title: "Typed",
         kind: "share",
         name: "TypedMarkups",
-        formula: numbered((row) => `=INDEX(Markups,${row})+0`),
+        whole: true,
+        formula: "=Markups+0",
       },
       column(1, "In proportion", "IF(QuotedMarkup>0,[typed]*(PriceAsked-QuotedCost)/QuotedMarkup,-1)"),
       column(2, "One for all", "PriceAsked/QuotedCost-1"),

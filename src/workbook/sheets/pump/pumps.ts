@@ -1,3 +1,4 @@
+import { rowOf } from "../../layout/conditions";
 import type { Job, SheetLayout } from "../../layout";
 import { CURVE_PAIRS, DEMO_PUMPS, PUMP_ROWS } from "./demo";
 
@@ -64,8 +65,8 @@ export function ranking(s: SheetLayout): void {
   s.note(
     "As many of each as the flow needs, up to three side by side at full speed, without what their risers cost. Those that meet the flow come first, the cheapest to own on top.",
   );
-  const from = (column: number, row: "0" | "[#]" = "0"): string =>
-    `=IF(INDEX(PumpRanking,${row},${column})="","",INDEX(PumpRanking,${row},${column}))`;
+  const shown = (cells: string): string => `=IF(${cells}="","",${cells})`;
+  const from = (column: number): string => shown(`INDEX(PumpRanking,0,${column})`);
   s.table({
     rows: PUMP_ROWS,
     columns: [
@@ -76,7 +77,7 @@ export function ranking(s: SheetLayout): void {
       { key: "head", title: "Head", kind: "head", whole: true, formula: from(5) },
       { key: "energy", title: "Energy per year", kind: "money", whole: true, formula: from(6) },
       { key: "own", title: "Cost to own", kind: "money", whole: true, formula: from(7) },
-      { key: "verdict", title: "Verdict", kind: "text", formula: from(8, "[#]"), across: 8 },
+      { key: "verdict", title: "Verdict", kind: "text", formula: shown(rowOf("PumpRanking", "[#]", 8)), across: 8 },
     ],
   });
   // Room for a verdict of two lines.

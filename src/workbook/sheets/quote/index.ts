@@ -1,9 +1,10 @@
-import { defineSheet, type SheetLayout } from "../../layout";
+import { defineSheet, Ref, type SheetLayout } from "../../layout";
 import { hideBlankRows } from "../../layout/conditions";
 import { STYLE } from "../../layout/style";
+import { fillDown } from "../money/cells";
 import { OPTIONS } from "../price/priceTable";
 import { NO_PRICE } from "./noPrice";
-import { list, QUOTE_COLUMNS, quoteCautions, scope, sentence } from "./quoteText";
+import { list, QUOTE_COLUMNS, quoteCautions, rowFrom, scope, sentence } from "./quoteText";
 import { EXCLUSION_ROWS, STAGE_ROWS, TERM_ROWS } from "./quoteTerms";
 
 /**
@@ -34,7 +35,7 @@ export const quote = defineSheet({
     list(s, "TermLines", TERM_ROWS);
     s.pageBreak();
     block(s, "Please know");
-    quoteCautions(job).forEach((text) => sentence(s, `="•  ${text}"`, text));
+    quoteCautions(job).forEach((text) => sentence(s, `•  ${text}`, text));
     block(s, "Agreed");
     agreement(s);
   },
@@ -237,17 +238,19 @@ function payments(s: SheetLayout): void {
   s.row++;
   const first = s.row;
   for (let row = 1; row <= STAGE_ROWS; row++) {
-    const unused = `SUM(INDEX(StageShares,${row}))=0`;
-    const shown = (formula: string): string => `=IF(${unused},"",${formula})`;
-    s.put(s.row, 1, { formula: shown(`INDEX(StageNames,${row})&""`), style: "resultText", across: 4 });
-    s.put(s.row, 5, { formula: shown(`INDEX(StageShares,${row})`), style: "result", kind: "share" });
-    s.put(s.row, 6, {
-      formula: shown(`IF(QuoteDraft="",INDEX(StageAmounts,${row}),"")`),
-      style: "result",
-      kind: "money",
+    s.put(s.row, 1, {
+      formula: `=IF(E${s.row}="","",INDEX(StageNames,${rowFrom(first, s.row)})&"")`,
+      style: "resultText",
+      across: 4,
     });
+    s.put(s.row, 5, { style: "result", kind: "share" });
+    s.put(s.row, 6, { style: "result", kind: "money" });
     s.row++;
   }
+  const column = (at: number): Ref => new Ref(s.name, first, at, s.row - 1, at);
+  const unused = "ISNUMBER(StageShares)*(StageShares<>0)=0";
+  fillDown(s, column(5), `IF(${unused},"",StageShares)`);
+  fillDown(s, column(6), `IF((${unused})+(QuoteDraft<>""),"",StageAmounts)`);
   hideBlankRows(s, { top: first, left: 1, bottom: s.row - 1, right: QUOTE_COLUMNS });
   s.put(s.row, 1, {
     formula: '=IF(QuoteDraft="","All payments","")',
@@ -266,7 +269,7 @@ function payments(s: SheetLayout): void {
 
 function agreement(s: SheetLayout): void {
   const text = "We accept this quote with its scope, exclusions, terms and payments.";
-  sentence(s, `="${text}"`, text);
+  sentence(s, text, text);
   // Which option is built is asked for where more than one is offered; the shares of the payments are those of every option.
   const offered = OPTIONS.map((letter, index) =>
     index === 0 ? `"${letter}  [   ]"` : `IF(COUNT(INDEX(OptionTotals,1,${2 * index + 1}))=0,"","${letter}  [   ]")`,

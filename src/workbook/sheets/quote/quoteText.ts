@@ -1,5 +1,6 @@
 import type { Job, SheetLayout } from "../../layout";
 import { oneModule } from "../basin/contents";
+import { columnLetters } from "../../layout/address";
 import { said } from "../../layout/said";
 import { SCOPE_ROWS } from "./quoteTerms";
 
@@ -15,17 +16,26 @@ export const quoteCautions = (job: Job): readonly string[] => [
   "In freezing weather, follow the winter notes we hand over with the stream.",
 ];
 
-/** A sentence across the page; `longest` is a text as long as it gets, where that is more than a line. */
+/** A sentence across the page, a text or the formula of one; `longest` is a text as long as it gets, where that is more than a line. */
 export function sentence(s: SheetLayout, formula: string, longest = ""): void {
   s.fitHeight(s.row, longest, s.charactersAcross(1, QUOTE_COLUMNS));
-  s.put(s.row, 1, { formula, style: "plain", look: { wrap: true, vertical: "top" }, across: QUOTE_COLUMNS });
+  const said = formula.startsWith("=") ? { formula } : { value: formula };
+  s.put(s.row, 1, { ...said, style: "plain", look: { wrap: true, vertical: "top" }, across: QUOTE_COLUMNS });
   s.row++;
+}
+
+/** Which row of a list on this page a row is, by the blank column beside it: the client's page reads other sheets by name alone. */
+export function rowFrom(top: number, row: number): string {
+  const column = columnLetters(QUOTE_COLUMNS + 1);
+  return `ROWS($${column}$${top}:$${column}${row})`;
 }
 
 /** The user's sentences, one to a row; rows that are not used stay low. */
 export function list(s: SheetLayout, name: string, rows: number): void {
+  const top = s.row;
   for (let row = 1; row <= rows; row++) {
-    sentence(s, `=IF(INDEX(${name},${row},1)="","","•  "&INDEX(${name},${row},1))`);
+    const line = `INDEX(${name},${rowFrom(top, s.row)},1)`;
+    sentence(s, `=IF(${line}="","","•  "&${line})`);
   }
 }
 

@@ -27,7 +27,13 @@ export function drops(s: SheetLayout): void {
     name: "DropStone",
     rows: MOST_DROPS,
     columns: [
-      { key: "name", title: "Drop", kind: "text", formula: `=IF(ISNUMBER([height]),"Drop "&[#],"")` },
+      {
+        key: "name",
+        title: "Drop",
+        kind: "text",
+        whole: true,
+        formula: `=IF(ISNUMBER([height]),"Drop "&SEQUENCE(${MOST_DROPS}),"")`,
+      },
       {
         key: "height",
         title: "Height",

@@ -1,9 +1,8 @@
 import { COST_KIND_WORDS } from "../../../calc/money/costKinds";
 import { defineSheet, type SheetLayout, type TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
-import { cellOf } from "../money/cells";
 import { asks } from "./asks";
-import { ratesOf, termsOfLines } from "./lineTerms";
+import { termsOfLines } from "./lineTerms";
 import { particulars } from "./particulars";
 import { pricesAsShipped } from "../rates/asShipped";
 import { fillOwn, ownTable, OWN_ROWS, usedColumns } from "./ownLines";
@@ -20,7 +19,7 @@ export const takeoff = defineSheet({
   order: 11,
   turn: 1,
   build(s, job) {
-    s.widths([34, 14, 6, 9, 8, 9, 6, 9, 10, 11, 14, 29, 9, 23, 9, 9, 13, 9, 14, 10, 9, 9, 14, 14, 9]);
+    s.widths([34, 14, 6, 9, 8, 9, 6, 9, 10, 11, 14, 29, 9, 23, 9, 9, 13, 9, 14, 10, 9, 9, 9, 9, 9]);
     s.title("Takeoff", "Read what the job needs and what to buy; add your own lines below.");
     s.section("From the sheets");
     const head = s.row;
@@ -55,10 +54,7 @@ export const takeoff = defineSheet({
     checks(s);
     s.checksHere();
     s.notPrinted();
-    const typed = ownTable(s, own);
-    fillOwn(s, own, typed);
-    tellPlaces(s, lines, ratesOf(job));
-    tellPlaces(s, own, typed);
+    fillOwn(s, own, ownTable(s, own));
     particulars(s, job, asks(s, job, lines));
     termsOfLines(s, job, lines);
     pricesAsShipped(s, job);
@@ -71,26 +67,6 @@ export const takeoff = defineSheet({
     });
   },
 });
-
-/** Beside each line stands where its cost and its kind are typed: in its row of the price list, or among the user's own. */
-function tellPlaces(s: SheetLayout, lines: TableRef, typed: TableRef): void {
-  const { top, bottom } = lines.body;
-  for (const [key, column] of [
-    ["costAt", "cost"],
-    ["kindAt", "kind"],
-  ] as const) {
-    const at = column === "cost" && typed.body.name === "OwnLines" ? "price" : column;
-    for (let row = 1; row <= bottom - top + 1; row++) {
-      cellOf(s, lines.cell(key, row)).value = typed.cell(at, row).address.replace(/\$/g, "");
-    }
-  }
-}
-
-/** The cell to fix of the first line that is looked at for this reason. */
-function firstAt(word: string, places: string): { calledNow: string; fixNow: string } {
-  const first = `INDEX(${places},MATCH("${word}",TakeoffLooks,0))`;
-  return { calledNow: first, fixNow: `IFERROR(${first},INDEX(${places},1))` };
-}
 
 /** Lines that need nothing stand back. */
 function markUnused(s: SheetLayout, ...tables: readonly TableRef[]): void {
@@ -112,7 +88,7 @@ function checks(s: SheetLayout): void {
     word: string,
     cure: string,
     fix: string,
-    more: { weight?: "look"; cureNow?: string; calledNow?: string; fixNow?: string } = {},
+    more: { weight?: "look"; cureNow?: string } = {},
   ): void => {
     s.check({ label, value: `=${count(word)}`, limit: 0, ok: `${count(word)}=0`, cure, fix, kind: "count", ...more });
   };
@@ -122,7 +98,6 @@ function checks(s: SheetLayout): void {
     "Give it a cost on Rates under the code of the line, or type its unit cost.",
     "TakeoffPrices",
     {
-      ...firstAt("no cost", "TakeoffCostPlaces"),
       cureNow:
         'IFERROR("Not on Rates: "&INDEX(AskMissing,MATCH("?*",AskMissing,0))&". Add it there under that code, with a price.",' +
         '"Give it a cost on Rates under the code of the line, or type its unit cost.")',
@@ -133,7 +108,6 @@ function checks(s: SheetLayout): void {
     "no cost kind",
     "Pick a cost kind for the line, here or on Rates; Price leaves it out otherwise.",
     "TakeoffKinds",
-    firstAt("no cost kind", "TakeoffKindPlaces"),
   );
   add(
     "Lines ordered short of the takeoff",

@@ -12,7 +12,8 @@ import { BOUGHT, inPacks, workedOut } from "./takeoffColumns";
  * fixed, and what is blank there from the products it asks for.
  */
 export function termsOfLines(s: SheetLayout, job: Job, table: TableRef): void {
-  const rates = ratesOf(job);
+  const rates = job.tables.get(RATE_TABLE);
+  if (!rates) throw new Error("Rates must be laid out before Takeoff");
   if (job.takeoffLines.some(({ code }, row) => code !== job.rateLines[row]?.code)) {
     throw new Error("Rates must list what Takeoff asks for first, in the same order");
   }
@@ -30,13 +31,6 @@ export function termsOfLines(s: SheetLayout, job: Job, table: TableRef): void {
   // The line of all freight waits for what the others come to.
   fillRows(count - 1, { order: orderOf, price: priceOf, freight: freightOf });
   freightLine(s, table, rates.cell("cost", count), count);
-}
-
-/** The price list, which lists what the lines ask for first. */
-export function ratesOf(job: Job): TableRef {
-  const rates = job.tables.get(RATE_TABLE);
-  if (!rates) throw new Error("Rates must be laid out before Takeoff");
-  return rates;
 }
 
 /** What each line's products come to: how much of them it asks for, which is blank where it asks for none, and buys. */

@@ -7,15 +7,7 @@ import { areaAddress, cellAddress } from "../../layout/address";
 import type { ColumnSpec } from "../../layout/tableColumns";
 import { fillDown } from "../money/cells";
 import { OWN_LINES } from "../money/demoPapers";
-import {
-  BOUGHT,
-  FREIGHT_COLUMN,
-  LOOKED_UP,
-  PLACE_COLUMNS,
-  TITLES,
-  UNIT_COST_FORMAT,
-  workedOut,
-} from "./takeoffColumns";
+import { BOUGHT, FREIGHT_COLUMN, LOOKED_UP, TITLES, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
 
 /** Rows for what the user adds. */
 export const OWN_ROWS = 40;
@@ -55,7 +47,6 @@ export function usedColumns(): ColumnSpec[] {
     mark,
     FREIGHT_COLUMN,
     least,
-    ...PLACE_COLUMNS,
   ];
 }
 

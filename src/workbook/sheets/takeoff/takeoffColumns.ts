@@ -24,8 +24,6 @@ export const TAKEOFF_KEYS = [
   "mark",
   "freight",
   "least",
-  "costAt",
-  "kindAt",
 ] as const;
 type Key = (typeof TAKEOFF_KEYS)[number];
 
@@ -50,12 +48,6 @@ export const TITLES: Readonly<Partial<Record<Key, string>>> = {
 /** What bringing an order of the line costs; it is a line of its own below. */
 export const FREIGHT_COLUMN: ColumnSpec = { key: "freight", title: "Freight", kind: "money" };
 
-/** The cells that cost and cost kind of a line are typed into; `tellPlaces` puts them in. */
-export const PLACE_COLUMNS: readonly ColumnSpec[] = [
-  { key: "costAt", title: "Cost at", kind: "text" },
-  { key: "kindAt", title: "Kind at", kind: "text" },
-];
-
 /** Names of the columns that other sheets read; they cover the lines of the sheets and the user's own. */
 export const TAKEOFF_NAMES: Readonly<Partial<Record<Key, string>>> = {
   description: "TakeoffDescriptions",
@@ -72,8 +64,6 @@ export const TAKEOFF_NAMES: Readonly<Partial<Record<Key, string>>> = {
   part: "TakeoffParts",
   mark: "TakeoffMarks",
   freight: "TakeoffFreights",
-  costAt: "TakeoffCostPlaces",
-  kindAt: "TakeoffKindPlaces",
 };
 
 /** What a line looks up in the price list: the name of the column it stands in there, and what holds without one. */

@@ -3,7 +3,7 @@ import { bare, whenFilled } from "../../layout/conditions";
 import type { ColumnSpec } from "../../layout/tableColumns";
 import { partOf } from "../../../job/takeoff/parts";
 import { cellOf, fill, fillDown } from "../money/cells";
-import { FREIGHT_COLUMN, PLACE_COLUMNS, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
+import { FREIGHT_COLUMN, UNIT_COST_FORMAT, workedOut } from "./takeoffColumns";
 
 /** The columns of what the sheets ask for: texts, then numbers that `fillLines` and `termsOfLines` put in. */
 export function sheetColumns({ takeoffLines: lines }: Pick<Job, "takeoffLines">): ColumnSpec[] {
@@ -32,7 +32,6 @@ export function sheetColumns({ takeoffLines: lines }: Pick<Job, "takeoffLines">)
     mark,
     FREIGHT_COLUMN,
     least,
-    ...PLACE_COLUMNS,
   ];
 }
 

@@ -45,8 +45,8 @@ export function beds(s: SheetLayout, job: Job): void {
           message: "How rough the bed is; blank is cobbles and boulders. Choose from the list.",
         },
       },
-      { key: "depth", title: "Depth", kind: "size", formula: partOf("[bed]", 4) },
-      { key: "speed", title: "Speed", kind: "speed", format: "0.00", formula: partOf("[bed]", 5) },
+      { key: "depth", title: "Depth", kind: "size", whole: true, formula: partOf("[bed]", 4) },
+      { key: "speed", title: "Speed", kind: "speed", format: "0.00", whole: true, formula: partOf("[bed]", 5) },
       {
         key: "froude",
         title: "Froude number",
@@ -54,7 +54,8 @@ export function beds(s: SheetLayout, job: Job): void {
         kind: "number",
         format: "0.00",
         name: "BedFroudes",
-        formula: `=IF(COUNT([depth],[speed])<2,"",[speed]/SQRT(${job.gravity()}*[depth]/${perLength(job)}))`,
+        whole: true,
+        formula: `=IF(ISNUMBER([depth])*ISNUMBER([speed]),[speed]/SQRT(${job.gravity()}*[depth]/${perLength(job)}),"")`,
       },
     ],
     demo: {

@@ -26,7 +26,7 @@ export function drops(s: SheetLayout): string {
     "Equal shares of the fall and the run are shown in italics. Type over them for a natural look; they must still add up.",
   );
   const equal = (total: string): string =>
-    `=IF(MIN(COUNT(DropCount),COUNT(${total}))=0,"",IF([#]<=DropCount,${total}/DropCount,""))`;
+    `=IF(MIN(COUNT(DropCount),COUNT(${total}))=0,"",IF([no]<=DropCount,${total}/DropCount,""))`;
   const table = s.table({
     rows: DROPS,
     columns: [

@@ -28,8 +28,15 @@ export function pools(s: SheetLayout): void {
           message: "Width of the lip this pool runs over; of several lips, their sum.",
         },
       },
-      { key: "sheet", title: "Sheet on its lip", kind: "size", formula: partOf("[pool]", 4) },
-      { key: "water", title: "Comes back", kind: "water", format: "#,##0.0", formula: partOf("[pool]", 2) },
+      { key: "sheet", title: "Sheet on its lip", kind: "size", whole: true, formula: partOf("[pool]", 4) },
+      {
+        key: "water",
+        title: "Comes back",
+        kind: "water",
+        format: "#,##0.0",
+        whole: true,
+        formula: partOf("[pool]", 2),
+      },
     ],
     demo: {
       US: [

@@ -26,7 +26,8 @@ function worstBed(s: SheetLayout): void {
         title: "Depth × slope",
         source: "by definition: the pull of water on its bed is its weight × depth × slope",
         kind: "number",
-        formula: "=IF(COUNT(INDEX(BedDepths,[#]),INDEX(BedSlopes,[#]))=2,INDEX(BedDepths,[#])*INDEX(BedSlopes,[#]),0)",
+        whole: true,
+        formula: "=IF(ISNUMBER(BedDepths)*ISNUMBER(BedSlopes),BedDepths*BedSlopes,0)",
       },
     ],
   });
