@@ -70,12 +70,18 @@ export function draft(s: SheetLayout): void {
     look: { wrap: false },
     name: "StartFault",
   });
+  // How far it has come, while there is nothing else to say.
+  const progress = s.put(told, COLUMN.spill + 1, {
+    formula:
+      '=IF(StartAnswered=0,"Answer what you know; typical values fill in the rest.",' +
+      'StartAnswered&" of 6 answered. Wages, hours, markups and prices are the ones in this workbook, made-up ones where you have none: sign nothing on it.")',
+    style: "unit",
+    look: { wrap: false },
+  });
   s.put(told, 1, {
     formula:
-      '=StartFault&IF(StartAnswered=0,"Answer what you know; typical values fill in the rest.",' +
-      'IF(DraftWanted="no","Every fact is known: the sheets price this job.",' +
-      `IF(ISERROR(${anchor}),"No first price: your price list or pumps lack something it needs.",` +
-      'StartAnswered&" of 6 answered. Wages, hours, markups and prices are the ones in this workbook, made-up ones where you have none: sign nothing on it.")))',
+      '=StartFault&IF((StartAnswered>0)*(DraftWanted="no"),"Every fact is known: the sheets price this job.",' +
+      `IF((StartAnswered>0)*ISERROR(${anchor}),"No first price: your price list or pumps lack something it needs.",${progress}))`,
     style: "strong",
     look: { align: "left", wrap: true },
     across: s.lastColumn,
