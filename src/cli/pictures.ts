@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { mkdirSync, mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { chromium } from "playwright-core";
+import { chromium, type Locator, type Page } from "playwright-core";
 import { serve } from "../site/serve";
 import { installedBrowser } from "./browser";
 import { papers } from "./papers";
@@ -28,16 +28,16 @@ async function main(): Promise<void> {
   await page.locator("body[data-ready]").waitFor({ timeout: 60_000 });
   await page.getByRole("button", { name: "Close", exact: true }).click();
   await page.setViewportSize({ width: 1180, height: 700 });
-  await page.waitForTimeout(1500);
+  // A sheet that is filled in, and the drawing that follows from it.
+  await sheetTab(page, "Site").click();
+  await page.getByRole("tab", { name: "Drawings", exact: true }).click();
+  await page.waitForTimeout(2500);
   mkdirSync(README_PICTURES, { recursive: true });
   await page.screenshot({ path: path.join(README_PICTURES, "bench.png") });
   await page.setViewportSize({ width: 920, height: 760 });
   await page.locator("#toggle-pane").click();
   for (const sheet of SHEETS) {
-    await page
-      .locator("[data-u-comp=slide-tab-item]", { hasText: new RegExp(`^${sheet}$`) })
-      .first()
-      .click();
+    await sheetTab(page, sheet).click();
     await page.locator("#selected-cell", { hasText: `${sheet}!` }).waitFor();
     // The spreadsheet paints on a canvas and says nothing when it is done.
     await page.waitForTimeout(1500);
@@ -47,6 +47,10 @@ async function main(): Promise<void> {
   await quotePicture();
   server.close();
   console.log(`${SHEETS.length + 2} pictures taken`);
+}
+
+function sheetTab(page: Page, sheet: string): Locator {
+  return page.locator("[data-u-comp=slide-tab-item]", { hasText: new RegExp(`^${sheet}$`) }).first();
 }
 
 /** The quote's first page as a picture, by poppler's own command, which Debian has. */

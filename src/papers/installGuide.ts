@@ -30,17 +30,17 @@ export function installGuide(version: string, base: string): TDocumentDefinition
         "Copy the folder site, with all that is in it, to the server.",
         ...(open
           ? [
-              `Open the two files site/manifest.xml and site/functions.json in a plain text editor and replace everywhere\n${PLACEHOLDER}\nby the address at which the folder is served, without a slash at its end. No other file holds an address.`,
+              `Open the two files site/manifest.xml and site/functions.json in a plain text editor and replace every\n${PLACEHOLDER}\nwith the address at which the folder is served, without a slash at its end. No other file holds an address.`,
             ]
           : [`This copy is made for ${base}: the folder must be served there.`]),
         "Let the server send .xlsx as application/vnd.openxmlformats-officedocument.spreadsheetml.sheet and .json as application/json, and Access-Control-Allow-Origin: * with functions.json.",
-        "Let files without a long code in their name be asked for anew each time (Cache-Control: no-cache), so that a new version arrives at once.",
+        "Have browsers ask again each time for files without a long code in their name (Cache-Control: no-cache), so that a new version arrives at once.",
       ]),
       heading("2. A first estimate, without Excel (5 minutes)"),
       numbered([
         `Open ${open ? "your address" : base}/bench.html in a browser. It opens with an invented demo job, calculated.`,
-        "In the pane beside the sheets choose Start a job, pick US or metric units and a blank workbook, and fill in the marked cells of the sheet Site. Start lists what is missing, and says when the price is complete.",
-        "Save keeps the workbook as .xlsx on the computer. Work is kept in the browser too, and the page opens without a network once it has been visited.",
+        "In the pane beside the sheets, on its tab Start, pick US or metric units and Blank, and press Open here. Answer the six questions at the top of the sheet Start, such as 14 ft, 3'2 and 30 in: a first price range appears, with what to measure next. Made-up prices come with the workbook and are marked; no quote can be signed while one is in it.",
+        "Save .xlsx puts the workbook into the downloads. Work is kept in the browser too, and the page opens without a network once it has been visited.",
       ]),
       { ...(heading("3. Excel for one computer, to try (5 minutes)") as object), pageBreak: "before" } as Content,
       bullets([
@@ -58,7 +58,7 @@ export function installGuide(version: string, base: string): TDocumentDefinition
       ]),
       heading("5. A new version"),
       {
-        text: "Put the new folder site in place of the old one, with your address in the two files as before. Workbooks that are under way keep working; the manifest needs to be uploaded again only where its Version is a new one.",
+        text: "Replace the old folder site with the new one, with your address in the two files as before. Workbooks that are under way keep working; the manifest needs to be uploaded again only where its Version is a new one.",
       },
       heading("If something does not work"),
       bullets([
@@ -69,7 +69,7 @@ export function installGuide(version: string, base: string): TDocumentDefinition
       ]),
       heading("Removing it"),
       {
-        text: "Take the app away in the admin center and delete the folder from the server. Workbooks remain what they are: files of the user's.",
+        text: "Remove the app in the admin center and delete the folder from the server. Workbooks remain what they are: files of the user's.",
       },
       {
         margin: [0, 10, 0, 0],
