@@ -31,6 +31,7 @@ async function main(): Promise<void> {
   // A sheet that is filled in, and the drawing that follows from it.
   await sheetTab(page, "Site").click();
   await page.getByRole("tab", { name: "Drawings", exact: true }).click();
+  await page.getByLabel("Drawing", { exact: true }).selectOption({ label: "Client's drawing" });
   await page.waitForTimeout(2500);
   mkdirSync(README_PICTURES, { recursive: true });
   await page.screenshot({ path: path.join(README_PICTURES, "bench.png") });
