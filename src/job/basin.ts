@@ -108,6 +108,17 @@ export function reckonBasin(job: Job, drain: Drain): Basin {
   };
 }
 
+/** Tubs as large as the pit: such a tub is the basin, and no liner lies below it. */
+export function tubsAsPit({ basinParts, basinLength = Infinity, basinWidth = Infinity }: Job): number {
+  const fills = (side: number | undefined, of: number): boolean => side !== undefined && side >= of * (1 - NOISE);
+  return basinParts.filter(
+    ({ kind, length, width }) => kind === "tub" && fills(length, basinLength) && fills(width, basinWidth),
+  ).length;
+}
+
+/** What a conversion of units leaves behind. */
+const NOISE = 1e-9;
+
 function contentsOf(job: Job): Reckoned<readonly BasinShare[]> {
   const { basinLength, basinWidth, basinWaterDepth, gravelVoids, basinSideSlope = 0 } = job;
   return reckon([basinLength, basinWidth, basinWaterDepth, gravelVoids], (length, width, depth, voids) =>

@@ -6,6 +6,7 @@ import { fallCut } from "../calc/liner/fall";
 import { linerCut, type SheetCut } from "../calc/liner/liner";
 import { USUAL_LINER_WEIGHT } from "../calc/tables/sheets";
 import { toInside } from "../calc/quantity/measures";
+import { tubsAsPit } from "./basin";
 import type { Job } from "./facts";
 import { wasShot, type Ground } from "./ground";
 import { from, isKnown, known, reckon, type Reckoned } from "./reckoned";
@@ -70,9 +71,10 @@ export function reckonLiner(job: Job, water: Water, ground: Ground): Liner {
   const layers = (job.fabricUnder ?? 0) + (job.fabricOver ?? 0);
   const weight = reckon([job.linerThickness], (thickness) => (USUAL_LINER_WEIGHT * thickness) / USUAL_THICKNESS);
   const cuts = [streamCut(job, water), basinCut(job)];
+  const below = tubsAsPit(job) > 0 ? undefined : cuts[1];
   // By station once the ground was shot; until then the rectangle over drops and treads.
   const stream = wasShot(ground) ? byStation(ground) : cuts[0];
-  const pieces = piecesOf(job, [stream, cuts[1]], weight);
+  const pieces = piecesOf(job, [stream, below], weight);
   const pieceCount = countOf(job, pieces);
   const plan = planOf(job, pieces, pieceCount);
   const buyArea = from(plan, ({ area }) => area);
@@ -196,7 +198,8 @@ function skirts(pieces: readonly LinerPiece[], layers: number): number {
 
 /** The pieces with a length, once stream and basin have theirs or it was taken out by hand. */
 function countOf(job: Job, pieces: readonly LinerPiece[]): Reckoned<number> {
-  const needed = [0, 1].filter((row) => job.pieces[row]?.length === undefined).map((row) => pieces[row]?.length);
+  const rows = tubsAsPit(job) > 0 ? [0] : [0, 1];
+  const needed = rows.filter((row) => job.pieces[row]?.length === undefined).map((row) => pieces[row]?.length);
   return reckon([mostOf(pieces.map(({ length }) => length)), ...needed], () => {
     return pieces.filter(({ length }) => isKnown(length)).length;
   });

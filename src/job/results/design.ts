@@ -1,3 +1,4 @@
+import { tubsAsPit } from "../basin";
 import type { PointWanted } from "../levels";
 import { isKnown, known, reckon, type Reckoned } from "../reckoned";
 import { sumOf } from "../rows";
@@ -66,6 +67,7 @@ const basin: readonly Result[] = [
   one("TopLayerWater", "water", ({ basin }) => basin.topLayerWater),
   one("ModuleVolume", "earth", ({ basin }) => basin.moduleVolume),
   one("ModuleCount", "count", ({ basin }) => basin.moduleCount),
+  one("TubIsBasin", "count", (_, job) => tubsAsPit(job)),
   one("FullLevel", "length", ({ basin }) => basin.fullLevel),
   one("FloorLevel", "length", ({ basin }) => basin.floorLevel),
   one("LowerLayer", "length", ({ basin }) => basin.lowerLayer),

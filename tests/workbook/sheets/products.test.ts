@@ -114,6 +114,24 @@ describe("the price follows the size", () => {
     expect(costs(tub)(/^(MODULE|TUB)$/)).toBe(312);
   });
 
+  it("of a tub that is the basin: no liner below it, and no stone around it", () => {
+    // 5.5 × 4.5 × 2 ft; the stream's liner as it is when the basin's piece is taken out by hand.
+    const [length, width, depth] = [5.5 * FOOT, 4.5 * FOOT, 2 * FOOT];
+    const pit = { basinLength: length, basinWidth: width, basinWaterDepth: depth };
+    const tub: SomeFacts = { ...pit, basinParts: [{ kind: "tub", length, width, depth }] };
+    const bought = (facts: SomeFacts) => {
+      const of = costs(facts);
+      return [of(/^LINER$/), of(/^FABRIC$/), of(/^BASINSTONE$/)];
+    };
+    const byHand = { ...tub, pieces: [{}, { length: null, width: null, count: null }] };
+    expect(bought(tub)).toEqual(bought(byHand));
+    expect(bought(tub)[2]).toBe(0);
+    // A pit of a foot more all round is lined, and stone fills it.
+    const wider = bought({ ...tub, basinLength: length + FOOT, basinWidth: width + FOOT });
+    expect(wider[0]).toBeGreaterThan(bought(tub)[0] ?? NaN);
+    expect(wider[2]).toBeGreaterThan(0);
+  });
+
   it("of lip stones, spillway box and gravel", () => {
     const lip = (length: number, width: number, height: number): SomeFacts => ({
       lipStoneLength: length * INCH,

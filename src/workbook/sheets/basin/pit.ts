@@ -129,5 +129,13 @@ function parts(s: SheetLayout): void {
     s.put(s.row, index + 2, { formula: `=IF(COUNT(${name})=0,"",${name})`, style: "result", kind });
   });
   s.define("BasinParts", table.body.top, 1, s.row, table.body.right);
-  s.row += 2;
+  s.row++;
+  s.result({
+    name: "TubIsBasin",
+    label: "Tubs as large as the pit",
+    kind: "count",
+    formula: '=IFERROR(COUNTIFS(PartKinds,"tub",PartLengths,">="&BasinLength,PartWidths,">="&BasinWidth),0)',
+    note: "Such a tub is the basin: no liner lies below it. A smaller one stands in the lined pit, in stone.",
+  });
+  s.row++;
 }

@@ -73,6 +73,9 @@ export function cuts(s: SheetLayout, job: Job): void {
   );
 }
 
+/** Whether a tub is the basin, so that no liner lies below it. */
+const TUB = "IFERROR(TubIsBasin,0)>0";
+
 /** All pieces; the first two stand in slanted figures and can be typed over. */
 export function pieces(s: SheetLayout): void {
   s.section("Pieces to cut");
@@ -83,7 +86,7 @@ export function pieces(s: SheetLayout): void {
     const cell = (name: string): string => `IF(COUNT(INDEX(${name},1,${column}))=1,INDEX(${name},1,${column}),"")`;
     // By station once the ground was shot; until then the rectangle over drops and treads.
     const run = ["LinerRunLength", "LinerRunWidth"][column - 1] ?? "";
-    return `=CHOOSE(MIN([#],3),IF(IFERROR(GroundShots,2)>=2,IF(COUNT(${run})=1,${run},""),${cell("StreamCut")}),${cell("BasinCut")},"")`;
+    return `=CHOOSE(MIN([#],3),IF(IFERROR(GroundShots,2)>=2,IF(COUNT(${run})=1,${run},""),${cell("StreamCut")}),IF(${TUB},"",${cell("BasinCut")}),"")`;
   };
   const table = s.table({
     rows: PIECES,
@@ -160,7 +163,7 @@ export function pieces(s: SheetLayout): void {
   // Stream and basin are needed: while one is still to be worked out, what the others come to is a part of it.
   const open = [1, 2].map((row) => {
     const length = table.cell("length", row).address.replace(`${s.name}!`, "");
-    return `ISFORMULA(${length})*(${length}="")`;
+    return `ISFORMULA(${length})*(${length}="")${row === 2 ? `*NOT(${TUB})` : ""}`;
   });
   s.put(table.body.top - 1, 8, { value: "Pieces", style: "head" });
   s.put(table.body.top, 8, {
