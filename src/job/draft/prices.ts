@@ -2,6 +2,7 @@ import { find } from "../../book/choose";
 import { askingCode, type Wanted } from "../../book/ask";
 import { aboutKind } from "../../book/kinds";
 import type { Product } from "../../book/types";
+import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { USUAL_PIPE } from "../../calc/tables/pipes";
 import type { JobRow } from "../facts";
 import { tubVolumes } from "../takeoff/asks";
@@ -51,8 +52,8 @@ function linesOf({ job, system }: Sketch, products: readonly Product[]): JobRow<
   ];
   const lines = new Map<string, JobRow<"prices">>();
   const add = (code: string, product: Product | undefined): void => {
-    const terms = product && takeoffTerms(product, system);
-    if (terms && !lines.has(code)) lines.set(code, { ...terms, code });
+    const found = product && termsOf(product, system);
+    if (found && !lines.has(code)) lines.set(code, { ...found, code });
   };
   for (const one of wanted) add(askingCode(one, system), find(products, one));
   // A fitting is asked for by its size, and is one that fits the pipe it stands on.
@@ -81,5 +82,15 @@ function linerLine(products: readonly Product[], system: Sketch["system"]): JobR
 
 /** A line of the price list under the takeoff's code and unit; without a cost where the book has none for it. */
 function lineOf(code: string, product: Product | undefined, system: Sketch["system"]): JobRow<"prices"> {
-  return { ...(product && takeoffTerms(product, system)), code };
+  return { ...(product && termsOf(product, system)), code };
+}
+
+type Terms = ReturnType<typeof takeoffTerms>;
+const terms = { US: new WeakMap<Product, Terms>(), SI: new WeakMap<Product, Terms>() } as const;
+
+/** What a product is bought for, worked out once: a range drafts the same book over a hundred times. */
+function termsOf(product: Product, system: UnitSystem): Terms {
+  const known = terms[system].get(product) ?? takeoffTerms(product, system);
+  terms[system].set(product, known);
+  return known;
 }

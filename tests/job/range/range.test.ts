@@ -5,11 +5,12 @@ import type { FactKey } from "../../../src/job/facts";
 import { generator, inverseNormal } from "../../../src/job/range/normals";
 import { rangeOf, type PriceRange } from "../../../src/job/range/range";
 import { commonOf } from "../../../src/job/range/together";
+import { tries } from "../../effort";
 import { sites, SYSTEMS, wishOf } from "../draft/sites";
 
 /** Jobs, and plain draws of each: RANGE_JOBS=20 RANGE_DRAWS=100000 for the whole of it, which takes hours. */
-const JOBS = Number(process.env.RANGE_JOBS ?? 2);
-const DRAWS = Number(process.env.RANGE_DRAWS ?? 150);
+const JOBS = Number(process.env.RANGE_JOBS ?? tries(2, 5));
+const DRAWS = Number(process.env.RANGE_DRAWS ?? tries(150, 3000));
 
 function ranged(wish: DraftWish): PriceRange {
   const range = rangeOf(wish);
