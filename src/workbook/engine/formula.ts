@@ -13,6 +13,7 @@ import {
 } from "./library";
 import { cellAddress } from "../layout/address";
 import { moved } from "./moved";
+import { singleCellsAsAreas } from "./singleCells";
 import type { Block } from "./block";
 import type { Held } from "./values";
 
@@ -163,7 +164,9 @@ function longAreas(part: unknown, found: LongArea[] = []): LongArea[] {
 
 function boundTo(tree: AstNode, snapshot: WorkbookSnapshot, currentSheet: string): BoundExpr | undefined {
   try {
-    return bind(tree, { snapshot, currentSheet });
+    const bound = bind(tree, { snapshot, currentSheet });
+    singleCellsAsAreas(bound);
+    return bound;
   } catch {
     return undefined;
   }
