@@ -54,7 +54,7 @@ describe("the workbook's own rules", () => {
     }
   });
 
-  it("lets no rule put its ground under letters whose colour another rule chose for a ground of its own", () => {
+  it("lets no rule put its fill under letters whose color another rule chose for a fill of its own", () => {
     for (const { file, model } of built) {
       for (const { name, conditionals } of model.sheets) {
         const meet = (a: Area, b: Area): boolean => overlap({ ...a, sheet: name }, { ...b, sheet: name });
@@ -157,6 +157,26 @@ describe("the workbook's own rules", () => {
           `${String(label)} leads to ${String(places[index])}`,
         ).toBe(true);
       });
+    }
+  });
+
+  it("merges no cells twice, and hides nothing under a merge: Excel would repair the file", () => {
+    for (const { file, model } of built) {
+      for (const { name, merges, rows } of model.sheets) {
+        const holders = new Map<string, string>();
+        for (const { top, left, bottom, right } of merges) {
+          const first = cellAddress(top, left);
+          for (let row = top; row <= bottom; row++) {
+            for (let column = left; column <= right; column++) {
+              const address = cellAddress(row, column);
+              expect(holders.get(address), `${file}, ${name}!${address}, merged with ${first}`).toBeUndefined();
+              holders.set(address, first);
+              const { value, formula } = address === first ? {} : (rows.get(row)?.get(column) ?? {});
+              expect([value, formula], `${file}, ${name}!${address}, under ${first}`).toEqual([undefined, undefined]);
+            }
+          }
+        }
+      }
     }
   });
 
