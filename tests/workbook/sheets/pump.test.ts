@@ -9,7 +9,7 @@ import { typeInto } from "../jobs";
 import { verdictIn } from "./tried";
 import { Epanet } from "../../published/epanet";
 
-/** What Water and Basin would hand over. */
+/** What Water, Basin and Price would hand over. */
 const given = defineSheet({
   name: "Given",
   order: 3,
@@ -21,6 +21,7 @@ const given = defineSheet({
     level("DesignFlow", { US: 3000, SI: 10_800 });
     level("TopLipLevel", { US: 102.15, SI: 50.77 });
     level("RunningLevel", { US: 98.9, SI: 49.7 });
+    level("MoneyDigits", { US: 2, SI: 2 });
     // Lip, flow, and the sheet over it.
     const text = { message: "A word." };
     const number = { min: 0, max: 1e6, message: "A number." };

@@ -13,7 +13,7 @@ import { calculate } from "../calculated";
 import { typeInto } from "../jobs";
 import { verdictIn } from "./tried";
 
-/** What Water, Basin, Pump, Liner and Rates would hand over. */
+/** What Water, Basin, Pump, Liner, Rates and Price would hand over. */
 const given = defineSheet({
   name: "Given",
   order: 3,
@@ -70,6 +70,7 @@ const given = defineSheet({
     number("DutyHead", { US: 4.8, SI: 1.7 });
     number("BasinHold", { US: 592, SI: 2548 });
     s.input({ name: "PumpName", label: "Pump", kind: "text", demo: "Trial pump", message: "A name." });
+    number("MoneyDigits", { US: 2, SI: 2 });
     number("LinerBuyArea", { US: 400, SI: 40 });
     number("CrewHourRate", { US: 40, SI: 42 });
     number("MachineHourRate", { US: 50, SI: 48 });
