@@ -46,8 +46,7 @@ export function clientPack(cells: PaperCells, logo?: Logo): TDocumentDefinitions
 
 function letterhead(cells: PaperCells, words: Words, draft: string, logo?: Logo): Content[] {
   const issue = cells.text("QuoteIssue");
-  // Days of a part of the work are no promise.
-  const days = cells.number("PriceTotal") === undefined ? undefined : cells.number("WorkingDays");
+  const days = cells.number("WorkingDays");
   const start = cells.number("StartDay");
   const date = cells.number("QuoteDate");
   const valid = cells.number("ValidDays");

@@ -48,8 +48,6 @@ export interface Known {
   readonly confirmed?: ReadonlySet<FactKey> | "all";
   /** Facts that a draft filled in and nobody has changed since. */
   readonly drafted?: ReadonlySet<FactKey>;
-  /** Tables that are worked out, whether by the job's rules or by formulas over them; none of their values was typed. */
-  readonly byFormula?: ReadonlySet<FactKey>;
 }
 
 /** Every fact with its state: what was typed, else what the company says, else what is assumed. */
@@ -59,14 +57,11 @@ export function standingsOf(typed: Job, known: Known = {}): Standings {
   return Object.fromEntries(keys.map((key) => [key, standingOf(key, typed, { ...known, assumed })])) as Standings;
 }
 
-function standingOf(key: FactKey, typed: Job, known: Known): Standing {
-  const { company, assumed, wrong, confirmed, drafted, byFormula } = known;
+function standingOf(key: FactKey, typed: Job, { company, assumed, wrong, confirmed, drafted }: Known): Standing {
   const sentence = wrong?.[key];
   if (sentence !== undefined) return { value: undefined, state: "wrong", reason: sentence };
   const invented = (state: "assumed" | "invented"): FactState =>
     confirmed !== undefined && (confirmed === "all" ? state === "invented" : confirmed.has(key)) ? "company" : state;
-  const worked = workedOut(key);
-  if (worked && byFormula?.has(key)) return { value: typed[key], state: invented("assumed"), reason: worked.reason };
   if (isTyped(key, typed[key])) {
     const shipped = key in SHIPPED_TABLES ? SHIPPED_TABLES[key as keyof typeof SHIPPED_TABLES] : undefined;
     return shipped
@@ -77,7 +72,7 @@ function standingOf(key: FactKey, typed: Job, known: Known): Standing {
   if (isSaid(answer)) return { value: answer, state: "yours", reason: "" };
   const ofCompany = company?.[key];
   if (isSaid(ofCompany)) return { value: ofCompany, state: "company", reason: "from the company's book" };
-  const taken = assumed?.[key] ?? worked;
+  const taken = assumed?.[key] ?? workedOut(key);
   if (taken === undefined) return { value: undefined, state: "unknown", reason: "" };
   const { value, low, likely, high, reason } = taken;
   return {
@@ -90,14 +85,11 @@ function standingOf(key: FactKey, typed: Job, known: Known): Standing {
   };
 }
 
-/** A cell cannot tell a formula of its user's from its own, so a formula is worked out and a value is typed. */
-export const WORKED_OUT = "worked out by formula, the workbook's or yours, until you type a value";
-
-/** A table whose every cell the job works out until somebody types over it is never blank; of any other fact, nothing. */
-export function workedOut(key: FactKey): Assumption | undefined {
+/** A table whose every cell the job works out until somebody types over it is never blank. */
+function workedOut(key: FactKey): Assumption | undefined {
   const fact: Fact = FACTS[key];
   if (fact.type !== "table" || !Object.values(fact.columns).every(({ worked }) => worked)) return undefined;
-  return { value: [], reason: WORKED_OUT };
+  return { value: [], reason: "worked out until you type over it" };
 }
 
 /** Whether a person typed a fact: into a table, anything that no rule fills, and its first number where it cannot do without. */

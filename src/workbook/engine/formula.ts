@@ -13,7 +13,6 @@ import {
 } from "./library";
 import { cellAddress } from "../layout/address";
 import { moved } from "./moved";
-import { singleCellsAsAreas } from "./singleCells";
 import type { Block } from "./block";
 import type { Held } from "./values";
 
@@ -164,9 +163,7 @@ function longAreas(part: unknown, found: LongArea[] = []): LongArea[] {
 
 function boundTo(tree: AstNode, snapshot: WorkbookSnapshot, currentSheet: string): BoundExpr | undefined {
   try {
-    const bound = bind(tree, { snapshot, currentSheet });
-    singleCellsAsAreas(bound);
-    return bound;
+    return bind(tree, { snapshot, currentSheet });
   } catch {
     return undefined;
   }

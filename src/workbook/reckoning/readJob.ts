@@ -4,7 +4,7 @@ import { defaultUnit, isMeasure } from "../../calc/quantity/measures";
 import { readQuantity } from "../../calc/quantity/readQuantity";
 import { FACTS, type FactKey, type Job } from "../../job/facts";
 import type { CellFact, Fact, NumberFact, TableFact } from "../../job/facts/fact";
-import { usedJob, workedOut, type SomeOf } from "../../job/facts/standing";
+import { usedJob, type SomeOf } from "../../job/facts/standing";
 import { inSystem, toSi } from "../../job/facts/units";
 import { assemble } from "../assemble";
 import { cellAddress } from "../layout/address";
@@ -35,8 +35,6 @@ export interface JobRead {
   readonly confirmed: ReadonlySet<FactKey> | "all";
   /** Facts that still hold what a draft wrote into their cells. */
   readonly drafted: ReadonlySet<FactKey>;
-  /** Tables that the workbook works out by itself, and in which formulas of a person's own stand, but no value that was typed. */
-  readonly byFormula: ReadonlySet<FactKey>;
   /** What the job is calculated from: what was typed, and what is taken for the rest. */
   readonly used: Job;
   readonly wrong: readonly WrongCell[];
@@ -64,7 +62,6 @@ export function readJob(workbook: Recalculated): JobRead {
     if (value === UNREADABLE) wrong.push({ cell, question: fact.question, shown: String(shown) });
     return value === UNREADABLE ? undefined : value;
   };
-  const byHand = new Set<string>();
   const readTable = (table: TableFact): unknown[] => {
     const columns = tablePlaces(table, names).map(({ key, fact, cell }) => {
       const shown = named(fact.name ?? table.name);
@@ -76,7 +73,6 @@ export function readJob(workbook: Recalculated): JobRead {
         const formula = formulas.get(where);
         if (fact.worked && formula !== undefined && sameFormula(formula, rules.get(where))) return [];
         const value = read(where, fact, at(row), false);
-        if (value !== undefined && formula === undefined) byHand.add(table.name);
         if (value !== undefined) return [[key, value]];
         return fact.worked && formula === undefined && rules.has(where) ? [[key, null]] : [];
       });
@@ -111,9 +107,7 @@ export function readJob(workbook: Recalculated): JobRead {
         : named(yoursName(fact.name))[0]?.[0];
     return now === mark ? [key] : [];
   });
-  const byFormula = keys.filter((key) => workedOut(key) && !byHand.has(FACTS[key].name));
-  const sets = { drafted: new Set(drafted), byFormula: new Set(byFormula) };
-  return { job, company, confirmed, ...sets, used: usedJob(job, company), wrong };
+  return { job, company, confirmed, drafted: new Set(drafted), used: usedJob(job, company), wrong };
 }
 
 const UNREADABLE: unique symbol = Symbol("unreadable");

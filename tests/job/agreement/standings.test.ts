@@ -11,8 +11,8 @@ import { demoOf, typedCells } from "./workbooks";
 
 const KEYS = Object.keys(FACTS) as FactKey[];
 function differing(workbook: Recalculated, more: Known = {}): string[] {
-  const { job, company, confirmed, byFormula } = readJob(workbook);
-  const standings = standingsOf(job, { company, confirmed, byFormula, ...more });
+  const { job, company, confirmed } = readJob(workbook);
+  const standings = standingsOf(job, { company, confirmed, ...more });
   const shown = workbook.named("FactStates") ?? [];
   return KEYS.flatMap((key, row) => {
     const [cells, ours] = [String(shown[row]?.[0]), standings[key].state];
@@ -79,30 +79,6 @@ describe.each(["US", "SI"] as const)("the states of facts in %s", (system) => {
       "",
     ]);
     expect(first(unknown, "FactsNext")).toBe(cell(yoursName("Run")));
-  });
-
-  it("are assumed where a formula stands over the workbook's own, and yours where a value does", async () => {
-    const workbook = await demoOf(system);
-    const drop = workbook.names.get("Drops")?.replace(/\$|:.*/g, "") ?? "";
-    const below = drop.replace(/\d+$/, (row) => String(Number(row) + 1));
-    for (const [typed, state, used] of [
-      [[[drop, { formula: "Fall/8" }]], "assumed", (fall: number) => fall / 8],
-      [[[drop, 0.1]], "yours", () => 0.1],
-      [
-        [
-          [drop, { formula: "Fall/8" }],
-          [below, 0.1],
-        ],
-        "yours",
-        (fall: number) => fall / 8,
-      ],
-    ] as const) {
-      const after = workbook.recalculate(new Map<string, unknown>(typed) as unknown as TypedCells);
-      expect(stateOf(after, "drops")).toBe(state);
-      expect(differing(after)).toEqual([]);
-      expect(first(after, "Drops")).toBeCloseTo(used(Number(first(after, "Fall"))), 12);
-      expect(readJob(after).job.drops[0]).toHaveProperty("drop");
-    }
   });
 
   it("are wrong for what cannot be read or taken, with a sentence and an error that travels", async () => {

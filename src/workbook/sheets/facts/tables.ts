@@ -1,7 +1,6 @@
 import type { FactKey } from "../../../job/facts";
 import type { ColumnFact, TableFact } from "../../../job/facts/fact";
 import { BETWEEN, HANDED_OVER, typedBlocks } from "../../../job/facts/rowsText";
-import { WORKED_OUT } from "../../../job/facts/standing";
 import { SHIPPED_TABLES } from "../../../job/facts/usual";
 import type { Job, SheetLayout } from "../../layout";
 import { areaAddress, cellAddress, Ref } from "../../layout/address";
@@ -89,7 +88,7 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
   const link = place ? `${place.sheet}!${cellAddress(place.top, place.left)}` : "";
   s.put(row, COLUMN.place, place ? { value: link, style: "link", link } : { style: "link" });
   typedHere(s, row, COLUMN.confirmed, { format: "yyyy-mm-dd", align: "right" }, "The day your company confirmed it.");
-  s.put(row, COLUMN.because, { value: shipped?.reason ?? (allWorked ? WORKED_OUT : "") });
+  s.put(row, COLUMN.because, { value: shipped?.reason ?? (allWorked ? "worked out until you type over it" : "") });
   if (shipped ?? allWorked) s.put(row, COLUMN.shipped, { value: shipped?.state ?? "assumed" });
   s.put(row, COLUMN.sheet, { value: table.sheet });
   s.put(row, COLUMN.key, { value: table.name });

@@ -59,9 +59,6 @@ function laborCosts(job: Job): Extra {
   return { labor: "LaborCost", machine: "MachineCost" };
 }
 
-/** What belongs into the first fact that is wrong. */
-const TO_TYPE = `&IF(FactsWrong=0,""," "&INDEX(FactReasons,MATCH("wrong",FactStates,0)))`;
-
 function checks(s: SheetLayout): void {
   s.check({
     label: "Cells in error",
@@ -69,7 +66,7 @@ function checks(s: SheetLayout): void {
     limit: 0,
     ok: "SUM(CellsWrong)=0",
     cure: "Fix the cell: its own sentence says what would be right.",
-    cureNow: `"Fix "&TEXTJOIN(", ",TRUE,FirstWrong)&"."${s.job.hasFacts ? TO_TYPE : ""}`,
+    cureNow: '"Fix "&TEXTJOIN(", ",TRUE,FirstWrong)&"."',
     fix: "FirstWrong",
     kind: "count",
   });

@@ -85,7 +85,7 @@ function heading(s: SheetLayout): void {
     ["Work", '=JobName&""', "Valid until", '=IF(COUNT(QuoteDate,ValidDays)<2,"",QuoteDate+ValidDays)', "date"],
     [
       "Takes",
-      '=IF(ISNUMBER(PriceTotal)*(N(WorkingDays)>0),"about "&ROUNDUP(WorkingDays,0)&IF(WorkingDays>1," working days"," working day"),"")',
+      '=IF(N(WorkingDays)>0,"about "&ROUNDUP(WorkingDays,0)&IF(WorkingDays>1," working days"," working day"),"")',
       "Begins",
       '=IF(ISNUMBER(StartDay),StartDay,"as agreed")',
       "date",

@@ -50,11 +50,7 @@ export function priceList(s: SheetLayout, job: Job): void {
       column("code", "Code", "text", { max: 100, message: "The code it is looked up by; each code once." }),
       column("unit", "Unit", "text", { max: 20, message: "Unit it is priced and bought in." }),
       column("cost", "Cost", "money", { min: 0, max: 1_000_000, message: "Price you pay for one unit, without tax." }),
-      column("pack", "Pack", "number", {
-        min: 0.0001,
-        max: 1_000_000,
-        message: "Quantity sold in one piece; blank where it is sold by the unit.",
-      }),
+      column("pack", "Pack", "number", { min: 0.0001, max: 1_000_000, message: "Quantity sold in one piece." }),
       column("minimum", "Minimum", "number", { min: 0, max: 1_000_000, message: "Least quantity the supplier sells." }),
       column("waste", "Waste", "share", { min: 0, max: 2, message: "Share added to the quantity needed." }),
       column("supplier", "Supplier", "text", { max: 100, message: "Who sells it." }),
