@@ -102,6 +102,19 @@ describe.each(["US", "SI"] as const)("the states of facts in %s", (system) => {
     expect([stateOf(table, "lips"), first(table, "FactsNext")]).toEqual(["wrong", lips]);
     // A sum passes over a text without a word: the price does not.
     expect(first(table, "PriceTotal")).toBe(`wrong: ${lips}`);
+    // The very cell is named, in the list of prices too, where nothing but what is asked for is read: a price below zero in it
+    // would make the job cheaper.
+    for (const [name, row, typed] of [
+      ["PoolTable", 2, "2 ft"],
+      ["RateTable", 30, -5],
+      ["RateTable", 30, "on request"],
+      ["BasinParts", 1, "modulse"],
+    ] as const) {
+      const [, sheet = "", column = "", top = ""] = /^(.+)!\$(\w+)\$(\d+)/.exec(workbook.names.get(name) ?? "") ?? [];
+      const cell = `${sheet}!${name === "RateTable" ? "D" : column}${Number(top) + row}`;
+      const wrong = workbook.recalculate(new Map([[cell, typed]]));
+      expect([first(wrong, "FactsNext"), first(wrong, "PriceTotal")]).toEqual([cell, `wrong: ${cell}`]);
+    }
   });
 });
 

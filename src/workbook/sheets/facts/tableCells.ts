@@ -4,7 +4,7 @@ import type { Job } from "../../layout";
 import { areaAddress, cellAddress, Ref } from "../../layout/address";
 
 /** Tables longer than this are looked through by their readers. */
-export const LONGEST_SEARCHED = 50;
+export const LONGEST_SEARCHED = 60;
 
 /** The fact of that key, where it is a table. */
 export function tableOf(key: FactKey): TableFact | undefined {

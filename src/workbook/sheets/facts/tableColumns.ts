@@ -1,7 +1,7 @@
 import { kindOf } from "../../../calc/quantity/kinds";
 import { defaultUnit, isMeasure } from "../../../calc/quantity/measures";
 import { FACTS, type FactKey } from "../../../job/facts";
-import type { ColumnFact, NumberFact, TableFact } from "../../../job/facts/fact";
+import type { ChoiceFact, ColumnFact, NumberFact, TableFact } from "../../../job/facts/fact";
 import { inSystem } from "../../../job/facts/units";
 import type { Job, SheetLayout } from "../../layout";
 import { areaAddress, cellAddress, Ref } from "../../layout/address";
@@ -61,7 +61,8 @@ function runs(
 /** One row for each column of numbers: how many of its cells hold no number, or one out of range, and what to type. */
 export function columnsOfTables(s: SheetLayout, job: Job, first: number): Bodies {
   const columns = numberColumns(job);
-  const last = first + columns.length - 1;
+  const apart = columnsApart(job);
+  const last = first + columns.length + apart.length - 1;
   s.put(first - 1, COLUMN.label, { value: "Columns of tables", style: "headText" });
   s.put(first - 1, COLUMN.yours, { value: "Wrong cells", style: "head" });
   s.put(first - 1, COLUMN.days, { value: "Days in it", style: "head" });
@@ -73,6 +74,8 @@ export function columnsOfTables(s: SheetLayout, job: Job, first: number): Bodies
   ] as const)
     s.put(first - 1, at, { value, style: "head", look: { format: "yyyy-mm-dd" } });
   columns.forEach((column, index) => columnRow(s, job, first + index, column));
+  apart.forEach((column, index) => apartRow(s, job, first + columns.length + index, column));
+  [...columns, ...apart].forEach(({ cells, column }, index) => firstWrong(s, first + index, cells, column.type));
   const list = (at: number, from = 0, count = columns.length): Ref =>
     new Ref(s.name, first + from, at, first + from + count - 1, at);
   /** What is found in each cell of a run, added up by columns. */
@@ -100,8 +103,9 @@ export function columnsOfTables(s: SheetLayout, job: Job, first: number): Bodies
     const day = (area: string): string => `ISNUMBER(${area})*(${area}>=${from})*(${area}<=${to})`;
     count(COLUMN.days, run, (area) => `IF(ISERROR(${area}),0,${day(area)})`);
   }
-  const [tables, counts] = [COLUMN.label, COLUMN.yours].map((at) => areaAddress(list(at)));
-  fillDown(s, list(COLUMN.company), `IF(${counts}>0,${tables},"")`);
+  const all = (at: number): Ref => list(at, 0, columns.length + apart.length);
+  const [tables, counts] = [COLUMN.label, COLUMN.yours].map((at) => areaAddress(all(at)));
+  fillDown(s, all(COLUMN.company), `IF(${counts}>0,${tables},"")`);
   return { first, last, next: last + 1 };
 }
 
@@ -119,6 +123,61 @@ function columnRow(s: SheetLayout, job: Job, row: number, { table, column, cells
   });
   s.put(row, COLUMN.least, { value: least });
   s.put(row, COLUMN.most, { value: most });
+}
+
+/**
+ * Columns that are looked through by themselves: those of a list, and all of the price list, whose readers see only what they ask
+ * for, so that a price below zero, pasted there, would make a job cheaper without a word.
+ */
+type Apart = { readonly table: TableFact; readonly column: ColumnFact<ChoiceFact | NumberFact>; readonly cells: Ref };
+
+function columnsApart(job: Job): Apart[] {
+  return (Object.keys(FACTS) as FactKey[]).flatMap((key) => {
+    const table = tableOf(key);
+    const prices = key === "prices";
+    if (!table || (table.rows > LONGEST_SEARCHED && !prices)) return [];
+    return Object.values(table.columns).flatMap((column): Apart[] => {
+      const cells = cellsOf(job, table, column);
+      const apart = column.type === "choice" || (prices && column.type === "number");
+      return apart && cells ? [{ table, column: column as Apart["column"], cells }] : [];
+    });
+  });
+}
+
+/** How many cells of such a column are wrong; text that a rule gives is none. */
+function apartRow(s: SheetLayout, job: Job, row: number, { table, column, cells }: Apart): void {
+  const area = `${cells.sheet}!${areaAddress(cells, true)}`;
+  s.put(row, COLUMN.label, { value: table.name });
+  s.put(row, COLUMN.company, {});
+  if (column.type === "number") {
+    const [least, most] = inSystem(column.range, job.system);
+    s.put(row, COLUMN.least, { value: least });
+    s.put(row, COLUMN.most, { value: most });
+    const type = takes(column, job.system).replace(/, like .*/, "");
+    s.put(row, COLUMN.note, { value: `In its cells of "${column.question}" type ${type}` });
+  } else {
+    const choices = inSystem<readonly string[]>(column.choices, job.system);
+    s.put(row, COLUMN.takes, { value: `|${choices.join("|")}|` });
+    s.put(row, COLUMN.note, { value: `In its cells of "${column.question}" take one of the list` });
+  }
+  s.put(row, COLUMN.yours, { formula: `=IFERROR(SUMPRODUCT(${wrongIn(row, area, column.type)}),0)` });
+}
+
+/** 1 for each cell of a column that is wrong. */
+function wrongIn(row: number, area: string, type: "number" | "choice"): string {
+  const at = (place: number): string => cellAddress(row, place);
+  return type === "choice"
+    ? `(${area}<>"")*(1-ISNUMBER(FIND("|"&${area}&"|",${at(COLUMN.takes)})))`
+    : `ISTEXT(${area})*(${area}<>"")+ISNUMBER(${area})*((${area}<${at(COLUMN.least)})+(${area}>${at(COLUMN.most)}))`;
+}
+
+/** Where the first wrong cell of a column stands; where an error hides it, the top of the column. */
+function firstWrong(s: SheetLayout, row: number, cells: Ref, type: "number" | "choice"): void {
+  const area = `${cells.sheet}!${areaAddress(cells, true)}`;
+  const letters = cellAddress(1, cells.left).replace(/\d/g, "");
+  const found = `"${cells.sheet}!${letters}"&(${cells.top - 1}+MATCH(1,INDEX(${wrongIn(row, area, type)},0),0))`;
+  const top = `"${cells.sheet}!${cellAddress(cells.top, cells.left)}"`;
+  s.put(row, COLUMN.place, { formula: `=IF(${cellAddress(row, COLUMN.yours)}=0,"",IFERROR(${found},${top}))` });
 }
 
 /** What is wrong in each table that is: of the first of its columns with a wrong cell. */

@@ -86,7 +86,9 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
   s.put(row, COLUMN.state, { style: "resultText" });
   s.put(row, COLUMN.reason, { style: "remark" });
   const link = place ? `${place.sheet}!${cellAddress(place.top, place.left)}` : "";
-  s.put(row, COLUMN.place, place ? { value: link, style: "link", link } : { style: "link" });
+  // Where a cell of it is wrong, that cell.
+  const wrongAt = `IFERROR(INDEX(${body(COLUMN.place)},MATCH("${table.name}",${body(COLUMN.company)},0)),"${link}")`;
+  s.put(row, COLUMN.place, place ? { formula: `=${wrongAt}`, style: "link", link } : { style: "link" });
   typedHere(s, row, COLUMN.confirmed, { format: "yyyy-mm-dd", align: "right" }, "The day your company confirmed it.");
   s.put(row, COLUMN.because, { value: shipped?.reason ?? (allWorked ? "worked out until you type over it" : "") });
   if (shipped ?? allWorked) s.put(row, COLUMN.shipped, { value: shipped?.state ?? "assumed" });
