@@ -81,7 +81,7 @@ export function draft(s: SheetLayout): void {
   s.put(told, 1, {
     formula:
       '=StartFault&IF((StartAnswered>0)*(DraftWanted="no"),"Every fact is known: the sheets price this job.",' +
-      `IF((StartAnswered>0)*ISERROR(${anchor}),"No first price: your price list or pumps lack something it needs.",${progress}))`,
+      `IF((StartAnswered>0)*ISERROR(${anchor}),"No first price: a number is far off, or prices or pumps are missing.",${progress}))`,
     style: "strong",
     look: { align: "left", wrap: true },
     across: s.lastColumn,
