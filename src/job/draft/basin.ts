@@ -178,16 +178,15 @@ function modulePlans(wish: BasinWish, modules: readonly OfferedBox[], consider: 
 }
 
 function tubPlans(wish: BasinWish, tubs: readonly OfferedTub[], consider: Consider): void {
-  const { lowWater, room, deepest, way, voids, length: ownLength, width: ownWidth } = wish;
+  const { lowWater, room, deepest, way, length: ownLength, width: ownWidth } = wish;
   if (ownLength !== undefined || ownWidth !== undefined) return;
   for (const tub of tubs) {
-    // A tub is sold whole: one that would have to be cut down is none.
-    const depth = tub.height;
+    // A tub is sold whole: one that would have to be cut down is none. It is the basin itself, without stone or liner.
+    const { length, width, height: depth } = tub;
     const fitsDepth = wish.depth === undefined ? depth <= deepest + 1e-9 : Math.abs(depth - wish.depth) < 1e-6;
-    const passes = way === undefined || Math.min(tub.length, tub.width) < way;
-    const [length, width] = [tub.length + 2 * GAP, tub.width + 2 * GAP];
-    const share = Math.min(1, tub.volume / (tub.length * tub.width * tub.height));
-    const held = share * tub.length * tub.width + voids * (length * width - tub.length * tub.width);
+    const passes = way === undefined || Math.min(length, width) < way;
+    const share = Math.min(1, tub.volume / (length * width * depth));
+    const held = share * length * width;
     const usable = held * (depth - lowWater);
     if (!fitsDepth || !passes || usable < room) continue;
     consider({
@@ -195,7 +194,7 @@ function tubPlans(wish: BasinWish, tubs: readonly OfferedTub[], consider: Consid
       length,
       width,
       depth,
-      parts: [{ kind: "tub", length: tub.length, width: tub.width, depth, ...(share < 1 ? { voids: share } : {}) }],
+      parts: [{ kind: "tub", length, width, depth, ...(share < 1 ? { voids: share } : {}) }],
       module: undefined,
       tub,
       usable,
@@ -227,6 +226,9 @@ function costOf(plan: Bare, wish: BasinWish, prices: UnitPrices): number {
     const cut = side + 2 * (depth + wish.overlap);
     return Math.ceil(cut / wish.cutRounding - 1e-9) * wish.cutRounding;
   }) as [number, number];
+  const sheets = tub
+    ? 0
+    : sheetCost(along, across, wish.sheets, prices) + along * across * wish.fabricLayers * prices.fabricArea;
   const volumes = parts.map(({ kind, length: long = 0, width: wide = 0, depth: high = 0 }) =>
     kind === "round well" ? WELL_AREA * high : long * wide * high,
   );
@@ -238,9 +240,9 @@ function costOf(plan: Bare, wish: BasinWish, prices: UnitPrices): number {
   return (
     prices.dig * floor * (depth + wish.dugAbove) +
     prices.beddingVolume * floor * 0.05 +
-    sheetCost(along, across, wish.sheets, prices) +
-    along * across * wish.fabricLayers * prices.fabricArea +
+    sheets +
     stone * prices.stone +
+    prices.haulStone(stone) +
     cover * prices.gravel +
     modules +
     (tub ? tub.price + prices.setTub(tub.volume) : prices.well)

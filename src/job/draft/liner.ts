@@ -2,6 +2,7 @@ import { toInside } from "../../calc/quantity/measures";
 import { fallCut } from "../../calc/liner/fall";
 import { linerCut } from "../../calc/liner/liner";
 import { attempt, isKnown } from "../reckoned";
+import { tubsAsPit } from "../basin";
 import { reckonWater } from "../water";
 import type { OfferedRoll } from "./offers";
 import type { Sketch } from "./sketch";
@@ -59,7 +60,7 @@ function piecesOf({ job, system }: Sketch): { length: number; width: number }[] 
       roundTo: job.cutRounding ?? 0.1,
     }),
   );
-  return [stream, basin].filter(isKnown);
+  return (tubsAsPit(job) > 0 ? [stream] : [stream, basin]).filter(isKnown);
 }
 
 /** For each piece the narrowest roll that holds it and the next wider one; where none does, the widest. */

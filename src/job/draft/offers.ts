@@ -38,6 +38,9 @@ export interface OfferedPipe {
   readonly type: string;
   /** Money for a meter. */
   readonly price: number;
+  /** Length that it is sold by, m, and the share that is cut to waste; to the meter and without any where left out. */
+  readonly pack?: number;
+  readonly waste?: number;
   /** Money for one of each fitting of this size; what is not in it counts nothing. */
   readonly fittings?: Readonly<Partial<Record<FittingColumn, number>>>;
 }
@@ -87,8 +90,10 @@ export interface UnitPrices {
   readonly layLiner: number;
   /** One layer. */
   readonly fabricArea: number;
-  /** Filling stone in place, kg. */
+  /** Filling stone in place, without its way here, kg. */
   readonly stone: number;
+  /** Bringing so much of it, kg: it comes in loads of its own, at least one. */
+  readonly haulStone: (weight: number) => number;
   /** Gravel over the top, kg. */
   readonly gravel: number;
   /** Setting one module. */

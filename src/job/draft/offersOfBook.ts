@@ -24,10 +24,17 @@ export function offersOfBook(book: Book): Offers {
     pumps: pumps.flatMap(({ name, price, watts, curve }) =>
       price === undefined || watts === undefined || curve.length < 2 ? [] : [{ name, price, watts, points: curve }],
     ),
-    pipes: offered(products, "pipe").flatMap(({ size, type, unit, price = 0 }) =>
+    pipes: offered(products, "pipe").flatMap(({ size, type, unit, price = 0, pack, waste }) =>
       size === undefined || type === undefined || aboutUnit(unit).counts !== "length"
         ? []
-        : [{ size, type, price: price / aboutUnit(unit).inside, fittings: fittingsOf(products, size, type) }],
+        : [
+            {
+              ...{ size, type, waste },
+              price: price / aboutUnit(unit).inside,
+              pack: pack * aboutUnit(unit).inside,
+              fittings: fittingsOf(products, size, type),
+            },
+          ],
     ),
     modules: boxes("void module"),
     tubs: boxes("tub"),

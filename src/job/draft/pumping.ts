@@ -4,6 +4,7 @@ import { makeSystem, type RoutePipe, type System } from "../../calc/pipe/route";
 import { makeCurve, lastFlow, pumpHead, type PumpCurve } from "../../calc/pump/curve";
 import { dutyPoint, type DutyPoint } from "../../calc/pump/duty";
 import { fromCents } from "../../calc/money/cents";
+import { orderQuantity } from "../../calc/money/orderQuantity";
 import { runCostCents, RUNNING_RANGE } from "../../calc/pump/power";
 import type { Job, JobRow } from "../facts";
 import { sumOfK } from "../pump";
@@ -115,7 +116,7 @@ function triesOn(wish: PumpWish, pumps: readonly OfferedPump[], pipe: OfferedPip
     const curve = curveOf(pump);
     if (!curve) return [];
     let served = false;
-    return systems.flatMap(({ count, works, wantedHead, fittings }): Try[] => {
+    return systems.flatMap(({ count, works, wantedHead, pipework }): Try[] => {
       if (count * pump.watts > RUNNING_RANGE.watts.max) return [];
       const each = wish.flow / count;
       const head = each > lastFlow(curve, 1) ? 0 : pumpHead(curve, each, 1);
@@ -123,7 +124,6 @@ function triesOn(wish: PumpWish, pumps: readonly OfferedPump[], pipe: OfferedPip
       const notFirst = served;
       served ||= delivers;
       const ownCost = count * pump.price + wish.years * fromCents(runCostCents(count * pump.watts, wish.running));
-      const length = lengthFor(wish, count);
       const standing = standingIn(wish, count, works.pipes[0]?.pipe.bore ?? 0);
       return [
         {
@@ -137,7 +137,7 @@ function triesOn(wish: PumpWish, pumps: readonly OfferedPump[], pipe: OfferedPip
           delivers,
           notFirst,
           faults: (head < SPARE_HEAD * wantedHead ? FAULTS.spareHead : 0) + (notFirst ? FAULTS.notFirst : 0),
-          floor: ownCost + count * wish.setPump + length * pipe.price + fittings + wish.basinVolume * standing,
+          floor: ownCost + count * wish.setPump + pipework + wish.basinVolume * standing,
         },
       ];
     });
@@ -147,6 +147,14 @@ function triesOn(wish: PumpWish, pumps: readonly OfferedPump[], pipe: OfferedPip
 /** All pipe as it lies in the ground, m. */
 function lengthFor({ routeLength, riserLength }: PumpWish, count: number): number {
   return routeLength + count * riserLength;
+}
+
+/** All pipe as it is bought, the risers of several pumps by themselves. */
+function pipeCost(wish: PumpWish, count: number, { price, pack = 0, waste = 0 }: OfferedPipe): number {
+  const { routeLength, riserLength } = wish;
+  const lines = count > 1 ? [routeLength, count * riserLength] : [routeLength + riserLength];
+  const bought = lines.map((need) => (pack > 0 ? orderQuantity(need, waste, pack) : need * (1 + waste)));
+  return price * total(bought);
 }
 
 /** Water that stands in the pipe and runs back, m³; of typed pipes it is in the drain-back already. */
@@ -159,8 +167,8 @@ interface SystemFor {
   readonly works: System;
   /** Total dynamic head at the wanted flow, m. */
   readonly wantedHead: number;
-  /** Money. */
-  readonly fittings: number;
+  /** Money for pipe and fittings. */
+  readonly pipework: number;
 }
 
 const fittingCosts = new WeakMap<OfferedPipe, Map<number, number>>();
@@ -195,8 +203,8 @@ function systemsOn(wish: PumpWish, pipe: OfferedPipe): SystemFor[] {
     const standing = standingIn(wish, count, route[0]?.pipe.bore ?? 0);
     const lift = Math.max(0, wish.lift + wish.sinks * standing);
     const works = makeSystem(lift, route, { method: wish.method, riser });
-    const fittings = typed ? 0 : fittingsCost(pipe, count);
-    return { count, works, wantedHead: works.headFor(count)(wish.flow), fittings };
+    const pipework = typed ? 0 : pipeCost(wish, count, pipe) + fittingsCost(pipe, count);
+    return { count, works, wantedHead: works.headFor(count)(wish.flow), pipework };
   });
 }
 

@@ -29,7 +29,8 @@ export function unitPrices(job: Job, price: (kind: ProductKind) => number, liner
     linerArea,
     layLiner: inPlace(TASK.liner, "area"),
     fabricArea: price("fabric"),
-    stone: price("basin stone") + haul + inPlace(TASK.gravel, "load"),
+    stone: price("basin stone") + inPlace(TASK.gravel, "load"),
+    haulStone: (weight) => (weight > 0 ? Math.max(price("stone delivery"), haul * weight) : 0),
     gravel: price("gravel") + haul + inPlace(TASK.gravel, "load"),
     setModule: inPlace(TASK.module),
     setTub: (volume) => {

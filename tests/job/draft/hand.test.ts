@@ -134,3 +134,24 @@ describe("a draft in SI units, by hand", () => {
     near(known(state.earth.bermHeight), 0.125, 1e-6);
   });
 });
+
+describe("a draft whose basin is a tub, by hand", () => {
+  // 33 in of fall over 6 ft, where the book has no modules and basin stone costs a hundred times as much.
+  const site = { fall: 33 * INCH, run: 6 * FOOT, lip: 18 * INCH, soil: "loam", accessWidth: 8 * FOOT };
+  const wish = wishOf({ ...site, character: "trickle" }, "US");
+  const price = (kind: Parameters<typeof wish.offers.price>[0]): number =>
+    (kind === "basin stone" ? 100 : 1) * wish.offers.price(kind);
+  const draft = draftOf({ ...wish, offers: { ...wish.offers, modules: [], price } });
+  const { job, state } = draft;
+  const [tub] = job.basinParts;
+
+  it("digs the pit as large as the tub of the book, and lays nothing below or beside it", () => {
+    expect(tub?.kind).toBe("tub");
+    const sold = wish.offers.tubs.map(({ length, width, height }) => [length, width, height]);
+    expect(sold).toContainEqual([job.basinLength, job.basinWidth, job.basinWaterDepth]);
+    expect([tub?.length, tub?.width]).toEqual([job.basinLength, job.basinWidth]);
+    expect(known(state.basin.stoneVolume)).toBe(0);
+    expect(known(state.liner.pieceCount)).toBe(1);
+    expect(known(state.liner.basinFabric)).toBeUndefined();
+  });
+});

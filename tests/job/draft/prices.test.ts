@@ -23,7 +23,7 @@ describe("the price list of a draft", () => {
   });
 
   it("has a tub's hours by what it holds: 3.2 h, 0.8 times up to 680 L and without a machine", () => {
-    const wish = wishOf({ fall: 0.85, run: 3.6, lip: 0.6, soil: "loam", accessWidth: 2.4 }, "SI");
+    const wish = wishOf({ fall: 0.7, run: 2.8, lip: 0.5, soil: "loam", accessWidth: 2.4 }, "SI");
     const { job, state } = draftOf({ ...wish, offers: onlyTubs(wish.offers) });
     // 1,500 x 1,200 x 500 mm are 900 L of box, of which the tub holds 650.
     expect(job.basinParts[0]?.voids).toBeCloseTo(650 / 900, 12);
