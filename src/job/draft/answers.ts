@@ -2,6 +2,7 @@ import { FACTS, type FactKey, type Job } from "../facts";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { NumberFact } from "../facts/fact";
 import { fromSi, inSystem, toSi, unitOf } from "../facts/units";
+import { usualBenchmark } from "./site";
 
 /** A typed job without what cannot be meant, and a sentence for each of it. */
 export interface Answers {
@@ -36,11 +37,39 @@ export function readAnswers(typed: Job): Answers {
     job.lips = typed.lips.filter(({ width }) => fits(width));
     unclear.push(outOfRange("A lip of", wrong.width ?? 0, { fact, least, most, unit, system }));
   }
+  const far = groundFarOff(job as Partial<Job>, system);
+  if (far !== undefined) {
+    job.bermGround = undefined;
+    unclear.push(far);
+  }
   const { fallTyped, run } = job as Partial<Job>;
   if (fallTyped !== undefined && run !== undefined && fallTyped > run) {
     unclear.push("The fall is more than the run: that is a wall, not a stream. Check which of the two is which.");
   }
   return { job: job as unknown as Job, unclear };
+}
+
+/**
+ * The ground under the berm where it lies further from the top lip than any stream falls: one of the levels was mistyped, or
+ * was shot from another benchmark, and no earthwork comes of it.
+ */
+function groundFarOff({ bermGround, gradeLevel, benchmarkLevel, fallTyped = 0 }: Partial<Job>, system: UnitSystem) {
+  const grade = gradeLevel ?? benchmarkLevel ?? usualBenchmark(system);
+  if (bermGround === undefined) return undefined;
+  const off = bermGround - (grade + fallTyped);
+  if (Math.abs(off) <= farthestGround(system)) return undefined;
+  const said = (level: number): string =>
+    `${Number(fromSi("length", level, system).toPrecision(6))} ${unitOf("length", system)}`;
+  return (
+    `The ground under the berm at ${said(bermGround)} is ${said(Math.abs(off))} ${off > 0 ? "above" : "below"} the top lip, ` +
+    `with finished grade at ${said(grade)}: check both levels. A usual value stands in for it.`
+  );
+}
+
+/** How far the ground may lie from the top lip, m: as far as the highest stream falls. */
+function farthestGround(system: UnitSystem): number {
+  const { kind, range } = FACTS.fallTyped;
+  return toSi(kind, inSystem(range, system)[1], system);
 }
 
 interface Range {

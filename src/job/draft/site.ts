@@ -1,3 +1,4 @@
+import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Sketch } from "./sketch";
 import { tape } from "./words";
 
@@ -38,13 +39,18 @@ export function siteRule(sketch: Sketch): void {
   );
   sketch.assume("fallFrom", () => ({ value: "finished grade", reason: "A fall is mostly shot from finished grade." }));
   const benchmark = sketch.assume("benchmarkLevel", () => ({
-    value: sketch.pick(30.48, 50),
+    value: usualBenchmark(system),
     reason: "A round number for the benchmark, kept for the whole job.",
   }));
   sketch.assume("gradeLevel", () => ({
     value: benchmark,
     reason: "Finished grade at the basin is taken level with the benchmark until it is shot.",
   }));
+}
+
+/** The level of a benchmark that nobody gave one, m. */
+export function usualBenchmark(system: UnitSystem): number {
+  return system === "US" ? 30.48 : 50;
 }
 
 export function within(value: number, least: number, most: number): number {

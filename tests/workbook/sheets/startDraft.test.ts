@@ -105,4 +105,13 @@ describe("the six questions on Start", () => {
     expect(Number(wall.named("DraftTable")?.[1]?.[1])).toBeGreaterThan(1000);
     expect(typed({ FallAsked: 3 }).named("StartFault")).toEqual([[""]]);
   });
+
+  it("say that ground far off finished grade is one of two levels mistyped, and draft the rest", () => {
+    const six = { FallAsked: "3'2", RunAsked: "14 ft" };
+    // With the benchmark at its usual 100 ft, ground at 10.4 ft lies some 93 ft below the lip; at 100.4 it is near.
+    const far = typed({ ...six, BermGround: 10.4 });
+    expect(far.named("StartFault")?.[0]?.[0]).toMatch(/^Ground under the berm is far off finished grade/);
+    expect(far.named("DraftTable")).toEqual(typed(six).named("DraftTable"));
+    expect(typed({ ...six, BermGround: 100.4 }).named("StartFault")).toEqual([[""]]);
+  });
 });

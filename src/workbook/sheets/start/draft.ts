@@ -1,4 +1,6 @@
-import type { SheetLayout } from "../../layout";
+import { FACTS } from "../../../job/facts";
+import { inSystem } from "../../../job/facts/units";
+import type { Job, SheetLayout } from "../../layout";
 import type { Kind } from "../../layout/formats";
 
 const ASKED = ["RunAsked", "FallAsked", "LipAsked", "WaterCharacter", "SoilAsked", "WayInAsked"] as const;
@@ -22,8 +24,9 @@ const SHOWN = [...NUMBERS.entries()].sort(([, a], [, b]) => Number(a[1] === "tex
 /** Rows of what to measure next that are shown, and that the function may give. */
 const NEXT = { shown: 5, given: 8 } as const;
 
-/** Points of a row of one line. */
+/** Points of a row of one line, and of two: what is wrong stands before how far it has come. */
 const ONE_LINE = 17;
+const TWO_LINES = 32;
 
 /** What stands beside the numbers, and, right of the printed sheet, the draft as the function gives it. */
 const COLUMN = { next: 4, wanted: 9, spill: 10 } as const;
@@ -31,7 +34,7 @@ const COLUMN = { next: 4, wanted: 9, spill: 10 } as const;
 export const DRAFT_WIDTHS = [6, 70, 34, 8, 12, 12, 14] as const;
 
 /** The draft that the answers make until the sheets hold the job: price, main numbers, and what to measure next. */
-export function draft(s: SheetLayout): void {
+export function draft(s: SheetLayout, job: Job): void {
   s.section("First price: 8 jobs in 10 like this should come in between low and high");
   const told = s.row++;
   const top = s.row;
@@ -61,11 +64,20 @@ export function draft(s: SheetLayout): void {
     style: "unit",
     name: "DraftWanted",
   });
+  // As the draft's own rule says it, which leaves that level out.
+  const { range } = FACTS.fallTyped;
+  const farOff = s.put(told, COLUMN.spill + 5, {
+    formula:
+      "=IFERROR(IF(AND(COUNT(BermGround)=1,ABS(BermGround-IF(COUNT(GradeLevel)=1,GradeLevel,BenchmarkLevel)-N(FallTyped))>" +
+      `${inSystem(range, job.system)[1]}),"Ground under the berm is far off finished grade: check both levels; this price leaves it out. ",""),"")`,
+    style: "unit",
+    look: { wrap: false },
+  });
   // What is wrong is left out, and the rest drafted all the same.
   s.put(told, COLUMN.spill, {
     formula:
       '=IF(FactsWrong>0,"Fix "&INDEX(FactMissing,MATCH("wrong",FactStates,0))&"; this price leaves it out. ","")&' +
-      'IF(IFERROR((N(Run)>0)*(N(FallTyped)>N(Run)),0),"The fall is more than the run: check which is which. ","")',
+      `IF(IFERROR((N(Run)>0)*(N(FallTyped)>N(Run)),0),"The fall is more than the run: check which is which. ","")&${farOff}`,
     style: "unit",
     look: { wrap: false },
     name: "StartFault",
@@ -87,7 +99,8 @@ export function draft(s: SheetLayout): void {
     across: s.lastColumn,
   });
   // Without a height of its own a host makes a row as high as its merged text would need in the first column alone.
-  for (const row of [told, top]) s.sheet.heights.set(row, ONE_LINE);
+  s.sheet.heights.set(told, TWO_LINES);
+  s.sheet.heights.set(top, ONE_LINE);
 
   const drafted = (row: number, column: number): string => {
     const at = cell(row, column).toString();

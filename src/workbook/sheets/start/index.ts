@@ -49,7 +49,7 @@ export const start = defineSheet({
     // Both need the facts, which a workbook of a few sheets has not.
     if (job.hasFacts) {
       questions(s);
-      draft(s);
+      draft(s, job);
     }
 
     s.section("How to use this workbook");
