@@ -72,7 +72,7 @@ export function summaryText({ job, units, draft, results, checks, errors }: Summ
     "",
     draft === "" ? "The quote is ready to sign." : draft,
     "",
-    `Checks: ${checks.length - open.length} in order, ${open.length} to see to`,
+    `Checks: ${checks.length - open.length} passed, ${open.length} to see to`,
     ...open.map(({ label, verdict, where, cure }) => `  ${verdict.padEnd(7)} ${label} (${where}): ${cure}`),
     ...(errors.length > 0 ? ["", `Cells in error: ${errors.length}`] : []),
     ...errors.map(({ cell, error, reason }) => `  ${cell}  ${error}  ${reason}`.trimEnd()),

@@ -148,6 +148,19 @@ describe("saving", () => {
     expect(sheets.find(({ name }) => name === "Notes")?.images).toHaveLength(1);
   });
 
+  it("lets an array whose formula shows no spill fill more cells than it did, or a reader finds its way barred", async () => {
+    const parts = unzipSync(await smallTemplate());
+    const name = "xl/worksheets/sheet2.xml";
+    const xml = strFromU8(parts[name] ?? new Uint8Array());
+    const array = /<c r="A6"([^>]*)><f([^>]*)>[^<]*<\/f><v>[^<]*<\/v>/;
+    expect(xml).toMatch(array);
+    const one = xml.replace(array, '<c r="A6"$1><f t="array" ref="A6">IF(Fall&gt;3,B2:B4+0,"")</f><v>1</v>');
+    const file = zipSync({ ...parts, [name]: strToU8(one) });
+    const results = [{ sheet: "Pump", row: 5, column: 0, formula: '=IF(Fall>3,B2:B4+0,"")', values: [[1], [2], [3]] }];
+    const saved = unzipSync(saveWorkbook(file, { ...nothing, results }));
+    expect(strFromU8(saved[name] ?? new Uint8Array())).toContain('ref="A6:A8"');
+  });
+
   it("gives cells their own formula when the cell that held it for them is taken", () => {
     const xml =
       '<worksheet><sheetData><row r="1"><c r="A1"><f t="shared" ref="A1:A3" si="0">B1*2</f><v>2</v></c></row>' +

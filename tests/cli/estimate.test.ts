@@ -38,7 +38,7 @@ describe("the estimate command", () => {
     expect(agrees).toBe(true);
     expect(text).toMatch(/Calculated a second time by other code: the same in every result and check\.$/);
     expect(text).toMatch(/^Hollow Bank stream, backyard \(US units\)/);
-    expect(text).toMatch(/Checks: \d+ in order/);
+    expect(text).toMatch(/Checks: \d+ passed/);
   });
 
   it("reads what a tape says in a column of a table, and says so", async () => {

@@ -34,7 +34,8 @@ export function saveWorkbook(original: Uint8Array, work: Work): Uint8Array {
       formulas.has(`${sheet}!${row},${column}`) || edited.has(`${row},${column}`);
     const wide = wideFormulas(xml);
     clearOldSpills(wide, known, put);
-    for (const result of work.results) if (result.sheet === sheet) putResult(result, put);
+    const spilling = new Set(wide.filter(({ type }) => type === "array").map(({ row, column }) => `${row},${column}`));
+    for (const result of work.results) if (result.sheet === sheet) putResult(result, spilling, put);
     for (const { row, column, formula } of explicitShared(wide, edits, formulas, sheet)) {
       put(row, column, {
         value: formulas.get(`${sheet}!${row},${column}`)?.values[0]?.[0] ?? "",
@@ -73,13 +74,15 @@ function clearOldSpills(wide: readonly WideFormula[], known: (row: number, colum
   }
 }
 
-function putResult({ row, column, formula, values }: Result, put: Put): void {
+/** @param spilling anchors of the file's arrays: what was one value may fill more cells now, which a reader must know as its own */
+function putResult({ row, column, formula, values }: Result, spilling: ReadonlySet<string>, put: Put): void {
   values.forEach((cells, down) =>
     cells.forEach((value, across) => {
       if (down > 0 || across > 0) put(row + down, column + across, { value });
     }),
   );
-  const spill = isDynamic(formula) ? { spill: { ref: spillOf(row, column, values) } } : {};
+  const fills = isDynamic(formula) || spilling.has(`${row},${column}`);
+  const spill = fills ? { spill: { ref: spillOf(row, column, values) } } : {};
   put(row, column, { value: values[0]?.[0] ?? "", ...spill });
 }
 

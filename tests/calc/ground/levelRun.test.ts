@@ -113,7 +113,7 @@ describe("levels of a run", () => {
         ["A", 1, null, null],
         ["B", 2, null, null],
       ],
-      "needs a point levelled before",
+      "needs a point leveled before",
     ],
     [
       "a reading longer than the rod",
