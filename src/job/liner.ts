@@ -9,6 +9,7 @@ import { toInside } from "../calc/quantity/measures";
 import { tubsAsPit } from "./basin";
 import type { Job } from "./facts";
 import { wasShot, type Ground } from "./ground";
+import { moneyDigits } from "./money";
 import { from, isKnown, known, reckon, type Reckoned } from "./reckoned";
 import { filledRows, mostOf, needed, sumOf, total, wholeUp } from "./rows";
 import type { Water } from "./water";
@@ -236,6 +237,7 @@ function requestOf(job: Job, pieces: readonly LinerPiece[]): PlanRequest {
     ...(job.seamLap === undefined ? {} : { seamLap: job.seamLap }),
     ...(job.seamPrice === undefined ? {} : { seamPrice: job.seamPrice / toInside("length", 1, job.system) }),
     ...(job.linerKeptPlan === undefined ? {} : { kept: job.linerKeptPlan }),
+    digits: moneyDigits(job),
   };
 }
 

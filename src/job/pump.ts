@@ -214,6 +214,7 @@ function rankingOf(job: Job, system: Reckoned<System>, designFlow: Reckoned<numb
       running,
       years: job.ownYears ?? USUAL_RUNNING.years,
       most: RANKED_PUMPS.usual,
+      digits: moneyDigits(job),
     });
   });
 }

@@ -6,7 +6,16 @@ import type { Found } from "./searchOn";
 /** Where the kept plan stands in the workbook. */
 const KEPT: Place = yoursName("LinerKeptPlan");
 /** The cells that CUTPLAN reads there, in the order of its arguments. */
-const READ: readonly Place[] = ["LinerPieces", "LinerRolls", "LinerTurn", "SeamLap", "SeamPrice", KEPT, "Units"];
+const READ: readonly Place[] = [
+  "LinerPieces",
+  "LinerRolls",
+  "LinerTurn",
+  "SeamLap",
+  "SeamPrice",
+  KEPT,
+  "Currency",
+  "Units",
+];
 
 /** A worker as far as the search needs one. */
 export interface Helper {

@@ -16,6 +16,7 @@ const CELLS: Readonly<Record<Place, Grid>> = {
   SeamLap: [[""]],
   SeamPrice: [[""]],
   LinerKeptPlanYours: [[""]],
+  Currency: [["$"]],
   Units: [["US"]],
 };
 const found = (step: number, now: number): Found => ({
@@ -64,7 +65,7 @@ describe("a longer search from the pane", () => {
   it("sends what the cell reads, shows how far it is, and hands the cheaper plan to the cell", async () => {
     const search = run(() => [found(1, 200), found(2, 180), found(3, 170)]);
     expect(await search.said).toBe("Searched: the cut plan now costs 170.00, 30.00 less than 200.00.");
-    expect(search.order()?.values).toEqual([CELLS.LinerPieces, CELLS.LinerRolls, "yes", "", "", "", "US"]);
+    expect(search.order()?.values).toEqual([CELLS.LinerPieces, CELLS.LinerRolls, "yes", "", "", "", "$", "US"]);
     expect(search.progress).toEqual([1 / 3, 2 / 3, 1]);
     expect(search.written).toEqual([{ place: "LinerKeptPlanYours", values: [["plan of step 3"]] }]);
     expect(search.ended()).toBe(true);

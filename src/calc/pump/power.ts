@@ -68,6 +68,6 @@ export function runCostCents(
 }
 
 /** What so many cents a year come to over the years, to the cent. */
-export function overYears(yearlyCents: number, years: number): number {
-  return lineCents(years, fromCents(yearlyCents));
+export function overYears(yearlyCents: number, years: number, digits = CENT_DIGITS): number {
+  return lineCents(years, fromCents(yearlyCents, digits), "cost over the years", digits);
 }

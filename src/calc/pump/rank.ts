@@ -1,4 +1,4 @@
-import { toCents } from "../money/cents";
+import { CENT_DIGITS, toCents } from "../money/cents";
 import type { System } from "../pipe/route";
 import { Problem } from "../problem";
 import { makeCurve, type CurvePoint } from "./curve";
@@ -40,6 +40,8 @@ export interface RankTerms {
   readonly years: number;
   /** Most pumps of one kind side by side that are tried; 1 to 12. */
   readonly most: number;
+  /** Behind the point, where the smallest unit of the currency is no cent. */
+  readonly digits?: number;
 }
 
 /**
@@ -62,15 +64,15 @@ export function rankPumps(
   offers: readonly PumpOffer[],
   wanted: number,
   system: System,
-  { running, years, most }: RankTerms,
+  { running, years, most, digits = CENT_DIGITS }: RankTerms,
 ): RankedPump[] {
   const ranked = offers.map((offer): RankedPump => {
     // More of a pump than the running cost can be calculated for are not tried.
     const few = Math.max(1, Math.min(most, Math.floor(RUNNING_RANGE.watts.max / offer.watts)));
     const { pumps, duty, fault } = asMany(offer, wanted, system, few);
-    const energyCents = runCostCents(pumps * offer.watts, running);
+    const energyCents = runCostCents(pumps * offer.watts, running, digits);
     const meets = meetsFlow(duty, wanted);
-    const ownCents = pumps * toCents(offer.price) + overYears(energyCents, years);
+    const ownCents = pumps * toCents(offer.price, "price", digits) + overYears(energyCents, years, digits);
     return { offer, pumps, duty, fault, meets, energyCents, ownCents };
   });
   return ranked.sort((a, b) => {

@@ -5,6 +5,7 @@ import type { Piece, PlanRequest } from "../../calc/liner/cutplan/request";
 import type { Values } from "../contract/argument";
 import { inWords, type Argument } from "../contract/argument";
 import { optional, unitsArgument } from "../contract/optional";
+import { currency, digitsOf } from "../money/arguments";
 import { flag, number, quantity, text } from "../contract/scalars";
 import { cuts, rolls, zeroIsBlank } from "./cutPlanArguments";
 
@@ -25,11 +26,12 @@ export const CUTPLAN_ARGUMENTS = {
     zeroIsBlank(text("A plan that a longer search found, as the pane wrote it", { longest: LONGEST_KEPT })),
     "none",
   ),
+  currency,
 };
 
 /** What CUTPLAN's arguments ask for, in SI. */
 export function requestOf(
-  { cuts, rolls, turn, seam, seam_price, kept_plan }: Values<typeof CUTPLAN_ARGUMENTS>,
+  { cuts, rolls, turn, seam, seam_price, kept_plan, currency: said }: Values<typeof CUTPLAN_ARGUMENTS>,
   system: UnitSystem,
 ): PlanRequest {
   return {
@@ -39,6 +41,7 @@ export function requestOf(
     ...(seam === undefined ? {} : { seamLap: seam }),
     ...(seam_price === undefined ? {} : { seamPrice: seam_price / toInside("length", 1, system) }),
     ...(kept_plan === undefined ? {} : { kept: kept_plan }),
+    digits: digitsOf(said),
   };
 }
 

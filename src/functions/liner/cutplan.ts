@@ -1,4 +1,4 @@
-import { roundCents } from "../../calc/money/cents";
+import { CENT_DIGITS, roundMoney } from "../../calc/money/cents";
 import { invalid } from "../../calc/problem";
 import { say, unitLabel } from "../../calc/quantity/measures";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
@@ -69,6 +69,15 @@ export const CUTPLAN = declare({
         "by hand: 270 + 84 + 56 = 410 ft² cost at least 410 × 13.50 / 15 = 369. Basin 18 ft of the 15 ft roll, then fall " +
         "(14 wide) 6 ft and both skirts turned end to end (14 wide) 4 ft: 28 ft, 378.00; 420 − 410 = 10 ft² waste",
     },
+    {
+      args: [[["Bed", 3.3, 2, 1]], [[2, 1450.5, "length", 30]], true, null, null, null, "JPY", "SI"],
+      gives: [
+        { at: [2, 4], is: 3.3 },
+        { at: [6, 1], is: 4787 },
+      ],
+      within: 1e-9,
+      from: "by hand, yen: 3.3 m of the 2 m roll at 1,450.5 = 4,786.65, up to the yen",
+    },
   ],
   compute(values, system) {
     const { cuts, rolls, turn, seam } = values;
@@ -124,8 +133,8 @@ function totals(plan: Plan, request: PlanRequest, rolls: readonly RollRow[], sys
 }
 
 /** What is not priced is not 0. */
-function seamCost({ cost, rollCost, seamLength }: Plan, { seamPrice }: PlanRequest): TableCell {
-  return seamLength > 0 && seamPrice === undefined ? "not priced" : roundCents(cost - rollCost);
+function seamCost({ cost, rollCost, seamLength }: Plan, { seamPrice, digits }: PlanRequest): TableCell {
+  return seamLength > 0 && seamPrice === undefined ? "not priced" : roundMoney(cost - rollCost, digits ?? CENT_DIGITS);
 }
 
 function state({ proven, mayPart }: Plan): string {

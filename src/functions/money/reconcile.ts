@@ -11,7 +11,7 @@ import { tableResult, type TableCell } from "../contract/result";
 import { errorTextOf } from "../contract/raw";
 import { number, share } from "../contract/scalars";
 import { stone } from "../stone/arguments";
-import { code, day, PAPER_RANGE } from "./arguments";
+import { code, currency, day, digitsOf, PAPER_RANGE } from "./arguments";
 import { paperQuantity } from "./paperQuantity";
 
 const unit = optional(code("Unit, such as ton, lb, t, kg, yd3, m3, each"), "the order's unit");
@@ -41,8 +41,8 @@ export const RECONCILE = declare({
     "Order lines of the same order and item add up (a cut is a line below zero). Ordered at several prices, an invoice line takes its own price while that has quantity left, " +
     "and otherwise the cheapest still free: the cheapest reading for you. " +
     "The same quantity under the same ticket number counts once. So does an invoice line entered twice, unless deliveries cover both. " +
-    "Weight meets volume only with a density. Prices agree to the cent, quantities to the tolerance; " +
-    "a price turned into another unit may be off by its rounding, at most 0.1%, without a query, but every cent of it is counted. " +
+    "Weight meets volume only with a density. Prices agree to the currency's smallest unit, quantities to the tolerance; " +
+    "a price turned into another unit may be off by its rounding, at most 0.1%, without a query, but all of it is counted. " +
     "Freight and tax need no ticket. A row that cannot be read is a line of its own, to query; its money is in no sum.",
   args: {
     orders: lenientTable(
@@ -84,6 +84,7 @@ export const RECONCILE = declare({
       plainRow,
     ),
     tolerance: optional(share("Share by which quantities may differ"), `${USUAL_TOLERANCE}`, USUAL_TOLERANCE),
+    currency,
   },
   result: tableResult("the reconciliation, totals last", [
     { title: "Order" },
@@ -119,14 +120,37 @@ export const RECONCILE = declare({
       within: 0,
       from: "by hand: 48,000 lb / 2,000 = 24 tons; 24 × (33 - 32) = 24 too much",
     },
+    {
+      args: [
+        [["PO-1", "GRAVEL", 3, "t", 4150.5, "Quarry"]],
+        [["PO-1", "GRAVEL", 3, "t", "T-7", "2031-05-28"]],
+        [["PO-1", "GRAVEL", 3, "t", 4200.5, "88", "2031-05-30"]],
+        null,
+        "JPY",
+      ],
+      gives: [
+        { at: [1, 10], is: 12_452 },
+        { at: [1, 11], is: 12_602 },
+        { at: [1, 12], is: 150 },
+        { at: [1, 14], is: 150 },
+      ],
+      within: 0,
+      from: "by hand, yen: 3 × 4,150.5 = 12,451.5, half a yen up; 3 × 4,200.5 = 12,601.5, up; 150 too much",
+    },
   ],
-  compute({ orders, deliveries, invoices, tolerance }) {
-    const { lines, unread, totals } = reconcile(orders.rows, deliveries.rows, invoices.rows, tolerance, [
+  compute({ orders, deliveries, invoices, tolerance, currency: said }) {
+    const digits = digitsOf(said);
+    const wrong = [
       ...unreadLines("Order", orders),
       ...unreadLines("Delivery", deliveries, "ticket", 4),
       ...unreadLines("Invoice", invoices, "invoice", 5),
-    ]);
-    return [...lines.map(lineCells), ...unread.map(unreadCells), ...totals.map(totalCells)];
+    ];
+    const { lines, unread, totals } = reconcile(orders.rows, deliveries.rows, invoices.rows, tolerance, wrong, digits);
+    return [
+      ...lines.map((line) => lineCells(line, digits)),
+      ...unread.map(unreadCells),
+      ...totals.map((total) => totalCells(total, digits)),
+    ];
   },
 });
 
@@ -145,7 +169,7 @@ function asText(cell: unknown): string {
   return cell === 0 ? "" : String(cell).trim().slice(0, 100);
 }
 
-function lineCells(line: ReconciledLine): TableCell[] {
+function lineCells(line: ReconciledLine, digits: number): TableCell[] {
   const q = line.quantities;
   return [
     orderCell(line),
@@ -155,7 +179,7 @@ function lineCells(line: ReconciledLine): TableCell[] {
     line.verdict,
     line.unit,
     ...(q ? [q.ordered, q.delivered, clean(q.ordered - q.delivered), q.invoiced] : ["", "", "", ""]),
-    ...amountCells(line.amounts),
+    ...amountCells(line.amounts, digits),
   ];
 }
 
@@ -169,10 +193,10 @@ function orderCell({ order }: { readonly order: string }): string {
   return order === "" ? "(none)" : order;
 }
 
-function totalCells({ name, supplier, amounts, state, verdict }: Total): TableCell[] {
-  return [name, supplier, "", state, verdict, "", "", "", "", "", ...amountCells(amounts)];
+function totalCells({ name, supplier, amounts, state, verdict }: Total, digits: number): TableCell[] {
+  return [name, supplier, "", state, verdict, "", "", "", "", "", ...amountCells(amounts, digits)];
 }
 
-function amountCells(a: Amounts): TableCell[] {
-  return [a.ordered, a.billed, a.priceDifference, a.toCome, a.atStake].map((cents) => fromCents(cents));
+function amountCells(a: Amounts, digits: number): TableCell[] {
+  return [a.ordered, a.billed, a.priceDifference, a.toCome, a.atStake].map((cents) => fromCents(cents, digits));
 }

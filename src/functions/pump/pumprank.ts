@@ -1,5 +1,7 @@
 import { CURVE_RANGE } from "../../calc/pump/curve";
 import { aboveZero } from "../contract/range";
+import { currency, digitsOf } from "../money/arguments";
+import { fromCents } from "../../calc/money/cents";
 import { makeSystem } from "../../calc/pipe/route";
 import { RUNNING_RANGE } from "../../calc/pump/power";
 import { RANKED_PUMPS, rankPumps, type PumpOffer, type RankedPump } from "../../calc/pump/rank";
@@ -42,7 +44,7 @@ export const PUMPRANK = declare({
   summary: "Ranks pumps, alone or side by side: those that meet the flow, cheapest to own first, and why others fail.",
   formula:
     "duty point as in DUTY of the fewest of each pump that meet the flow; cost to own = number × (price + years × watts / 1000 × hours × days × tariff)",
-  source: "Duty point as DUTY; money by arithmetic, each yearly cost rounded to the cent",
+  source: "Duty point as DUTY; money by arithmetic, each yearly cost rounded to the smallest unit of the currency",
   limits:
     "At full speed; of each pump as many alike stand side by side as the flow needs, up to the most asked for. The cost leaves " +
     `out what each riser and its check valve cost. ${PARALLEL_LIMITS} ` +
@@ -65,6 +67,7 @@ export const PUMPRANK = declare({
       `${RANKED_PUMPS.usual}`,
       RANKED_PUMPS.usual,
     ),
+    currency,
   },
   result: tableResult("the ranked pumps", [
     { title: "Rank" },
@@ -105,28 +108,52 @@ export const PUMPRANK = declare({
       within: 0.002,
       from: "flow: EPANET 2.3.5, 59.735 gpm; by hand: 0.5 kW × 20 h × 300 d × 0.15 = 450 a year, 400 + 10 × 450 = 4900",
     },
+    {
+      args: [
+        [["Serves", 48000.4, 500, 26, 2400, 22, 4800, 10]],
+        3500,
+        8,
+        [[2, 100, "Sch 40 PVC", 6]],
+        20,
+        300,
+        31.1,
+        0.5,
+        null,
+        null,
+        null,
+        null,
+        "JPY",
+      ],
+      gives: [
+        { at: [1, 5], is: 93_300 },
+        { at: [1, 6], is: 94_650 },
+      ],
+      within: 0,
+      from: "by hand, yen: 0.5 kW × 20 h × 300 d × 31.1 = 93,300 a year; 48,000 and half of 93,300",
+    },
   ],
-  compute({ pumps, flow, lift, route, years, method, water_temp, riser, most_pumps, ...rest }, units) {
+  compute({ pumps, flow, lift, route, years, method, water_temp, riser, most_pumps, currency: said, ...rest }, units) {
     const running = { hoursPerDay: rest.hours_per_day, daysPerYear: rest.days_per_year, tariff: rest.tariff };
     const system = makeSystem(lift, route, { method, waterTemperature: water_temp, riser });
-    const ranked = rankPumps(pumps, flow, system, { running, years, most: most_pumps });
+    const digits = digitsOf(said);
+    const ranked = rankPumps(pumps, flow, system, { running, years, most: most_pumps, digits });
     return ranked.map((pump, index): TableCell[] => [
       pump.meets ? index + 1 : "",
       pump.offer.name,
       pump.pumps,
       pump.duty?.flow ?? "",
       pump.duty?.head ?? "",
-      pump.energyCents / 100,
-      pump.ownCents / 100,
-      verdict(pump, flow, lift, units) + dearer(pump, ranked[0]),
+      fromCents(pump.energyCents, digits),
+      fromCents(pump.ownCents, digits),
+      verdict(pump, flow, lift, units) + dearer(pump, ranked[0], digits),
     ]);
   },
 });
 
 /** Why a pump that meets the flow still stands behind the first. */
-function dearer({ meets, ownCents }: RankedPump, first: RankedPump | undefined): string {
+function dearer({ meets, ownCents }: RankedPump, first: RankedPump | undefined, digits: number): string {
   if (!meets || first === undefined || ownCents === first.ownCents) return "";
-  return ` Costs ${((ownCents - first.ownCents) / 100).toFixed(2)} more than the first.`;
+  return ` Costs ${fromCents(ownCents - first.ownCents, digits).toFixed(digits)} more than the first.`;
 }
 
 function verdict({ duty, fault, offer }: RankedPump, wanted: number, lift: number, units: UnitSystem): string {

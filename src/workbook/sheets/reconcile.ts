@@ -40,7 +40,7 @@ export const reconcile = defineSheet({
       rows: MOST_ROWS,
       open: true,
       lines: VERDICT_LINES,
-      formula: "=RILL.RECONCILE(OrderLines,TicketLines,InvoiceLines,QuantityTolerance,Units)",
+      formula: "=RILL.RECONCILE(OrderLines,TicketLines,InvoiceLines,QuantityTolerance,Currency,Units)",
       needs: ["OrderQuantities"],
       columns: [
         ...Array.from({ length: 6 }, () => ({ kind: "text" }) as const),

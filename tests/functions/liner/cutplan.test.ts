@@ -23,10 +23,7 @@ describe("RILL.CUTPLAN", () => {
         ["Skirt", "4 ft", "3 ft", 2],
       ],
       [["10 ft", 12.5 / 0.3048, "length", "100 ft"]],
-      null,
-      null,
-      null,
-      null,
+      ...[null, null, null, null, null],
       "SI",
     );
     for (const table of [perSquareFoot, perMetre]) expect(value(table, "Cost")).toBe(value(perFoot, "Cost"));

@@ -13,8 +13,8 @@ describe("RILL.RECONCILE", () => {
   it("takes a density by name, with its unit, or in the default unit of the system", () => {
     // 24 t at 1.6 t/m³ are 15 m³.
     const tickets = [["PO-1", "GRAVEL", 24, "t", "T1", ""]];
-    expect(cell(call([[...order, 1.6]], tickets, [[]], null, "SI"), 1, "Delivered")).toBe(15);
-    expect(cell(call([[...order, "1600 kg/m3"]], tickets, [[]], null, "US"), 1, "Delivered")).toBe(15);
+    expect(cell(call([[...order, 1.6]], tickets, [[]], null, null, "SI"), 1, "Delivered")).toBe(15);
+    expect(cell(call([[...order, "1600 kg/m3"]], tickets, [[]], null, null, "US"), 1, "Delivered")).toBe(15);
     const named = cell(call([[...order, "crushed stone"]], tickets, [[]]), 1, "Delivered") as number;
     // EPA, Standard Volume-to-Weight Conversion Factors: 2,700 lb/yd³ = 1601.8 kg/m³.
     expect(named).toBeCloseTo(24000 / 1601.846, 3);

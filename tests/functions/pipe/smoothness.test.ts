@@ -104,7 +104,7 @@ describe("two pumps with a riser each", () => {
       shared,
       ...[20, 300, 0.2, 10, null, null],
       riser,
-      null,
+      ...[null, null],
       "SI",
     ) as unknown[][];
     expect(ranked[1]?.slice(0, 3)).toEqual([1, "Pump", 2]);

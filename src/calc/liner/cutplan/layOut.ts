@@ -1,4 +1,4 @@
-import { lineCents } from "../../money/cents";
+import { CENT_DIGITS, fromCents, lineCents } from "../../money/cents";
 import { cutFrom, type Spot } from "./cutting";
 import type { Group } from "./group";
 import { writeKept } from "./kept";
@@ -24,6 +24,7 @@ interface Length {
  * and counts up what is bought.
  *
  * @param bound money no plan can undercut, before rounding
+ * @param digits behind the point of amounts
  */
 export function layOut(
   pieces: readonly Piece[],
@@ -32,6 +33,7 @@ export function layOut(
   offers: readonly Offer[],
   proven: boolean,
   bound: number,
+  digits = CENT_DIGITS,
 ): Plan {
   const sections = groups.flatMap((group) => sectionOf(group, offers));
   const placements: Placement[] = [];
@@ -53,11 +55,14 @@ export function layOut(
       length += paid;
     }
     area += length * roll.width;
-    cents += roll.per === "roll" ? lineCents(length / roll.longest, roll.price) : lineCents(length, perLength(roll));
+    cents +=
+      roll.per === "roll"
+        ? lineCents(length / roll.longest, roll.price, undefined, digits)
+        : lineCents(length, perLength(roll), undefined, digits);
   });
   placements.sort((a, b) => a.roll - b.roll || a.along - b.along || a.across - b.across);
   const covered = pieces.reduce((sum, { length, width }) => sum + length * width, 0);
-  const cost = cents / 100;
+  const cost = fromCents(cents, digits);
   const priced = rolls.some((roll) => roll.price > 0);
   return {
     placements,
@@ -66,7 +71,7 @@ export function layOut(
     rollCost: cost,
     kept: writeKept([], groups),
     mayPart: false,
-    lowerBound: proven || !priced ? cost : Math.min(cost, roundDown(bound)),
+    lowerBound: proven || !priced ? cost : Math.min(cost, roundDown(bound, digits)),
     proven,
     area,
     waste: Math.max(0, area - covered),
@@ -80,9 +85,9 @@ function sectionOf(group: Group, offers: readonly Offer[]): Section[] {
   return [{ purchase, spots: cutFrom(group, { length: purchase.used, width: purchase.offer.width }) }];
 }
 
-/** Money to the cent below; a bound that is a whole number of cents on paper loses none. */
-export function roundDown(money: number): number {
-  return Math.floor(money * 100 + 1e-6) / 100;
+/** Money to the cent below, or to the smallest unit of its currency; a bound that is a whole number of cents on paper loses none. */
+export function roundDown(money: number, digits = CENT_DIGITS): number {
+  return fromCents(Math.floor(money * 10 ** digits + 1e-6), digits);
 }
 
 function perLength({ per, price, width }: Roll): number {

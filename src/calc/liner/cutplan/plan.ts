@@ -44,7 +44,7 @@ export function cutPlan(request: PlanRequest, effort: Effort = USUAL_EFFORT): Pl
 }
 
 function planSeamed(request: PlanRequest, lap: number, effort: Effort): Plan {
-  const { pieces, rolls, turn, seamPrice = 0, kept = "" } = request;
+  const { pieces, rolls, turn, seamPrice = 0, kept = "", digits } = request;
   // Looking for partings takes its time with their number, so too many are refused before.
   const parts = pieces.reduce((sum, piece) => sum + fewestParts(piece, rolls, turn, lap), 0);
   if (parts > PLAN_RANGE.mostPieces && parts < Infinity) {
@@ -60,28 +60,29 @@ function planSeamed(request: PlanRequest, lap: number, effort: Effort): Plan {
   if (!seamed) throw invalid("seam must be narrower than every roll");
   checkRequest({ ...request, pieces: seamed.pieces });
   const { seamLength, proven, bound } = seamed;
-  const plan = layOut(seamed.pieces, rolls, seamed.groups, offers, proven, bound);
-  const cost = fromCents(toCents(plan.rollCost) + lineCents(seamLength, price));
+  const plan = layOut(seamed.pieces, rolls, seamed.groups, offers, proven, bound, digits);
+  const seamCents = lineCents(seamLength, price, undefined, digits);
+  const cost = fromCents(toCents(plan.rollCost, undefined, digits) + seamCents, digits);
   return {
     ...plan,
     cost,
     seamLength,
     mayPart: true,
     kept: writeKept(seamed.partings, seamed.groups),
-    lowerBound: priced ? Math.min(cost, roundDown(bound)) : cost,
+    lowerBound: priced ? Math.min(cost, roundDown(bound, digits)) : cost,
   };
 }
 
-function planWhole({ pieces, rolls, turn, kept = "" }: PlanRequest, effort: Effort): Plan {
+function planWhole({ pieces, rolls, turn, kept = "", digits }: PlanRequest, effort: Effort): Plan {
   const offers = makeOffers(rolls);
   const blanks = pieces.map(({ length, width }) => ({ length: toSteps(length), width: toSteps(width) }));
   const few = quickPlan(blanks, offers, turn);
-  if (few) return layOut(pieces, rolls, few, offers, true, 0);
+  if (few) return layOut(pieces, rolls, few, offers, true, 0, digits);
   const grouping = readKept(kept);
   const keptGroups = grouping && regroup(grouping.grouping, blanks, offers, turn);
   const bound = lowerBound(blanks, offers, turn);
   const { groups, proven } = leastOrBest(blanks, offers, turn, bound, effort, keptGroups);
-  return layOut(pieces, rolls, groups, offers, proven, bound);
+  return layOut(pieces, rolls, groups, offers, proven, bound, digits);
 }
 
 /**

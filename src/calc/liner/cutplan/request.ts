@@ -33,6 +33,8 @@ export interface PlanRequest {
   readonly seamPrice?: number;
   /** A plan to begin from, as `Plan.kept` of an earlier one; of no use for other pieces. */
   readonly kept?: string;
+  /** Behind the point of amounts, where the smallest unit of the currency is no cent. */
+  readonly digits?: number;
 }
 
 /** Where a cut lies on the lengths bought of a roll, laid end to end; m. */

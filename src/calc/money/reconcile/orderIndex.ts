@@ -1,4 +1,4 @@
-import { lineCents } from "../cents";
+import { CENT_DIGITS, lineCents } from "../cents";
 import { chargeKind } from "./charges";
 import { bareCode, codeKey, KnownCodes } from "./codes";
 import type { Group } from "./group";
@@ -23,13 +23,14 @@ export class OrderIndex {
   constructor(
     orders: readonly OrderLine[],
     private readonly invoices: readonly InvoiceLine[],
+    digits = CENT_DIGITS,
   ) {
     for (const { order, item, supplier } of orders) {
       const key = codeKey(order);
       let known = this.known.get(key);
       if (!known) {
         const goodsOn = (invoice: string | undefined): number =>
-          (this.goods ??= goodsByInvoice(this.invoices)).get(`${key}\n${codeKey(invoice)}`) ?? 0;
+          (this.goods ??= goodsByInvoice(this.invoices, digits)).get(`${key}\n${codeKey(invoice)}`) ?? 0;
         this.known.set(key, (known = { supplier: "", number: order.trim(), items: [], goodsOn }));
       }
       if (known.supplier === "") known.supplier = supplier?.trim() ?? "";
@@ -82,12 +83,12 @@ export class OrderIndex {
 }
 
 /** Cents of the goods, charges left out, per order and invoice. */
-function goodsByInvoice(invoices: readonly InvoiceLine[]): Map<string, number> {
+function goodsByInvoice(invoices: readonly InvoiceLine[], digits: number): Map<string, number> {
   const goods = new Map<string, number>();
   for (const { order, item, quantity, price, invoice } of invoices) {
     if (chargeKind(item) !== undefined) continue;
     const key = `${codeKey(order)}\n${codeKey(invoice)}`;
-    goods.set(key, (goods.get(key) ?? 0) + lineCents(quantity ?? 0, price ?? 0));
+    goods.set(key, (goods.get(key) ?? 0) + lineCents(quantity ?? 0, price ?? 0, undefined, digits));
   }
   return goods;
 }

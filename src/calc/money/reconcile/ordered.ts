@@ -1,5 +1,5 @@
 import { plain } from "../../problem";
-import { lineCents, sumCents } from "../cents";
+import { CENT_DIGITS, lineCents, sumCents } from "../cents";
 import { chargeKind } from "./charges";
 import type { Group } from "./group";
 import type { OrderLine, ReconciledLine } from "./lines";
@@ -16,13 +16,14 @@ const NOISE = 1e-9;
  * How an item that was ordered stands.
  *
  * @param twin an ordered item whose code differs by spaces, marks or case alone
+ * @param digits behind the point of amounts
  */
-export function assessOrdered(group: Group, tolerance: number, twin?: string): ReconciledLine {
+export function assessOrdered(group: Group, tolerance: number, twin?: string, digits = CENT_DIGITS): ReconciledLine {
   const [first] = group.orders;
   const unit = first?.unit?.trim() || "each";
   const density = group.orders.find((line) => line.density !== undefined)?.density;
   const turner = unitTurner(first?.unit, density);
-  const remarks = new Remarks();
+  const remarks = new Remarks(digits);
   const upTo = (quantity: number): number => quantity + Math.max(tolerance, NOISE) * Math.abs(quantity);
   const order = tallyOrders(group.orders, turner, unit, remarks);
   // Freight and other charges come without a ticket: what was ordered stands for what was delivered.
@@ -54,8 +55,8 @@ export function assessOrdered(group: Group, tolerance: number, twin?: string): R
       ordered: order.cents,
       billed: invoices.billed,
       priceDifference: prices.difference,
-      toCome: outstanding > slack ? worthToCome(order, prices.agreed, delivered, outstanding) : 0,
-      atStake: atStake(invoices, prices, Math.min(delivered, order.quantity), slack),
+      toCome: outstanding > slack ? worthOf(toCome(order, prices.agreed, delivered, outstanding), digits) : 0,
+      atStake: atStake(invoices, prices, Math.min(delivered, order.quantity), slack, digits),
     },
     state: remarks.state,
     verdict: remarks.verdict,
@@ -68,13 +69,14 @@ function atStake(
   { agreed, agreedCents }: PricesCompared,
   acceptable: number,
   slack: number,
+  digits: number,
 ): number {
   if (total <= 0 || total <= acceptable + slack) return Math.max(0, billed - agreedCents);
-  return Math.max(0, billed - worthOf(cheapestOf(agreed, Math.max(0, acceptable))));
+  return Math.max(0, billed - worthOf(cheapestOf(agreed, Math.max(0, acceptable)), digits));
 }
 
 /** What has not come at the prices that are left: what came is what was invoiced, and then the cheapest of the rest. */
-function worthToCome(order: Ordered, agreed: readonly Tier[], delivered: number, outstanding: number): number {
+function toCome(order: Ordered, agreed: readonly Tier[], delivered: number, outstanding: number): Tier[] {
   const stock = new TierStock(order.tiers);
   let came = delivered;
   for (const { price, quantity } of cheapestOf(agreed, Math.max(0, delivered))) {
@@ -83,7 +85,7 @@ function worthToCome(order: Ordered, agreed: readonly Tier[], delivered: number,
     came = clean(came - part);
   }
   if (came > 0) stock.takeCheapest(came);
-  return worthOf(stock.takeDearest(outstanding, order.latestPrice));
+  return stock.takeDearest(outstanding, order.latestPrice);
 }
 
 /** An order as it stands after its changes. */
@@ -114,7 +116,7 @@ function tallyOrders(lines: readonly OrderLine[], turner: UnitTurner, unit: stri
   }
   return {
     quantity,
-    cents: sumCents(lines.map((line) => lineCents(line.quantity, line.price))),
+    cents: sumCents(lines.map((line) => lineCents(line.quantity, line.price, undefined, remarks.digits))),
     tiers: tiersOf(turnedLines),
     latestPrice: turnedLines[turnedLines.length - 1]?.price ?? 0,
   };

@@ -1,6 +1,6 @@
 import { plain } from "../../problem";
-import { lineCents } from "../cents";
-import { amountOf, listed, money, type Remarks } from "./remarks";
+import { fromCents, lineCents } from "../cents";
+import { amountOf, listed, type Remarks } from "./remarks";
 import { clean } from "./stoneUnits";
 import type { BilledLine } from "./tally";
 import { TierStock, worthOf, type Tier } from "./tiers";
@@ -39,10 +39,10 @@ export function comparePrices(
   const [only, ...others] = tiers;
   const matched =
     only === undefined
-      ? billed.map(asBilled)
+      ? billed.map((line) => asBilled(line, remarks))
       : others.length === 0
-        ? billed.map((line) => matchedBy(line, [{ price: only.price, quantity: line.quantity }]))
-        : matchTiers(billed, tiers, tolerance);
+        ? billed.map((line) => matchedBy(line, [{ price: only.price, quantity: line.quantity }], remarks))
+        : matchTiers(billed, tiers, tolerance, remarks);
   const rounded: Matched[] = [];
   const wrong: Matched[] = [];
   let agreedCents = 0;
@@ -58,12 +58,22 @@ export function comparePrices(
   return { agreed: matched.flatMap(({ parts }) => parts), agreedCents, difference };
 }
 
-/** Without an ordered price there is nothing to hold a line against. */
-function asBilled(line: BilledLine): Matched {
-  return { line, parts: [{ price: line.cents / 100 / line.quantity, quantity: line.quantity }], fair: line.cents };
+/** What one of a line costs as billed, in money. */
+function priceOf({ cents, quantity }: BilledLine, { digits }: Remarks): number {
+  return fromCents(cents, digits) / quantity;
 }
 
-function matchTiers(billed: readonly BilledLine[], tiers: readonly Tier[], tolerance: number): Matched[] {
+/** Without an ordered price there is nothing to hold a line against. */
+function asBilled(line: BilledLine, remarks: Remarks): Matched {
+  return { line, parts: [{ price: priceOf(line, remarks), quantity: line.quantity }], fair: line.cents };
+}
+
+function matchTiers(
+  billed: readonly BilledLine[],
+  tiers: readonly Tier[],
+  tolerance: number,
+  remarks: Remarks,
+): Matched[] {
   const stock = new TierStock(tiers);
   const matched = new Map<BilledLine, readonly Tier[]>();
   const room = new Map(tiers.map(({ price, quantity }) => [price, tolerance * quantity]));
@@ -72,28 +82,28 @@ function matchTiers(billed: readonly BilledLine[], tiers: readonly Tier[], toler
     matched.set(line, [{ price, quantity: line.quantity }]);
   };
   // Credits first: what they give back may be invoiced again.
-  for (const line of billed) if (line.quantity < 0) takeAt(line, nearestPrice(line, tiers));
+  for (const line of billed) if (line.quantity < 0) takeAt(line, nearestPrice(line, tiers, remarks));
   for (const line of billed) {
     if (matched.has(line)) continue;
-    const price = nearestPrice(line, tiers);
-    const off = line.cents - lineCents(line.quantity, price);
+    const price = nearestPrice(line, tiers, remarks);
+    const off = line.cents - lineCents(line.quantity, price, undefined, remarks.digits);
     const own = Math.abs(off) <= roundingOf({ line, fair: line.cents - off });
     if (own && line.quantity <= clean(stock.left(price) + (room.get(price) ?? 0))) takeAt(line, price);
   }
   const left = billed.filter((line) => !matched.has(line)).sort((a, b) => a.cents / a.quantity - b.cents / b.quantity);
   for (const line of left) matched.set(line, stock.takeCheapest(line.quantity));
-  return billed.map((line) => matchedBy(line, matched.get(line) ?? []));
+  return billed.map((line) => matchedBy(line, matched.get(line) ?? [], remarks));
 }
 
-function matchedBy(line: BilledLine, parts: readonly Tier[]): Matched {
-  return { line, parts, fair: worthOf(parts) };
+function matchedBy(line: BilledLine, parts: readonly Tier[], { digits }: Remarks): Matched {
+  return { line, parts, fair: worthOf(parts, digits) };
 }
 
-function nearestPrice(line: BilledLine, tiers: readonly Tier[]): number {
+function nearestPrice(line: BilledLine, tiers: readonly Tier[], { digits }: Remarks): number {
   let best = NaN;
   let least = Infinity;
   for (const { price } of tiers) {
-    const off = Math.abs(lineCents(line.quantity, price) - line.cents);
+    const off = Math.abs(lineCents(line.quantity, price, undefined, digits) - line.cents);
     if (off >= least) continue;
     least = off;
     best = price;
@@ -114,7 +124,7 @@ function sayRounded(lines: readonly Matched[], remarks: Remarks): void {
   const off = differenceOf(lines);
   const where = listed("invoice", invoicesOf(lines));
   remarks.note(
-    `Price in another unit rounded on ${where}: ${money(Math.abs(off))} ${off < 0 ? "less" : "more"} than ordered`,
+    `Price in another unit rounded on ${where}: ${remarks.money(Math.abs(off))} ${off < 0 ? "less" : "more"} than ordered`,
   );
 }
 
@@ -122,14 +132,17 @@ function sayWrong(lines: readonly Matched[], unit: string, remarks: Remarks): vo
   const [first] = lines;
   if (first === undefined) return;
   const off = differenceOf(lines);
-  const where = lines.length === 1 ? onePrice(first, unit) : `Prices differ on ${listed("invoice", invoicesOf(lines))}`;
-  if (off > 0) remarks.query(`${where}: ${money(off)} too much`);
-  else remarks.note(`${where}: ${money(-off)} less than ordered`);
+  const where =
+    lines.length === 1 ? onePrice(first, unit, remarks) : `Prices differ on ${listed("invoice", invoicesOf(lines))}`;
+  if (off > 0) remarks.query(`${where}: ${remarks.money(off)} too much`);
+  else remarks.note(`${where}: ${remarks.money(-off)} less than ordered`);
 }
 
-function onePrice({ line, parts }: Matched, unit: string): string {
-  const price = line.cents / 100 / line.quantity;
-  const apart = parts.filter((part) => Math.abs(part.price - price) * Math.abs(part.quantity) >= 0.005);
+function onePrice({ line, parts }: Matched, unit: string, remarks: Remarks): string {
+  const price = priceOf(line, remarks);
+  const apart = parts.filter(
+    (part) => Math.abs(part.price - price) * Math.abs(part.quantity) >= fromCents(0.5, remarks.digits),
+  );
   const other = apart.length > 0 ? apart : parts;
   const quantity = clean(other.reduce((sum, part) => sum + part.quantity, 0));
   const share = quantity === line.quantity ? "" : ` for ${amountOf(quantity, unit)}`;

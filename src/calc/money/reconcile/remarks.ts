@@ -1,5 +1,5 @@
 import { plain } from "../../problem";
-import { fromCents } from "../cents";
+import { CENT_DIGITS, fromCents } from "../cents";
 import type { State } from "./lines";
 
 /** More papers than this are counted, not listed. */
@@ -10,7 +10,15 @@ const STATES: readonly State[] = ["Query", "Open", "Agrees"];
 
 /** Collects the sentences of a verdict and how grave the gravest is. */
 export class Remarks {
+  /** @param digits behind the point of amounts in the sentences */
+  constructor(readonly digits = CENT_DIGITS) {}
+
   private readonly remarks: { readonly rank: number; readonly sentence: string }[] = [];
+
+  /** Cents as money in a sentence. */
+  money(cents: number): string {
+    return money(cents, this.digits);
+  }
 
   /** Something to ask the supplier about before paying. */
   query(sentence: string): void {
@@ -52,8 +60,8 @@ export function listed(noun: string, names: readonly string[]): string {
 }
 
 /** Cents as money in a sentence: "1250.00". */
-export function money(cents: number): string {
-  return fromCents(cents).toFixed(2);
+export function money(cents: number, digits = CENT_DIGITS): string {
+  return fromCents(cents, digits).toFixed(digits);
 }
 
 /** "12.5 ton". */

@@ -1,7 +1,7 @@
 import { lineCents } from "../cents";
 import { codeKey } from "./codes";
 import type { DeliveryLine, InvoiceLine } from "./lines";
-import { listed, money, type Remarks } from "./remarks";
+import { listed, type Remarks } from "./remarks";
 import { clean, type UnitTurner } from "./stoneUnits";
 
 /** A quantity that counted, with its day. */
@@ -123,13 +123,13 @@ export function tallyInvoices(
     }
     // A negative price is a credit of money alone: no goods move.
     if (line.price < 0 && (line.quantity ?? 1) > 0) {
-      const credit = lineCents(line.quantity ?? 1, line.price);
+      const credit = lineCents(line.quantity ?? 1, line.price, undefined, remarks.digits);
       billed += credit;
       credited -= credit;
-      remarks.note(`Credit of ${money(-credit)}${behind(invoice)} counted`);
+      remarks.note(`Credit of ${remarks.money(-credit)}${behind(invoice)} counted`);
       continue;
     }
-    const cents = line.quantity ? lineCents(line.quantity, line.price) : 0;
+    const cents = line.quantity ? lineCents(line.quantity, line.price, undefined, remarks.digits) : 0;
     billed += cents;
     const quantity = countable(line, "Invoice", turner, remarks);
     if (quantity === undefined || !line.quantity) continue;
@@ -141,7 +141,7 @@ export function tallyInvoices(
       continue;
     }
     seen.set(key, one);
-    if (quantity < 0) remarks.note(`Credit of ${money(-cents)}${behind(invoice)} counted`);
+    if (quantity < 0) remarks.note(`Credit of ${remarks.money(-cents)}${behind(invoice)} counted`);
     counted.push(one);
   }
   const twice = takeLoads(again, counted, most, remarks);
@@ -150,7 +150,7 @@ export function tallyInvoices(
   // A price in brackets is often a typing slip or a copied balance: nobody gives back more than was billed.
   if (credited > 0 && billed < 0) {
     remarks.query(
-      `Credits of ${money(credited)} are more than the ${money(billed + credited)} billed: is a price below zero meant?`,
+      `Credits of ${remarks.money(credited)} are more than the ${remarks.money(billed + credited)} billed: is a price below zero meant?`,
     );
   }
   return { total: clean(counted.reduce((sum, { quantity }) => sum + quantity, 0)), counted, billed };

@@ -1,4 +1,4 @@
-import { lineCents } from "../cents";
+import { CENT_DIGITS, lineCents } from "../cents";
 import { clean } from "./stoneUnits";
 
 /** A quantity at one price; both in the order's unit. */
@@ -32,8 +32,8 @@ export function tiersOf(lines: readonly Tier[]): Tier[] {
 }
 
 /** Cents of some quantities, each rounded as a line of its own. */
-export function worthOf(tiers: readonly Tier[]): number {
-  return tiers.reduce((cents, { quantity, price }) => cents + lineCents(quantity, price), 0);
+export function worthOf(tiers: readonly Tier[], digits = CENT_DIGITS): number {
+  return tiers.reduce((cents, { quantity, price }) => cents + lineCents(quantity, price, undefined, digits), 0);
 }
 
 /** The cheapest part of some quantities that makes up `most`; what was credited counts first. */

@@ -1,4 +1,4 @@
-import { lineCents, sumCents } from "../cents";
+import { CENT_DIGITS, lineCents, sumCents } from "../cents";
 import { chargeKind } from "./charges";
 import type { Group } from "./group";
 import type { InvoiceLine, ReconciledLine } from "./lines";
@@ -20,13 +20,15 @@ export interface OrderFacts {
  *
  * @param facts the order they name, if there is one
  * @param likely the item of that order that is likely meant, or the order where there is none of that name
+ * @param digits behind the point of amounts
  */
 export function assessUnordered(
   group: Group,
   facts: OrderFacts | undefined,
   likely: string | undefined,
+  digits = CENT_DIGITS,
 ): ReconciledLine {
-  const remarks = new Remarks();
+  const remarks = new Remarks(digits);
   const charge = chargeKind(group.item);
   if (charge !== undefined && group.deliveries.length === 0) return assessCharge(group, charge, facts, likely, remarks);
 
@@ -61,12 +63,12 @@ function assessCharge(
   likely: string | undefined,
   remarks: Remarks,
 ): ReconciledLine {
-  const billed = sumCents(group.invoices.map(chargeCents));
+  const billed = sumCents(group.invoices.map((line) => chargeCents(line, remarks)));
   const papers = listed("invoice", [
     ...new Set(group.invoices.map(({ invoice }) => invoice?.trim() || "without number")),
   ]);
   if (facts === undefined) remarks.query(`${noOrder(group.order)}: ${charge} on ${papers}${isMeant(likely)}`);
-  else if (charge === "tax") remarks.note(taxShare(group.invoices, facts, papers));
+  else if (charge === "tax") remarks.note(taxShare(group.invoices, facts, papers, remarks));
   else remarks.query(`${charge} on ${papers} was not on the order`);
   return {
     order: group.order,
@@ -86,13 +88,13 @@ function assessCharge(
 }
 
 /** A charge without a quantity stands for itself. */
-function chargeCents(line: InvoiceLine): number {
-  return lineCents(line.quantity || 1, line.price ?? 0);
+function chargeCents(line: InvoiceLine, { digits }: Remarks): number {
+  return lineCents(line.quantity || 1, line.price ?? 0, undefined, digits);
 }
 
-function taxShare(lines: readonly InvoiceLine[], facts: OrderFacts, papers: string): string {
+function taxShare(lines: readonly InvoiceLine[], facts: OrderFacts, papers: string, remarks: Remarks): string {
   const goods = sumCents([...new Set(lines.map(({ invoice }) => invoice))].map((invoice) => facts.goodsOn(invoice)));
-  const tax = sumCents(lines.map(chargeCents));
+  const tax = sumCents(lines.map((line) => chargeCents(line, remarks)));
   return goods > 0
     ? `tax on ${papers} is ${clean(Math.round((tax / goods) * 10000) / 100)}% of the goods`
     : `tax on ${papers} stands without goods`;

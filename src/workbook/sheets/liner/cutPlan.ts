@@ -15,7 +15,7 @@ export function cutPlan(s: SheetLayout): void {
     header: "function",
     rows: ROWS,
     needs: ["PieceCount", "RollWidths"],
-    formula: "=RILL.CUTPLAN(LinerPieces,LinerRolls,LinerTurn,SeamLap,SeamPrice,LinerKeptPlan,Units)",
+    formula: "=RILL.CUTPLAN(LinerPieces,LinerRolls,LinerTurn,SeamLap,SeamPrice,LinerKeptPlan,Currency,Units)",
     columns: [
       { kind: "text" },
       { kind: "number" },

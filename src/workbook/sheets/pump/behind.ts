@@ -65,7 +65,7 @@ export function behind(s: SheetLayout, chartTop: number, chartRows: number): voi
     headerLines: 3,
     needs: [...ROUTE_NEEDS, "PumpShutOffs"],
     formula:
-      "=RILL.PUMPRANK(PumpTable,DesignFlow,StaticLift,RouteTable,RunHours,RunDays,Tariff,OwnYears,FrictionMethod,,RiserTable,,Units)",
+      "=RILL.PUMPRANK(PumpTable,DesignFlow,StaticLift,RouteTable,RunHours,RunDays,Tariff,OwnYears,FrictionMethod,,RiserTable,,Currency,Units)",
     columns: [
       { kind: "count" },
       { kind: "text" },
