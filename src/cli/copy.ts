@@ -4,6 +4,7 @@ import { fileURLToPath } from "node:url";
 import { saveWorkbook } from "../bench/saving/saveWorkbook";
 import { resultsOf } from "../company/typedFile";
 import { copyFileName, valuesCopy } from "../workbook/copy/valuesCopy";
+import { runCommand } from "./runCommand";
 import { openWorkbookFile, readWorkbookFile } from "./workbookFile";
 
 const USAGE = "Usage: npm run copy -- FILE.xlsx";
@@ -34,12 +35,4 @@ export async function copyValues(args: readonly string[], made = new Date()): Pr
   return `${target} holds the values of ${basename(file)}, without formulas.`;
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  copyValues(process.argv.slice(2)).then(
-    (said) => console.log(said),
-    (error: unknown) => {
-      console.error(error instanceof Error ? error.message : String(error));
-      process.exitCode = 1;
-    },
-  );
-}
+if (process.argv[1] === fileURLToPath(import.meta.url)) await runCommand(USAGE, copyValues);

@@ -1,5 +1,5 @@
 import { fileURLToPath } from "node:url";
-import { asksForDraft, estimateDraft } from "./estimateDraft";
+import { asksForDraft, DRAFT_USAGE, estimateDraft } from "./estimateDraft";
 import { evaluate } from "../job/evaluate";
 import { compareReckonings, type Difference } from "../workbook/reckoning/compare";
 import { readJob } from "../workbook/reckoning/readJob";
@@ -8,6 +8,7 @@ import { tapeTexts } from "../workbook/reckoning/tapeTexts";
 import type { OpenedWorkbook, Recalculated } from "../workbook/recalculate";
 import { unitsHeld } from "../workbook/unitsHeld";
 import { summarize, summaryText } from "../workbook/summary";
+import { runCommand } from "./runCommand";
 import { openWorkbookFile } from "./workbookFile";
 
 const USAGE =
@@ -89,14 +90,9 @@ function shown(value: Difference["job"]): string {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  estimate(process.argv.slice(2)).then(
-    ({ text, agrees }) => {
-      console.log(text);
-      if (!agrees) process.exitCode = 1;
-    },
-    (error: unknown) => {
-      console.error(error instanceof Error ? error.message : String(error));
-      process.exitCode = 1;
-    },
-  );
+  await runCommand(`${USAGE}\n${DRAFT_USAGE}`, async (args) => {
+    const { text, agrees } = await estimate(args);
+    if (!agrees) process.exitCode = 1;
+    return text;
+  });
 }

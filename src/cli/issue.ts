@@ -7,6 +7,7 @@ import { quoteState, STATE_PLACES } from "../workbook/issued";
 import type { CellValue } from "../workbook/model";
 import type { Recalculated } from "../workbook/recalculate";
 import { areaName, parseArea } from "../xlsx/address";
+import { runCommand } from "./runCommand";
 import { openWorkbookFile, readWorkbookFile } from "./workbookFile";
 
 const USAGE = "Usage: npm run issue -- JOB.xlsx [--day 2026-05-18] [--list]";
@@ -73,12 +74,4 @@ function asked(args: readonly string[], now: Date): { file: string; day: number;
   return { file, day, list: values.list ?? false };
 }
 
-if (process.argv[1] && import.meta.filename === process.argv[1]) {
-  issue(process.argv.slice(2)).then(
-    (said) => console.log(said),
-    (error: unknown) => {
-      console.error(error instanceof Error ? error.message : String(error));
-      process.exitCode = 1;
-    },
-  );
-}
+if (process.argv[1] && import.meta.filename === process.argv[1]) await runCommand(USAGE, issue);

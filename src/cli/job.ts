@@ -20,6 +20,7 @@ import type { CellValue } from "../workbook/model";
 import { recalculate } from "../workbook/recalculate";
 import { readJob } from "../workbook/reckoning/readJob";
 import type { Names } from "../workbook/reckoning/places";
+import { runCommand } from "./runCommand";
 import { readWorkbookFile } from "./workbookFile";
 import { answerCell } from "../workbook/yoursName";
 
@@ -199,12 +200,4 @@ async function writeNew(file: string, bytes: Uint8Array): Promise<void> {
   }
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  job(process.argv.slice(2)).then(
-    (said) => console.log(said),
-    (error: unknown) => {
-      console.error(error instanceof Error ? error.message : String(error));
-      process.exitCode = 1;
-    },
-  );
-}
+if (process.argv[1] === fileURLToPath(import.meta.url)) await runCommand(USAGE, job);

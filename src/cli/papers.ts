@@ -3,6 +3,7 @@ import { parseArgs } from "node:util";
 import { PACKS, packOf, type Pack } from "../papers";
 import { pdfOf } from "../papers/pdf";
 import { logoOf } from "../workbook/logo";
+import { runCommand } from "./runCommand";
 import { openWorkbookFile, readWorkbookFile } from "./workbookFile";
 
 const USAGE = `Usage: npm run papers -- JOB.xlsx --pack ${PACKS.join("|")} --out FILE.pdf [--supplier NAME] [--revision N]`;
@@ -64,13 +65,4 @@ function parse<T>(read: () => T): T {
   }
 }
 
-async function main(): Promise<void> {
-  try {
-    console.log(await papers(process.argv.slice(2)));
-  } catch (error) {
-    console.error(error instanceof Error ? error.message : String(error));
-    process.exitCode = 1;
-  }
-}
-
-if (process.argv[1] && import.meta.filename === process.argv[1]) await main();
+if (process.argv[1] && import.meta.filename === process.argv[1]) await runCommand(USAGE, papers);

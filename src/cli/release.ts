@@ -6,6 +6,9 @@ import { installGuide, PLACEHOLDER } from "../papers/installGuide";
 import { pdfOf } from "../papers/pdf";
 import { baseAddress } from "../site/address";
 import { releaseZip } from "../site/release";
+import { runCommand } from "./runCommand";
+
+const USAGE = "Usage: npm run release [-- --base https://your.server/path]";
 
 const TOP = path.join(import.meta.dirname, "../..");
 
@@ -34,9 +37,9 @@ function filesIn(folder: string): Map<string, Uint8Array> {
   );
 }
 
-/** Builds the site for an address, the company's own where it is given, and writes the zip. */
-async function main(): Promise<void> {
-  const { values } = parseArgs({ options: { base: { type: "string" } } });
+/** Builds the site for an address, the company's own where it is given, and writes the zip; gives the sentence to print. */
+async function release(args: readonly string[]): Promise<string> {
+  const { values } = parseArgs({ args: [...args], options: { base: { type: "string" } } });
   const base = values.base === undefined ? PLACEHOLDER : baseAddress(values.base);
   const build = spawnSync("npm", ["run", "-s", "build", "--", "--env", `base=${base}`], {
     cwd: TOP,
@@ -46,12 +49,7 @@ async function main(): Promise<void> {
   if (build.status !== 0) throw new Error("the site could not be built");
   const { name, bytes } = await packRelease(base);
   writeFileSync(path.join(TOP, name), bytes);
-  console.log(`${name}: ${(bytes.length / 1e6).toFixed(1)} MB; begin with install-guide.pdf in it`);
+  return `${name}: ${(bytes.length / 1e6).toFixed(1)} MB; begin with install-guide.pdf in it`;
 }
 
-if (process.argv[1] && import.meta.filename === process.argv[1]) {
-  main().catch((error: unknown) => {
-    console.error(error instanceof Error ? error.message : String(error));
-    process.exitCode = 1;
-  });
-}
+if (process.argv[1] && import.meta.filename === process.argv[1]) await runCommand(USAGE, release);

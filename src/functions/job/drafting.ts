@@ -7,7 +7,7 @@ import { draftOf, type Draft, type DraftWish } from "../../job/draft/draft";
 import { machinesOnOffer, offersOfBook } from "../../job/draft/offersOfBook";
 import { offersOfJob } from "../../job/draft/offersOfJob";
 import { tape } from "../../job/draft/words";
-import { blankJob, FACTS, type FactKey, type Job } from "../../job/facts";
+import { blankJob, FACTS, type Job } from "../../job/facts";
 import { fromSi, unitOf } from "../../job/facts/units";
 import { usedJob } from "../../job/facts/standing";
 import { roundingOf } from "../../job/money";
@@ -24,14 +24,6 @@ export interface Asked {
   readonly prices: readonly (readonly unknown[])[];
   readonly pumps: readonly (readonly unknown[])[];
 }
-
-/** Questions of tables, as a person asks what is in doubt about them. */
-const IN_DOUBT: Partial<Record<FactKey, string>> = {
-  lips: "How wide is the top lip?",
-  pools: "Which pools does the water run through?",
-  tasks: "How fast does the crew work, task by task?",
-  prices: "What do the products really cost?",
-};
 
 /** How many facts to measure next are named. */
 const NEXT = 8;
@@ -131,8 +123,8 @@ export function ranged(asked: Asked, system: UnitSystem): TableCell[][] {
     ["Trials without a price", range.priceless, `of ${range.trials}`, "", "", ""],
     ...range.next
       .slice(0, NEXT)
-      .map(({ fact, question, atLow, atHigh, share }): TableCell[] => [
-        IN_DOUBT[fact] ?? question,
+      .map(({ question, atLow, atHigh, share }): TableCell[] => [
+        question,
         "",
         currency,
         atLow === undefined ? "" : money(atLow),

@@ -4,6 +4,15 @@ import { FACTS, type FactKey } from "../facts";
 import { placesNearEnds, placesToLook, spreadOf, type Effect, type Look } from "./spread";
 import { commonOf } from "./together";
 
+/** Questions as a person asks what is in doubt: a table's, and one that refers to the question before it on its sheet. */
+const IN_DOUBT: Partial<Record<FactKey, string>> = {
+  lips: "How wide is the top lip?",
+  pools: "Which pools does the water run through?",
+  tasks: "How fast does the crew work, task by task?",
+  prices: "What do the products really cost?",
+  bermGround: "At what level is the ground where the top lip will be?",
+};
+
 /** A price with its range. Money, before tax. */
 export interface PriceRange {
   /** One job in ten costs less than `low`, one in ten more than `high`. */
@@ -94,7 +103,8 @@ export function* rangeInBits(
   const near = first.length > 0 ? yield* lookAt(placesNearEnds(effects, first)) : [];
   const spread = spreadOf(effects, [...first, ...near]);
   const next = alone.map(({ fact, atLow, atHigh }): Carrier => {
-    const { name, sheet, question } = FACTS[fact];
+    const { name, sheet, question: asked } = FACTS[fact];
+    const question = IN_DOUBT[fact] ?? asked;
     return { fact, question, sheet, name, share: spread.shares.get(fact) ?? 0, atLow, atHigh };
   });
   return {

@@ -93,7 +93,7 @@ export function draft(s: SheetLayout, job: Job): void {
   s.put(told, 1, {
     formula:
       '=StartFault&IF((StartAnswered>0)*(DraftWanted="no"),"Every fact is known: the sheets price this job.",' +
-      `IF((StartAnswered>0)*ISERROR(${anchor}),"No first price: a number is far off, or prices or pumps are missing.",${progress}))`,
+      `IF((StartAnswered>0)*ISERROR(${anchor}),"No first price: "&IF(FunctionsRun="yes","a number is far off, or prices or pumps are missing.","the add-in's functions don't run here."),${progress}))`,
     style: "strong",
     look: { align: "left", wrap: true },
     across: s.lastColumn,
