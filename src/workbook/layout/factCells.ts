@@ -50,6 +50,8 @@ export const COLUMN = {
   said: 34,
   draft: 35,
   rows: 41,
+  letters: 42,
+  top: 43,
 } as const;
 
 /** Tables that a draft may be written into, and the columns, from the first, whose numbers tell whether it still stands. */

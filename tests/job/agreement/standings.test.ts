@@ -116,6 +116,34 @@ describe.each(["US", "SI"] as const)("the states of facts in %s", (system) => {
       expect([first(wrong, "FactsNext"), first(wrong, "PriceTotal")]).toEqual([cell, `wrong: ${cell}`]);
     }
   });
+
+  it("name the first wrong cell of a long column, of a single cell, and say what Excel made a date of", async () => {
+    const workbook = await demoOf(system);
+    const cellsOf = (name: string, column: number): string[] => {
+      const [, sheet = "", left = "", top = "", bottom = top] =
+        /^(.+)!\$(\w)\$(\d+)(?::\$\w+\$(\d+))?/.exec(workbook.names.get(name) ?? "") ?? [];
+      const letter = String.fromCharCode(left.charCodeAt(0) + column);
+      return Array.from(
+        { length: Number(bottom) - Number(top) + 1 },
+        (_, row) => `${sheet}!${letter}${Number(top) + row}`,
+      );
+    };
+    const [shots, lips, riser] = [cellsOf("Shots", 1), cellsOf("LipTable", 0), cellsOf("RiserTable", 13)];
+    expect([shots.length, riser.length]).toEqual([60, 1]);
+    // 46,085 is 4 March 2026, which a host makes of 3/4.
+    for (const [key, cells, typed, cell, dated] of [
+      ["shots", shots, shots.map(() => "x"), shots[0], false],
+      ["shots", shots, [...shots.slice(1).map(() => 1), 46_085], shots[59], true],
+      ["riser", riser, ["x"], riser[0], false],
+      ["lips", lips.slice(1), ["x", 46_085], lips[1], false],
+      ["lips", lips, [46_085, "x", "x"], lips[0], true],
+    ] as const) {
+      const wrong = workbook.recalculate(new Map(cells.map((at, row) => [at, typed[row] ?? ""])));
+      expect(first(wrong, "FactsNext"), cell).toBe(cell);
+      const sentence = String(wrong.named("FactReasons")?.[KEYS.indexOf(key)]?.[0]);
+      expect(sentence, cell).toMatch(dated ? /^Excel made a date of it\. In its cells of "/ : /^In its cells of "/);
+    }
+  });
 });
 
 describe("what a tape says, typed into a cell of Excel", () => {

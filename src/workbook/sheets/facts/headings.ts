@@ -38,6 +38,8 @@ const TITLES: Readonly<Record<Exclude<keyof typeof COLUMN, "draft">, string>> = 
   standing: "Still so",
   said: "Said",
   rows: "Rows of the table",
+  letters: "Its column",
+  top: "Its first row",
 };
 
 const LEFT = new Set<string>([
@@ -56,6 +58,7 @@ const LEFT = new Set<string>([
   "wrongly",
   "key",
   "drafts",
+  "letters",
 ]);
 
 /** The heads of the columns. */

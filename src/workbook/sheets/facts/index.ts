@@ -7,7 +7,7 @@ import { draftSpill } from "./draft";
 import { headings } from "./headings";
 import { single } from "./single";
 import { standing } from "./standing";
-import { columnsOfTables, faultsOfTables } from "./tableColumns";
+import { BY_DEFINITION, columnsOfTables, faultsOfTables } from "./tableColumns";
 import { tableRow } from "./tables";
 import { fillDown } from "../money/cells";
 
@@ -22,7 +22,7 @@ export const facts = defineSheet({
   build(s, job) {
     s.widths([
       32, 22, 12, 22, 22, 10, 10, 8, 8, 8, 50, 15, 14, 100, 9, 9, 220, 150, 90, 10, 10, 10, 8, 60, 80, 16, 24, 60, 60,
-      60, 20, 22, 10, 22, 20, 12, 12, 12, 10, 90, 90,
+      60, 20, 22, 10, 22, 20, 12, 12, 12, 10, 90, 90, 14, 10,
     ]);
     s.within(READ, () => {
       s.title("Facts", "Every fact of the job: yours where you typed it, else your company's, else assumed.");
@@ -35,6 +35,7 @@ export const facts = defineSheet({
     headings(s);
     if (s.row !== FIRST_FACT) throw new Error(`the first fact stands in row ${s.row}, not ${FIRST_FACT}`);
     const column = (name: string, at: number): void => void s.define(name, FIRST_FACT, at, LAST_FACT, at);
+    const ofAll = (at: number): Ref => new Ref(s.name, FIRST_FACT, at, LAST_FACT, at);
     column("FactNames", COLUMN.label);
     column("FactKeys", COLUMN.key);
     column("FactsSaid", COLUMN.said);
@@ -68,13 +69,13 @@ export const facts = defineSheet({
       [COLUMN.likely, ofDraft(drafted.column(2), drafted.column(1))],
       [COLUMN.high, ofDraft(drafted.column(4), drafted.column(1))],
       [COLUMN.drafts, ofDraft(drafted.column(6), drafted.column(1))],
-      [COLUMN.fault, faultsOfTables(bodies)],
       [COLUMN.state, states()],
       [COLUMN.reason, reasons()],
       [COLUMN.missing, missing()],
       [COLUMN.wrongly, faults()],
     ] as const)
-      fillDown(s, new Ref(s.name, FIRST_FACT, at, LAST_FACT, at), formula);
+      fillDown(s, ofAll(at), formula);
+    fillDown(s, ofAll(COLUMN.fault), faultsOfTables(bodies), BY_DEFINITION);
     s.notPrinted();
     s.print({ landscape: true, lastColumn: READ, titleRows: [FIRST_FACT - 1, FIRST_FACT - 1] });
     s.row = bodies.next;

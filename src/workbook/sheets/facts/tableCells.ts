@@ -1,7 +1,8 @@
 import { FACTS, type FactKey } from "../../../job/facts";
 import type { ColumnFact, TableFact } from "../../../job/facts/fact";
-import type { Job } from "../../layout";
+import type { Job, SheetLayout } from "../../layout";
 import { areaAddress, cellAddress, Ref } from "../../layout/address";
+import { COLUMN } from "../../layout/factCells";
 
 /** Tables longer than this are looked through by their readers. */
 export const LONGEST_SEARCHED = 60;
@@ -34,4 +35,10 @@ export function typedOver(cells: Ref): string {
     (_, index) => `ISFORMULA(${cells.sheet}!${cellAddress(cells.top + index, cells.left)})`,
   );
   return `COUNTA(${cells.sheet}!${areaAddress(cells, true)})-(${formulas.join("+")})`;
+}
+
+/** Lays out where cells begin, so that one formula of every row can name a cell of them: "Water!B" and 8. */
+export function topOf(s: SheetLayout, row: number, { sheet, top, left }: Ref): void {
+  s.put(row, COLUMN.letters, { value: `${sheet}!${cellAddress(top, left).replace(/\d/g, "")}` });
+  s.put(row, COLUMN.top, { value: top });
 }

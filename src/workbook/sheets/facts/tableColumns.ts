@@ -8,7 +8,7 @@ import { areaAddress, cellAddress, Ref } from "../../layout/address";
 import { COLUMN, FIRST_FACT, LAST_FACT, takes } from "../../layout/factCells";
 import { fillDown } from "../money/cells";
 import { DATED, DAYS } from "./formulas";
-import { cellsOf, LONGEST_SEARCHED, tableOf, typedOver, workedWhole } from "./tableCells";
+import { cellsOf, LONGEST_SEARCHED, tableOf, topOf, typedOver, workedWhole } from "./tableCells";
 
 /** Where the columns of tables stand that are looked through for what cannot be read, below the facts. */
 export interface Bodies {
@@ -40,32 +40,35 @@ function numberColumns(job: Job): NumberColumn[] {
   });
 }
 
-/** Columns side by side, in runs that one formula counts: the first of each, and how many. */
-function runs(
-  columns: readonly NumberColumn[],
-  alike: (a: NumberColumn, b: NumberColumn) => boolean,
-): { readonly from: number; readonly count: number }[] {
+/** Columns side by side, in runs that one formula looks through: the first of each, and how many. */
+function runs(columns: readonly NumberColumn[]): { readonly from: number; readonly count: number }[] {
   const found: { from: number; count: number }[] = [];
-  columns.forEach((column, index) => {
+  columns.forEach(({ table, column, cells }, index) => {
     const [before, run] = [columns[index - 1], found[found.length - 1]];
-    const beside =
-      before?.table === column.table &&
-      before.cells.left + 1 === column.cells.left &&
-      before.cells.top === column.cells.top;
-    if (run && before && beside && alike(before, column)) run.count++;
+    const beside = before?.table === table && before.cells.left + 1 === cells.left && before.cells.top === cells.top;
+    if (run && beside && Boolean(before.column.worked) === Boolean(column.worked)) run.count++;
     else found.push({ from: index, count: 1 });
   });
   return found;
 }
 
-/** One row for each column of numbers: how many of its cells hold no number, or one out of range, and what to type. */
+/** The decimals of a column, and the first of them. */
+export const BY_DEFINITION = {
+  source: "by definition: a decimal for each row, the first that is not 0 for the first wrong cell",
+};
+
+/**
+ * One row for each column: where the first of its cells stands that is wrong, and what to type there. Of columns of numbers side by
+ * side one formula tells, with a decimal for each of their rows: 0.0102 says that the second cell is wrong, and the fourth perhaps
+ * a day.
+ */
 export function columnsOfTables(s: SheetLayout, job: Job, first: number): Bodies {
   const columns = numberColumns(job);
   const apart = columnsApart(job);
   const last = first + columns.length + apart.length - 1;
   s.put(first - 1, COLUMN.label, { value: "Columns of tables", style: "headText" });
-  s.put(first - 1, COLUMN.yours, { value: "Wrong cells", style: "head" });
-  s.put(first - 1, COLUMN.days, { value: "Days in it", style: "head" });
+  s.put(first - 1, COLUMN.yours, { value: "Wrong, by row", style: "head" });
+  s.put(first - 1, COLUMN.used, { value: "First wrong row", style: "head" });
   // The first day and the last that a host may make of 3/4, for the formulas below.
   const [from, to] = ([COLUMN.least, COLUMN.most] as const).map((at) => cellAddress(first - 1, at, true));
   for (const [at, value] of [
@@ -75,44 +78,44 @@ export function columnsOfTables(s: SheetLayout, job: Job, first: number): Bodies
     s.put(first - 1, at, { value, style: "head", look: { format: "yyyy-mm-dd" } });
   columns.forEach((column, index) => columnRow(s, job, first + index, column));
   apart.forEach((column, index) => apartRow(s, job, first + columns.length + index, column));
-  [...columns, ...apart].forEach(({ cells, column }, index) => firstWrong(s, first + index, cells, column.type));
   const list = (at: number, from = 0, count = columns.length): Ref =>
     new Ref(s.name, first + from, at, first + from + count - 1, at);
-  /** What is found in each cell of a run, added up by columns. */
-  const count = (
-    at: number,
-    { from, count: wide }: { from: number; count: number },
-    each: (area: string) => string,
-  ) => {
-    const { cells } = columns[from] as NumberColumn;
-    const area = `${cells.sheet}!${areaAddress({ ...cells, right: cells.left + wide - 1 }, true)}`;
-    const ones = `SEQUENCE(1,${cells.bottom - cells.top + 1},1,0)`;
-    fillDown(s, list(at, from, wide), `TRANSPOSE(MMULT(${ones},${each(area)}))`);
-  };
-  for (const run of runs(columns, (a, b) => Boolean(a.column.worked) === Boolean(b.column.worked))) {
+  for (const run of runs(columns)) {
+    const { cells, column } = columns[run.from] as NumberColumn;
+    const area = `${cells.sheet}!${areaAddress({ ...cells, right: cells.left + run.count - 1 }, true)}`;
     const bound = (at: number): string => `TRANSPOSE(${areaAddress(list(at, run.from, run.count))})`;
+    const outside = `((${area}<${bound(COLUMN.least)})+(${area}>${bound(COLUMN.most)}))`;
+    const number = `${outside}*(1+(${area}>=${from})*(${area}<=${to}))`;
     // An error that reached a worked cell is told where it arose.
-    const error = columns[run.from]?.column.worked ? 0 : 1;
-    count(COLUMN.yours, run, (area) => {
-      const outside = `(${area}<${bound(COLUMN.least)})+(${area}>${bound(COLUMN.most)})`;
-      return `IF(ISERROR(${area}),${error},ISTEXT(${area})*(${area}<>"")+ISNUMBER(${area})*(${outside}))`;
-    });
+    const wrong = `IF(ISERROR(${area}),${column.worked ? 0 : 1},IF(ISNUMBER(${area}),${number},1*(${area}<>"")))`;
+    const rows = cells.bottom - cells.top + 1;
+    // One number is no matrix to every host.
+    const decimals = rows === 1 ? `0.1*${wrong}` : `MMULT(10^SEQUENCE(1,${rows},-1,-1),${wrong})`;
+    fillDown(s, list(COLUMN.yours, run.from, run.count), `TRANSPOSE(${decimals})`, BY_DEFINITION);
   }
-  for (const run of runs(columns, (a, b) => a.dated && b.dated)) {
-    if (!columns[run.from]?.dated) continue;
-    const day = (area: string): string => `ISNUMBER(${area})*(${area}>=${from})*(${area}<=${to})`;
-    count(COLUMN.days, run, (area) => `IF(ISERROR(${area}),0,${day(area)})`);
-  }
-  const all = (at: number): Ref => list(at, 0, columns.length + apart.length);
-  const [tables, counts] = [COLUMN.label, COLUMN.yours].map((at) => areaAddress(all(at)));
-  fillDown(s, all(COLUMN.company), `IF(${counts}>0,${tables},"")`);
+  // Decimals that are 0, 1 or 2 come to less than 2.3 of the first that is not 0.
+  const decimals = areaAddress(list(COLUMN.yours));
+  fillDown(s, list(COLUMN.used), `IFERROR(ROUND(-LOG10(${decimals}),0),0)`, BY_DEFINITION);
+  const all = (at: number): string => areaAddress(list(at, 0, columns.length + apart.length));
+  const found = `${all(COLUMN.used)}>0`;
+  for (const [at, then] of [
+    [COLUMN.company, all(COLUMN.label)],
+    [COLUMN.place, `${all(COLUMN.letters)}&(${all(COLUMN.top)}-1+${all(COLUMN.used)})`],
+  ] as const)
+    fillDown(s, list(at, 0, columns.length + apart.length), `IF(${found},${then},"")`);
   return { first, last, next: last + 1 };
 }
 
-function columnRow(s: SheetLayout, job: Job, row: number, { table, column, cells }: NumberColumn): void {
-  const [least, most] = inSystem(column.range, job.system);
+/** What every row has: its table, room for what is found, and the top of its cells. */
+function bodyRow(s: SheetLayout, row: number, table: TableFact, cells: Ref): void {
   s.put(row, COLUMN.label, { value: table.name });
-  for (const at of [COLUMN.yours, COLUMN.company, COLUMN.days]) s.put(row, at, {});
+  for (const at of [COLUMN.yours, COLUMN.company, COLUMN.used, COLUMN.place]) s.put(row, at, {});
+  topOf(s, row, cells);
+}
+
+function columnRow(s: SheetLayout, job: Job, row: number, { table, column, cells, dated }: NumberColumn): void {
+  const [least, most] = inSystem(column.range, job.system);
+  bodyRow(s, row, table, cells);
   if (workedWhole(table)) s.put(row, COLUMN.assumed, { formula: `=${typedOver(cells)}` });
   // A reader for each of its cells would make thousands: a text is said to be wrong, with the number or formula to type.
   const unit = isMeasure(column.kind) ? defaultUnit(column.kind, job.system) : undefined;
@@ -123,6 +126,7 @@ function columnRow(s: SheetLayout, job: Job, row: number, { table, column, cells
   });
   s.put(row, COLUMN.least, { value: least });
   s.put(row, COLUMN.most, { value: most });
+  if (dated) s.put(row, COLUMN.days, { value: "yes" });
 }
 
 /**
@@ -144,11 +148,10 @@ function columnsApart(job: Job): Apart[] {
   });
 }
 
-/** How many cells of such a column are wrong; text that a rule gives is none. */
+/** The first cell of such a column that is wrong; text that a rule gives is not. */
 function apartRow(s: SheetLayout, job: Job, row: number, { table, column, cells }: Apart): void {
   const area = `${cells.sheet}!${areaAddress(cells, true)}`;
-  s.put(row, COLUMN.label, { value: table.name });
-  s.put(row, COLUMN.company, {});
+  bodyRow(s, row, table, cells);
   if (column.type === "number") {
     const [least, most] = inSystem(column.range, job.system);
     s.put(row, COLUMN.least, { value: least });
@@ -160,7 +163,7 @@ function apartRow(s: SheetLayout, job: Job, row: number, { table, column, cells 
     s.put(row, COLUMN.takes, { value: `|${choices.join("|")}|` });
     s.put(row, COLUMN.note, { value: `In its cells of "${column.question}" take one of the list` });
   }
-  s.put(row, COLUMN.yours, { formula: `=IFERROR(SUMPRODUCT(${wrongIn(row, area, column.type)}),0)` });
+  s.put(row, COLUMN.used, { formula: `=IFERROR(MATCH(1,INDEX(${wrongIn(row, area, column.type)},0),0),0)` });
 }
 
 /** 1 for each cell of a column that is wrong. */
@@ -171,23 +174,12 @@ function wrongIn(row: number, area: string, type: "number" | "choice"): string {
     : `ISTEXT(${area})*(${area}<>"")+ISNUMBER(${area})*((${area}<${at(COLUMN.least)})+(${area}>${at(COLUMN.most)}))`;
 }
 
-/** Where the first wrong cell of a column stands; where an error hides it, the top of the column. */
-function firstWrong(s: SheetLayout, row: number, cells: Ref, type: "number" | "choice"): void {
-  const area = `${cells.sheet}!${areaAddress(cells, true)}`;
-  const letters = cellAddress(1, cells.left).replace(/\d/g, "");
-  const found = `"${cells.sheet}!${letters}"&(${cells.top - 1}+MATCH(1,INDEX(${wrongIn(row, area, type)},0),0))`;
-  const top = `"${cells.sheet}!${cellAddress(cells.top, cells.left)}"`;
-  s.put(row, COLUMN.place, { formula: `=IF(${cellAddress(row, COLUMN.yours)}=0,"",IFERROR(${found},${top}))` });
-}
-
 /** What is wrong in each table that is: of the first of its columns with a wrong cell. */
 export function faultsOfTables({ first, last }: Bodies): string {
   const list = (at: number): string => areaAddress({ top: first, left: at, bottom: last, right: at });
-  const [keys, notes, days, tables] = [
-    areaAddress({ top: FIRST_FACT, left: COLUMN.key, bottom: LAST_FACT, right: COLUMN.key }),
-    list(COLUMN.note),
-    list(COLUMN.days),
-    list(COLUMN.company),
-  ];
-  return `=IFERROR(INDEX(IF(${days}>0,"Excel made a date of it. ","")&${notes},MATCH(${keys},${tables},0)),"")`;
+  const keys = areaAddress({ top: FIRST_FACT, left: COLUMN.key, bottom: LAST_FACT, right: COLUMN.key });
+  const [notes, days, tables] = [list(COLUMN.note), list(COLUMN.days), list(COLUMN.company)];
+  const digit = `${list(COLUMN.yours)}*10^${list(COLUMN.used)}`;
+  const day = `IF(${days}="yes",IF(${digit}>1.5,"Excel made a date of it. ",""),"")`;
+  return `=IFERROR(INDEX(${day}&${notes},MATCH(${keys},${tables},0)),"")`;
 }

@@ -6,7 +6,7 @@ import type { Job, SheetLayout } from "../../layout";
 import { areaAddress, cellAddress, Ref } from "../../layout/address";
 import { COLUMN, MARKED_TABLES } from "../../layout/factCells";
 import { cellsIn } from "./formulas";
-import { cellsOf, LONGEST_SEARCHED, tableOf, typedOver, workedWhole } from "./tableCells";
+import { cellsOf, LONGEST_SEARCHED, tableOf, topOf, typedOver, workedWhole } from "./tableCells";
 import type { Bodies } from "./tableColumns";
 import { draftedHere, typedHere } from "./typedHere";
 
@@ -68,7 +68,7 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
     const words = columns
       .filter(({ type }) => type !== "number")
       .flatMap((column) => cellsOf(job, table, column) ?? []);
-    const numbers = `SUMIF(${body(COLUMN.label)},"${table.name}",${body(COLUMN.assumed)})`;
+    const numbers = `SUMIF(${body(COLUMN.label)},${cells.key},${body(COLUMN.assumed)})`;
     s.put(row, COLUMN.read, { formula: `=${[numbers, ...words.map(typedOver)].join("+")}` });
   }
   const marked = MARKED_TABLES[key];
@@ -87,8 +87,12 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
   s.put(row, COLUMN.reason, { style: "remark" });
   const link = place ? `${place.sheet}!${cellAddress(place.top, place.left)}` : "";
   // Where a cell of it is wrong, that cell.
-  const wrongAt = `IFERROR(INDEX(${body(COLUMN.place)},MATCH("${table.name}",${body(COLUMN.company)},0)),"${link}")`;
-  s.put(row, COLUMN.place, place ? { formula: `=${wrongAt}`, style: "link", link } : { style: "link" });
+  const wrongAt = `INDEX(${body(COLUMN.place)},MATCH(${cells.key},${body(COLUMN.company)},0))`;
+  s.put(row, COLUMN.place, {
+    ...(place ? { formula: `=IFERROR(${wrongAt},${cells.letters}&${cells.top})`, link } : {}),
+    style: "link",
+  });
+  if (place) topOf(s, row, place);
   typedHere(s, row, COLUMN.confirmed, { format: "yyyy-mm-dd", align: "right" }, "The day your company confirmed it.");
   s.put(row, COLUMN.because, { value: shipped?.reason ?? (allWorked ? "worked out until you type over it" : "") });
   if (shipped ?? allWorked) s.put(row, COLUMN.shipped, { value: shipped?.state ?? "assumed" });
