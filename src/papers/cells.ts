@@ -41,12 +41,15 @@ export function jobName(cells: PaperCells): string {
 /** Where the company is found, and who answers, in two lines. */
 export function companyLines(cells: PaperCells): string[] {
   const license = cells.text("CompanyLicense");
-  return [
-    ["CompanyAddress", "CompanyPhone", "CompanyEmail"].map((name) => cells.text(name)),
-    [license && `License ${license}`, cells.text("Estimator")],
-  ]
-    .map((texts) => texts.filter((text) => text !== "").join(" · "))
-    .filter((line) => line !== "");
+  return (
+    [
+      ["CompanyAddress", "CompanyPhone", "CompanyEmail"].map((name) => cells.text(name)),
+      [license && `License ${license}`, cells.text("Estimator")],
+    ]
+      // A line that wraps ends with the point, and does not begin with it.
+      .map((texts) => texts.filter((text) => text !== "").join("\u00a0· "))
+      .filter((line) => line !== "")
+  );
 }
 
 /** A text that stays on one line, such as a telephone number. */

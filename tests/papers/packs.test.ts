@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Logo } from "../../src/book/types";
 import { findDeclaration } from "../../src/functions/catalogue";
+import { companyLines, PaperCells } from "../../src/papers/cells";
 import { SQUARED } from "../../src/papers/office";
 import { packOf, type Pack } from "../../src/papers";
 import { pdfOf } from "../../src/papers/pdf";
@@ -71,6 +72,12 @@ describe.each(["us", "si"] as const)("the papers of the %s demo job", (units) =>
         expect(lowest).toBeLessThan(height / 3);
       }
     }
+  });
+
+  it("ends a wrapped line of the letterhead with the point between two parts, and begins none with it", () => {
+    const lines = companyLines(new PaperCells(workbook.recalculate()));
+    expect(lines.join(" ")).toContain("·");
+    expect(lines.filter((line) => line.includes(" ·"))).toEqual([]);
   });
 
   it("has the client's quote on two pages, with what is agreed and signed under its price", () => {
