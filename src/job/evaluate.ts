@@ -43,7 +43,7 @@ export function evaluate(job: Job): State {
     labor,
     design: [water, ground, drain, basin, pump, liner, stone, earth],
   });
-  const price = reckonPrice(job, takeoff, labor, standing);
+  const price = reckonPrice(job, { takeoff, labor }, standing, evaluate);
   const topics = { water, ground, drain, basin, pump, liner, stone, earth, labor, takeoff, price };
   // No price needs levels or checks, and who moves a fact a hundred times asks for nothing but the price.
   const levels = lazily(() => reckonLevels(job, { water, basin, earth, ground }));

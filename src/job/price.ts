@@ -1,10 +1,13 @@
 import { COST_KINDS, readCostKind, TAX_BASES, type CostKind } from "../calc/money/costKinds";
 import { costOdds, type CostOdds } from "../calc/money/odds/costOdds";
+import { Problem } from "../calc/problem";
 import { fromCents, toCents } from "../calc/money/cents";
 import { raisedToStep } from "../calc/money/raise";
 import { splitIntoStages } from "../calc/money/stages";
 import type { Job } from "./facts";
 import type { Labor } from "./labor";
+import type { ChangedFact } from "./options/changed";
+import { effectOf, type ReckonedWork, type Work } from "./options/effect";
 import { moneyDigits, roundingOf } from "./money";
 import { attempt, isKnown, known, lazily, reckon, type Reckoned } from "./reckoned";
 import { total } from "./rows";
@@ -34,6 +37,8 @@ export interface OptionPrice {
   readonly dayProfit: Reckoned<number>;
   readonly smallestMarkup: Reckoned<number>;
   readonly leastPrice: Reckoned<number>;
+  /** What the facts that it changes add to the job's work, or save. */
+  readonly effect: Work;
 }
 
 export interface Price {
@@ -56,16 +61,30 @@ export interface Price {
   readonly stages: Reckoned<readonly number[]>;
 }
 
-export function reckonPrice(job: Job, takeoff: Takeoff, labor: Labor, standing: Standing): Price {
+/** @param evaluate reckons a job whole, for the options that change some of its facts */
+export function reckonPrice(
+  job: Job,
+  { takeoff, labor }: Pick<ReckonedWork, "takeoff" | "labor">,
+  completeness: Standing,
+  evaluate: (job: Job) => ReckonedWork,
+): Price {
   const [digits, round] = [moneyDigits(job), roundingOf(job)];
-  const costs = {
-    A: optionCosts(job, takeoff, labor, "A"),
-    B: optionCosts(job, takeoff, labor, "B"),
-    C: optionCosts(job, takeoff, labor, "C"),
+  const effects = { A: NO_EFFECT, B: effectIn(job, "B", evaluate), C: effectIn(job, "C", evaluate) };
+  const costsOf = (option: Option): number[] | undefined => {
+    const effect = known(effects[option]);
+    return effect && optionCosts(job, takeoff, labor, option, effect);
   };
+  const costs = { A: costsOf("A"), B: costsOf("B"), C: costsOf("C") };
+  // An option that cannot be reckoned stops the price, whichever is quoted.
+  const stopped = (["B", "C"] as const).some(
+    (option) => costs.A && isNamed(job, option) && effects[option] instanceof Problem,
+  );
+  const standing = stopped ? { ...completeness, wrong: true, words: "wrong" } : completeness;
   const wanted = wantedOf(job, job.chosenOption && costs[job.chosenOption]);
-  const priced = (option: Option): OptionPrice | undefined =>
-    costs[option] && optionPrice(job, takeoff, labor, option, costs[option], wanted);
+  const priced = (option: Option): OptionPrice | undefined => {
+    const [cost, effect] = [costs[option], known(effects[option])];
+    return cost && effect && optionPrice(job, takeoff, labor, option, { costs: cost, effect }, wanted);
+  };
   const options = { A: priced("A"), B: priced("B"), C: priced("C") };
   const chosen = job.chosenOption === undefined ? undefined : options[job.chosenOption];
   const quoted = standing.words === "" ? chosen : undefined;
@@ -139,24 +158,47 @@ function changeOf({ optionChanges }: Job, option: Option, kind: CostKind): numbe
   return total(optionChanges.map((change) => (readCostKind(change.kind ?? "") === kind ? (change[option] ?? 0) : 0)));
 }
 
+const NO_EFFECT: Work = {
+  costs: COST_KINDS.map(() => 0),
+  ...{ taxable: 0, hours: 0, days: 0, flow: 0, boulders: 0, gravel: 0 },
+};
+
+function isNamed({ options }: Job, option: Option): boolean {
+  return option === "A" || options[OPTIONS.indexOf(option)]?.name !== undefined;
+}
+
+/** What the facts that an option changes add and save. */
+function effectIn(job: Job, option: "B" | "C", evaluate: (job: Job) => ReckonedWork): Reckoned<Work> {
+  const changes = job.optionFacts.flatMap((row, index): ChangedFact[] => {
+    const [name, value] = [row[`fact${option}`], row[`value${option}`]];
+    return value === undefined ? [] : [{ at: `OptionFacts row ${index + 1}`, name: name ?? "", value }];
+  });
+  if (changes.length === 0) return NO_EFFECT;
+  return attempt(() => effectOf(job, changes, evaluate));
+}
+
 /** What an option costs, kind by kind, then overhead and contingency; undefined while nothing is known of it. */
-function optionCosts(job: Job, takeoff: Takeoff, labor: Labor, option: Option): number[] | undefined {
-  const index = OPTIONS.indexOf(option);
+function optionCosts(job: Job, takeoff: Takeoff, labor: Labor, option: Option, effect: Work): number[] | undefined {
   const round = roundingOf(job);
-  if (index > 0 && job.options[index]?.name === undefined) return undefined;
+  if (!isNamed(job, option)) return undefined;
   const hours: Readonly<Partial<Record<CostKind, number | undefined>>> = {
     labor: known(labor.laborCost),
     machine: known(labor.machineCost),
   };
   // Nothing is known of the cost while no line of it is.
   if (![hours.labor, hours.machine, ...takeoff.lines.map(({ cost }) => known(cost))].some(isKnown)) return undefined;
-  const direct = COST_KINDS.map((kind) =>
-    round((known(costOfKind(job, takeoff, kind)) ?? 0) + (hours[kind] ?? 0) + changeOf(job, option, kind)),
+  const direct = COST_KINDS.map((kind, row) =>
+    round(
+      (known(costOfKind(job, takeoff, kind)) ?? 0) +
+        (hours[kind] ?? 0) +
+        changeOf(job, option, kind) +
+        (effect.costs[row] ?? 0),
+    ),
   );
   const directCost = total(direct);
   const overhead =
     job.overheadBy === "crew hours"
-      ? round((job.overheadPerHour ?? 0) * (known(labor.hours) ?? 0) * crewShare(job, labor, option))
+      ? round((job.overheadPerHour ?? 0) * ((known(labor.hours) ?? 0) * crewShare(job, labor, option) + effect.hours))
       : round((job.overheadShare ?? 0) * directCost);
   const contingency = round((job.contingencyShare ?? 0) * directCost);
   return [...direct, overhead, contingency];
@@ -167,7 +209,7 @@ function optionPrice(
   takeoff: Takeoff,
   labor: Labor,
   option: Option,
-  costs: readonly number[],
+  { costs, effect }: { readonly costs: readonly number[]; readonly effect: Work },
   { markups }: Wanted,
 ): OptionPrice | undefined {
   const share = crewShare(job, labor, option);
@@ -178,8 +220,8 @@ function optionPrice(
   const totalCost = round(total(costs));
   const jobCost = jobCostOf(job, costs);
   const beforeTax = raisedToStep(round(total(prices)), job.roundTo ?? 0, digits);
-  const tax = round((job.taxRate ?? 0) * taxBase(job, takeoff, option, prices, beforeTax));
-  const crewDays = reckon([labor.workingDays], (days) => days * share);
+  const tax = round((job.taxRate ?? 0) * taxBase(job, takeoff, option, prices, beforeTax, effect));
+  const crewDays = reckon([labor.workingDays], (days) => days * share + effect.days);
   const margin = job.wantedMargin ?? 0;
   return {
     costs,
@@ -195,6 +237,7 @@ function optionPrice(
     dayProfit: reckon([crewDays], (days) => (days > 0 ? round((beforeTax - totalCost) / days) : undefined)),
     smallestMarkup: attempt(() => tenthsOfPercentUp(Math.max(0, jobCost / ((1 - margin) * totalCost) - 1))),
     leastPrice: attempt(() => raised(jobCost / (1 - margin), digits)),
+    effect,
   };
 }
 
@@ -204,12 +247,19 @@ function crewShare(job: Job, labor: Labor, option: Option): number {
   return cost > 0 ? Math.max(0, 1 + changeOf(job, option, "labor") / cost) : 1;
 }
 
-function taxBase(job: Job, takeoff: Takeoff, option: Option, prices: readonly number[], beforeTax: number): number {
+function taxBase(
+  job: Job,
+  takeoff: Takeoff,
+  option: Option,
+  prices: readonly number[],
+  beforeTax: number,
+  effect: Work,
+): number {
   const [nothing, lines, materials] = TAX_BASES;
   if (job.taxBase === nothing) return 0;
   if (job.taxBase === lines) {
     const taxable = takeoff.lines.filter((line) => line.taxable?.toLowerCase() === "yes");
-    return costOf(job, taxable) + changeOf(job, option, "material");
+    return costOf(job, taxable) + changeOf(job, option, "material") + effect.taxable;
   }
   return job.taxBase === materials ? (prices[0] ?? 0) : beforeTax;
 }

@@ -48,7 +48,7 @@ function cutOff(sheet: SheetModel): string[] {
     const characters = sheet.widths.slice(column - 1, right).reduce((sum, width) => sum + width, 0);
     const room = columnRoom(characters) - INDENT * (style.indent ?? 0);
     // The sheet of facts shows the beginning of a long text; its own sheet shows it whole.
-    const begun: readonly number[] = [COLUMN.yours, COLUMN.used, COLUMN.said, COLUMN.rows];
+    const begun: readonly number[] = [COLUMN.yours, COLUMN.used, COLUMN.said, COLUMN.held];
     if (sheet.name === FACTS_SHEET && !wrap && align === "left" && begun.includes(column)) return [];
     // So does the list of what was issued, of words that the quote shows whole.
     if (sheet.name === "Issued" && !wrap && align === "left" && (column === 2 || column === 3)) return [];

@@ -1,4 +1,5 @@
 import { shippedBook } from "../../book/shipped";
+import { COST_KINDS, costKindWord } from "../../calc/money/costKinds";
 import { missing } from "../../calc/problem";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { bookOfLines } from "../../job/company/bookOfLines";
@@ -11,8 +12,12 @@ import { blankJob, FACTS, type Job } from "../../job/facts";
 import { fromSi, unitOf } from "../../job/facts/units";
 import { usedJob } from "../../job/facts/standing";
 import { roundingOf } from "../../job/money";
+import { evaluate } from "../../job/evaluate";
+import { withChanges, type ChangedFact } from "../../job/options/changed";
+import { changedPair, workOf, type Work } from "../../job/options/effect";
 import { rangeInBits, type PriceRange } from "../../job/range/range";
 import { known } from "../../job/reckoned";
+import type { Topics } from "../../job/topics";
 import type { TableCell } from "../contract/result";
 import { withValues, type FactRow } from "./arguments";
 import { jobOf, tableOf } from "./said";
@@ -36,22 +41,35 @@ const COMPANY_TABLES = ["burden", "wages", "machines", "tasks", "sizeHours", "ma
 /** Lines whose price the workbook takes from its own pumps and rolls: alone they are no price list. */
 const WORKED_PRICES: ReadonlySet<string> = new Set(["PUMP", "LINER"]);
 
-/** The draft that is asked for: with the workbook's own prices and pumps where it has any, else with the book that ships. */
-function wishOf({ facts, values, prices, pumps }: Asked, system: UnitSystem): DraftWish {
+/** What was handed over, read: facts and tables, the price list where it is one, and the pumps. */
+function readAsked({ facts, values, prices, pumps }: Asked, system: UnitSystem) {
+  const costed = tableOf(FACTS.prices, prices, system).filter(({ cost }) => typeof cost === "number");
+  const priced = costed.some(({ code }) => !WORKED_PRICES.has(String(code))) ? costed : [];
+  return {
+    said: jobOf(withValues(facts, values), system),
+    priced: priced as unknown as Job["prices"],
+    offered: tableOf(FACTS.pumps, pumps, system) as unknown as Job["pumps"],
+  };
+}
+
+/** The draft that is asked for: with the workbook's own prices, pumps and rates where it has any, else with the book that ships. */
+function wishOf(asked: Asked, system: UnitSystem): DraftWish {
   const book = shippedBook(system);
   const base = (bases[system] ??= {
     offers: offersOfBook(book),
     usual: usedJob(blankJob(system), companyOf(book)),
   });
-  const said = jobOf(withValues(facts, values), system);
+  const { said, priced, offered } = readAsked(asked, system);
   const company = Object.fromEntries(COMPANY_TABLES.flatMap((key) => (said[key].length > 0 ? [[key, said[key]]] : [])));
-  // Boulders come in sizes that ship with every job: the draft picks its own.
-  const typed: Job = { ...said, ...Object.fromEntries(COMPANY_TABLES.map((key) => [key, []])), boulderSizes: [] };
-  const costed = tableOf(FACTS.prices, prices, system).filter(({ cost }) => typeof cost === "number");
-  const priced = costed.some(({ code }) => !WORKED_PRICES.has(String(code))) ? costed : [];
-  const offered = tableOf(FACTS.pumps, pumps, system) as unknown as Job["pumps"];
+  // Boulders come in sizes that ship with every job: the draft picks its own. It cuts the liner in its own pieces too.
+  const typed: Job = {
+    ...said,
+    ...Object.fromEntries(COMPANY_TABLES.map((key) => [key, []])),
+    boulderSizes: [],
+    pieces: [],
+  };
   const own: Partial<Job> = {
-    ...(priced.length > 0 ? { prices: priced as unknown as Job["prices"] } : {}),
+    ...(priced.length > 0 ? { prices: priced } : {}),
     ...(offered.length > 0 ? { pumps: offered } : {}),
   };
   const usual = { ...base.usual, ...company, ...own };
@@ -134,33 +152,64 @@ export function ranged(asked: Asked, system: UnitSystem): TableCell[][] {
   ];
 }
 
-/** A job beside the same job with some facts changed. */
+/** A job reckoned whole, as options are compared. */
+interface Reckoned {
+  readonly job: Job;
+  readonly state: Topics;
+}
+
+type Pair = readonly [before: Reckoned, after: Reckoned];
+
+/**
+ * A job beside the same job with some facts changed: drafted from a few answers, or as a workbook holds it.
+ */
 export function option(asked: Asked, changes: readonly FactRow[], system: UnitSystem): TableCell[][] {
-  const facts = withValues(asked.facts, asked.values);
-  const before = draftOf(wishOf(asked, system));
-  const after = draftOf(wishOf({ ...asked, values: [], facts: [...facts, ...changes] }, system));
-  const numbers = (what: string, of: (draft: Draft) => number): TableCell[] => {
-    const [from, to] = [of(before), of(after)];
-    return [what, from, to, to - from];
+  const changed = changes.flatMap(({ at, name, value }) =>
+    typeof value === "number" || typeof value === "string" ? [{ at, name, value }] : [],
+  );
+  const held = asked.values.length > 0;
+  const [before, after] = (held ? heldPair : draftedPair)(asked, changed, system);
+  const [from, to] = [workOf(before.job, before.state), workOf(after.job, after.state)];
+  const row = (what: string, of: (from: Reckoned, work: Work) => number): TableCell[] => {
+    const [was, is] = [of(before, from), of(after, to)];
+    return [what, was, is, is - was];
   };
-  const measured = (what: string, measure: "flow" | "load", of: (draft: Draft) => number): TableCell[] => {
-    const [from, to] = [of(before), of(after)];
-    return [what, { measure, inside: from }, { measure, inside: to }, { measure, inside: to - from }];
-  };
+  const measured = (what: string, measure: "flow" | "load", of: (work: Work) => number): TableCell[] => [
+    what,
+    ...[of(from), of(to), of(to) - of(from)].map((inside) => ({ measure, inside })),
+  ];
+  const round = roundingOf(before.job);
+  const money = (what: string, of: (work: Work) => number): TableCell[] => [
+    what,
+    ...[of(from), of(to), of(to) - of(from)].map((amount) => round(amount)),
+  ];
+  const price = ({ state }: Reckoned) => state.price.options.A;
   return [
-    numbers("Price", (draft) => quoted(draft).beforeTax),
-    numbers("Gross margin", (draft) => known(quoted(draft).grossMargin) ?? 0),
-    measured("Flow", "flow", ({ state }) => known(state.pump.deliveredFlow) ?? 0),
-    measured("Boulders", "load", ({ state }) => known(state.stone.boulders) ?? 0),
-    numbers("Days", ({ state }) => known(state.labor.workingDays) ?? 0),
+    // The workbook makes its prices itself, by the markups on Price.
+    held ? ["Price", "", "", ""] : row("Price", (reckoned) => price(reckoned)?.beforeTax ?? 0),
+    held ? ["Gross margin", "", "", ""] : row("Gross margin", (reckoned) => known(price(reckoned)?.grossMargin) ?? 0),
+    measured("Flow", "flow", ({ flow }) => flow),
+    measured("Boulders", "load", ({ boulders }) => boulders),
+    row("Days", (_, { days }) => days),
     ["Pump", before.job.chosenPump ?? "", after.job.chosenPump ?? "", ""],
+    measured("Gravel", "load", ({ gravel }) => gravel),
+    row("Crew hours", (_, { hours }) => hours),
+    ...COST_KINDS.map((kind, index) => money(`Cost, ${costKindWord(kind, system)}`, ({ costs }) => costs[index] ?? 0)),
+    money("Cost of lines with tax", ({ taxable }) => taxable),
   ];
 }
 
-function quoted({ state }: Draft): NonNullable<Draft["state"]["price"]["quoted"]> {
-  const { quoted } = state.price;
-  if (!quoted) throw noPrice();
-  return quoted;
+/** Both jobs as a workbook holds them: values that stand apart from the names of the facts are those of a whole job. */
+function heldPair(asked: Asked, changes: readonly ChangedFact[], system: UnitSystem): Pair {
+  const { said, priced, offered } = readAsked(asked, system);
+  return changedPair({ ...said, prices: priced, pumps: offered }, changes, evaluate);
+}
+
+function draftedPair(asked: Asked, changes: readonly ChangedFact[], system: UnitSystem): Pair {
+  const wish = wishOf(asked, system);
+  const pair = [draftOf(wish), draftOf({ ...wish, typed: withChanges(wish.typed, changes) })] as const;
+  if (pair.some(({ state }) => !state.price.quoted)) throw noPrice();
+  return pair;
 }
 
 const noPrice = () => missing("facts lead to no price: pumps or prices lack what this design needs");

@@ -7,7 +7,8 @@ export const OPTION = declare({
   name: "OPTION",
   topic: "job",
   summary: "Sets a drafted job beside the same job with some facts changed: price, margin, flow, stone, days and pump.",
-  formula: "both jobs drafted as by DRAFT and calculated whole; difference = changed - as it is",
+  formula:
+    "both jobs drafted as by DRAFT (or, with values, taken as the workbook holds them) and calculated whole; difference = changed - as it is",
   source: "As DRAFT; the difference by arithmetic",
   limits: `Before tax. Whatever follows from a changed fact changes with it, unless it stands among the facts. ${INVENTED}`,
   args: { facts, changes, values, prices, pumps },

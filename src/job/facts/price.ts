@@ -42,6 +42,18 @@ export const price = {
       C: numbers("OptionChangesC", "money", CHANGE, "By how much in option C?"),
     },
   }),
+  optionFacts: table({
+    ...own,
+    name: "OptionFacts",
+    question: "Which facts do the options change?",
+    rows: 3,
+    columns: {
+      factB: texts("OptionFactsB", "Which fact does option B change?"),
+      valueB: texts("OptionValuesB", "What is it in option B?"),
+      factC: texts("OptionFactsC", "Which fact does option C change?"),
+      valueC: texts("OptionValuesC", "What is it in option C?"),
+    },
+  }),
   markups: table({
     ...own,
     knower: "book",

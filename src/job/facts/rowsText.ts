@@ -15,11 +15,26 @@ export interface TypedBlock {
   readonly to: number;
 }
 
+/**
+ * Whether a column's cells follow from the design by a rule. Fittings and own lines come with a rule too, but of nothing that
+ * an option or a draft changes: what they show is as good as typed.
+ */
+export function follows(table: TableFact, column: string): boolean {
+  const pipes = table.name === FACTS.route.name || table.name === FACTS.riser.name;
+  if (table.name === FACTS.ownLines.name || ruledRows(table) > 0 || (pipes && column !== "sumOfK")) return false;
+  return table.columns[column]?.worked === true;
+}
+
+/** How many of a table's first rows follow from the design by a rule, where the others are typed: the liner's two main pieces. */
+export function ruledRows(table: TableFact): number {
+  return table.name === FACTS.pieces.name ? 2 : 0;
+}
+
 /** The typed columns of a table, in the order in which they are handed over. */
 export function typedBlocks(table: TableFact): TypedBlock[] {
   const blocks: { name: string; from: number; to: number }[] = [];
-  for (const { name = table.name, at, worked } of Object.values(table.columns)) {
-    if (worked) continue;
+  for (const [column, { name = table.name, at }] of Object.entries(table.columns)) {
+    if (follows(table, column)) continue;
     const last = blocks.at(-1);
     if (last?.name === name && last.to === at - 1) last.to = at;
     else blocks.push({ name, from: at, to: at });
@@ -29,7 +44,19 @@ export function typedBlocks(table: TableFact): TypedBlock[] {
 
 /** Tables that are handed over whole: those that the work is reckoned from, but for the lists that have a range of their own. */
 export const HANDED_OVER: ReadonlySet<FactKey> = new Set<FactKey>([
-  ...(["shots", "poolDepths", "lips", "drops", "pools", "beds", "route", "riser", "basinParts", "rolls"] as const),
+  ...([
+    "shots",
+    "poolDepths",
+    "lips",
+    "drops",
+    "pools",
+    "beds",
+    "route",
+    "riser",
+    "basinParts",
+    "pieces",
+    "rolls",
+  ] as const),
   ...(["boulderSizes", "tasks", "sizeHours", "burden", "wages", "machines", "ownLines", "markups"] as const),
 ]);
 
@@ -37,19 +64,21 @@ export const HANDED_OVER: ReadonlySet<FactKey> = new Set<FactKey>([
 export function rowsOfText(key: FactKey, text: string, system: UnitSystem): Record<string, unknown>[] {
   const table = FACTS[key] as TableFact;
   const cells = text.split(BETWEEN);
-  const rows: Record<string, unknown>[] = Array.from({ length: table.rows }, () => ({}));
+  const ruled = ruledRows(table);
+  const typed: Record<string, unknown>[] = Array.from({ length: table.rows - ruled }, () => ({}));
   let start = 0;
   for (const { name, from, to } of typedBlocks(table)) {
     const width = to - from + 1;
     for (const [column, fact] of Object.entries(table.columns)) {
-      if (fact.worked || (fact.name ?? table.name) !== name || fact.at < from || fact.at > to) continue;
-      rows.forEach((row, down) => {
+      if (follows(table, column) || (fact.name ?? table.name) !== name || fact.at < from || fact.at > to) continue;
+      typed.forEach((row, down) => {
         const value = valueOf(fact, cells[start + down * width + fact.at - from] ?? "", system);
         if (value !== undefined) row[column] = value;
       });
     }
-    start += width * table.rows;
+    start += width * typed.length;
   }
+  const rows = [...Array.from({ length: ruled }, () => ({})), ...typed];
   while (rows.length > 0 && Object.keys(rows.at(-1) ?? {}).length === 0) rows.pop();
   return rows;
 }

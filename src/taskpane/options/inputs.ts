@@ -1,4 +1,6 @@
 import { FACTS } from "../../job/facts";
+import { HANDED_OVER } from "../../job/facts/rowsText";
+import { isOfWork } from "../../job/options/changed";
 import type { CellFact, Fact } from "../../job/facts/fact";
 import type { CellValue, Grid, NamedCells } from "../../host/port";
 import { areaName, cellArea, parseArea } from "../../xlsx/address";
@@ -20,6 +22,8 @@ export interface ChangedInput {
   readonly label: string;
   readonly from: CellValue;
   readonly to: CellValue;
+  /** The fact as an option names it: "BedWidth", "LipTable 1 width"; undefined where no option can change it. */
+  readonly named: string | undefined;
 }
 
 /** Everything a person types about the job itself; prices, markups and terms on these sheets belong to all options alike. */
@@ -59,10 +63,25 @@ export function changedInputs(
         const [from, to] = [was[down]?.[offset] ?? "", row[offset] ?? ""];
         if (from === to) return [];
         const cell = areaName(cellArea(area.sheet, area.top + down, area.left + offset));
-        return [{ cell, label: labelOf(fact, key, down), from, to }];
+        return [{ cell, label: labelOf(fact, key, down), from, to, named: namedAs(fact, key, down) }];
       }),
     );
   });
+}
+
+/** Tables that an option may change a cell of. */
+const CHANGED_TABLES: ReadonlySet<string> = new Set([...HANDED_OVER, "pumps" as const].map((key) => FACTS[key].name));
+
+/** Facts that the work follows from: an answer on Start is none, for Site holds what it was taken for. */
+const CHANGED_FACTS: ReadonlySet<string> = new Set(
+  Object.values<Fact>(FACTS)
+    .filter(isOfWork)
+    .map(({ name }) => name),
+);
+
+function namedAs(fact: string, key: string, down: number): string | undefined {
+  if (key === "") return CHANGED_FACTS.has(fact) ? fact : undefined;
+  return CHANGED_TABLES.has(fact) ? `${fact} ${down + 1} ${key}` : undefined;
 }
 
 function labelOf(fact: string, key: string, down: number): string {

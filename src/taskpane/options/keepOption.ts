@@ -1,6 +1,7 @@
 import { fromCents, toCents } from "../../calc/money/cents";
 import { COST_KINDS } from "../../calc/money/costKinds";
 import { HostRefusal, type Change, type Grid, type NamedCells } from "../../host/port";
+import type { ChangedInput } from "./inputs";
 import { areaName, cellArea, parseArea } from "../../xlsx/address";
 
 /** The names that `optionWrites` needs, in its order. */
@@ -74,6 +75,49 @@ export function optionWrites(
           { place: at(`OptionChanges${letter}`, row), values: [[amount]] },
         ];
       }),
+    ],
+  };
+}
+
+/** The names that `optionFactWrites` needs, in its order. */
+export const OPTION_FACT_PLACES = [
+  "OptionNames",
+  ...LETTERS.flatMap((letter) => [`OptionChanges${letter}`, `OptionFacts${letter}`, `OptionValues${letter}`] as const),
+] as const;
+
+/**
+ * Writes an option as the facts that it changes, into the first letter that is free: its cost follows by itself, whatever
+ * changes in the job. Nothing where they are too many, or where one of them is no fact or was emptied.
+ */
+export function optionFactWrites(
+  name: string,
+  facts: readonly ChangedInput[],
+  grids: readonly (Grid | undefined)[],
+  names: readonly NamedCells[],
+): OptionWrites | undefined {
+  const [optionNames, ...rest] = grids;
+  if (!optionNames || rest.length !== 3 * LETTERS.length || rest.some((grid) => !grid)) return undefined;
+  const allBlank = (grid: Grid | undefined): boolean => (grid ?? []).every(([cell]) => blank(cell) || cell === 0);
+  const index = LETTERS.findIndex(
+    (_, at) => blank(optionNames[at + 1]?.[0]) && rest.slice(3 * at, 3 * at + 3).every(allBlank),
+  );
+  const letter = LETTERS[index];
+  const room = rest[3 * index + 1]?.length ?? 0;
+  if (letter === undefined || facts.length > room || facts.some(({ named, to }) => named === undefined || to === ""))
+    return undefined;
+  const at = (place: string, row: number): string => {
+    const area = parseArea(names.find((one) => one.name === place)?.address ?? "");
+    if (!area) throw new HostRefusal(`This workbook's name ${place} is broken; see Repair.`);
+    return areaName(cellArea(area.sheet, area.top + row, area.left));
+  };
+  return {
+    letter,
+    changes: [
+      { place: at("OptionNames", index + 1), values: [[text(name)]] },
+      ...facts.flatMap(({ named = "", to }, row): Change[] => [
+        { place: at(`OptionFacts${letter}`, row), values: [[named]] },
+        { place: at(`OptionValues${letter}`, row), values: [[typeof to === "string" ? text(to) : to]] },
+      ]),
     ],
   };
 }

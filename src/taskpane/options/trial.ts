@@ -1,6 +1,6 @@
 import { HostRefusal, type CellValue, type Change, type Grid, type Host } from "../../host/port";
 import { changedInputs, changesInWords, INPUTS, type ChangedInput } from "./inputs";
-import { OPTION_PLACES, optionWrites } from "./keepOption";
+import { OPTION_FACT_PLACES, OPTION_PLACES, optionFactWrites, optionWrites } from "./keepOption";
 import { costsOf, mainNumbers, SHOWN_PLACES } from "./sideBySide";
 
 /** A job as it stood at a moment. */
@@ -49,12 +49,20 @@ export class Trial {
     if (!now.costs || !this.before.costs) {
       throw new HostRefusal("With these changes the job has no cost; fill in what Price waits for.");
     }
-    const [grids, names] = await Promise.all([this.host.read(OPTION_PLACES), this.host.names()]);
+    const [grids, factGrids, names] = await Promise.all([
+      this.host.read(OPTION_PLACES),
+      this.host.read(OPTION_FACT_PLACES),
+      this.host.names(),
+    ]);
     const costs = { before: this.before.costs, after: now.costs };
-    const option = optionWrites(name.trim() === "" ? inWords : name, costs, grids, names);
+    const called = name.trim() === "" ? inWords : name;
+    // As facts where they can be told so: the option then follows the job. Else as what it costs today.
+    const asFacts = optionFactWrites(called, changes, factGrids, names);
+    const option = asFacts ?? optionWrites(called, costs, grids, names);
     const back = await this.back(changes);
     await this.host.write([...back, ...option.changes]);
-    return `Kept as option ${option.letter} on Price, and the changed cells put back (${back.length} of ${changes.length}).`;
+    const how = asFacts ? "by the facts it changes" : "at what it costs today";
+    return `Kept as option ${option.letter} on Price, ${how}, and the changed cells put back (${back.length} of ${changes.length}).`;
   }
 
   private async compared(now: Moment): Promise<Compared> {

@@ -49,7 +49,7 @@ export const COLUMN = {
   standing: 33,
   said: 34,
   draft: 35,
-  rows: 41,
+  held: 41,
   letters: 42,
   top: 43,
 } as const;

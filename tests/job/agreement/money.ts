@@ -131,6 +131,16 @@ export const price = (system: UnitSystem): Facts =>
       0,
       8,
     ),
+    optionFacts: rows(
+      record({
+        factB: oneOf("BedWidth", "Run"),
+        valueB: seldom(oneOf("1.5", "2"), 2),
+        factC: oneOf("GravelVoids"),
+        valueC: seldom(oneOf("0.4", "0.45"), 2),
+      }),
+      0,
+      3,
+    ),
     markups: rows(record({ markup: mostly(between(0, 0.8)) }), 0, 8),
     costCorrelation: mostly(between(0, 1)),
     confidence: mostly(between(0.5, 0.99)),

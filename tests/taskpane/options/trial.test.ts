@@ -69,7 +69,9 @@ describe("an option that is tried", () => {
   it("is kept with its difference in cost and in words, and its cells go back", async () => {
     const { small, trial, width } = await begun();
     small.cells.set(width, 48);
-    expect(await trial.keep("")).toMatch(/option B on Price, and the changed cells put back \(1 of 1\)/);
+    expect(await trial.keep("")).toMatch(
+      /option B on Price, at what it costs today, and the changed cells put back \(1 of 1\)/,
+    );
     expect(small.cells.get(width)).toBe(36);
     expect(small.cells.get(small.cell("OptionNames", 1))).toBe("Bed width 36 → 48");
     expect(small.cells.get(small.cell("OptionKinds"))).toBe("material");

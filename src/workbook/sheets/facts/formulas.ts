@@ -1,3 +1,4 @@
+import { BETWEEN } from "../../../job/facts/rowsText";
 import { areaAddress, cellAddress, type Ref } from "../../layout/address";
 import { COLUMN, FIRST_FACT, LAST_FACT } from "../../layout/factCells";
 
@@ -92,12 +93,12 @@ export function stillDrafted(): string {
 
 /** What was said of each fact, for the job or by the company, without what a draft filled in and what is wrong. */
 export function said(): string {
-  const { yours, company, standing, state, rows } = ALL;
-  return `=IF(${standing}+(${state}="wrong")>0,"",IF(${rows}<>"",${rows},IF(${yours}<>"",${plainZero(yours)},IF(${company}="","",${plainZero(company)}))))`;
+  const { yours, company, standing, state, held } = ALL;
+  return `=IF(${standing}+(${state}="wrong")>0,"",IF(ISNUMBER(FIND("${BETWEEN}",${held})),${held},IF(${yours}<>"",${plainZero(yours)},IF(${company}="","",${plainZero(company)}))))`;
 }
 
 /** A 0 as a text: a host hands a blank cell over as the number. */
-function plainZero(cells: string): string {
+export function plainZero(cells: string): string {
   return `IF(${cells}=0,"0",${cells})`;
 }
 

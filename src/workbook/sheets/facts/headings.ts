@@ -37,7 +37,7 @@ const TITLES: Readonly<Record<Exclude<keyof typeof COLUMN, "draft">, string>> = 
   drafted: "As drafted",
   standing: "Still so",
   said: "Said",
-  rows: "Rows of the table",
+  held: "Held",
   letters: "Its column",
   top: "Its first row",
 };

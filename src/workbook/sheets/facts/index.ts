@@ -5,6 +5,7 @@ import { COLUMN, FACTS_SHEET, FIRST_FACT, LAST_FACT } from "../../layout/factCel
 import { faults, missing, ofDraft, reasons, said, states, stillDrafted } from "./formulas";
 import { draftSpill } from "./draft";
 import { headings } from "./headings";
+import { heldFacts } from "./held";
 import { single } from "./single";
 import { standing } from "./standing";
 import { BY_DEFINITION, columnsOfTables, faultsOfTables } from "./tableColumns";
@@ -39,6 +40,7 @@ export const facts = defineSheet({
     column("FactNames", COLUMN.label);
     column("FactKeys", COLUMN.key);
     column("FactsSaid", COLUMN.said);
+    column("FactsHeld", COLUMN.held);
     column("FactsDrafted", COLUMN.drafted);
     column("FactsStillDrafted", COLUMN.standing);
     column("FactsUsed", COLUMN.used);
@@ -76,6 +78,7 @@ export const facts = defineSheet({
     ] as const)
       fillDown(s, ofAll(at), formula);
     fillDown(s, ofAll(COLUMN.fault), faultsOfTables(bodies), BY_DEFINITION);
+    heldFacts(s);
     s.notPrinted();
     s.print({ landscape: true, lastColumn: READ, titleRows: [FIRST_FACT - 1, FIRST_FACT - 1] });
     s.row = bodies.next;

@@ -1,6 +1,6 @@
 import type { FactKey } from "../../../job/facts";
 import type { ColumnFact, TableFact } from "../../../job/facts/fact";
-import { BETWEEN, HANDED_OVER, typedBlocks } from "../../../job/facts/rowsText";
+import { BETWEEN, HANDED_OVER, ruledRows, typedBlocks } from "../../../job/facts/rowsText";
 import { SHIPPED_TABLES } from "../../../job/facts/usual";
 import type { Job, SheetLayout } from "../../layout";
 import { areaAddress, cellAddress, Ref } from "../../layout/address";
@@ -28,10 +28,17 @@ function joined(job: Job, table: TableFact, yours: string): string {
     const cells = job.places.get(name);
     if (!cells) throw new Error(`there is no ${name} to hand over`);
     const { top, left, sheet } = cells;
-    const area = { top, left: left + from - 1, bottom: top + table.rows - 1, right: left + to - 1 };
+    const area = {
+      top: top + ruledRows(table),
+      left: left + from - 1,
+      bottom: top + table.rows - 1,
+      right: left + to - 1,
+    };
     return `${sheet}!${areaAddress(area, true)}`;
   });
-  return `=IF(${yours}="","",IFERROR(TEXTJOIN("${BETWEEN}",FALSE,${areas.join(",")}),""))`;
+  const rows = `IFERROR(TEXTJOIN("${BETWEEN}",FALSE,${areas.join(",")}),"")`;
+  // Whether rows that a rule fills were typed over waits for what they come to.
+  return ruledRows(table) > 0 ? `=${rows}` : `=IF(${yours}="","",${rows})`;
 }
 
 /** The row of a table: as a whole it is yours, shipped with the workbook, worked out by it, or blank. */
@@ -78,7 +85,8 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
     s.put(row, COLUMN.read, { formula: `=IFERROR(ROUND(SUM(${place.sheet}!${areaAddress(numbers, true)}),6),"")` });
     draftedHere(s, row);
   }
-  if (HANDED_OVER.has(key)) s.put(row, COLUMN.rows, { formula: joined(job, table, cells.yours) });
+  if (HANDED_OVER.has(key) && typedBlocks(table).length > 0)
+    s.put(row, COLUMN.held, { formula: joined(job, table, cells.yours) });
   s.put(row, COLUMN.used, {
     formula: `=IF(${cells.fault}<>"",NA(),IF(${cells.yours}="",${cells.assumed}&"",${cells.yours}))`,
     style: "result",

@@ -5,6 +5,7 @@ import { odds } from "./priceOdds";
 import { chosen, results } from "./priceResults";
 import { options, settings } from "./priceSettings";
 import { OPTION_IN_USE, priceNeeds } from "./priceNeeds";
+import { optionEffects } from "./optionEffects";
 import { optionWords } from "./optionWords";
 import { hoursCosts, priceTable, type Extra } from "./priceTable";
 import { wanted } from "./wanted";
@@ -46,6 +47,7 @@ export const price = defineSheet({
     priceNeeds(s, job, [asked, builtUp]);
     hoursCosts(s, job, extra);
     wantedMarkups(s);
+    if (job.hasFacts) optionEffects(s);
     optionWords(s);
     termResults(s);
     currency(s);

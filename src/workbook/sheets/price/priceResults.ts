@@ -1,6 +1,8 @@
 import { TAX_BASES } from "../../../calc/money/costKinds";
-import type { Ref, SheetLayout, TableRef } from "../../layout";
+import type { Job, Ref, SheetLayout, TableRef } from "../../layout";
 import { cellOf } from "../money/cells";
+import { unitOf } from "../../layout/formats";
+import { EFFECT, effectOn } from "./optionEffects";
 import { crewShare, optionRow, OPTIONS, type OptionCells } from "./priceTable";
 
 /** Price, tax and margins of the three options. */
@@ -25,7 +27,7 @@ export function results(s: SheetLayout, table: TableRef): void {
     source: "by definition: the rate on what is taxed; what is taxed is local law",
     kind: "money",
     name: "OptionTaxes",
-    formula: (o) => `ROUND(TaxRate*${taxBase(o, price(o))},MoneyDigits)`,
+    formula: (o) => `ROUND(TaxRate*${taxBase(s.job, o, price(o))},MoneyDigits)`,
   });
   optionRow(s, table, {
     label: "Price with tax",
@@ -53,8 +55,21 @@ export function results(s: SheetLayout, table: TableRef): void {
     source: "by definition: an option's days go with its cost of labor",
     kind: "number",
     name: "OptionDays",
-    formula: (o) => `IF(COUNT(CrewDays)=0,"",CrewDays*${crewShare(s.job, o.index - 1)})`,
+    formula: (o) => `IF(COUNT(CrewDays)=0,"",CrewDays*${crewShare(s.job, o.index - 1)}${plus(s.job, o, EFFECT.days)})`,
   });
+  const compared = [
+    ["OptionFlows", "Flow", "flow", "DeliveredFlow", EFFECT.flow],
+    ["OptionBoulders", "Boulders", "load", "BoulderTons", EFFECT.boulders],
+  ] as const;
+  for (const [name, label, kind, whole, row] of compared) {
+    if (!s.job.names.has(whole)) continue;
+    optionRow(s, table, {
+      label: `${label}, ${unitOf(kind, s.job.system)}`,
+      kind,
+      name,
+      formula: (o) => `IF(COUNT(${whole})=0,"",${whole}${plus(s.job, o, row)})`,
+    });
+  }
   optionRow(s, table, {
     label: "Profit for a crew day",
     source: "by definition: profit over days",
@@ -77,8 +92,16 @@ export function results(s: SheetLayout, table: TableRef): void {
   });
 }
 
-function taxBase(o: OptionCells, price: string): string {
-  const changes = o.index > 1 ? `+SUMIFS(OptionChanges${OPTIONS[o.index - 1]},OptionKinds,"material")` : "";
+/** What the facts that an option changes add. */
+function plus(job: Job, { index }: OptionCells, row: number): string {
+  return index > 1 ? `+${effectOn(job, OPTIONS[index - 1] ?? "", row)}` : "";
+}
+
+function taxBase(job: Job, o: OptionCells, price: string): string {
+  const changes =
+    o.index > 1
+      ? `+SUMIFS(OptionChanges${OPTIONS[o.index - 1]},OptionKinds,"material")${plus(job, o, EFFECT.taxable)}`
+      : "";
   const taxable = `SUMIFS(TakeoffCosts,TakeoffTaxables,"yes")${changes}`;
   const [nothing, lines, materials] = TAX_BASES;
   return `IF(TaxBase="${nothing}",0,IF(TaxBase="${lines}",${taxable},IF(TaxBase="${materials}",${o.materialPrice},${price})))`;

@@ -3,6 +3,8 @@ import type { Job, SheetLayout } from "../../layout";
 import { OPTIONS } from "./priceTable";
 
 export const CHANGE_ROWS = 8;
+/** Facts that an option may change. */
+export const FACT_ROWS = 3;
 
 /** How overhead, contingency, tax and rounding are counted, and which option is quoted. */
 export function settings(s: SheetLayout, job: Job): void {
@@ -100,9 +102,8 @@ function whenNamed(job: Job, name: string): string {
 export function options(s: SheetLayout, job: Job): void {
   s.section("Options");
   s.note(
-    "Option A is the takeoff as it stands. B and C change its cost; leave their names blank to do without. A change below zero saves, " +
-      "and a change of the crew's cost takes the crew's hours and days with it. Orders and the crew's page stay with A: once the client takes " +
-      "another option, type it into the sheets.",
+    "A is the takeoff as it stands; B and C, once named, change facts, cost or both. A change below zero saves; the crew's cost takes hours " +
+      "and days with it. Orders and the crew's page stay with A: to build another, type it into the sheets.",
   );
   s.table({
     name: "OptionTable",
@@ -128,6 +129,32 @@ export function options(s: SheetLayout, job: Job): void {
         }
       : { usual: [["As designed"]] }),
   });
+  const facts = s.table({
+    name: "OptionFacts",
+    rows: FACT_ROWS,
+    columns: (["B", "C"] as const).flatMap((letter) => [
+      {
+        key: `fact${letter}`,
+        title: `${letter}: fact that changes`,
+        kind: "text" as const,
+        name: `OptionFacts${letter}`,
+        ...(letter === "C" ? { across: 3 } : {}),
+        input: { max: 80, message: "Its name on Facts, like BedWidth, or LipTable 1 width. The pane fills it in." },
+      },
+      {
+        key: `value${letter}`,
+        title: "What it is then",
+        kind: "text" as const,
+        name: `OptionValues${letter}`,
+        ...(letter === "C" ? { across: 2 } : {}),
+        input: { max: 80, message: "As you would type it into its own cell." },
+      },
+    ]),
+  });
+  for (const letter of ["B", "C"] as const) {
+    const [name, value] = [facts.column(`fact${letter}`), facts.column(`value${letter}`)];
+    s.define(`Option${letter}`, name.top, name.left, name.bottom, value.left);
+  }
   s.skip();
   s.table({
     name: "OptionChanges",

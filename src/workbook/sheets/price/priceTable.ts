@@ -5,6 +5,7 @@ import { Ref, type Job, type SheetLayout, type TableRef } from "../../layout";
 import { cellAddress } from "../../layout/address";
 import { fill, fillDown } from "../money/cells";
 import { costLabel } from "../money/costKinds";
+import { costsOn, hoursOn } from "./optionEffects";
 import { MARKUPS_IN_USE } from "./wantedMarkups";
 
 /** The three ways to build that stand side by side. */
@@ -79,12 +80,13 @@ function costs(s: SheetLayout, table: TableRef, letter: string, index: number, e
   const nothing = `COUNT(${["TakeoffCosts", ...Object.values(extra)].join(",")})=0`;
   const used = (formula: string): string =>
     `=IF(${index === 0 ? nothing : `OR(${nothing},INDEX(OptionNames,${index + 1})="")`},"",${formula})`;
-  const changes = index > 0 ? `+SUMIFS(OptionChanges${letter},OptionKinds,CostKinds)` : "";
+  const changes = index > 0 ? `+SUMIFS(OptionChanges${letter},OptionKinds,CostKinds)${costsOn(s.job, letter)}` : "";
   const first = table.cell(key, 1);
   const kinds = new Ref(s.name, first.top, first.left, first.top + KINDS - 1, first.left);
   fillDown(s, kinds, used(`ROUND(SUMIFS(TakeoffCosts,TakeoffKinds,CostKinds)+HoursCosts${changes},MoneyDigits)`));
   const direct = `SUM(${cellAddress(first.top, first.left)}:${cellAddress(first.top + KINDS - 1, first.left)})`;
-  const hours = `IF(CrewHours="",0,OverheadPerHour*CrewHours*${crewShare(s.job, index)})`;
+  const more = index > 0 ? `+${hoursOn(s.job, letter)}` : "";
+  const hours = `IF(CrewHours="",0,OverheadPerHour*(CrewHours*${crewShare(s.job, index)}${more}))`;
   const overhead = `ROUND(IF(OverheadBy="crew hours",${hours},OverheadShare*${direct}),MoneyDigits)`;
   const share = "by definition: a share of direct cost";
   fill(s, table.cell(key, KINDS + 1), used(overhead), { label: "Overhead", source: `${share}, or crew hours × rate` });
@@ -110,7 +112,7 @@ export function optionRow(
   table: TableRef,
   spec: {
     label: string;
-    kind: "money" | "share" | "number";
+    kind: "money" | "share" | "number" | "flow" | "load";
     /** Formula of an option from its cells; it stays blank while the option has no price. */
     formula: (cells: OptionCells) => string;
     /** What it rests on. */
