@@ -104,6 +104,7 @@ describe("the drawing of the cut plan", () => {
           system === "US" ? 4 : 100,
           2,
           null,
+          null,
           system,
         ]);
         const read = readCutPlan(table as unknown[][]);

@@ -65,6 +65,8 @@ describe("a call from the sheet", () => {
   });
 
   it("throws the problem itself where there is no host", () => {
+    // Another file in the same process may have left one.
+    vi.stubGlobal("CustomFunctions", undefined);
     expect(() => callFromSheet(trial, [11])).toThrow(PROBLEMS[1]);
   });
 
