@@ -76,5 +76,6 @@ export const rankSheet = (): unknown =>
     null,
     null,
     null,
+    null,
     "SI",
   ]);
