@@ -84,8 +84,9 @@ function missingOf(job: Job, labor: Labor): Readonly<Record<PricePart, boolean>>
     rounding: unknown(job.roundTo),
     option: !optionInUse(job),
     changes: job.optionChanges.some(
+      // A kind of cost alone, left standing in a row that was cleared, changes nothing.
       ({ what, kind, B, C }) =>
-        [what, kind, B, C].some((value) => !unknown(value)) && (unknown(kind) || (unknown(B) && unknown(C))),
+        [what, B, C].some((value) => !unknown(value)) && (unknown(kind) || (unknown(B) && unknown(C))),
     ),
   };
 }

@@ -131,6 +131,15 @@ describe("Price", () => {
     expect(one.errors("Quote")).toEqual([]);
   });
 
+  it("keeps the price where of a change that was cleared the kind of cost is left standing", async () => {
+    const cleared = Array.from({ length: 8 }, () => [""]);
+    const one = await demo({ OptionChanges: cleared, OptionChangesB: cleared, OptionChangesC: cleared });
+    expect(one.value("OptionKinds")).not.toBe("");
+    expect(one.value("PriceTotal")).toBe(tried.value("PriceTotal"));
+    const half = await demo({ OptionChanges: [["Another pump"]], OptionChangesB: cleared, OptionChangesC: cleared });
+    expect(half.value("PriceTotal")).toBe("not complete: changes of the options");
+  });
+
   it("finds the smallest markup on every line that keeps the margin", async () => {
     const row = (one: Tried): number => one.number("SmallestMarkups", 1, 1);
     const markup = row(tried);

@@ -99,7 +99,7 @@ export const OPTION_IN_USE = `IF(ISNUMBER(${CHOICE}),IF(${CHOICE}=1,1,IF(INDEX(O
 function missingOf(job: Job, part: PricePart): string {
   const [untaxed] = TAX_BASES;
   const kinds = `{${COST_KIND_WORDS[job.system].map((kind) => `"${kind}"`).join(",")}}`;
-  const changed = ["INDEX(OptionChanges,0,1)", "OptionKinds", "OptionChangesB", "OptionChangesC"];
+  const changed = ["INDEX(OptionChanges,0,1)", "OptionChangesB", "OptionChangesC"];
   const formulas: Readonly<Record<PricePart, string>> = {
     labor: job.names.has("TaskLooks") ? 'COUNTIF(TaskLooks,"to fill")+2-COUNT(Difficulty,LaborRate)' : "0",
     machines: job.names.has("MachineRate")
