@@ -42,6 +42,7 @@ export function mountPane(root: HTMLElement, host: Host): Pane {
     if (choice !== undefined) views[index]?.choose?.(choice);
     tabs.show(index);
   });
+  desk.stay = () => following.pin();
   const byHand = make("p", { class: "quiet small", role: "status" });
   const lookAtCalculation = async (): Promise<void> => {
     const byItself = await host.calculatesByItself().catch(() => true);

@@ -60,6 +60,23 @@ describeInBrowser("the pane", () => {
     await context.close();
   });
 
+  it("stays with an option that is tried while its facts are changed on other sheets", async () => {
+    const { context, page } = await openPane();
+    await page.evaluate(() => {
+      for (const sheet of ["Price", "Water"]) workbook.addSheet(sheet);
+      workbook.select("Price!A1");
+    });
+    const job = page.getByRole("tab", { name: "Job" });
+    await expect.poll(() => job.getAttribute("aria-selected")).toBe("true");
+    await page.getByText("Try an option").click();
+    await page.getByRole("button", { name: "Remember this job" }).click();
+    await page.getByText("Remembered.").waitFor();
+    await page.evaluate(() => workbook.select("Water!A1"));
+    await page.getByRole("button", { name: "Follow the sheet", pressed: false }).waitFor();
+    expect(await job.getAttribute("aria-selected")).toBe("true");
+    await context.close();
+  });
+
   it("inserts a function at the selected cell with the right blanks", async () => {
     const { context, page } = await openPane();
     await page.evaluate(() => {

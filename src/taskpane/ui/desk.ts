@@ -11,6 +11,9 @@ export class Desk {
   private readonly said = make("p", { role: "status" });
   private readonly progress = make("div", { class: "progress", hidden: true });
 
+  /** Keeps the tab in sight, whatever sheet is chosen: what was begun in it goes on there. */
+  stay: () => void = () => undefined;
+
   constructor(readonly host: Host) {
     this.foot.append(this.progress, this.said);
   }

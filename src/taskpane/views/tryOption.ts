@@ -30,6 +30,8 @@ export function tryOption(desk: Desk): Following {
   const begin = async (): Promise<string> => {
     const { Trial } = await import("../options/trial");
     trial = await Trial.begin(desk.host);
+    // What changes stands on other sheets, which the pane would follow.
+    desk.stay();
     await refresh();
     return "Remembered. Now change what would be different, on any sheet: a pump, a width, a stone.";
   };
