@@ -75,14 +75,13 @@ function clearOldSpills(wide: readonly WideFormula[], known: (row: number, colum
 }
 
 /** @param spilling anchors of the file's arrays: what was one value may fill more cells now, which a reader must know as its own */
-function putResult({ row, column, formula, values }: Result, spilling: ReadonlySet<string>, put: Put): void {
+function putResult({ row, column, values }: Result, spilling: ReadonlySet<string>, put: Put): void {
   values.forEach((cells, down) =>
     cells.forEach((value, across) => {
       if (down > 0 || across > 0) put(row + down, column + across, { value });
     }),
   );
-  const fills = isDynamic(formula) || spilling.has(`${row},${column}`);
-  const spill = fills ? { spill: { ref: spillOf(row, column, values) } } : {};
+  const spill = spilling.has(`${row},${column}`) ? { spill: { ref: spillOf(row, column, values) } } : {};
   put(row, column, { value: values[0]?.[0] ?? "", ...spill });
 }
 

@@ -13,8 +13,8 @@ import { fromSi, unitOf } from "../../job/facts/units";
 import { usedJob } from "../../job/facts/standing";
 import { roundingOf } from "../../job/money";
 import { evaluate } from "../../job/evaluate";
-import { withChanges, type ChangedFact } from "../../job/options/changed";
-import { changedPair, workOf, type Work } from "../../job/options/effect";
+import { withChanges, WORKED_PRICES, type ChangedFact } from "../../job/options/changed";
+import { changedPair, workOf, type Reckoning, type Work } from "../../job/options/effect";
 import { rangeInBits, type PriceRange } from "../../job/range/range";
 import { known } from "../../job/reckoned";
 import type { Topics } from "../../job/topics";
@@ -38,12 +38,10 @@ const bases: Partial<Record<UnitSystem, Pick<DraftWish, "offers" | "usual">>> = 
 /** What the company says of every job: taken as it stands, and its rates as much in doubt as ever. */
 const COMPANY_TABLES = ["burden", "wages", "machines", "tasks", "sizeHours", "markups"] as const;
 
-/** Lines whose price the workbook takes from its own pumps and rolls: alone they are no price list. */
-const WORKED_PRICES: ReadonlySet<string> = new Set(["PUMP", "LINER"]);
-
 /** What was handed over, read: facts and tables, the price list where it is one, and the pumps. */
 function readAsked({ facts, values, prices, pumps }: Asked, system: UnitSystem) {
   const costed = tableOf(FACTS.prices, prices, system).filter(({ cost }) => typeof cost === "number");
+  // Alone they are no price list.
   const priced = costed.some(({ code }) => !WORKED_PRICES.has(String(code))) ? costed : [];
   return {
     said: jobOf(withValues(facts, values), system),
@@ -152,13 +150,8 @@ export function ranged(asked: Asked, system: UnitSystem): TableCell[][] {
   ];
 }
 
-/** A job reckoned whole, as options are compared. */
-interface Reckoned {
-  readonly job: Job;
-  readonly state: Topics;
-}
-
-type Pair = readonly [before: Reckoned, after: Reckoned];
+type Whole = Reckoning<Topics>;
+type Pair = readonly [before: Whole, after: Whole];
 
 /**
  * A job beside the same job with some facts changed: drafted from a few answers, or as a workbook holds it.
@@ -170,7 +163,7 @@ export function option(asked: Asked, changes: readonly FactRow[], system: UnitSy
   const held = asked.values.length > 0;
   const [before, after] = (held ? heldPair : draftedPair)(asked, changed, system);
   const [from, to] = [workOf(before.job, before.state), workOf(after.job, after.state)];
-  const row = (what: string, of: (from: Reckoned, work: Work) => number): TableCell[] => {
+  const row = (what: string, of: (from: Whole, work: Work) => number): TableCell[] => {
     const [was, is] = [of(before, from), of(after, to)];
     return [what, was, is, is - was];
   };
@@ -183,7 +176,7 @@ export function option(asked: Asked, changes: readonly FactRow[], system: UnitSy
     what,
     ...[of(from), of(to), of(to) - of(from)].map((amount) => round(amount)),
   ];
-  const price = ({ state }: Reckoned) => state.price.options.A;
+  const price = ({ state }: Whole) => state.price.options.A;
   return [
     // The workbook makes its prices itself, by the markups on Price.
     held ? ["Price", "", "", ""] : row("Price", (reckoned) => price(reckoned)?.beforeTax ?? 0),

@@ -18,7 +18,7 @@ export interface ChangedFact {
 const NO_WORK: readonly string[] = ["Start", "Price"];
 
 /** Lines whose price the workbook takes from its own pumps and rolls. */
-const WORKED_PRICES: ReadonlySet<string> = new Set(["PUMP", "LINER"]);
+export const WORKED_PRICES: ReadonlySet<string> = new Set(["PUMP", "LINER"]);
 
 /**
  * A job without what the workbook works out in its tables until somebody types over it, so that it follows from what an

@@ -61,7 +61,8 @@ function differenceOf(job: Job, from: Work, to: Work): Work {
   };
 }
 
-interface Reckoning<R> {
+/** A job, and what it comes to. */
+export interface Reckoning<R> {
   readonly job: Job;
   readonly state: R;
 }
@@ -78,7 +79,8 @@ export function changedPair<R extends ReckonedWork>(
   const idle = idleChange(changes);
   if (idle)
     throw invalid(`${idle.at}: ${idle.name.slice(0, 40)} changes no cost of the work; change a fact of the job itself`);
-  const [from, to] = [followingJob(job), withChanges(followingJob(job), changes)];
+  const from = followingJob(job);
+  const to = withChanges(from, changes);
   const pair = [
     { job: from, state: evaluate(from) },
     { job: to, state: evaluate(to) },

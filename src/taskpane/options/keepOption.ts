@@ -58,11 +58,7 @@ export function optionWrites(
       `The option takes ${differences.length} rows among the changes on Price, and ${free.length} are free.`,
     );
   }
-  const at = (place: string, row: number): string => {
-    const area = parseArea(names.find((one) => one.name === place)?.address ?? "");
-    if (!area) throw new HostRefusal(`This workbook's name ${place} is broken; see Repair.`);
-    return areaName(cellArea(area.sheet, area.top + row, area.left));
-  };
+  const at = rowsOf(names);
   return {
     letter,
     changes: [
@@ -105,11 +101,7 @@ export function optionFactWrites(
   const room = rest[3 * index + 1]?.length ?? 0;
   if (letter === undefined || facts.length > room || facts.some(({ named, to }) => named === undefined || to === ""))
     return undefined;
-  const at = (place: string, row: number): string => {
-    const area = parseArea(names.find((one) => one.name === place)?.address ?? "");
-    if (!area) throw new HostRefusal(`This workbook's name ${place} is broken; see Repair.`);
-    return areaName(cellArea(area.sheet, area.top + row, area.left));
-  };
+  const at = rowsOf(names);
   return {
     letter,
     changes: [
@@ -119,6 +111,15 @@ export function optionFactWrites(
         { place: at(`OptionValues${letter}`, row), values: [[typeof to === "string" ? text(to) : to]] },
       ]),
     ],
+  };
+}
+
+/** Where a row of a name's first column stands, rows from 0. */
+function rowsOf(names: readonly NamedCells[]): (place: string, row: number) => string {
+  return (place, row) => {
+    const area = parseArea(names.find((one) => one.name === place)?.address ?? "");
+    if (!area) throw new HostRefusal(`This workbook's name ${place} is broken; see Repair.`);
+    return areaName(cellArea(area.sheet, area.top + row, area.left));
   };
 }
 

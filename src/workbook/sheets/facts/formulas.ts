@@ -94,11 +94,16 @@ export function stillDrafted(): string {
 /** What was said of each fact, for the job or by the company, without what a draft filled in and what is wrong. */
 export function said(): string {
   const { yours, company, standing, state, held } = ALL;
-  return `=IF(${standing}+(${state}="wrong")>0,"",IF(ISNUMBER(FIND("${BETWEEN}",${held})),${held},IF(${yours}<>"",${plainZero(yours)},IF(${company}="","",${plainZero(company)}))))`;
+  return `=IF(${standing}+(${state}="wrong")>0,"",IF(ISNUMBER(FIND("${BETWEEN}",${held})),${held},IF(${yours}<>"",${plainZero(yours)},${handed(company)})))`;
+}
+
+/** Cells as a function is handed them: a blank as a text, and a 0 too. */
+export function handed(cells: string): string {
+  return `IF(${cells}="","",${plainZero(cells)})`;
 }
 
 /** A 0 as a text: a host hands a blank cell over as the number. */
-export function plainZero(cells: string): string {
+function plainZero(cells: string): string {
   return `IF(${cells}=0,"0",${cells})`;
 }
 

@@ -4,7 +4,7 @@ import { Ref, type SheetLayout } from "../../layout";
 import { areaAddress } from "../../layout/address";
 import { COLUMN, factRow } from "../../layout/factCells";
 import { fillDown } from "../money/cells";
-import { plainZero } from "./formulas";
+import { handed } from "./formulas";
 
 /**
  * What the work is reckoned from, for OPTION; an error travels. Facts with a row to themselves alone, in runs: the used value of
@@ -22,6 +22,6 @@ export function heldFacts(s: SheetLayout): void {
     for (let row = top; row <= bottom; row++) s.put(row, COLUMN.held, {});
     const used = areaAddress({ top, left: COLUMN.used, bottom, right: COLUMN.used });
     const area = new Ref(s.name, top, COLUMN.held, bottom, COLUMN.held);
-    fillDown(s, area, `=IF(${used}="","",${plainZero(used)})`);
+    fillDown(s, area, `=${handed(used)}`);
   }
 }

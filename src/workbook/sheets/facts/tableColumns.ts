@@ -114,19 +114,23 @@ function bodyRow(s: SheetLayout, row: number, table: TableFact, cells: Ref): voi
 }
 
 function columnRow(s: SheetLayout, job: Job, row: number, { table, column, cells, dated }: NumberColumn): void {
-  const [least, most] = inSystem(column.range, job.system);
   bodyRow(s, row, table, cells);
   if (workedWhole(table)) s.put(row, COLUMN.assumed, { formula: `=${typedOver(cells)}` });
   // A reader for each of its cells would make thousands: a text is said to be wrong, with the number or formula to type.
   const unit = isMeasure(column.kind) ? defaultUnit(column.kind, job.system) : undefined;
   const example = kindOf(unit ?? "")?.examples.split(/, | or /)[0];
   const read = unit && example ? `; for ${example} type =RILL.QTY("${example.replace(/"/g, '""')}","${unit}")` : "";
-  s.put(row, COLUMN.note, {
-    value: `In its cells of "${column.question}" type ${takes(column, job.system).replace(/, like .*/, "")}${read}`,
-  });
+  numberRange(s, job, row, column, read);
+  if (dated) s.put(row, COLUMN.days, { value: "yes" });
+}
+
+/** From where to where the numbers of a column go, and what to type there. */
+function numberRange(s: SheetLayout, job: Job, row: number, column: ColumnFact<NumberFact>, read = ""): void {
+  const [least, most] = inSystem(column.range, job.system);
   s.put(row, COLUMN.least, { value: least });
   s.put(row, COLUMN.most, { value: most });
-  if (dated) s.put(row, COLUMN.days, { value: "yes" });
+  const type = takes(column, job.system).replace(/, like .*/, "");
+  s.put(row, COLUMN.note, { value: `In its cells of "${column.question}" type ${type}${read}` });
 }
 
 /**
@@ -152,13 +156,8 @@ function columnsApart(job: Job): Apart[] {
 function apartRow(s: SheetLayout, job: Job, row: number, { table, column, cells }: Apart): void {
   const area = `${cells.sheet}!${areaAddress(cells, true)}`;
   bodyRow(s, row, table, cells);
-  if (column.type === "number") {
-    const [least, most] = inSystem(column.range, job.system);
-    s.put(row, COLUMN.least, { value: least });
-    s.put(row, COLUMN.most, { value: most });
-    const type = takes(column, job.system).replace(/, like .*/, "");
-    s.put(row, COLUMN.note, { value: `In its cells of "${column.question}" type ${type}` });
-  } else {
+  if (column.type === "number") numberRange(s, job, row, column);
+  else {
     const choices = inSystem<readonly string[]>(column.choices, job.system);
     s.put(row, COLUMN.takes, { value: `|${choices.join("|")}|` });
     s.put(row, COLUMN.note, { value: `In its cells of "${column.question}" take one of the list` });

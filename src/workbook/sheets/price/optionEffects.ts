@@ -1,5 +1,6 @@
 import { COST_KINDS } from "../../../calc/money/costKinds";
 import type { Job, SheetLayout } from "../../layout";
+import { handed } from "../facts/formulas";
 
 /** Rows of OPTION, as the function gives them. */
 export const EFFECT = {
@@ -40,10 +41,9 @@ export function optionEffects(s: SheetLayout): void {
       header: "function",
       headerLines: 1,
       rows: EFFECT.taxable,
-      // A 0 as a text: a host hands a blank cell over as the number.
       formula:
         `=IF(COUNTA(OptionValues${letter})=0,"",RILL.OPTION(FactKeys,` +
-        `IF(Option${letter}="","",IF(Option${letter}=0,"0",Option${letter})),FactsHeld,RateTable,PumpTable,Units))`,
+        `${handed(`Option${letter}`)},FactsHeld,RateTable,PumpTable,Units))`,
       columns: [{ kind: "text", wrap: false }, plain, plain, plain],
     });
     const hours = cell(EFFECT.hours, DIFFERENCE);
