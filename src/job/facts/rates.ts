@@ -62,8 +62,9 @@ export const rates = {
       taxable: choices(10, ["yes", "no"], "Is sales tax owed on it?"),
       day: numbers(11, "day", [36526, 73050], "Of which day is the price?"),
       theirs: texts(12, "What does the supplier call it?"),
-      mark: texts(13, "Is the price invented?"),
+      came: texts(13, "Did the price come as invented?"),
       freight: numbers(14, "money", [0, 1_000_000], "What does bringing an order of it cost?"),
+      mark: worked(texts(15, "Is the price invented still?")),
     },
   }),
 } as const;

@@ -140,11 +140,16 @@ function typePrices(
     const known = rows.get(line.code?.toLowerCase() ?? "");
     const row = known ?? free++;
     for (const { key, cell } of columns) {
-      const value = line[key as keyof typeof line];
+      const value = typedInto(line, key);
       if (known !== undefined && fixed.has(key)) continue;
       if (value !== undefined && value !== null && value !== "") cells.set(cell(row), value);
     }
   }
+}
+
+/** What a person would type: a mark says how the price came, and the column of marks follows by itself. */
+function typedInto({ mark, ...line }: JobRow<"prices">, column: string): CellValue | null | undefined {
+  return column === "came" ? mark : line[column as keyof typeof line];
 }
 
 /** As many as there is room for, from the smallest to the largest. */

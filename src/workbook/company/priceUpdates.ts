@@ -18,7 +18,8 @@ export function priceUpdates(book: Book, job: Recalculated): Compared {
     name: code,
     words: changes.map(({ field, from, to }) => changeInWords(field, from, to)).join(", "),
     cells: changes.map(({ field, to }) => {
-      const cell = cellOf(field, at);
+      // A mark follows from how the price came.
+      const cell = cellOf(field === "mark" ? "came" : field, at);
       return { cell, from: heldIn(job, cell), to: (to ?? "") as CellValue };
     }),
   }));

@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { ALL, tries } from "../../effort";
+import type { CellValue } from "../../../src/workbook/model";
 import { assemble } from "../../../src/workbook/assemble";
 import type { TAKEOFF_KEYS } from "../../../src/workbook/sheets/takeoff/takeoffColumns";
 import { LINES, MONEY_SHEETS, demo, takeoffColumn } from "./moneyJob";
@@ -25,6 +26,25 @@ describe("Rates", () => {
     expect(marks(tried)).toEqual(["invented", "invented", "invented"]);
     expect(marks(await demo({ RateCosts: [[1.23]], RateDays: [[], [46_200]] }))).toEqual(["", "", "invented"]);
     expect(marks(await demo({ PricesConfirmed: 46_160 }))).toEqual(["", "", ""]);
+  });
+
+  it("keeps a mark with its price where the list is sorted, and marks what is added below", async () => {
+    const [first, second, below] = [LINES.length + 2, LINES.length + 3, 150];
+    const width = 14;
+    const row = (at: number): CellValue[] =>
+      Array.from({ length: width }, (_, column) => tried.value("RateTable", at, column + 1) as CellValue);
+    const rows: CellValue[][] = Array.from({ length: below }, () => []);
+    // The two rows change places, the second with a price of its own; far below stands an item from a book that invented it.
+    rows[first - 1] = row(second).map((value, column) => (column === 3 ? 12.34 : value));
+    rows[second - 1] = row(first);
+    rows[below - 1] = ["Lamp", "LAMP", "each", 44, 1, 0, 0, "", "material", "yes", 46_113, "", "invented"];
+    expect(row(first)[12]).toBe("invented");
+    const one = await demo({ RateTable: rows });
+    const mark = (at: number): unknown => one.value("RateMarks", at);
+    expect([mark(first), mark(second), mark(below - 1), mark(below), mark(below + 1)]).toEqual([
+      ...["", "invented", "", "invented"],
+      "",
+    ]);
   });
 
   it("finds codes that stand twice", async () => {

@@ -12,7 +12,7 @@ export const rates = defineSheet({
   order: 10,
   turn: 1,
   build(s, job) {
-    s.widths([34, 26, 9, 12, 10, 11, 10, 30, 14, 10, 12, 16, 10, 10]);
+    s.widths([34, 26, 9, 12, 10, 11, 10, 30, 14, 10, 12, 16, 10, 10, 10]);
     s.title("Rates", "Put your own wages and prices in place of the invented ones; Takeoff and Price follow.");
     s.note(
       "Every wage, rate and price that comes with this workbook is invented, and no quote with one of them is to be signed: change it or confirm it. Keep the codes of items that Takeoff asks for.",
@@ -33,6 +33,13 @@ export const rates = defineSheet({
 function checks(s: SheetLayout): void {
   s.section("The price list at a glance");
   s.result({ name: "RateCount", label: "Items", kind: "count", formula: "=COUNTA(RateCodes)" });
+  s.result({
+    name: "RateOriginRows",
+    label: "Last row that came as invented",
+    kind: "count",
+    source: "by definition",
+    formula: '=IFERROR(XMATCH("?*",RateOrigins,2,-1),0)',
+  });
   s.result({
     name: "RateRepeats",
     label: "Codes that stand twice",

@@ -4,14 +4,13 @@ import { withSides } from "../../../book/sides";
 import type { Product } from "../../../book/types";
 import { serialOf } from "../../../calc/quantity/dateSerial";
 import type { Job, RateLine, SheetLayout, TableRef } from "../../layout";
-import { cellAddress } from "../../layout/address";
 import { headsInSight } from "../../layout/headsInSight";
 import type { CellValue } from "../../model";
 import { RATE_COLUMNS, RATE_TABLE } from "../../rateColumns";
-import { cellOf, fill, lock } from "../money/cells";
+import { fill, fillDown, lock } from "../money/cells";
 import { costKindOf } from "../money/costKinds";
 import { UNIT_COST_FORMAT } from "../takeoff/takeoffColumns";
-import { isPriced, PRICE_DAY } from "./asShipped";
+import { isPriced, MARK, PRICE_DAY } from "./asShipped";
 
 /** Items the list takes, those that the workbook comes with included. */
 export const PRICE_ROWS = 20_200;
@@ -62,13 +61,14 @@ export function priceList(s: SheetLayout, job: Job): void {
       column("day", "Price of", "date", { message: "Day the price was given." }),
       column("theirs", "Supplier's code", "text", { max: 100, message: "What the supplier calls it, if anything." }),
       {
-        key: "mark",
-        title: "Mark",
+        key: "came",
+        title: "Came as",
         kind: "text",
-        name: "RateMarks",
+        name: "RateOrigins",
         input: {
           max: 20,
-          message: "Says invented until the price or its day is changed; then nothing. You may type over it.",
+          message:
+            "Says invented where the price came so, with the workbook or from a book. Clear it if the price is yours.",
         },
       },
       {
@@ -78,11 +78,13 @@ export function priceList(s: SheetLayout, job: Job): void {
         name: "RateFreights",
         input: { min: 0, max: 1_000_000, message: "Charged once for delivering an order of it, without tax." },
       },
+      { key: "mark", title: "Mark", kind: "text", name: "RateMarks" },
     ],
     usual: rows,
   });
   headsInSight(s, table.body.top - 1, "Price list");
-  s.filter(table.body.top - 1, table.body.left, table.body.bottom, table.body.right);
+  // What is sorted ends before the marks, which follow their rows by the code.
+  s.filter(table.body.top - 1, table.body.left, table.body.bottom, table.column("freight").right);
   lines.forEach((line, index) => {
     const { priceFormula } = line;
     // Takeoff reads these rows where they stand, so that codes must not move.
@@ -93,17 +95,20 @@ export function priceList(s: SheetLayout, job: Job): void {
         label: "Price",
         source: "by definition: cost over amount",
       });
-    if (invented && isPriced(line)) markInvented(s, table, index + 1);
   });
-  products.forEach((_, index) => markInvented(s, table, lines.length + index + 1));
+  marks(s, table);
 }
 
-/** A shipped price is invented until it, or the day it is of, is another. */
-function markInvented(s: SheetLayout, table: TableRef, row: number): void {
-  const { top, left } = table.cell("code", row);
-  const cell = cellOf(s, table.cell("mark", row));
-  cell.formula = `=IFERROR(INDEX(ShippedMarks,MATCH(${cellAddress(top, left)},ShippedCodes,0)),"")`;
-  cell.style = { ...cell.style, italic: true };
+/** A price that came as invented stays so until it, or the day it is of, is another; as far down as any came so. */
+function marks(s: SheetLayout, table: TableRef): void {
+  const used = (column: string): string => `FILTER(${column},SEQUENCE(ROWS(${column}))<=MAX(2,RateOriginRows))`;
+  fillDown(
+    s,
+    table.column("mark"),
+    `LET(came,${used("RateOrigins")},code,${used("RateCodes")},` +
+      `IF(came="","",IFERROR(INDEX(ShippedMarks,MATCH(code,ShippedCodes,0)),came)))`,
+    { label: "Mark", source: "by definition: as it came, unless the price, or the day it is of, is another" },
+  );
 }
 
 function column(
@@ -142,7 +147,7 @@ function rowOf(line: RateLine, job: Job): CellValue[] {
     "yes",
     filled && isPriced(line) ? PRICE_DAY : "",
     "",
-    "",
+    filled && isPriced(line) ? MARK : "",
     "",
   ];
 }
@@ -150,5 +155,5 @@ function rowOf(line: RateLine, job: Job): CellValue[] {
 function productRow(product: Product, { system }: Job): CellValue[] {
   const { code, unit, price, pack, minimum, waste, supplier, costKind, taxable, day, theirs, freight } = product;
   const terms = [price ?? "", pack, minimum, waste, supplier, costKindWord(costKind, system), taxable ? "yes" : "no"];
-  return [withSides(product, system), code, unit, ...terms, serialOf(day) ?? "", theirs, "", freight || ""];
+  return [withSides(product, system), code, unit, ...terms, serialOf(day) ?? "", theirs, MARK, freight || ""];
 }
