@@ -23,12 +23,26 @@ const IGNORED_PART = 1e-6;
  * Source: arithmetic; waste as an add-on is common practice
  */
 export function orderQuantity(need: number, waste = 0, pack = 1, minimum = 0): number {
+  const packs = wholePacks(need, waste, pack, minimum);
+  // Whole numbers are multiplied exactly; of a pack of 0.1 the decimal product is meant.
+  return Number.isInteger(pack) ? packs * pack : new Big(packs).times(pack).toNumber();
+}
+
+/**
+ * How many packs orderQuantity comes to.
+ *
+ * @returns whole packs; 0 when nothing is needed
+ * @throws Problem outside the ranges
+ * @example wholePacks(23.2, 0, 5) => 5; five packs of 5
+ *
+ * Source: as orderQuantity
+ */
+export function wholePacks(need: number, waste = 0, pack = 1, minimum = 0): number {
   requireRange("need", need, 0, ORDER_RANGE.need);
   requireRange("waste", waste, 0, ORDER_RANGE.waste);
   requireRange("pack", pack, Number.MIN_VALUE, ORDER_RANGE.pack);
   requireRange("minimum", minimum, 0, ORDER_RANGE.need);
   if (need === 0) return 0;
   const wanted = Math.max(need * (1 + waste), minimum);
-  const packs = Math.max(1, Math.ceil(wanted / pack - IGNORED_PART));
-  return new Big(packs).times(pack).toNumber();
+  return Math.max(1, Math.ceil(wanted / pack - IGNORED_PART));
 }

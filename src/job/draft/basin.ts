@@ -1,4 +1,3 @@
-import { total } from "../rows";
 import type { JobRow } from "../facts";
 import type { OfferedBox, OfferedTub, Offers, UnitPrices } from "./offers";
 
@@ -79,22 +78,59 @@ export function buildOf({ kind, depth }: Pick<BasinPlan, "kind" | "depth">): Bui
   return `${depth <= SHALLOW ? "shallow" : "deep"} ${kind}`;
 }
 
-/** The cheapest basin of each build that does what is asked. */
-export function cheapestBasins(wish: BasinWish, offers: Offers, prices: UnitPrices): Map<Build, BasinPlan> {
-  const best = new Map<Build, BasinPlan>();
-  const consider = (plan: Bare): void => {
-    const cost = costOf(plan, wish, prices);
-    const build = buildOf(plan);
-    if (cost < (best.get(build)?.cost ?? Infinity)) best.set(build, { ...plan, cost });
+/** The cheapest basin of each build that does what is asked; of one build alone where no other is wanted. */
+export function cheapestBasins(
+  wish: BasinWish,
+  offers: Offers,
+  prices: UnitPrices,
+  only?: Build,
+): Map<Build, BasinPlan> {
+  const best = new Map<Build, { readonly candidate: Candidate; readonly cost: number }>();
+  const consider = (candidate: Candidate): void => {
+    const build = buildOf(candidate);
+    if (only !== undefined && build !== only) return;
+    const cost = costOf(candidate, wish, prices);
+    if (cost < (best.get(build)?.cost ?? Infinity)) best.set(build, { candidate, cost });
   };
   gravelPlans(wish, consider);
   modulePlans(wish, offers.modules, consider);
   tubPlans(wish, offers.tubs, consider);
-  return best;
+  return new Map([...best].map(([build, { candidate, cost }]) => [build, planOf(candidate, wish, cost)]));
 }
 
-type Bare = Omit<BasinPlan, "cost">;
-type Consider = (plan: Bare) => void;
+/** A basin that does what is asked, in the numbers that its cost takes. */
+interface Candidate {
+  readonly kind: BasinKind;
+  readonly length: number;
+  readonly width: number;
+  readonly depth: number;
+  /** Water that a meter of depth holds, m². */
+  readonly held: number;
+  /** Side of the modules along and across, m; 0 without any. */
+  readonly along: number;
+  readonly across: number;
+  readonly module: OfferedBox | undefined;
+  readonly tub: OfferedTub | undefined;
+}
+type Consider = (candidate: Candidate) => void;
+
+function planOf({ held, along, across, ...candidate }: Candidate, { lowWater }: BasinWish, cost: number): BasinPlan {
+  const { depth, tub } = candidate;
+  const well = { kind: "round well", length: WELL, depth } as const;
+  return { ...candidate, parts: partsOf(), usable: held * (depth - lowWater), hold: held * depth, cost };
+
+  function partsOf(): BasinPlan["parts"] {
+    if (!tub) return along > 0 ? [{ kind: "modules", length: along, width: across, depth }, well] : [well];
+    const { length, width } = tub;
+    const share = shareOf(tub);
+    return [{ kind: "tub", length, width, depth, ...(share < 1 ? { voids: share } : {}) }];
+  }
+}
+
+/** What a tub holds of its box: less where its sides lean. */
+function shareOf({ length, width, height, volume }: OfferedTub): number {
+  return Math.min(1, volume / (length * width * height));
+}
 
 function depths({ lowWater, deepest, depth }: BasinWish): number[] {
   if (depth !== undefined) return [depth];
@@ -124,17 +160,7 @@ function gravelPlans(wish: BasinWish, consider: Consider): void {
     for (const aspect of ASPECTS) {
       const [length, width] = bottom(area, aspect, wish);
       const held = voids * length * width + (1 - voids) * WELL_AREA;
-      consider({
-        kind: "gravel",
-        length,
-        width,
-        depth,
-        parts: [{ kind: "round well", length: WELL, depth }],
-        module: undefined,
-        tub: undefined,
-        usable: held * useful,
-        hold: held * depth,
-      });
+      consider({ kind: "gravel", length, width, depth, held, along: 0, across: 0, module: undefined, tub: undefined });
     }
   }
 }
@@ -159,18 +185,8 @@ function modulePlans(wish: BasinWish, modules: readonly OfferedBox[], consider: 
         const blockLength = along * module.length;
         if (blockLength > 3 * block + module.length || block > 3 * blockLength + module.width) continue;
         consider({
-          kind: "modules",
-          length: blockLength + WELL + 3 * GAP,
-          width,
-          depth,
-          parts: [
-            { kind: "modules", length: blockLength, width: block, depth },
-            { kind: "round well", length: WELL, depth },
-          ],
-          module,
-          tub: undefined,
-          usable: heldPerDepth(along) * useful,
-          hold: heldPerDepth(along) * depth,
+          ...{ kind: "modules", depth, held: heldPerDepth(along), along: blockLength, across: block, module },
+          ...{ length: blockLength + WELL + 3 * GAP, width, tub: undefined },
         });
       }
     }
@@ -185,21 +201,9 @@ function tubPlans(wish: BasinWish, tubs: readonly OfferedTub[], consider: Consid
     const { length, width, height: depth } = tub;
     const fitsDepth = wish.depth === undefined ? depth <= deepest + 1e-9 : Math.abs(depth - wish.depth) < 1e-6;
     const passes = way === undefined || Math.min(length, width) < way;
-    const share = Math.min(1, tub.volume / (length * width * depth));
-    const held = share * length * width;
-    const usable = held * (depth - lowWater);
-    if (!fitsDepth || !passes || usable < room) continue;
-    consider({
-      kind: "tub",
-      length,
-      width,
-      depth,
-      parts: [{ kind: "tub", length, width, depth, ...(share < 1 ? { voids: share } : {}) }],
-      module: undefined,
-      tub,
-      usable,
-      hold: held * depth,
-    });
+    const held = shareOf(tub) * length * width;
+    if (!fitsDepth || !passes || held * (depth - lowWater) < room) continue;
+    consider({ kind: "tub", length, width, depth, held, along: 0, across: 0, module: undefined, tub });
   }
 }
 
@@ -219,32 +223,32 @@ function sheetCost(
   return least < Infinity ? least : SEAMED * along * across * (linerArea + layLiner);
 }
 
-function costOf(plan: Bare, wish: BasinWish, prices: UnitPrices): number {
-  const { length, width, depth, parts, module, tub } = plan;
+function costOf(candidate: Candidate, wish: BasinWish, prices: UnitPrices): number {
+  const { length, width, depth, along, across, module, tub } = candidate;
   const floor = length * width;
-  const [along, across] = [length, width].map((side) => {
-    const cut = side + 2 * (depth + wish.overlap);
-    return Math.ceil(cut / wish.cutRounding - 1e-9) * wish.cutRounding;
-  }) as [number, number];
-  const sheets = tub
-    ? 0
-    : sheetCost(along, across, wish.sheets, prices) + along * across * wish.fabricLayers * prices.fabricArea;
-  const volumes = parts.map(({ kind, length: long = 0, width: wide = 0, depth: high = 0 }) =>
-    kind === "round well" ? WELL_AREA * high : long * wide * high,
-  );
-  const stone = Math.max(0, floor * depth - total(volumes)) * wish.stoneDensity * (1 + wish.waste);
   const cover = floor * wish.coverDepth * wish.gravelDensity * (1 + wish.waste);
+  const dug = prices.dig * floor * (depth + wish.dugAbove) + prices.beddingVolume * floor * 0.05;
+  if (tub) return dug + cover * prices.gravel + (tub.price + prices.setTub(tub.volume));
+  const block = along * across * depth;
+  const stone = Math.max(0, floor * depth - (block + WELL_AREA * depth)) * wish.stoneDensity * (1 + wish.waste);
   const modules = module
-    ? Math.round((volumes[0] ?? 0) / (module.length * module.width * module.height)) * (module.price + prices.setModule)
+    ? Math.round(block / (module.length * module.width * module.height)) * (module.price + prices.setModule)
     : 0;
   return (
-    prices.dig * floor * (depth + wish.dugAbove) +
-    prices.beddingVolume * floor * 0.05 +
-    sheets +
+    dug +
+    sheetsCost(candidate, wish, prices) +
     stone * prices.stone +
     prices.haulStone(stone) +
     cover * prices.gravel +
     modules +
-    (tub ? tub.price + prices.setTub(tub.volume) : prices.well)
+    prices.well
   );
+}
+
+/** Liner and fabric, cut to size. */
+function sheetsCost({ length, width, depth }: Candidate, wish: BasinWish, prices: UnitPrices): number {
+  const cut = (side: number): number =>
+    Math.ceil((side + 2 * (depth + wish.overlap)) / wish.cutRounding - 1e-9) * wish.cutRounding;
+  const [along, across] = [cut(length), cut(width)];
+  return sheetCost(along, across, wish.sheets, prices) + along * across * wish.fabricLayers * prices.fabricArea;
 }

@@ -44,7 +44,7 @@ export function offersOfBook(book: Book): Offers {
     rolls: offered(products, "liner").flatMap(asRoll),
     machines: machinesOnOffer(machines),
     products,
-    price: (kind) => priceOf(products, kind),
+    price: priceList(products),
     linerArea: cheapestSheet(products),
   };
 }
@@ -71,6 +71,16 @@ function asRoll({ size, length = Infinity, unit, price = 0 }: Product): Offers["
   if (counts === "area") return [{ width: size, price: price / inside, per: "area", longest: length }];
   if (counts === "length") return [{ width: size, price: price / inside, per: "length", longest: length }];
   return unit === "roll" ? [{ width: size, price, per: "roll", longest: length }] : [];
+}
+
+/** What each kind costs, worked out when it is first asked for: every draft of a range asks for the same. */
+function priceList(products: readonly Product[]): Offers["price"] {
+  const known = new Map<Product["kind"], number>();
+  return (kind) => {
+    const price = known.get(kind) ?? priceOf(products, kind);
+    known.set(kind, price);
+    return price;
+  };
 }
 
 /** Money for one m², m³, kg or piece of the first product of a kind, whatever the unit it is sold in. */

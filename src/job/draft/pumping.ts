@@ -1,21 +1,17 @@
 import { findPipe } from "../../calc/pipe/bore";
 import { boreArea, pipeSpeed } from "../../calc/pipe/friction";
 import { makeSystem, type RoutePipe, type System } from "../../calc/pipe/route";
-import { makeCurve, lastFlow, pumpHead, type PumpCurve } from "../../calc/pump/curve";
 import { dutyPoint, type DutyPoint } from "../../calc/pump/duty";
-import { fromCents } from "../../calc/money/cents";
-import { orderQuantity } from "../../calc/money/orderQuantity";
-import { runCostCents, RUNNING_RANGE } from "../../calc/pump/power";
+import { wholePacks } from "../../calc/money/orderQuantity";
 import type { Job, JobRow } from "../facts";
 import { sumOfK } from "../pump";
-import { attempt, isKnown } from "../reckoned";
 import { total } from "../rows";
 import type { FittingColumn } from "../takeoff/fittings";
 import type { OfferedPipe, OfferedPump } from "./offers";
+import { countsFor, type PumpSet, type SetWish } from "./pumpSets";
 
 /** What pump and pipe must do; SI. */
-export interface PumpWish {
-  readonly flow: number;
+export interface PumpWish extends SetWish {
   /** From the running level to the water over the top lip, while nothing stands in the pipe. */
   readonly lift: number;
   /** How far the running level sinks for each m³ that stands in the pipe, m. */
@@ -30,15 +26,11 @@ export interface PumpWish {
   readonly basinVolume: number;
   /** Drain-back without the pipe, m³. */
   readonly drainBack: number;
-  readonly running: { readonly hoursPerDay: number; readonly daysPerYear: number; readonly tariff: number };
-  readonly years: number;
   /** Money for setting and starting one pump. */
   readonly setPump: number;
   readonly method: NonNullable<Job["frictionMethod"]>;
   /** Pipes that somebody has typed, in place of one of those on offer. */
   readonly typed?: { readonly route: readonly RoutePipe[]; readonly riser: readonly RoutePipe[] };
-  /** How many side by side, where somebody has typed it. */
-  readonly count?: number;
 }
 
 export interface PumpPlan {
@@ -60,8 +52,6 @@ export interface PumpPlan {
 const SPARE_HEAD = 1.1;
 const FAR_OVER = 1.5;
 const NEARLY = 1 - 1e-6;
-/** How many side by side are tried. */
-const COUNTS = [1, 2, 3] as const;
 const FAULTS = { cannotLift: 1000, short: 300, offCurve: 100, spareHead: 3, fast: 2, notFirst: 1 } as const;
 /**
  * What flow far over the wanted one is worth, as a share of the pump's price: nothing at the limit, the whole price at
@@ -75,11 +65,11 @@ const THROTTLED = 1;
  */
 export function bestPumping(
   wish: PumpWish,
-  pumps: readonly OfferedPump[],
+  sets: readonly (readonly PumpSet[])[],
   pipes: readonly OfferedPipe[],
 ): PumpPlan | undefined {
-  const tries = (wish.typed ? [{ size: 0, type: "", price: 0 }] : pipes).flatMap((pipe) => triesOn(wish, pumps, pipe));
-  const hopeful = tries.filter(({ faults }) => faults === 0).sort((a, b) => a.floor - b.floor);
+  const lines = (wish.typed ? [{ size: 0, type: "", price: 0 }] : pipes).map((pipe) => linesOn(wish, pipe));
+  const hopeful = lines.flatMap((line) => triesOn(wish, sets, line, true)).sort((a, b) => a.floor - b.floor);
   let best: PumpPlan | undefined;
   // Whatever its duty point, a plan never costs less than its floor: most are never solved.
   for (const each of hopeful) {
@@ -88,60 +78,57 @@ export function bestPumping(
     if (plan.faults === 0 && (!best || plan.cost < best.cost)) best = plan;
   }
   if (best) return best;
-  return tries.map((each) => solved(wish, each)).sort((a, b) => a.faults - b.faults || a.cost - b.cost)[0];
+  const all = lines.flatMap((line) => triesOn(wish, sets, line, false));
+  return all.map((each) => solved(wish, each)).sort((a, b) => a.faults - b.faults || a.cost - b.cost)[0];
 }
 
 /** Pumps that serve on a pipe, by as few of them as will, for less than a cost; the spare head does not count. */
-export function cheaperThan(wish: PumpWish, plan: PumpPlan, pumps: readonly OfferedPump[]): Set<OfferedPump> {
-  const serving = triesOn(wish, pumps, plan.pipe).filter(({ delivers, notFirst }) => delivers && !notFirst);
-  return new Set(serving.filter(({ ownCost }) => ownCost < plan.ownCost).map(({ pump }) => pump));
+export function cheaperThan(
+  wish: PumpWish,
+  plan: PumpPlan,
+  sets: readonly (readonly PumpSet[])[],
+): ReadonlySet<OfferedPump> {
+  const heads = new Map(linesOn(wish, plan.pipe).map(({ count, wantedHead }) => [count, wantedHead]));
+  const serving = sets.flatMap((ofPump) => {
+    const fewest = ofPump.find(({ count, head }) => head >= (heads.get(count) ?? Infinity));
+    return fewest && fewest.ownCost < plan.ownCost ? [fewest.pump] : [];
+  });
+  return new Set(serving);
 }
 
 /** A plan whose duty point is not worked out yet. */
-interface Try extends Pick<PumpPlan, "pump" | "count" | "pipe" | "ownCost" | "standing"> {
-  readonly curve: PumpCurve;
-  readonly works: System;
-  readonly delivers: boolean;
-  /** Fewer of the same pump deliver too. */
-  readonly notFirst: boolean;
+interface Try {
+  readonly set: PumpSet;
+  readonly line: Line;
   /** Faults that show without a duty point. */
   readonly faults: number;
   /** Cost as far as it shows without a duty point. */
   readonly floor: number;
 }
 
-function triesOn(wish: PumpWish, pumps: readonly OfferedPump[], pipe: OfferedPipe): Try[] {
-  const systems = systemsOn(wish, pipe);
-  return pumps.flatMap((pump) => {
-    const curve = curveOf(pump);
-    if (!curve) return [];
+/** Every set on a pipe, or only those without a fault so far. */
+function triesOn(
+  wish: PumpWish,
+  sets: readonly (readonly PumpSet[])[],
+  lines: readonly Line[],
+  faultless: boolean,
+): Try[] {
+  const tries: Try[] = [];
+  for (const ofPump of sets) {
+    // Fewer of the same pump deliver too.
     let served = false;
-    return systems.flatMap(({ count, works, wantedHead, pipework }): Try[] => {
-      if (count * pump.watts > RUNNING_RANGE.watts.max) return [];
-      const each = wish.flow / count;
-      const head = each > lastFlow(curve, 1) ? 0 : pumpHead(curve, each, 1);
-      const delivers = head >= wantedHead;
-      const notFirst = served;
-      served ||= delivers;
-      const ownCost = count * pump.price + wish.years * fromCents(runCostCents(count * pump.watts, wish.running));
-      const standing = standingIn(wish, count, works.pipes[0]?.pipe.bore ?? 0);
-      return [
-        {
-          pump,
-          count,
-          pipe,
-          curve,
-          works,
-          ownCost,
-          standing,
-          delivers,
-          notFirst,
-          faults: (head < SPARE_HEAD * wantedHead ? FAULTS.spareHead : 0) + (notFirst ? FAULTS.notFirst : 0),
-          floor: ownCost + count * wish.setPump + pipework + wish.basinVolume * standing,
-        },
-      ];
-    });
-  });
+    for (const set of ofPump) {
+      const line = lines.find(({ count }) => count === set.count);
+      if (!line) continue;
+      const { head, count, ownCost } = set;
+      const faults = (head < SPARE_HEAD * line.wantedHead ? FAULTS.spareHead : 0) + (served ? FAULTS.notFirst : 0);
+      served ||= head >= line.wantedHead;
+      if (faultless && faults > 0) continue;
+      const floor = ownCost + count * wish.setPump + line.pipework + wish.basinVolume * line.standing;
+      tries.push({ set, line, faults, floor });
+    }
+  }
+  return tries;
 }
 
 /** All pipe as it lies in the ground, m. */
@@ -153,7 +140,7 @@ function lengthFor({ routeLength, riserLength }: PumpWish, count: number): numbe
 function pipeCost(wish: PumpWish, count: number, { price, pack = 0, waste = 0 }: OfferedPipe): number {
   const { routeLength, riserLength } = wish;
   const lines = count > 1 ? [routeLength, count * riserLength] : [routeLength + riserLength];
-  const bought = lines.map((need) => (pack > 0 ? orderQuantity(need, waste, pack) : need * (1 + waste)));
+  const bought = lines.map((need) => (pack > 0 ? pack * wholePacks(need, waste, pack) : need * (1 + waste)));
   return price * total(bought);
 }
 
@@ -162,13 +149,17 @@ function standingIn(wish: PumpWish, count: number, bore: number): number {
   return wish.checkValve || wish.typed ? 0 : lengthFor(wish, count) * boreArea(bore);
 }
 
-interface SystemFor {
+/** A pipe as it is laid for so many pumps side by side. */
+interface Line {
+  readonly pipe: OfferedPipe;
   readonly count: number;
   readonly works: System;
   /** Total dynamic head at the wanted flow, m. */
   readonly wantedHead: number;
   /** Money for pipe and fittings. */
   readonly pipework: number;
+  /** Water that stands in it and comes back, m³. */
+  readonly standing: number;
 }
 
 const fittingCosts = new WeakMap<OfferedPipe, Map<number, number>>();
@@ -187,7 +178,7 @@ function fittingsCost(pipe: OfferedPipe, count: number): number {
   return cost;
 }
 
-function systemsOn(wish: PumpWish, pipe: OfferedPipe): SystemFor[] {
+function linesOn(wish: PumpWish, pipe: OfferedPipe): Line[] {
   const { typed } = wish;
   const rows = (count: number): { route: readonly RoutePipe[]; riser: readonly RoutePipe[] } => {
     if (typed) return typed;
@@ -197,19 +188,19 @@ function systemsOn(wish: PumpWish, pipe: OfferedPipe): SystemFor[] {
     const k = wish.checkValve ? KS.aloneWithValve : KS.alone;
     return { route: [along(wish.routeLength + wish.riserLength, k)], riser: [] };
   };
-  const counts = wish.count === undefined ? COUNTS : [wish.count];
-  return counts.map((count) => {
+  return countsFor(wish).map((count) => {
     const { route, riser } = rows(count);
     const standing = standingIn(wish, count, route[0]?.pipe.bore ?? 0);
     const lift = Math.max(0, wish.lift + wish.sinks * standing);
     const works = makeSystem(lift, route, { method: wish.method, riser });
     const pipework = typed ? 0 : pipeCost(wish, count, pipe) + fittingsCost(pipe, count);
-    return { count, works, wantedHead: works.headFor(count)(wish.flow), pipework };
+    return { pipe, count, works, wantedHead: works.headFor(count)(wish.flow), pipework, standing };
   });
 }
 
-function solved(wish: PumpWish, { curve, works, faults, floor, ...plan }: Try): PumpPlan {
-  const { count } = plan;
+function solved(wish: PumpWish, { set, line, faults, floor }: Try): PumpPlan {
+  const { pump, count, curve, ownCost } = set;
+  const { pipe, works, standing } = line;
   const duty = dutyPoint(curve, works, count);
   const flow = Math.max(duty.flow, wish.flow);
   const speed = Math.max(
@@ -217,14 +208,9 @@ function solved(wish: PumpWish, { curve, works, faults, floor, ...plan }: Try): 
     ...works.riser.map(({ pipe: { bore } }) => pipeSpeed(flow / count, bore)),
   );
   const keptMore = wish.drainBack * (Math.max(1, duty.flow / wish.flow) ** (2 / 3) - 1);
-  const throttled = THROTTLED * count * plan.pump.price * Math.max(0, duty.flow / wish.flow - FAR_OVER);
+  const throttled = THROTTLED * count * pump.price * Math.max(0, duty.flow / wish.flow - FAR_OVER);
   return {
-    pump: plan.pump,
-    count,
-    pipe: plan.pipe,
-    duty,
-    ownCost: plan.ownCost,
-    standing: plan.standing,
+    ...{ pump, count, pipe, duty, ownCost, standing },
     faults:
       faults +
       (duty.state === "cannot lift" ? FAULTS.cannotLift : 0) +
@@ -233,18 +219,6 @@ function solved(wish: PumpWish, { curve, works, faults, floor, ...plan }: Try): 
       (speed > wish.fastest * (1 + 1e-9) ? FAULTS.fast * (speed / wish.fastest) : 0),
     cost: floor + wish.basinVolume * keptMore + throttled,
   };
-}
-
-const curves = new WeakMap<OfferedPump, PumpCurve | null>();
-
-/** The curve of a pump, made once; undefined where its points are no curve. */
-function curveOf(pump: OfferedPump): PumpCurve | undefined {
-  const known = curves.get(pump);
-  if (known !== undefined) return known ?? undefined;
-  const made = known ?? attempt(() => makeCurve(pump.points));
-  const curve = isKnown(made) ? made : null;
-  curves.set(pump, curve);
-  return curve ?? undefined;
 }
 
 type Lengths = Pick<PumpWish, "routeLength" | "riserLength" | "checkValve">;

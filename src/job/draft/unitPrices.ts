@@ -20,7 +20,8 @@ export function unitPrices(job: Job, price: (kind: ProductKind) => number, liner
     const each = (job.difficulty ?? 1) * (hours * labor + machineHours * machine);
     return measure ? each * fromInside(measure, 1, system) : each;
   };
-  const haul = price("stone delivery") / truckPayload;
+  const delivery = price("stone delivery");
+  const haul = delivery / truckPayload;
   return {
     dig:
       inPlace(TASK.dig, "earth") +
@@ -30,7 +31,7 @@ export function unitPrices(job: Job, price: (kind: ProductKind) => number, liner
     layLiner: inPlace(TASK.liner, "area"),
     fabricArea: price("fabric"),
     stone: price("basin stone") + inPlace(TASK.gravel, "load"),
-    haulStone: (weight) => (weight > 0 ? Math.max(price("stone delivery"), haul * weight) : 0),
+    haulStone: (weight) => (weight > 0 ? Math.max(delivery, haul * weight) : 0),
     gravel: price("gravel") + haul + inPlace(TASK.gravel, "load"),
     setModule: inPlace(TASK.module),
     setTub: (volume) => {

@@ -7,11 +7,12 @@ import { reckonBasin } from "../basin";
 import { reckonDrain } from "../drain";
 import type { JobRow } from "../facts";
 import { pipesOf } from "../pump";
-import { attempt, known } from "../reckoned";
+import { attempt, known, reckon } from "../reckoned";
 import { reckonWater } from "../water";
 import { cheapestBasins, type BasinPlan, type BasinWish, type Build, type Sheet } from "./basin";
 import type { OfferedPipe, OfferedPump } from "./offers";
 import { bestPumping, cheaperThan, riserRow, routeRow, type PumpPlan, type PumpWish } from "./pumping";
+import { pumpSets, type PumpSet } from "./pumpSets";
 import type { Sketch } from "./sketch";
 import { unitPrices } from "./unitPrices";
 import { about, money, nominal, tape } from "./words";
@@ -67,22 +68,24 @@ export function worksRule(sketch: Sketch): void {
   const full = grade - (job.rimBelowGrade ?? 0);
   const wish = basinWish(sketch);
   const prices = unitPrices(job, sketch.offers.price, sketch.offers.linerArea);
-  const plansFor = (kept: number): Map<Build, BasinPlan> =>
-    cheapestBasins({ ...wish, room: kept + loss + rain }, sketch.offers, prices);
+  const plansFor = (kept: number, only?: Build): Map<Build, BasinPlan> =>
+    cheapestBasins({ ...wish, room: kept + loss + rain }, sketch.offers, prices, only);
   const [small, large] = [plansFor(back), plansFor(1.3 * back + 0.05)];
   const leastOf = (plans: Map<Build, BasinPlan>): number => Math.min(...[...plans.values()].map(({ cost }) => cost));
   if (small.size === 0 || large.size === 0) return;
   const basinVolume = Math.max(0, (leastOf(large) - leastOf(small)) / (0.3 * back + 0.05));
+  const common = pumpWish(sketch, { flow, back, basinVolume, running, setPump: prices.setPump });
   const askedOf = (plan: BasinPlan): PumpWish => {
     const sinks = plan.depth / plan.hold;
     const lift = top + sheet - (full - sinks * Math.min(plan.hold, back));
-    return {
-      ...pumpWish(sketch, { flow, back, basinVolume, running, basin: plan, setPump: prices.setPump }),
-      lift,
-      sinks,
-    };
+    return { ...common, riserLength: plan.depth + (job.rimBelowGrade ?? 0) + 0.3, lift, sinks };
   };
-  const best = (wanted: PumpWish): PumpPlan | undefined => known(attempt(() => pumpingFor(sketch, wanted)));
+  // What the flow makes of pumps and pipes is the same for every basin.
+  const sets = attempt(() => pumpSets(common, pumpsOnOffer(sketch)));
+  const wanted = reckon([sets], (all) => all.filter(isWanted(sketch)));
+  const pipes = attempt(() => pipesFor(sketch, flow));
+  const best = (asked: PumpWish): PumpPlan | undefined =>
+    known(reckon([wanted, pipes], (pumps, offered) => bestPumping(asked, pumps, offered)));
   // Every build with the pump that goes with it: what the basin saves, a stronger pump may cost.
   const pairsFor = (least: number, room = Math.max(least, 1.15 * back + 0.02)) =>
     [...plansFor(room)].map(([build, plan]) => {
@@ -96,7 +99,7 @@ export function worksRule(sketch: Sketch): void {
       const ratio = Math.max(1, pumping.duty.flow / flow);
       const kept = (back + pumping.standing) * ratio ** (2 / 3);
       // A five-hundredth more than reckoned, so that the last digit decides nothing.
-      basin = plansFor(Math.max(least, kept * 1.002)).get(build) ?? basin;
+      basin = plansFor(Math.max(least, kept * 1.002), build).get(build) ?? basin;
       const next: PumpPlan | undefined = best(askedOf(basin));
       const same = next?.pump === pumping.pump && next.count === pumping.count && next.pipe === pumping.pipe;
       pumping = next ?? pumping;
@@ -119,7 +122,7 @@ export function worksRule(sketch: Sketch): void {
   const { basin, pumping } = works;
   const asked = askedOf(basin);
   assumeBasin(sketch, basin, { back: back + (pumping?.standing ?? 0), loss, rain });
-  if (pumping) assumePumping(sketch, pumping, asked);
+  if (pumping) assumePumping(sketch, pumping, asked, known(sets) ?? []);
 }
 
 /** A basin and the pump that goes with it. */
@@ -172,25 +175,18 @@ function sheetsOf({ typed, offers, system }: Sketch): Sheet[] {
   });
 }
 
-interface Asked {
-  readonly flow: number;
+type Common = Omit<PumpWish, "lift" | "sinks" | "riserLength">;
+type Asked = Pick<Common, "flow" | "basinVolume" | "setPump"> & {
   readonly back: number;
-  readonly basinVolume: number;
-  readonly running: PumpWish["running"] & { readonly years: number };
-  readonly basin: BasinPlan;
-  readonly setPump: number;
-}
+  readonly running: ReturnType<typeof runningRule>;
+};
 
-function pumpWish(sketch: Sketch, { flow, back, basinVolume, running, basin, setPump }: Asked): PumpWish {
+/** What is asked of a pump whatever the basin. */
+function pumpWish(sketch: Sketch, { flow, back, basinVolume, running, setPump }: Asked): Common {
   const { job, system, typed } = sketch;
-  const riserLength = basin.depth + (job.rimBelowGrade ?? 0) + 0.3;
-  const isTyped = sketch.isTyped("route");
   return {
     flow,
-    lift: 0,
-    sinks: 0,
     routeLength: (job.trenchLength ?? 0) + (job.fallTyped ?? 0),
-    riserLength,
     fastest: FASTEST[system],
     checkValve: job.checkValve === "yes",
     basinVolume,
@@ -199,7 +195,7 @@ function pumpWish(sketch: Sketch, { flow, back, basinVolume, running, basin, set
     years: running.years,
     setPump,
     method: job.frictionMethod ?? "Hazen-Williams",
-    ...(isTyped ? { typed: { route: pipesOf(job, "route"), riser: pipesOf(job, "riser") } } : {}),
+    ...(sketch.isTyped("route") ? { typed: { route: pipesOf(job, "route"), riser: pipesOf(job, "riser") } } : {}),
     ...(typed.pumpCount === undefined ? {} : { count: typed.pumpCount }),
   };
 }
@@ -216,12 +212,10 @@ function pipesFor(sketch: Sketch, flow: number): OfferedPipe[] {
   return slow.length > 0 ? slow.slice(0, 4) : offered.slice(-1);
 }
 
-function pumpingFor(sketch: Sketch, wish: PumpWish): PumpPlan | undefined {
-  const { chosenPump } = sketch.typed;
-  const pumps = pumpsOnOffer(sketch).filter(
-    ({ name }) => chosenPump === undefined || name.toLowerCase() === chosenPump.toLowerCase(),
-  );
-  return bestPumping(wish, pumps, pipesFor(sketch, wish.flow));
+/** Whether a pump may be taken: any, or the one that somebody has chosen. */
+function isWanted({ typed: { chosenPump } }: Sketch): (sets: readonly PumpSet[]) => boolean {
+  const name = chosenPump?.toLowerCase();
+  return ([set]) => name === undefined || set?.pump.name.toLowerCase() === name;
 }
 
 function pumpsOnOffer(sketch: Sketch): readonly OfferedPump[] {
@@ -256,12 +250,12 @@ export function asRow({ name, price, watts, points }: OfferedPump): JobRow<"pump
   return { name, price, watts, shutOffHead: first?.head ?? 0, ...(Object.fromEntries(pairs) as object) };
 }
 
-function assumePumping(sketch: Sketch, plan: PumpPlan, wish: PumpWish): void {
+function assumePumping(sketch: Sketch, plan: PumpPlan, wish: PumpWish, sets: readonly (readonly PumpSet[])[]): void {
   const { system } = sketch;
   const { pump, count, pipe, duty, faults } = plan;
   sketch.assume("pumps", () => {
     // A cheaper pump that serves without the head to spare is left out, so that the list does not argue for it.
-    const cheaper = cheaperThan(wish, plan, sketch.offers.pumps);
+    const cheaper = cheaperThan(wish, plan, sets);
     const others = sketch.offers.pumps.filter((other) => other !== pump && !cheaper.has(other));
     return {
       value: [pump, ...others].slice(0, MOST_PUMPS).map(asRow),

@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import type { OfferedPump } from "../../../src/job/draft/offers";
 import { bestPumping, type PumpWish } from "../../../src/job/draft/pumping";
+import { pumpSets } from "../../../src/job/draft/pumpSets";
 
 /** 2 L/s over 1 m, a short and wide pipe that takes next to nothing, one pump, and no electricity to pay. */
 const WISH: PumpWish = {
@@ -29,7 +30,8 @@ it.each([
 ])(
   "weighs flow far over the wanted as money: of a pump for 200 and one for %i it takes the one that %s",
   (price, taken) => {
-    const best = bestPumping(WISH, [pump("fits", 200, 0.0026), pump("far over", price, 0.006)], [PIPE]);
+    const pumps = pumpSets(WISH, [pump("fits", 200, 0.0026), pump("far over", price, 0.006)]);
+    const best = bestPumping(WISH, pumps, [PIPE]);
     expect(best?.pump.name).toBe(taken);
     expect(best?.faults).toBe(0);
   },
