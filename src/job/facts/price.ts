@@ -8,12 +8,6 @@ const CHANGE = [-1_000_000, 1_000_000] as const;
 /** From cost to price: markups, overhead, contingency, tax, options and payments. */
 export const price = {
   wantedMargin: number("WantedMargin", "book", "share", [0, 0.9], "What gross margin do you want?"),
-  ownPrice: number("OwnPrice", "office", "money", [0, 10_000_000], "What price before tax do you want, if any?", {
-    optional: true,
-  }),
-  ownMargin: number("OwnMargin", "office", "share", [0, 0.9], "What margin is the price to reach, if any?", {
-    optional: true,
-  }),
   overheadBy: choice("OverheadBy", "book", ["share of cost", "crew hours"], "How is overhead charged to a job?"),
   overheadShare: number("OverheadShare", "book", "share", [0, 2], "What share of the direct cost is overhead?"),
   overheadPerHour: number("OverheadPerHour", "book", "money", [0, 1000], "What overhead does a crew hour carry?"),
@@ -61,6 +55,12 @@ export const price = {
     question: "What is added to each cost?",
     rows: 8,
     columns: { markup: numbers("Markups", "share", [0, 10], "What share of the cost is added to it?") },
+  }),
+  ownPrice: number("OwnPrice", "office", "money", [0, 10_000_000], "What price before tax do you want, if any?", {
+    optional: true,
+  }),
+  ownMargin: number("OwnMargin", "office", "share", [0, 0.9], "What margin is the price to reach, if any?", {
+    optional: true,
   }),
   confidence: number("Confidence", "book", "share", [0.5, 0.99], "How sure do you want to be that the cost is kept?"),
   costCorrelation: number("CostCorrelation", "book", "share", [0, 1], "How much do costs rise and fall together?"),

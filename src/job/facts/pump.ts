@@ -94,8 +94,6 @@ export const pump = {
   ownYears: number("OwnYears", "book", "count", [0, 50], "Over how many years do you add up price and electricity?", {
     whole: true,
   }),
-  chosenPump: text("ChosenPump", "office", "Which pump do you choose?"),
-  pumpCount: number("PumpCount", "office", "count", [1, 12], "How many of it, side by side?", { whole: true }),
   cableLength: number(
     "CableLength",
     "visit",
@@ -111,5 +109,7 @@ export const pump = {
     "Of which size are its conductors, as the electrician says?",
     { optional: true },
   ),
+  chosenPump: text("ChosenPump", "office", "Which pump do you choose?"),
+  pumpCount: number("PumpCount", "office", "count", [1, 12], "How many of it, side by side?", { whole: true }),
   pumpSpeed: number("PumpSpeed", "office", "share", [0.3, 1.2], "At which share of its curve's speed?"),
 } as const;

@@ -12,14 +12,14 @@ export const FACTS_SHEET = "Facts";
 /** The row of its first fact. */
 export const FIRST_FACT = 17;
 
-/** Its columns; `drafts` stands beside the printed sheet, and those from `least` on are for formulas to read. */
+/** Its columns; `yours` to `used` stand side by side as on each input's own sheet; `drafts` stands beside the printed sheet, and those from `least` on are for formulas to read. */
 export const COLUMN = {
   label: 1,
   yours: 2,
-  company: 3,
-  assumed: 4,
-  used: 5,
-  unit: 6,
+  unit: 3,
+  used: 4,
+  company: 5,
+  assumed: 6,
   state: 7,
   low: 8,
   likely: 9,
@@ -53,6 +53,15 @@ export const COLUMN = {
   letters: 42,
   top: 43,
 } as const;
+
+export type FactCells = Readonly<Record<keyof typeof COLUMN, string>>;
+
+/** The cells of a row of the sheet, by their columns; from another sheet as "Facts!B17". */
+export function cellsIn(row: number, from?: string): FactCells {
+  const sheet = from === undefined || from === FACTS_SHEET ? "" : `${FACTS_SHEET}!`;
+  const entries = Object.entries(COLUMN).map(([key, column]) => [key, `${sheet}${cellAddress(row, column)}`]);
+  return Object.fromEntries(entries) as FactCells;
+}
 
 /** Tables that a draft may be written into, and the columns, from the first, whose numbers tell whether it still stands. */
 export const MARKED_TABLES: { readonly [K in FactKey]?: number } = {

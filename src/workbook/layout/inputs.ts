@@ -1,18 +1,20 @@
+import type { SingleFact } from "../../job/facts/fact";
 import { USUAL, type Usual } from "../../job/facts/usual";
 import type { CellValue, Validation } from "../model";
-import { Ref } from "./address";
+import { cellAddress, Ref } from "./address";
 import { markUsed } from "./conditions";
 import { COLUMN, FACTS_SHEET, factCell, factRow, readsTape, singleFact } from "./factCells";
-import { formatOf, unitOf } from "./formats";
+import { formatOf } from "./formats";
 import { label, remark, unit } from "./forms";
 import { yoursName } from "../yoursName";
 import { validationFor } from "./inputRule";
 import type { InputSpec } from "./inputSpec";
 import type { Page } from "./page";
+import { usedValue } from "./usedValue";
 
 export function addInput(page: Page, spec: InputSpec): Ref {
   const single = page.job.hasFacts ? singleFact(spec.name) : undefined;
-  return single && spec.name ? addFact(page, { ...spec, name: spec.name }) : addPlain(page, spec);
+  return single ? addFact(page, spec, single.fact) : addPlain(page, spec);
 }
 
 /** Text the user makes up needs room; so does a choice among names the user made up. */
@@ -78,20 +80,19 @@ function leniency(job: Page["job"], { name }: InputSpec, { kind }: Validation): 
  * A fact in one row: what is typed, its unit, what is used, and why. A text takes the room of the used value, which then
  * stands on the sheet of facts alone.
  */
-function addFact(page: Page, spec: InputSpec & { readonly name: string }): Ref {
+function addFact(page: Page, spec: InputSpec, fact: SingleFact): Ref {
   const { row, job } = page;
-  const { name } = spec;
+  const { name } = fact;
   const wide = isWide(spec);
   const yours = inputCell(page, spec, yoursName(name), demoValue(job, spec));
   const format = spec.format ?? formatOf(spec.kind, job.system);
   const note = spec.note === undefined ? "" : job.pick(spec.note);
-  const shownUnit = spec.unit !== undefined ? job.pick(spec.unit) : unitOf(spec.kind, job.system);
-  job.inputs.set(name, { label: spec.label, yours, wide, unit: shownUnit, format, note });
+  job.inputs.set(name, { label: spec.label, yours, wide, format, note });
   const across = page.lastColumn - 4;
   const used = wide
     ? new Ref(FACTS_SHEET, factRow(name), COLUMN.used, factRow(name), COLUMN.used, name)
     : page.put(row, 4, {
-        formula: `=${factCell(name, "used")}`,
+        formula: usedValue(fact, { typed: cellAddress(row, 2), on: page.name, system: job.system }),
         style: spec.kind === "text" ? "resultText" : "result",
         look: { format: spec.kind === "text" ? "General" : format },
         ...(spec.unit === undefined ? { kind: spec.kind } : {}),

@@ -145,7 +145,6 @@ export interface LaidInput {
   readonly yours: Ref;
   /** What is used stands on the sheet of facts, where the input itself takes the room of its row. */
   readonly wide: boolean;
-  readonly unit: string;
   readonly format: string;
   readonly note: string;
 }

@@ -1,6 +1,6 @@
 import { BETWEEN } from "../../../job/facts/rowsText";
-import { areaAddress, cellAddress, type Ref } from "../../layout/address";
-import { COLUMN, FIRST_FACT, LAST_FACT } from "../../layout/factCells";
+import { areaAddress, type Ref } from "../../layout/address";
+import { COLUMN, FIRST_FACT, LAST_FACT, type FactCells } from "../../layout/factCells";
 
 /** The first day and the last of the numbers that may be days that a host made of 3/4 or 9-4: 2000 to 2099. */
 export const DAYS = { first: 36526, last: 73050 } as const;
@@ -8,51 +8,13 @@ export const DAYS = { first: 36526, last: 73050 } as const;
 /** The measures whose entries a host may take for days: 3/4 and 9-4 are lengths on a tape. */
 export const DATED: ReadonlySet<string> = new Set(["length", "size", "head"]);
 
-type Cells = Readonly<Record<keyof typeof COLUMN, string>>;
-
-/** The cells of a row of the sheet, by their columns. */
-export function cellsIn(row: number): Cells {
-  const entries = Object.entries(COLUMN).map(([key, column]) => [key, cellAddress(row, column)]);
-  return Object.fromEntries(entries) as Cells;
-}
-
-/** What is used where nobody typed: the company's value, or what is assumed, as `taken` holds it to the fact's range. */
-function unlessTyped({ yours, company, assumed }: Cells, taken: (cell: string) => string, typed: string): string {
-  return `=IF(${yours}="",IF(${company}="",IF(${assumed}="","",${assumed}),${taken(company)}),${typed})`;
-}
-
-/** A text: as it was typed. */
-export function usedText(cells: Cells): string {
-  return unlessTyped(cells, (cell) => cell, cells.yours);
-}
-
-/** One of a list, or an error that travels. */
-export function usedChoice(cells: Cells): string {
-  const taken = (cell: string): string => `IF(ISNUMBER(FIND("|"&${cell}&"|",${cells.takes})),${cell},NA())`;
-  return unlessTyped(cells, taken, taken(cells.yours));
-}
-
-/** A number in its range, or an error that travels; a text is read only where it is one. */
-export function usedNumber(cells: Cells, { tape, whole }: { tape: boolean; whole: boolean }): string {
-  const { yours, least, most, read } = cells;
-  const inRange = (cell: string): string =>
-    `IF(AND(${cell}>=${least},${cell}<=${most}${whole ? `,${cell}=INT(${cell})` : ""}),${cell},NA())`;
-  const number = (cell: string): string => `IF(ISNUMBER(${cell}),${inRange(cell)},NA())`;
-  return unlessTyped(cells, number, tape ? `IF(ISNUMBER(${yours}),${inRange(yours)},${inRange(read)})` : number(yours));
-}
-
-/** The reader is called for a text alone. */
-export function reading({ yours }: Cells, unit: string): string {
-  return `=IF(ISTEXT(${yours}),IF(${yours}="","",RILL.QTY(${yours},"${unit}")),"")`;
-}
-
 /** The columns of all facts, which one formula reads from the first to the last. */
 const ALL = Object.fromEntries(
   Object.entries(COLUMN).map(([key, column]) => [
     key,
     areaAddress({ top: FIRST_FACT, left: column, bottom: LAST_FACT, right: column }),
   ]),
-) as Cells;
+) as FactCells;
 
 /** How far to trust each fact, in a word. */
 export function states(): string {
@@ -85,10 +47,28 @@ export function reasons(): string {
   );
 }
 
-/** Whether a cell still holds what the draft was written into it: a fact that was filled in so is assumed. */
+/**
+ * Whether a cell still holds what the draft wrote into it, as a number or as a tape says it, or a table's numbers come to the
+ * same: a fact that was filled in so is assumed.
+ */
 export function stillDrafted(): string {
-  const { drafted, yours, read } = ALL;
-  return `=IFERROR((${drafted}<>"")*((${drafted}=${yours})+(${drafted}=${read})>0),0)`;
+  const { drafted, yours, used, read } = ALL;
+  const same = `(${drafted}=${yours})+(${yours}<>"")*(${drafted}=${used})+(${drafted}=${read})`;
+  return `=IFERROR((${drafted}<>"")*(${same}>0),0)`;
+}
+
+/** What is used of each of some tables: how many rows or cells were typed. */
+export function usedOfTables(top: number, bottom: number): string {
+  const [yours, assumed, fault] = ([COLUMN.yours, COLUMN.assumed, COLUMN.fault] as const).map((at) =>
+    areaAddress({ top, left: at, bottom, right: at }),
+  );
+  return `=IF(${fault}<>"",NA(),IF(${yours}="",${assumed}&"",${yours}))`;
+}
+
+/** Where each fact stands; of a table in which a cell is wrong, that cell. */
+export function placesOf(wrong: { readonly tables: string; readonly places: string }): string {
+  const found = `MATCH(${ALL.key},${wrong.tables},0)`;
+  return `=IF(ISNUMBER(${found}),INDEX(${wrong.places},${found}),${ALL.letters}&${ALL.top})`;
 }
 
 /** What was said of each fact, for the job or by the company, without what a draft filled in and what is wrong. */

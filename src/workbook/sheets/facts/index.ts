@@ -2,13 +2,14 @@ import { FACTS, type FactKey } from "../../../job/facts";
 import { defineSheet } from "../../layout";
 import { Ref } from "../../layout/address";
 import { COLUMN, FACTS_SHEET, FIRST_FACT, LAST_FACT } from "../../layout/factCells";
-import { faults, missing, ofDraft, reasons, said, states, stillDrafted } from "./formulas";
+import { faults, missing, ofDraft, placesOf, reasons, said, states, stillDrafted } from "./formulas";
 import { draftSpill } from "./draft";
 import { headings } from "./headings";
 import { heldFacts } from "./held";
+import { showFacts } from "./shown";
 import { single } from "./single";
 import { standing } from "./standing";
-import { BY_DEFINITION, columnsOfTables, faultsOfTables } from "./tableColumns";
+import { BY_DEFINITION, columnsOfTables, faultsOfTables, wrongIn } from "./tableColumns";
 import { tableRow } from "./tables";
 import { fillDown } from "../money/cells";
 
@@ -22,7 +23,7 @@ export const facts = defineSheet({
   turn: 3,
   build(s, job) {
     s.widths([
-      32, 22, 12, 22, 22, 10, 10, 8, 8, 8, 50, 15, 14, 100, 9, 9, 220, 150, 90, 10, 10, 10, 8, 60, 80, 16, 24, 60, 60,
+      32, 22, 10, 22, 12, 22, 10, 8, 8, 8, 50, 15, 14, 100, 9, 9, 220, 150, 90, 10, 10, 10, 8, 60, 80, 16, 24, 60, 60,
       60, 20, 22, 10, 22, 20, 12, 12, 12, 10, 90, 90, 14, 10,
     ]);
     s.within(READ, () => {
@@ -74,11 +75,13 @@ export const facts = defineSheet({
       [COLUMN.state, states()],
       [COLUMN.reason, reasons()],
       [COLUMN.missing, missing()],
+      [COLUMN.place, placesOf(wrongIn(bodies))],
       [COLUMN.wrongly, faults()],
     ] as const)
       fillDown(s, ofAll(at), formula);
     fillDown(s, ofAll(COLUMN.fault), faultsOfTables(bodies), BY_DEFINITION);
     heldFacts(s);
+    showFacts(s, job);
     s.notPrinted();
     s.print({ landscape: true, lastColumn: READ, titleRows: [FIRST_FACT - 1, FIRST_FACT - 1] });
     s.row = bodies.next;

@@ -1,12 +1,14 @@
-import { defaultUnit, type Measure } from "../../../calc/quantity/measures";
 import { FACTS, type FactKey } from "../../../job/facts";
 import type { SingleFact } from "../../../job/facts/fact";
 import { ANSWERED } from "../../../job/facts/answered";
 import { USUAL, type Usual } from "../../../job/facts/usual";
 import { inSystem } from "../../../job/facts/units";
 import type { Job, SheetLayout } from "../../layout";
-import { COLUMN, factCell, readsTape, takes } from "../../layout/factCells";
-import { cellsIn, DATED, reading, usedChoice, usedNumber, usedText } from "./formulas";
+import { cellAddress } from "../../layout/address";
+import { COLUMN, takes } from "../../layout/factCells";
+import { usedValue } from "../../layout/usedValue";
+import { DATED } from "./formulas";
+import { topOf } from "./tableCells";
 import { draftedHere, typedHere } from "./typedHere";
 
 /** When facts that most jobs do without are needed: a count of modules needs the size of one. */
@@ -21,23 +23,30 @@ const NEEDED_ONCE: Readonly<Record<string, string>> = {
 export function single(s: SheetLayout, job: Job, key: FactKey, fact: SingleFact): void {
   const { row } = s;
   const { system } = job;
-  const cells = cellsIn(row);
   const input = job.inputs.get(fact.name);
+  if (!input) throw new Error(`no sheet asks for ${fact.name}`);
   const known = (USUAL as Partial<Record<FactKey, Usual>>)[key];
   const text = fact.type !== "number";
-  const look = { format: input?.format ?? "General", align: text ? ("left" as const) : ("right" as const) };
+  const look = { format: input.format, align: text ? ("left" as const) : ("right" as const) };
   const plain = { ...look, wrap: false };
-  s.put(row, COLUMN.label, { value: input?.label ?? fact.question, style: "label" });
-  s.fitHeight(row, input?.label ?? fact.question, s.charactersAcross(1, 1));
-  if (input) {
-    const typed = `${input.yours.sheet}!${input.yours.address.replace(/^.*!|\$/g, "")}`;
-    s.put(row, COLUMN.yours, { formula: `=IF(${typed}="","",${typed})`, style: "result", look: plain });
-    s.put(row, COLUMN.place, { value: typed, style: "link", link: typed });
-  }
+  s.put(row, COLUMN.label, { value: input.label, style: "label" });
+  s.fitHeight(row, input.label, s.charactersAcross(1, 1));
+  const typed = `${input.yours.sheet}!${cellAddress(input.yours.top, input.yours.left)}`;
+  s.put(row, COLUMN.place, { style: "link", link: typed });
+  topOf(s, row, input.yours);
+  s.put(row, COLUMN.yours, { style: "result", look: plain });
+  s.put(row, COLUMN.unit, { style: "unit" });
+  s.put(row, COLUMN.used, {
+    // What is used of a text stands here alone.
+    ...(input.wide ? { formula: usedValue(fact, { typed, on: s.name, system }), name: fact.name } : {}),
+    style: "result",
+    look: { ...plain, bold: true },
+  });
   typedHere(s, row, COLUMN.company, look, `What your company takes in every job: ${takes(fact, system)}.`);
   const assumed = known && inSystem<number | string>(known.value, system);
   const asked = ANSWERED[key];
-  const answer = asked && factCell(FACTS[asked].name, "used");
+  // Not from this sheet, where a run of facts is shown by one formula.
+  const answer = asked && FACTS[asked].name;
   s.put(row, COLUMN.assumed, {
     ...(answer
       ? { formula: `=IF(${answer}="","${assumed ?? ""}",${answer})` }
@@ -47,23 +56,10 @@ export function single(s: SheetLayout, job: Job, key: FactKey, fact: SingleFact)
     style: "result",
     look: plain,
   });
-  const used = text
-    ? fact.type === "choice"
-      ? usedChoice(cells)
-      : usedText(cells)
-    : usedNumber(cells, { tape: readsTape(fact), whole: fact.whole ?? false });
-  s.put(row, COLUMN.used, {
-    formula: used,
-    style: "result",
-    look: { ...plain, bold: true },
-    ...(input?.wide ? { name: fact.name } : {}),
-  });
-  const unit = input?.unit ?? "";
-  s.put(row, COLUMN.unit, unit.startsWith("=") ? { formula: unit, style: "unit" } : { value: unit, style: "unit" });
   s.put(row, COLUMN.state, { style: "resultText" });
   for (const column of [COLUMN.low, COLUMN.likely, COLUMN.high]) s.put(row, column, { style: "result", look });
   s.put(row, COLUMN.reason, { style: "remark" });
-  for (const line of [input?.note ?? "", `assumed: ${known ? inSystem(known.reason, system) : ""}`])
+  for (const line of [input.note, `assumed: ${known ? inSystem(known.reason, system) : ""}`])
     s.fitHeight(row, line, s.charactersAcross(COLUMN.reason, 1));
   typedHere(s, row, COLUMN.confirmed, { format: "yyyy-mm-dd", align: "right" }, "The day your company confirmed it.");
 
@@ -71,11 +67,9 @@ export function single(s: SheetLayout, job: Job, key: FactKey, fact: SingleFact)
     const [least, most] = inSystem(fact.range, system);
     s.put(row, COLUMN.least, { value: least });
     s.put(row, COLUMN.most, { value: most });
-    if (readsTape(fact))
-      s.put(row, COLUMN.read, { formula: reading(cells, defaultUnit(fact.kind as Measure, system)), look: plain });
   }
   s.put(row, COLUMN.takes, { value: takesOf(fact, system) });
-  if (input?.note) s.put(row, COLUMN.note, { value: input.note });
+  if (input.note) s.put(row, COLUMN.note, { value: input.note });
   if (known) {
     s.put(row, COLUMN.because, { value: inSystem(known.reason, system) });
     if (!answer) s.put(row, COLUMN.shipped, { value: known.invented ? "invented" : "assumed" });
@@ -90,7 +84,7 @@ export function single(s: SheetLayout, job: Job, key: FactKey, fact: SingleFact)
   s.put(row, COLUMN.says, { value: fact.type === "choice" ? "one of its list" : takes(fact, system) });
   if (fact.type === "number" && DATED.has(fact.kind)) s.put(row, COLUMN.days, { value: "yes" });
   s.put(row, COLUMN.own, { value: "yes" });
-  s.put(row, COLUMN.called, { value: `${fact.sheet}: ${input?.label ?? fact.question}` });
+  s.put(row, COLUMN.called, { value: `${fact.sheet}: ${input.label}` });
 }
 
 /** What the cell takes; of a choice its list, between bars, which the formulas look through. */

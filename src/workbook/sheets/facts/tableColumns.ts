@@ -162,15 +162,21 @@ function apartRow(s: SheetLayout, job: Job, row: number, { table, column, cells 
     s.put(row, COLUMN.takes, { value: `|${choices.join("|")}|` });
     s.put(row, COLUMN.note, { value: `In its cells of "${column.question}" take one of the list` });
   }
-  s.put(row, COLUMN.used, { formula: `=IFERROR(MATCH(1,INDEX(${wrongIn(row, area, column.type)},0),0),0)` });
+  s.put(row, COLUMN.used, { formula: `=IFERROR(MATCH(1,INDEX(${wrongCells(row, area, column.type)},0),0),0)` });
 }
 
 /** 1 for each cell of a column that is wrong. */
-function wrongIn(row: number, area: string, type: "number" | "choice"): string {
+function wrongCells(row: number, area: string, type: "number" | "choice"): string {
   const at = (place: number): string => cellAddress(row, place);
   return type === "choice"
     ? `(${area}<>"")*(1-ISNUMBER(FIND("|"&${area}&"|",${at(COLUMN.takes)})))`
     : `ISTEXT(${area})*(${area}<>"")+ISNUMBER(${area})*((${area}<${at(COLUMN.least)})+(${area}>${at(COLUMN.most)}))`;
+}
+
+/** Where the tables stand that have a wrong cell, and where that cell. */
+export function wrongIn({ first, last }: Bodies): { readonly tables: string; readonly places: string } {
+  const list = (at: number): string => areaAddress({ top: first, left: at, bottom: last, right: at });
+  return { tables: list(COLUMN.company), places: list(COLUMN.place) };
 }
 
 /** What is wrong in each table that is: of the first of its columns with a wrong cell. */

@@ -4,8 +4,7 @@ import { BETWEEN, HANDED_OVER, ruledRows, typedBlocks } from "../../../job/facts
 import { SHIPPED_TABLES } from "../../../job/facts/usual";
 import type { Job, SheetLayout } from "../../layout";
 import { areaAddress, cellAddress, Ref } from "../../layout/address";
-import { COLUMN, MARKED_TABLES } from "../../layout/factCells";
-import { cellsIn } from "./formulas";
+import { cellsIn, COLUMN, MARKED_TABLES } from "../../layout/factCells";
 import { cellsOf, LONGEST_SEARCHED, tableOf, topOf, typedOver, workedWhole } from "./tableCells";
 import type { Bodies } from "./tableColumns";
 import { draftedHere, typedHere } from "./typedHere";
@@ -87,19 +86,11 @@ export function tableRow(s: SheetLayout, job: Job, key: FactKey, bodies: Bodies)
   }
   if (HANDED_OVER.has(key) && typedBlocks(table).length > 0)
     s.put(row, COLUMN.held, { formula: joined(job, table, cells.yours) });
-  s.put(row, COLUMN.used, {
-    formula: `=IF(${cells.fault}<>"",NA(),IF(${cells.yours}="",${cells.assumed}&"",${cells.yours}))`,
-    style: "result",
-  });
+  s.put(row, COLUMN.used, { style: "result" });
   s.put(row, COLUMN.state, { style: "resultText" });
   s.put(row, COLUMN.reason, { style: "remark" });
   const link = place ? `${place.sheet}!${cellAddress(place.top, place.left)}` : "";
-  // Where a cell of it is wrong, that cell.
-  const wrongAt = `INDEX(${body(COLUMN.place)},MATCH(${cells.key},${body(COLUMN.company)},0))`;
-  s.put(row, COLUMN.place, {
-    ...(place ? { formula: `=IFERROR(${wrongAt},${cells.letters}&${cells.top})`, link } : {}),
-    style: "link",
-  });
+  s.put(row, COLUMN.place, { ...(place ? { link } : {}), style: "link" });
   if (place) topOf(s, row, place);
   typedHere(s, row, COLUMN.confirmed, { format: "yyyy-mm-dd", align: "right" }, "The day your company confirmed it.");
   s.put(row, COLUMN.because, { value: shipped?.reason ?? (allWorked ? "worked out until you type over it" : "") });
