@@ -1,6 +1,6 @@
 import { cellAddress } from "./address";
 import { bare } from "./conditions";
-import { formatOf, unitOf } from "./formats";
+import { formatOf } from "./formats";
 import { originOf } from "./forms";
 import type { CheckSpec } from "./job";
 import type { Page } from "./page";
@@ -31,7 +31,7 @@ export function addChecks(page: Page, checks: readonly CheckSpec[]): void {
 function layOut(page: Page, check: CheckSpec, across: number): void {
   const { row, job } = page;
   const kind = check.kind ?? "number";
-  const unit = check.unit ?? unitOf(kind, job.system);
+  const unit = check.unit ?? page.unitOf(kind);
   const format = formatOf(kind, job.system);
   const origin = originOf(page, check.label, check.source);
   page.fitHeight(row, check.label, page.charactersAcross(1, 1));

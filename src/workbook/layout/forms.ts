@@ -1,5 +1,5 @@
 import { whenFilled } from "./conditions";
-import { formatOf, unitOf, type Kind } from "./formats";
+import { formatOf, type Kind } from "./formats";
 import type { Ref } from "./address";
 import type { Both } from "./job";
 import type { Page } from "./page";
@@ -54,7 +54,7 @@ export function label(page: Page, row: number, text: string): void {
 }
 
 export function unit(page: Page, row: number, kind: Kind, text?: Both<string>): void {
-  const shown = text !== undefined ? page.job.pick(text) : unitOf(kind, page.job.system);
+  const shown = page.unitOf(kind, text);
   page.put(row, 3, { ...(shown.startsWith("=") ? { formula: shown } : { value: shown }), style: "unit" });
 }
 

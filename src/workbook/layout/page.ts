@@ -1,7 +1,7 @@
 import type { Area, CellModel, CellValue, NameModel, Origin, SheetModel, Style } from "../model";
 import { Ref, cellAddress, columnLetters } from "./address";
-import { formatOf, type Kind } from "./formats";
-import type { Job } from "./job";
+import { formatOf, unitOf, type Kind } from "./formats";
+import type { Both, Job } from "./job";
 import { DEFAULT_HEIGHT, FONT_SIZE, STYLE, type StyleName } from "./style";
 import { columnRoom, heightOfLines, linesOf } from "./textRoom";
 
@@ -28,6 +28,8 @@ export class Page {
   row = 1;
   /** What is done on this sheet, in one sentence. */
   purpose = "";
+  /** Whether the heading says in which money all amounts are, so that none of them says it again. */
+  saysCurrency = false;
   /** Number cells and ranges that must be filled before the job can be estimated. */
   readonly required: { readonly label: string; readonly ref: Ref }[] = [];
 
@@ -81,6 +83,12 @@ export class Page {
       this.sheet.merges.push({ top: row, left: column, bottom: row, right: column + across - 1 });
     }
     return spec.name ? this.define(spec.name, row, column, row, column) : new Ref(this.name, row, column, row, column);
+  }
+
+  /** The unit beside a number or over a column; a formula where the job says it. */
+  unitOf(kind: Kind, text?: Both<string>): string {
+    const unit = text !== undefined ? this.job.pick(text) : unitOf(kind, this.job.system);
+    return this.saysCurrency && unit === unitOf("money", this.job.system) ? "" : unit;
   }
 
   setCell(row: number, column: number, cell: CellModel): void {

@@ -46,17 +46,28 @@ export class SheetLayout extends Page {
     this.sheet.widths.splice(0, this.sheet.widths.length, ...widths);
   }
 
-  /** The sheet's heading, with one sentence that says what to do here; freezes the heading. */
-  title(text: string, subtitle: string): void {
+  /**
+   * The sheet's heading, with one sentence that says what to do here; freezes the heading. A sheet of many amounts says
+   * here in which money they are, as a statement of accounts does, and none of them says it again.
+   */
+  title(text: string, subtitle: string, { amounts = false } = {}): void {
     this.purpose = subtitle;
+    this.saysCurrency = amounts;
     // No wider than its words: the links stand beside it.
     this.titleEnd = columnsFor(this.sheet, 1, text, STYLE.title);
     this.put(this.row, 1, { value: text, style: "title", across: this.titleEnd });
     this.sheet.heights.set(this.row, 26);
-    this.textAcross(this.row + 1, 1, this.lastColumn, subtitle, "subtitle");
+    if (amounts) this.subtitleWithCurrency(`${subtitle} Amounts are in `);
+    else this.textAcross(this.row + 1, 1, this.lastColumn, subtitle, "subtitle");
     this.sheet.heights.set(this.row + 2, GAP);
     this.row += 3;
     if (this.sheet.freeze.rows === 0) this.sheet.freeze.rows = 2;
+  }
+
+  private subtitleWithCurrency(text: string): void {
+    const [row, across] = [this.row + 1, this.lastColumn];
+    this.fitHeight(row, `${text}USD.`, this.charactersAcross(1, across));
+    this.put(row, 1, { formula: `="${text}"&Currency&"."`, style: "subtitle", across });
   }
 
   /** A heading over a group of rows. */

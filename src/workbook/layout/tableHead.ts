@@ -1,6 +1,5 @@
 import type { Style } from "../model";
 import { bare } from "./conditions";
-import { unitOf } from "./formats";
 import type { Page } from "./page";
 import { FONT_SIZE } from "./style";
 import type { ColumnSpec } from "./tableColumns";
@@ -12,7 +11,7 @@ export function head(
   at: number,
   column: Pick<ColumnSpec, "title" | "kind" | "unit" | "across">,
 ): void {
-  const unit = column.unit !== undefined ? page.job.pick(column.unit) : unitOf(column.kind, page.job.system);
+  const unit = page.unitOf(column.kind, column.unit);
   const style = column.kind === "text" ? "headText" : "head";
   const across = column.across ?? 1;
   const text = unit && !unit.startsWith("=") ? `${column.title} (${unit})` : column.title;

@@ -18,6 +18,7 @@ export const reconcile = defineSheet({
     s.title(
       "Reconcile",
       "Read the verdicts before you pay: every order, ticket and invoice of Orders and Receipts is compared here.",
+      { amounts: true },
     );
     s.section("At a glance");
     s.input({

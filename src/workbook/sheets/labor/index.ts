@@ -15,7 +15,7 @@ export const labor = defineSheet({
   build(s, job) {
     s.widths([30, 9, 7, 9, 10, 7, 9, 9, 10, 11, 8]);
     s.print({ pagesHigh: 1 });
-    s.title("Hours", "Put in your own production rates; hours, days and cost follow.");
+    s.title("Hours", "Put in your own production rates; hours, days and cost follow.", { amounts: true });
     rates(s);
     tasks(s, job);
     checks(s);

@@ -16,6 +16,7 @@ export const liner = defineSheet({
     s.title(
       "Liner",
       "Pieces follow from drops and basin; add skirts, type in the rolls you can buy, and read what to cut.",
+      { amounts: true },
     );
     allowances(s);
     cuts(s, job);

@@ -22,6 +22,7 @@ export const price = defineSheet({
     s.title(
       "Price",
       "Set markups, overhead and tax; price, margin and profit a day follow at once, for three options.",
+      { amounts: true },
     );
     s.print({ titleRows: [1, 2] });
     const areaFrom = (top: number): Area => ({ top, left: 1, bottom: s.row - 1, right: s.lastColumn });

@@ -15,7 +15,9 @@ export const pump = defineSheet({
   build(s, job) {
     s.widths([27, 16.5, 8.8, 17, 9, ...Array.from({ length: 10 }, () => 8.8)]);
     s.print({ landscape: true });
-    s.title("Pump", "Lay out the pipe, type in the pumps you could buy from their makers' curves, then choose one.");
+    s.title("Pump", "Lay out the pipe, type in the pumps you could buy from their makers' curves, then choose one.", {
+      amounts: true,
+    });
     s.caution(
       `Line voltage near water kills. Every circuit that feeds the pump needs ${job.pick({ US: "ground-fault protection (GFCI)", SI: "residual-current protection (RCD)" })} ` +
         "and is the work of a licensed electrician. Switch off and unplug before anyone reaches into the water.",

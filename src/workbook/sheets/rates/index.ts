@@ -13,7 +13,9 @@ export const rates = defineSheet({
   turn: 1,
   build(s, job) {
     s.widths([34, 26, 9, 12, 10, 11, 10, 30, 14, 10, 12, 16, 10, 10, 10]);
-    s.title("Rates", "Put your own wages and prices in place of the invented ones; Takeoff and Price follow.");
+    s.title("Rates", "Put your own wages and prices in place of the invented ones; Takeoff and Price follow.", {
+      amounts: true,
+    });
     s.note(
       "Every wage, rate and price that comes with this workbook is invented, and no quote with one of them is to be signed: change it or confirm it. Keep the codes of items that Takeoff asks for.",
     );
