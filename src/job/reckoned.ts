@@ -20,9 +20,12 @@ export function reckon<const N extends readonly unknown[], T>(
   needs: readonly [...N],
   work: (...needs: Known<N>) => T,
 ): Reckoned<T> {
-  const problem = needs.find((need) => need instanceof Problem);
-  if (problem instanceof Problem) return problem;
-  if (!needs.every(isKnown)) return undefined;
+  let isOpen = false;
+  for (const need of needs as readonly unknown[]) {
+    if (need instanceof Problem) return need;
+    if (need === undefined) isOpen = true;
+  }
+  if (isOpen) return undefined;
   return attempt(() => work(...(needs as unknown as Known<N>)));
 }
 

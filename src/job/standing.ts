@@ -105,6 +105,6 @@ function hasProblem(value: unknown, depth = 0): boolean {
   if (value instanceof Problem) return true;
   if (depth > DEEPEST) return false;
   const parts: readonly unknown[] = Array.isArray(value) ? value : Object.values(value);
-  for (const part of parts) if (hasProblem(part, depth + 1)) return true;
+  for (const part of parts) if (typeof part === "object" && hasProblem(part, depth + 1)) return true;
   return false;
 }

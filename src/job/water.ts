@@ -59,15 +59,32 @@ export function reckonWater(job: Job): Water {
   };
 }
 
-function splitOver(job: Job, designFlow: Reckoned<number>): Reckoned<readonly LipShare[]> {
-  if (!isKnown(designFlow) || !job.lips.some(({ width }) => width !== undefined)) return undefined;
+interface Shares {
+  readonly flow: number;
+  readonly shape: string;
+  readonly over: Reckoned<readonly LipShare[]>;
+}
+const divided = new WeakMap<Job["lips"], Shares>();
+
+/** How the flow divides over the lips, found once for the same lips: a draft asks for it at every step. */
+function splitOver(job: Job, flow: Reckoned<number>): Reckoned<readonly LipShare[]> {
+  if (!isKnown(flow) || !job.lips.some(({ width }) => width !== undefined)) return undefined;
+  const shape = job.lipShape ?? "broad";
+  const known = divided.get(job.lips);
+  if (known?.flow === flow && known.shape === shape) return known.over;
+  const over = shareOut(job.lips, flow, shape);
+  divided.set(job.lips, { flow, shape, over });
+  return over;
+}
+
+function shareOut(lipRows: Job["lips"], designFlow: number, shape: string): Reckoned<readonly LipShare[]> {
   return attempt(() => {
     if (!(designFlow > 0)) throw invalid("flow must be more than 0");
-    const lips = filledRows(job.lips).map(({ width, level = 0, row }) => ({
+    const lips = filledRows(lipRows).map(({ width, level = 0, row }) => ({
       width: needed(width, "lips", row, "lip width"),
       level,
     }));
-    return splitFlow(designFlow, lips, findLipShape(job.lipShape ?? "broad"));
+    return splitFlow(designFlow, lips, findLipShape(shape));
   });
 }
 

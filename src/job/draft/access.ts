@@ -91,8 +91,12 @@ export function accessRule(sketch: Sketch): { readonly byHand: boolean; readonly
       const hand = byHand ? " Where no machine gets in, 5 hours of spade and barrow stand for each machine hour." : "";
       return {
         value: rows(1),
-        low: rows(HOURS.low),
-        high: rows(HOURS.high),
+        get low() {
+          return rows(HOURS.low);
+        },
+        get high() {
+          return rows(HOURS.high);
+        },
         at: (place) => rows((place < 0 ? HOURS.low : HOURS.high) ** (Math.abs(place) / TENTH)),
         reason: `Hours of the usual rates; ${soil} digs ${digging === 1 ? "as reckoned" : `${digging} times as slowly as common earth`}.${hand}`,
       };

@@ -86,15 +86,17 @@ export function cheapestBasins(
   only?: Build,
 ): Map<Build, BasinPlan> {
   const best = new Map<Build, { readonly candidate: Candidate; readonly cost: number }>();
-  const consider = (candidate: Candidate): void => {
-    const build = buildOf(candidate);
-    if (only !== undefined && build !== only) return;
-    const cost = costOf(candidate, wish, prices);
-    if (cost < (best.get(build)?.cost ?? Infinity)) best.set(build, { candidate, cost });
+  const search: Search = {
+    wants: (kind, depth) => only === undefined || buildOf({ kind, depth }) === only,
+    consider: (candidate) => {
+      const cost = costOf(candidate, wish, prices);
+      const build = buildOf(candidate);
+      if (cost < (best.get(build)?.cost ?? Infinity)) best.set(build, { candidate, cost });
+    },
   };
-  gravelPlans(wish, consider);
-  modulePlans(wish, offers.modules, consider);
-  tubPlans(wish, offers.tubs, consider);
+  gravelPlans(wish, search);
+  modulePlans(wish, offers.modules, search);
+  tubPlans(wish, offers.tubs, search);
   return new Map([...best].map(([build, { candidate, cost }]) => [build, planOf(candidate, wish, cost)]));
 }
 
@@ -112,7 +114,11 @@ interface Candidate {
   readonly module: OfferedBox | undefined;
   readonly tub: OfferedTub | undefined;
 }
-type Consider = (candidate: Candidate) => void;
+/** What is looked for among the basins that could be. */
+interface Search {
+  readonly wants: (kind: BasinKind, depth: number) => boolean;
+  readonly consider: (candidate: Candidate) => void;
+}
 
 function planOf({ held, along, across, ...candidate }: Candidate, { lowWater }: BasinWish, cost: number): BasinPlan {
   const { depth, tub } = candidate;
@@ -152,9 +158,10 @@ function bottom(area: number, aspect: number, { length, width }: BasinWish): rea
   return [Math.max(WELL + 2 * GAP, sidesUp(area / across)), across];
 }
 
-function gravelPlans(wish: BasinWish, consider: Consider): void {
+function gravelPlans(wish: BasinWish, { wants, consider }: Search): void {
   const { voids, lowWater, room } = wish;
   for (const depth of depths(wish)) {
+    if (!wants("gravel", depth)) continue;
     const useful = depth - lowWater;
     const area = Math.max(0, room / useful - (1 - voids) * WELL_AREA) / voids;
     for (const aspect of ASPECTS) {
@@ -165,27 +172,37 @@ function gravelPlans(wish: BasinWish, consider: Consider): void {
   }
 }
 
-function modulePlans(wish: BasinWish, modules: readonly OfferedBox[], consider: Consider): void {
+/** Water for each meter of depth in a block of modules so long, with the well behind it and gravel around both, m². */
+function heldBy(blockLength: number, width: number, block: number, voids: number): number {
+  const gravel = (blockLength + WELL + 3 * GAP) * width - blockLength * block - WELL_AREA;
+  return MODULE_VOIDS * blockLength * block + voids * gravel + WELL_AREA;
+}
+
+function modulePlans(wish: BasinWish, modules: readonly OfferedBox[], { wants, consider }: Search): void {
   const { voids, lowWater, room, deepest, length: ownLength, width: ownWidth } = wish;
   if (ownLength !== undefined || ownWidth !== undefined) return;
   for (const module of modules) {
     for (let layers = 1; layers * module.height <= deepest + 1e-9 && layers <= 12; layers++) {
       const depth = wish.depth ?? layers * module.height;
       const useful = depth - lowWater;
-      if (useful < LEAST_OVER_LOW) continue;
+      if (useful < LEAST_OVER_LOW || !wants("modules", depth)) continue;
       for (let across = 1; across <= 8; across++) {
         const block = across * module.width;
         const width = Math.max(block, WELL) + 2 * GAP;
-        const gravelArea = (along: number): number =>
-          (along * module.length + WELL + 3 * GAP) * width - along * module.length * block - WELL_AREA;
-        const heldPerDepth = (along: number): number =>
-          MODULE_VOIDS * along * module.length * block + voids * gravelArea(along) + WELL_AREA;
-        const each = heldPerDepth(1) - heldPerDepth(0);
-        const along = Math.max(1, Math.ceil((room / useful - heldPerDepth(0)) / each - 1e-9));
+        const none = heldBy(0, width, block, voids);
+        const each = heldBy(module.length, width, block, voids) - none;
+        const along = Math.max(1, Math.ceil((room / useful - none) / each - 1e-9));
         const blockLength = along * module.length;
         if (blockLength > 3 * block + module.length || block > 3 * blockLength + module.width) continue;
         consider({
-          ...{ kind: "modules", depth, held: heldPerDepth(along), along: blockLength, across: block, module },
+          ...{
+            kind: "modules",
+            depth,
+            held: heldBy(blockLength, width, block, voids),
+            along: blockLength,
+            across: block,
+            module,
+          },
           ...{ length: blockLength + WELL + 3 * GAP, width, tub: undefined },
         });
       }
@@ -193,12 +210,13 @@ function modulePlans(wish: BasinWish, modules: readonly OfferedBox[], consider: 
   }
 }
 
-function tubPlans(wish: BasinWish, tubs: readonly OfferedTub[], consider: Consider): void {
+function tubPlans(wish: BasinWish, tubs: readonly OfferedTub[], { wants, consider }: Search): void {
   const { lowWater, room, deepest, way, length: ownLength, width: ownWidth } = wish;
   if (ownLength !== undefined || ownWidth !== undefined) return;
   for (const tub of tubs) {
     // A tub is sold whole: one that would have to be cut down is none. It is the basin itself, without stone or liner.
     const { length, width, height: depth } = tub;
+    if (!wants("tub", depth)) continue;
     const fitsDepth = wish.depth === undefined ? depth <= deepest + 1e-9 : Math.abs(depth - wish.depth) < 1e-6;
     const passes = way === undefined || Math.min(length, width) < way;
     const held = shareOf(tub) * length * width;

@@ -7,7 +7,6 @@ import { readAnswers, type Answers } from "./answers";
 import { boxesRule } from "./boxes";
 import { bedRule } from "./bed";
 import { groundRule } from "./ground";
-import { isDoubtful } from "./guess";
 import { linerRule } from "./liner";
 import { lipsRule } from "./lips";
 import type { Offers } from "./offers";
@@ -69,13 +68,18 @@ export function draftOf({ typed, offers, usual, places }: DraftWish): Draft {
   linerRule(sketch);
   pricesRule(sketch);
   const job: Job = sketch.job;
+  const facts = lazily(() => sketch.facts());
   const state = lazily(() => evaluate(job));
   const shortfalls = lazily(() => shortfallsOf(job, state()));
   return {
     job,
-    facts: sketch.facts,
-    doubtful: [...sketch.facts].flatMap(([key, guess]) => (isDoubtful(guess) ? [key] : [])),
     unclear,
+    get facts() {
+      return facts();
+    },
+    get doubtful() {
+      return sketch.doubtful();
+    },
     get state() {
       return state();
     },

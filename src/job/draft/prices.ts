@@ -1,6 +1,6 @@
 import { find } from "../../book/choose";
 import { askingCode, type Wanted } from "../../book/ask";
-import { aboutKind } from "../../book/kinds";
+import { aboutKind, type ProductKind } from "../../book/kinds";
 import type { Product } from "../../book/types";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { USUAL_PIPE } from "../../calc/tables/pipes";
@@ -19,18 +19,33 @@ export function pricesRule(sketch: Sketch): void {
     const value = linesOf(sketch, products);
     const scaled = (factor: number): JobRow<"prices">[] =>
       value.map((line) => (typeof line.cost === "number" ? { ...line, cost: line.cost * factor } : line));
+    const reason = `Prices of the book for the sizes chosen${job.visitDate === undefined ? "" : ", as they were on their day"}.`;
+    if (!products.some(({ invented }) => invented)) return { value, reason };
     return {
       value,
-      reason: `Prices of the book for the sizes chosen${job.visitDate === undefined ? "" : ", as they were on their day"}.`,
-      ...(products.some(({ invented }) => invented)
-        ? {
-            low: scaled(0.94),
-            high: scaled(1.12),
-            at: (place: number) => scaled((place < 0 ? 0.94 : 1.12) ** (Math.abs(place) / 1.2816)),
-          }
-        : {}),
+      reason,
+      get low() {
+        return scaled(0.94);
+      },
+      get high() {
+        return scaled(1.12);
+      },
+      at: (place: number) => scaled((place < 0 ? 0.94 : 1.12) ** (Math.abs(place) / 1.2816)),
     };
   });
+}
+
+const sorted = new WeakMap<readonly Product[], ReadonlyMap<ProductKind, readonly Product[]>>();
+
+/** The product that is wanted, looked for among its kind; a book is sorted out once for all drafts of a range. */
+function held(products: readonly Product[], wanted: Wanted): Product | undefined {
+  let kinds = sorted.get(products);
+  if (!kinds) {
+    const all = new Map<ProductKind, Product[]>();
+    for (const product of products) all.set(product.kind, [...(all.get(product.kind) ?? []), product]);
+    sorted.set(products, (kinds = all));
+  }
+  return find(kinds.get(wanted.kind) ?? [], wanted);
 }
 
 /** The products that the design asks for, each under the code that the takeoff asks by, and what is bought in one size alone. */
@@ -55,13 +70,13 @@ function linesOf({ job, system }: Sketch, products: readonly Product[]): JobRow<
     const found = product && termsOf(product, system);
     if (found && !lines.has(code)) lines.set(code, { ...found, code });
   };
-  for (const one of wanted) add(askingCode(one, system), find(products, one));
+  for (const one of wanted) add(askingCode(one, system), held(products, one));
   // A fitting is asked for by its size, and is one that fits the pipe it stands on.
   for (const { size, type: pipeType } of pipes) {
     for (const [kind] of FITTINGS)
-      add(askingCode({ kind, size }, system), find(products, { kind, size, type: pipeType }));
+      add(askingCode({ kind, size }, system), held(products, { kind, size, type: pipeType }));
   }
-  const plain = PLAIN.map((kind) => lineOf(aboutKind(kind).word, find(products, { kind }), system));
+  const plain = PLAIN.map((kind) => lineOf(aboutKind(kind).word, held(products, { kind }), system));
   return [...lines.values(), PUMP_LINE, ...plain, linerLine(products, system), FREIGHT_LINE];
 }
 

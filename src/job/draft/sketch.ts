@@ -1,6 +1,6 @@
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { FactKey, Job } from "../facts";
-import { COMMON_PRACTICE, valueAt, type Guess } from "./guess";
+import { COMMON_PRACTICE, isDoubtful, valueAt, type Guess } from "./guess";
 import type { Offers } from "./offers";
 
 /** A fact as the draft assumes it. */
@@ -15,10 +15,26 @@ export type Places = ReadonlyMap<FactKey, number>;
 type Known<K extends FactKey> = NonNullable<Job[K]>;
 type Writable<T> = { -readonly [K in keyof T]: T[K] };
 
+function isSaid(value: unknown): boolean {
+  return Array.isArray(value) ? value.length > 0 : value !== undefined && value !== "";
+}
+
+const begun = new WeakMap<Job, { readonly usual: Partial<Job>; readonly job: Job }>();
+
+/** What is typed, and what stands for its blanks; put together once for all drafts that a range makes of it. */
+function filledIn(typed: Job, usual: Partial<Job>): Job {
+  const known = begun.get(typed);
+  if (known?.usual === usual) return known.job;
+  const blanks = Object.entries(usual).filter(([key, value]) => value !== undefined && !isSaid(typed[key as FactKey]));
+  const job = { ...typed, ...(Object.fromEntries(blanks) as Partial<Job>) };
+  begun.set(typed, { usual, job });
+  return job;
+}
+
 /** A job while the rules are filling it in: what is typed always wins. */
 export class Sketch {
   readonly job: Writable<Job>;
-  readonly facts = new Map<FactKey, Drafted>();
+  private readonly guesses = new Map<FactKey, Guess<unknown>>();
   readonly system: UnitSystem;
 
   constructor(
@@ -30,15 +46,22 @@ export class Sketch {
     private readonly places: Places = new Map(),
   ) {
     this.system = typed.system;
-    this.job = { ...typed };
-    for (const [key, value] of Object.entries(usual) as [FactKey, never][]) {
-      if (!this.isTyped(key) && value !== undefined) (this.job as Record<string, unknown>)[key] = value;
-    }
+    this.job = { ...filledIn(typed, usual) };
   }
 
   isTyped(key: FactKey): boolean {
-    const value: unknown = this.typed[key];
-    return Array.isArray(value) ? value.length > 0 : value !== undefined && value !== "";
+    return isSaid(this.typed[key]);
+  }
+
+  /** What the rules said, in full: a range that drafts a hundred times reads none of it. */
+  facts(): ReadonlyMap<FactKey, Drafted> {
+    const inFull = (guess: Guess<unknown>): Drafted => ({ ...guess, source: guess.source ?? COMMON_PRACTICE });
+    return new Map([...this.guesses].map(([key, guess]) => [key, inFull(guess)]));
+  }
+
+  /** Facts that may turn out other than likely. */
+  doubtful(): FactKey[] {
+    return [...this.guesses].flatMap(([key, guess]) => (isDoubtful(guess) ? [key] : []));
   }
 
   /** The typed value, else what the rule says, which is then part of the draft. */
@@ -46,7 +69,7 @@ export class Sketch {
     if (this.isTyped(key)) return this.typed[key] as Known<K>;
     const guess = rule();
     const value = valueAt(guess, this.places.get(key) ?? 0);
-    this.facts.set(key, { ...guess, source: guess.source ?? COMMON_PRACTICE });
+    this.guesses.set(key, guess);
     (this.job as Record<string, unknown>)[key] = value;
     return value;
   }
