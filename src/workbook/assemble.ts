@@ -65,7 +65,7 @@ export function assemble(
         order: definition.order,
         purpose: layout.purpose,
         // A list that may grow is looked through for a while beyond what it holds.
-        rows: open ? Math.ceil(used / OPEN_ROWS) * OPEN_ROWS : used,
+        rows: layout.pricedRows ?? (open ? Math.ceil(used / OPEN_ROWS) * OPEN_ROWS : used),
         columns: largest([...rows.values()].map((cells) => largest(cells.keys()))),
       });
     }

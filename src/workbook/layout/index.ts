@@ -70,6 +70,7 @@ export {
   type RateLine,
   type TakeoffLine,
 } from "./job";
+export type { ChartSpec } from "./charts";
 export { markVerdicts } from "./checks";
 export { CHECK_COLUMN, VERDICT } from "./verdict";
 export type { Kind } from "./formats";

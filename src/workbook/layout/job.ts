@@ -3,6 +3,7 @@ import { GRAVITY } from "../../calc/pipe/friction";
 import { toInside, type Measure } from "../../calc/quantity/measures";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Ref } from "./address";
+import type { ChartSpec } from "./charts";
 import type { Kind } from "./formats";
 import type { Area } from "../model";
 import type { TableRef } from "./tableRef";
@@ -160,6 +161,8 @@ export class Job {
   readonly spilled: { readonly name?: string; readonly sheet: string; readonly area: Area }[] = [];
   /** Defined names laid out so far. */
   readonly names = new Set<string>();
+  /** Charts laid out so far that another sheet shows too. */
+  readonly charts = new Map<string, ChartSpec>();
   /** Where each defined name lies. */
   readonly places = new Map<string, Ref>();
   /** What each defined name's place is called, in plain words: "Site: Fall as measured". */
@@ -171,7 +174,7 @@ export class Job {
     readonly name: string;
     readonly order: number;
     readonly purpose: string;
-    /** Rows and columns laid out. */
+    /** Rows and columns laid out, as far as the price may rest on them. */
     readonly rows: number;
     readonly columns: number;
   }[] = [];

@@ -30,6 +30,8 @@ export class Page {
   purpose = "";
   /** Whether the heading says in which money all amounts are, so that none of them says it again. */
   saysCurrency = false;
+  /** Rows the price may rest on, where that is not all of them. */
+  pricedRows?: number;
   /** Number cells and ranges that must be filled before the job can be estimated. */
   readonly required: { readonly label: string; readonly ref: Ref }[] = [];
 

@@ -194,6 +194,11 @@ export class SheetLayout extends Page {
     this.sheet.print = { ...this.sheet.print, lastRow: this.row - 1 };
   }
 
+  /** What follows is for charts alone: nothing is priced from it. */
+  forCharts(): void {
+    this.pricedRows = this.row - 1;
+  }
+
   /** Lays out the checks here, the one for blank inputs among them; a sheet that ends with a growing table calls it before. */
   checksHere(): void {
     this.checked = true;

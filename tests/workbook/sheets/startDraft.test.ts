@@ -114,4 +114,41 @@ describe("the six questions on Start", () => {
     expect(far.named("DraftTable")).toEqual(typed(six).named("DraftTable"));
     expect(typed({ ...six, BermGround: 100.4 }).named("StartFault")).toEqual([[""]]);
   });
+
+  it("draw the section of the draft while the sheets hold no design, and no line without an answer", () => {
+    const blank = typed({});
+    expect(blank.named("SectionSays")?.[0]?.[0]).toMatch(/^Nothing to draw yet/);
+    const flat = (shown: ReturnType<typeof typed>, name: string): unknown[] => (shown.named(name) ?? []).flat();
+    const names = ["SectionBed", "SectionBasin"];
+    for (const name of names) expect(new Set(flat(blank, name)), name).toEqual(new Set([0]));
+
+    const six = typed({ FallAsked: "3'2", RunAsked: "14 ft", LipAsked: "30 in", SoilAsked: "clay" });
+    expect(six.named("SectionSays")?.[0]?.[0]).toMatch(/is drafted/);
+    const table = new Map((six.cells("Facts!AI17:AJ160") ?? []).map(([name, value]) => [name, Number(value)]));
+    const [drops = 0, grade = 0, long = 0, deep = 0] = [
+      "DropCount",
+      "GradeLevel",
+      "BasinLength",
+      "BasinWaterDepth",
+    ].map((name) => table.get(name));
+    // 38 in in five drops of 7.6 in, 6 to 8 in each and nearest to 7; the rim lies 3 in below grade as it does where nobody says.
+    expect(drops).toBe(5);
+    const bed = six.named("SectionBed") ?? [];
+    expect(bed[0]).toEqual([0, expect.closeTo(grade + 38 / 12, 9)]);
+    expect(bed[3]).toEqual([expect.closeTo(1 + 14 / 5, 9), expect.closeTo(grade + 38 / 12 - 7.6 / 12, 9)]);
+    expect(bed.at(-1)).toEqual([expect.closeTo(15, 9), expect.closeTo(grade, 9)]);
+    const far = [expect.closeTo(15 + long, 9), expect.closeTo(grade - 0.25 - deep, 9)];
+    expect(six.named("SectionBasin")?.[2]).toEqual(far);
+    // Nobody knows yet how far the level sinks: both points in one place.
+    expect(six.named("SectionBasin")?.[7]).toEqual(six.named("SectionBasin")?.[6]);
+    expect(six.named("SectionBasin")?.[6]?.[0]).toBeCloseTo(15, 9);
+    // What is typed on a sheet is drawn as typed, a wrong answer as if it were none.
+    const typedToo = typed({ FallAsked: 3, RunAsked: 14, BasinLength: 6, DropCount: 4 });
+    expect(typedToo.named("SectionBasin")?.[2]?.[0]).toBeCloseTo(21, 9);
+    expect(typedToo.named("SectionBed")?.[3]?.[0]).toBeCloseTo(4.5, 9);
+    const wrong = typed({ FallAsked: "three", RunAsked: 14, FallFrom: "somewhere" });
+    expect(
+      [...names, "SectionSays"].flatMap((name) => flat(wrong, name)).filter((one) => /^#/.test(String(one))),
+    ).toEqual([]);
+  });
 });

@@ -68,9 +68,16 @@ export class Tried {
       const [, letters = "", from = "", to = from] = /\$([A-Z]+)\$(\d+)(?::\$[A-Z]+\$(\d+))?$/.exec(address) ?? [];
       const column = letters.charCodeAt(0) - 64;
       const rows = Array.from({ length: Number(to) - Number(from) + 1 }, (_, index) => Number(from) + index);
-      const results = rows.map((row) => this.cell(sheetName, row, column)?.result);
-      // One formula may fill the column from its first cell down.
-      return Array.isArray(results[0]) ? results[0].flat() : results;
+      // One formula may fill the column from a cell above.
+      const held = (row: number, above = 0): unknown => {
+        const result = this.cell(sheetName, row - above, column)?.result;
+        return Array.isArray(result)
+          ? result[above]?.[0]
+          : result === undefined && above < row
+            ? held(row, above + 1)
+            : result;
+      };
+      return rows.map((row) => held(row));
     };
     return new Map(
       chart.series.map(({ title, x, y }) => {

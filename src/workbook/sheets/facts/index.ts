@@ -45,6 +45,7 @@ export const facts = defineSheet({
     column("FactsDrafted", COLUMN.drafted);
     column("FactsStillDrafted", COLUMN.standing);
     column("FactsUsed", COLUMN.used);
+    column("FactsLikely", COLUMN.likely);
     column("FactUnits", COLUMN.unit);
     column("FactStates", COLUMN.state);
     column("FactPlaces", COLUMN.place);

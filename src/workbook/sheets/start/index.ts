@@ -23,6 +23,23 @@ const CAUTIONS = [
 const NOTICE =
   "Weir, friction and stone figures are estimates: flows over rough natural lips are good to 10 to 20% (rule of thumb). Check the finished feature against the plan with a rod and a bucket.";
 
+/** What the drawing rests on. */
+const SECTION_SAYS =
+  '=IF(COUNT(SectionTop)=0,"Nothing to draw yet: answer the questions above, or fill in Site and Basin.",' +
+  'IF(COUNT(TopLipLevel,RunningLevel)=2,"As the sheets have it.",IF(DraftWanted="yes",' +
+  '"What is still open is drafted; the running level comes with Basin and Pump.","As far as the sheets have it.")))';
+/** With these it fits the first page, below the first price. */
+const CHART_ROWS = 13;
+
+/** The section as Water draws it, which takes from the draft what is still open. */
+function section(s: SheetLayout, job: Job): void {
+  const chart = job.charts.get("Section");
+  if (!chart) return;
+  s.section(chart.title);
+  s.put(s.row++, 1, { formula: SECTION_SAYS, style: "note", name: "SectionSays", across: s.lastColumn });
+  s.chart({ ...chart, rows: CHART_ROWS });
+}
+
 /** How many checks stand where. */
 const STANDING: readonly (readonly [name: string, label: string, verdicts: readonly string[]])[] = [
   ["ChecksToFix", "To fix before the job is priced", [VERDICT.fix, VERDICT.error]],
@@ -50,6 +67,7 @@ export const start = defineSheet({
     if (job.hasFacts) {
       questions(s);
       draft(s, job);
+      section(s, job);
     }
 
     s.section("How to use this workbook");

@@ -1,5 +1,6 @@
-import { Ref, type Job, type SheetLayout } from "../../layout";
+import { Ref, type ChartSpec, type Job, type SheetLayout } from "../../layout";
 import { BEDS } from "./beds";
+import { drawnFrom } from "./drawn";
 import { DROPS } from "./drops";
 
 const CHART_ROWS = 17;
@@ -10,7 +11,7 @@ const POINTS = 2 + 2 * DROPS;
 export function roomForSection(s: SheetLayout): number {
   s.section("Section of the feature");
   const top = s.row;
-  s.skip(CHART_ROWS);
+  s.skip(1 + CHART_ROWS);
   return top;
 }
 
@@ -41,11 +42,24 @@ function worstBed(s: SheetLayout): void {
   s.skip();
 }
 
+/** Points of the basin, and whether each lies on its far side. */
+const POINTS_OF_BASIN: readonly (readonly [point: "rim" | "floor" | "full" | "running", far: 0 | 1])[] = [
+  ["rim", 0],
+  ["floor", 0],
+  ["floor", 1],
+  ["rim", 1],
+  ["full", 0],
+  ["full", 1],
+  ["running", 0],
+  ["running", 1],
+];
+
 /**
- * Draws the section of the feature: the stepped bed, the basin, and its full and running levels.
- * Behind the top lip the bed has two points for each drop; with fewer drops the last point repeats itself.
+ * Lays out the points of the section and draws it: the stepped bed, the basin, and its full and running levels.
+ * Behind the top lip the bed has two points for each drop; with fewer drops the last point repeats itself. What is not known
+ * has its points in one place, so that no line shows.
  *
- * Its points stand below what is printed.
+ * The points stand below what is printed.
  *
  * @param numbers the column of the drops' numbers, as formula text
  */
@@ -54,6 +68,8 @@ export function layOutSection(s: SheetLayout, job: Job, numbers: string, chartTo
   const box = job.pick({ US: 1, SI: 0.3 });
   s.notPrinted();
   worstBed(s);
+  s.forCharts();
+  const { run, grade, basinLength, basinDepth, topLip, drops, treads, rim } = drawnFrom(s, job, numbers);
   s.section("Points of the section");
   s.note(
     `Worked out from drops, treads and Basin. The spillway box is drawn ${box} ${unit} long, and the basin ` +
@@ -77,65 +93,55 @@ export function layOutSection(s: SheetLayout, job: Job, numbers: string, chartTo
         source: "by definition; the box is drawn 1 ft (0.3 m) long",
         kind: "length",
         whole: true,
-        formula: `=IF([point]=0,0,${box}+SUMIF(${numbers},${passed(0)},Treads))`,
+        formula: `=IF((COUNT(${topLip})=0)+([point]=0),0,${box}+SUMIF(${numbers},${passed(0)},${treads}))`,
       },
       {
         key: "y",
         title: "Level",
         kind: "length",
         whole: true,
-        formula: `=IF((COUNT(TopLipLevel)=0)*([point]>=0),0,TopLipLevel-SUMIF(${numbers},${passed(1)},Drops))`,
+        formula: `=IF((COUNT(${topLip})=0)*([point]>=0),0,${topLip}-SUMIF(${numbers},${passed(1)},${drops}))`,
       },
     ],
   });
+  const named = (name: string, x: Ref, y: Ref): void => void s.define(name, x.top, x.left, y.bottom, y.right);
+  named("SectionBed", bed.column("x"), bed.column("y"));
   s.row = pointsTop;
+  const unknown = `(COUNT(${run},${grade},${basinLength},${basinDepth})<4)*([far]>=0)`;
   const basin = s.table({
     at: 5,
-    rows: 8,
+    rows: POINTS_OF_BASIN.length,
     columns: [
-      {
-        key: "point",
-        title: "Point of the basin",
-        kind: "text",
-        across: 2,
-        fixed: [
-          "rim",
-          "floor",
-          "floor, far side",
-          "rim, far side",
-          "full",
-          "full, far side",
-          "running",
-          "running, far side",
-        ],
-      },
+      { key: "point", title: "Point of the basin", kind: "text", fixed: POINTS_OF_BASIN.map(([point]) => point) },
+      { key: "far", title: "Far side", kind: "count", fixed: POINTS_OF_BASIN.map(([, far]) => far) },
       {
         key: "x",
         title: "Distance",
         source: "by definition; the box is drawn 1 ft (0.3 m) long",
         kind: "length",
-        formula: [false, false, true, true, false, true, false, true].map(
-          (far) => `=IF(MIN(COUNT(Run),COUNT(BasinLength))=0,0,${box}+Run${far ? "+BasinLength" : ""})`,
-        ),
+        whole: true,
+        formula: `=IF(${unknown},0,${box}+${run}+IF(([point]="running")*(COUNT(LevelDrop)=0),0,[far])*${basinLength})`,
       },
       {
         key: "y",
         title: "Level",
         kind: "length",
-        formula: ["Grade", "Floor", "Floor", "Grade", "Full", "Full", "Running", "Running"].map(
-          (which) =>
-            `=IF(MIN(COUNT(FullLevel),COUNT(FloorLevel),COUNT(RunningLevel),COUNT(GradeLevel))=0,0,${which}Level)`,
-        ),
+        whole: true,
+        formula:
+          `=IF(${unknown},0,${grade}-([point]<>"rim")*${rim}-([point]="floor")*${basinDepth}-` +
+          `([point]="running")*IFERROR(N(LevelDrop),0))`,
       },
     ],
   });
+  named("SectionBasin", basin.column("x"), basin.column("y"));
   const rows = (key: string, from: number, to: number): Ref => {
     const { sheet, top, left } = basin.column(key);
     return new Ref(sheet, top + from - 1, left, top + to - 1, left);
   };
 
   s.row = chartTop;
-  s.chart({
+  s.note("What is still open is drawn as it is drafted from the answers on Start.");
+  const spec = {
     title: "Section of the feature",
     description:
       "Levels over distance: the stepped bed from the top lip down to the basin, the basin's walls and floor, its full level, and the " +
@@ -149,5 +155,7 @@ export function layOutSection(s: SheetLayout, job: Job, numbers: string, chartTo
       { title: "Full level", x: rows("x", 5, 6), y: rows("y", 5, 6) },
       { title: "Running level", x: rows("x", 7, 8), y: rows("y", 7, 8), dashed: true },
     ],
-  });
+  } satisfies ChartSpec;
+  s.chart(spec);
+  job.charts.set("Section", spec);
 }
