@@ -48,6 +48,8 @@ export type ColumnFact<F extends CellFact = CellFact> = F & {
   readonly at: number;
   /** The workbook fills it by a rule until somebody types over it. */
   readonly worked?: true;
+  /** The workbook fills it, and nobody types over it. */
+  readonly told?: true;
 };
 
 /** Rows of facts that belong together: the lips, the pumps on offer. */
@@ -144,6 +146,11 @@ export function choices<const C extends string>(
 /** A column that the workbook fills until somebody types over it. */
 export function worked<F extends ColumnFact>(column: F): F & { readonly worked: true } {
   return { ...column, worked: true };
+}
+
+/** A column that the workbook fills and nobody types into. */
+export function told<F extends ColumnFact>(column: F): F & { readonly worked: true; readonly told: true } {
+  return { ...worked(column), told: true };
 }
 
 function place(at: number | string): { at: number; name?: string } {

@@ -1,5 +1,5 @@
 import { COST_KIND_WORDS } from "../../calc/money/costKinds";
-import { choices, numbers, table, texts, worked } from "./fact";
+import { choices, numbers, table, texts, told, worked } from "./fact";
 
 const own = { sheet: "Rates", knower: "book" } as const;
 const PART = [0, 1000] as const;
@@ -64,7 +64,7 @@ export const rates = {
       theirs: texts(12, "What does the supplier call it?"),
       came: texts(13, "Did the price come as invented?"),
       freight: numbers(14, "money", [0, 1_000_000], "What does bringing an order of it cost?"),
-      mark: worked(texts(15, "Is the price invented still?")),
+      mark: told(texts(15, "Is the price invented still?")),
     },
   }),
 } as const;

@@ -27,6 +27,7 @@ export function cellsToType(
   };
   const typeTable = (table: TableFact, rows: readonly Readonly<Record<string, unknown>>[]): void => {
     for (const { key, fact, cell } of tablePlaces(table, names)) {
+      if (fact.told) continue;
       for (let row = 0; row < table.rows; row++) {
         const value = rows[row]?.[key];
         if (fact.worked && value === undefined) continue;
