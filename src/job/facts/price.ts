@@ -81,6 +81,9 @@ export const price = {
   startDay: number("StartDay", "office", "day", [36526, 73050], "On which day does the work begin?", {
     optional: true,
   }),
+  cancelNotice: text("CancelNotice", "book", "Which notice of cancellation must stand on the quote?", {
+    optional: true,
+  }),
   depositShareLimit: number(
     "DepositShareLimit",
     "book",
@@ -97,9 +100,6 @@ export const price = {
     "What amount does your law allow as a deposit?",
     { optional: true },
   ),
-  cancelNotice: text("CancelNotice", "book", "Which notice of cancellation must stand on the quote?", {
-    optional: true,
-  }),
   scope: table({
     ...own,
     knower: "book",

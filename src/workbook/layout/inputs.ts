@@ -3,13 +3,14 @@ import { USUAL, type Usual } from "../../job/facts/usual";
 import type { CellValue, Validation } from "../model";
 import { cellAddress, Ref } from "./address";
 import { markUsed } from "./conditions";
-import { COLUMN, FACTS_SHEET, factCell, factRow, readsTape, singleFact } from "./factCells";
+import { COLUMN, FACTS_SHEET, factRow, readsTape, singleFact } from "./factCells";
 import { formatOf } from "./formats";
 import { label, remark, unit } from "./forms";
 import { yoursName } from "../yoursName";
 import { validationFor } from "./inputRule";
 import type { InputSpec } from "./inputSpec";
 import type { Page } from "./page";
+import { addReason } from "./reasons";
 import { usedValue } from "./usedValue";
 
 export function addInput(page: Page, spec: InputSpec): Ref {
@@ -88,7 +89,6 @@ function addFact(page: Page, spec: InputSpec, fact: SingleFact): Ref {
   const format = spec.format ?? formatOf(spec.kind, job.system);
   const note = spec.note === undefined ? "" : job.pick(spec.note);
   job.inputs.set(name, { label: spec.label, yours, wide, format, note });
-  const across = page.lastColumn - 4;
   const used = wide
     ? new Ref(FACTS_SHEET, factRow(name), COLUMN.used, factRow(name), COLUMN.used, name)
     : page.put(row, 4, {
@@ -102,9 +102,7 @@ function addFact(page: Page, spec: InputSpec, fact: SingleFact): Ref {
     unit(page, row, spec.kind, spec.unit);
     for (const choice of offered(page, spec)) page.fitHeight(row, choice, page.charactersAcross(4, 1));
   }
-  const reason = `${factCell(name, "reason")}&""`;
-  page.put(row, 5, { formula: `=${spec.remark?.(reason) ?? reason}`, style: "remark", look: { indent: 1 }, across });
-  for (const text of [note, because(name, job)]) page.fitHeight(row, text, page.charactersAcross(5, across) - 1);
+  addReason(page, { name, usual: [note, because(name, job)], remark: spec.remark });
   if (!wide) markUsed(page, row, { yours: 2, used: 4, reason: 5 });
   if (!spec.optional) page.required.push({ label: spec.label, ref: used });
   page.row++;

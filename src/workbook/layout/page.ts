@@ -2,6 +2,7 @@ import type { Area, CellModel, CellValue, NameModel, Origin, SheetModel, Style }
 import { Ref, cellAddress, columnLetters } from "./address";
 import { formatOf, unitOf, type Kind } from "./formats";
 import type { Both, Job } from "./job";
+import type { ReasonRun } from "./reasons";
 import { DEFAULT_HEIGHT, FONT_SIZE, STYLE, type StyleName } from "./style";
 import { columnRoom, heightOfLines, linesOf } from "./textRoom";
 
@@ -34,6 +35,8 @@ export class Page {
   pricedRows?: number;
   /** Number cells and ranges that must be filled before the job can be estimated. */
   readonly required: { readonly label: string; readonly ref: Ref }[] = [];
+  /** The reasons laid out last that rows below them may go on. */
+  reasons?: ReasonRun;
 
   constructor(
     readonly name: string,
