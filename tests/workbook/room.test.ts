@@ -1,3 +1,4 @@
+import { format } from "numfmt";
 import { describe, expect, it } from "vitest";
 import { assemble } from "../../src/workbook/assemble";
 import { TEMPLATES } from "../../src/workbook/build";
@@ -62,9 +63,23 @@ function cutOff(sheet: SheetModel): string[] {
   });
 }
 
+/** Limits of checks, whose words are part of a number's form: a number that is too wide shows as ####, and wraps nowhere. */
+function hidden({ name, rows, widths }: SheetModel): string[] {
+  return [...rows].flatMap(([row, cells]) =>
+    [...cells].flatMap(([column, { value, result, style }]) => {
+      const number = typeof result === "number" ? result : value;
+      if (typeof number !== "number" || !/"[^"]+"/.test(style.format ?? "")) return [];
+      const text = format(style.format ?? "", number);
+      const room = columnRoom(widths[column - 1] ?? 0);
+      return textWidth(text, style.size ?? FONT_SIZE) > room ? [`${name}!${cellAddress(row, column)} "${text}"`] : [];
+    }),
+  );
+}
+
 async function check(model: WorkbookModel): Promise<void> {
   await calculate(model);
   expect(model.sheets.flatMap(cutOff)).toEqual([]);
+  expect(model.sheets.flatMap(hidden)).toEqual([]);
 }
 
 describe("every text has the room it needs", () => {

@@ -1,5 +1,5 @@
 import type { Sheet } from "hucre";
-import { parseArea, type Area } from "../../xlsx/address";
+import { columnNumber, parseArea, type Area } from "../../xlsx/address";
 
 /** How a sheet is put on paper, as its file says. */
 export interface PagePlan {
@@ -21,6 +21,12 @@ const INCHES = { letter: [8.5, 11], A4: [8.27, 11.69] } as const;
 const DOTS_PER_INCH = 96;
 const MARGIN = { top: 0.65, right: 0.5, bottom: 0.6, left: 0.5 };
 
+/** The columns of an area such as "$A:$J", which is as long as what stands there. */
+function wholeColumns(printed: string): Pick<Area, "left" | "right"> | undefined {
+  const [, left, right] = /^\$?([A-Z]{1,3}):\$?([A-Z]{1,3})$/.exec(printed) ?? [];
+  return left && right ? { left: columnNumber(left), right: columnNumber(right) } : undefined;
+}
+
 /** Plans the pages of a sheet; `filled` is what it holds, for one that names no print area, in pixels `wide` and `high`. */
 export function planPages(
   sheet: Pick<Sheet, "name" | "pageSetup" | "rowBreaks">,
@@ -28,7 +34,8 @@ export function planPages(
   size: (area: Omit<Area, "sheet">) => { readonly wide: number; readonly high: number },
 ): PagePlan {
   const { pageSetup = {} } = sheet;
-  const area = parseArea((pageSetup.printArea ?? "").replace(/^.*!/, ""), sheet.name) ?? filled;
+  const printed = (pageSetup.printArea ?? "").replace(/^.*!/, "");
+  const area = parseArea(printed, sheet.name) ?? { ...filled, ...wholeColumns(printed) };
   const landscape = pageSetup.orientation === "landscape";
   const paper = String(pageSetup.paperSize ?? "letter").toLowerCase() === "a4" ? "A4" : "letter";
   const {

@@ -11,7 +11,6 @@ export function basinChecks(job: Job, { water, drain, basin, pump }: Topics): Ch
   const { verdict, levelDrop } = basin;
   const valves = total(job.route.map(({ checkValves }) => checkValves ?? 0));
   const wantsNone = job.checkValve === "no";
-  const parts = job.basinParts.filter(({ kind }) => kind !== undefined).length;
   const rim = { US: { least: 2, most: 5, words: "about 3 in" }, SI: { least: 50, most: 125, words: "about 75 mm" } };
   const { least, most, words } = rim[system];
   // Sheets on lips grow with the flow to the power 2/3, beds with less, pipes not at all: no drain-back grows faster.
@@ -28,8 +27,8 @@ export function basinChecks(job: Job, { water, drain, basin, pump }: Topics): Ch
     check({
       label: "Modules and wells fit into the pit",
       needs: [basinLength, basinWidth, basinWaterDepth, gravelVoids],
-      value: () => parts,
-      limit: "all",
+      value: () => Number(isKnown(basin.contents)),
+      limit: "yes",
       ok: () => isKnown(basin.contents),
       cure: "A part is deeper or longer than the pit, or they are more than it holds: fix their sizes.",
       place: "BasinParts",
@@ -38,8 +37,8 @@ export function basinChecks(job: Job, { water, drain, basin, pump }: Topics): Ch
     check({
       label: "Pools, beds and pipes are complete",
       needs: [water.designFlow, drain.openWater],
-      value: () => (isKnown(drain.parts) ? drain.parts.length : 0),
-      limit: "all",
+      value: () => Number(isKnown(drain.parts)),
+      limit: "yes",
       ok: () => isKnown(drain.parts),
       cure: "A row on Water or Pump lacks its lip width, width, fall or length: fill it in, or clear the row.",
       place: "PoolTable",
@@ -48,8 +47,8 @@ export function basinChecks(job: Job, { water, drain, basin, pump }: Topics): Ch
     check({
       label: "Check valve on the route",
       needs: [pump.pipeLength],
-      value: () => valves,
-      limit: () => (wantsNone ? 0 : 1),
+      value: () => (wantsNone ? "not needed" : Number(valves > 0)),
+      limit: "yes",
       ok: () => wantsNone || valves > 0,
       cure: "Count it among the fittings on Pump, or say no here.",
       place: "CheckValve",
@@ -89,8 +88,8 @@ export function basinChecks(job: Job, { water, drain, basin, pump }: Topics): Ch
     check({
       label: "Water over the floor while running",
       needs: [basinWaterDepth, levelDrop, lowWaterDepth],
-      value: overFloor,
-      limit: () => there(lowWaterDepth),
+      value: () => overFloor() - there(lowWaterDepth),
+      limit: "0 or more",
       ok: () => atLeast(overFloor(), there(lowWaterDepth)),
       cure: "The pump sucks air as soon as the stream is full: make the basin larger.",
       place: "BasinWaterDepth",

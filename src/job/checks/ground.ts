@@ -73,7 +73,7 @@ export function groundChecks(job: Job, { ground }: Topics): Check[] {
     check({
       label: "Line beyond the shots",
       needs: [stations[0], surface[0]],
-      value: beyond,
+      value: () => (onLine() < 2 ? 0 : beyond()),
       limit: () => reach,
       ok: () => onLine() < 2 || atMost(beyond(), reach),
       cure: "Beyond the first and the last shot the ground is taken as level: shoot the ends of the line too.",
@@ -84,8 +84,8 @@ export function groundChecks(job: Job, { ground }: Topics): Check[] {
     check({
       label: "Dug deep enough for stone, liner and fabric",
       needs: [shelfDepth, bedGravelDepth, linerThickness, fabricUnder, fabricOver, fabricMass],
-      value: () => shelfDepth,
-      limit: layers,
+      value: () => there(shelfDepth) - layers(),
+      limit: "0 or more",
       ok: () => atLeast(there(shelfDepth), layers()),
       cure: "The finished bed would lie too high: dig deeper below it on Earth, or spread less stone.",
       place: "ShelfDepth",

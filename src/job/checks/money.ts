@@ -46,7 +46,7 @@ export function levelsChecks(job: Job, { water, levels }: Topics): Check[] {
       label: "The last drop lands at the basin's grade",
       needs: [water.topLipLevel, water.drops.find(isKnown), gradeLevel],
       value: landing,
-      limit: { US: "within 0.25 ft", SI: "within 0.08 m" }[system],
+      limit: { US: "±0.25 ft", SI: "±0.08 m" }[system],
       ok: () => atMost(Math.abs(landing()), toSi("length", { US: 0.25, SI: 0.08 }[system], system)),
       cure: "Drops, top lip and finished grade do not agree: change the drops on Water, or the levels on Site.",
       place: "Drops",
@@ -179,6 +179,8 @@ export function priceChecks(job: Job, { price, takeoff }: Topics): Check[] {
   const { quoted, odds, standing } = price;
   const margin = quoted?.grossMargin;
   const reserve = (): number => Math.max(0, there(odds).atConfidence - there(odds).likely);
+  // Nothing wanted is met by any price.
+  const offPrice = (): number => (price.asked === undefined ? 0 : round(there(quoted).beforeTax - price.asked));
   const paid = total([...(known(price.stages) ?? [])]);
   const { missing, wrong } = standing;
   return [
@@ -213,10 +215,9 @@ export function priceChecks(job: Job, { price, takeoff }: Topics): Check[] {
     check({
       label: "The price wanted is the price",
       needs: [quoted],
-      value: () => there(quoted).beforeTax,
-      // Nothing wanted is met by any price.
-      limit: () => price.asked ?? there(quoted).beforeTax,
-      ok: () => price.asked === undefined || round(there(quoted).beforeTax - price.asked) === 0,
+      value: offPrice,
+      limit: "equal",
+      ok: () => offPrice() === 0,
       cure: "Type a price above the cost, or clear it: until then the markups make the price.",
       place: "OwnPrice",
       kind: "money",
@@ -224,8 +225,8 @@ export function priceChecks(job: Job, { price, takeoff }: Topics): Check[] {
     check({
       label: "Contingency covers the odds",
       needs: [quoted, odds],
-      value: reserve,
-      limit: () => there(quoted).costs[CONTINGENCY] ?? 0,
+      value: () => (there(quoted).costs[CONTINGENCY] ?? 0) - round(reserve()),
+      limit: "0 or more",
       ok: () => atMost(round(reserve()), there(quoted).costs[CONTINGENCY] ?? 0),
       cure: "Raise the contingency to the reserve that the odds ask for, or take more risk knowingly.",
       place: "ContingencyShare",
@@ -244,8 +245,8 @@ export function priceChecks(job: Job, { price, takeoff }: Topics): Check[] {
     check({
       label: "Payment stages add up to the price",
       needs: [quoted, job.stages.find(({ share }) => share !== undefined)],
-      value: () => paid,
-      limit: () => there(quoted).withTax,
+      value: () => round(paid - there(quoted).withTax),
+      limit: "equal",
       ok: () => round(paid - there(quoted).withTax) === 0,
       cure: "Make the shares of the payment stages add up to 100%.",
       place: "StageShares",

@@ -40,6 +40,7 @@ export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
   const paid = Number(isKnown(pump.watts)) + Number(job.tariff !== undefined);
   const riserValves = total(job.riser.map(({ checkValves }) => checkValves ?? 0));
   const best = known(pump.ranking)?.[0];
+  const isCheapest = (): boolean => !best?.meets || there(pump.ownCost) <= best.ownCents / 100 + HALF_A_CENT;
   return [
     check({
       label: "Lift",
@@ -75,8 +76,8 @@ export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
     check({
       label: "Shut-off head above the lift",
       needs: [chosen, lift],
-      value: shutOff,
-      limit: () => there(lift),
+      value: () => shutOff() - there(lift),
+      limit: "more than 0",
       ok: () => shutOff() > there(lift),
       cure: "This pump cannot lift the water to the top at all: choose one with a higher shut-off head.",
       place: "ChosenPump",
@@ -85,8 +86,8 @@ export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
     check({
       label: "Works on its curve",
       needs: [pump.duty],
-      value: () => there(pump.duty).state,
-      limit: "not off its curve",
+      value: () => Number(there(pump.duty).state !== "off its curve"),
+      limit: "yes",
       ok: () => there(pump.duty).state !== "off its curve",
       cure: "The pump runs beyond the last point of its curve, where its flow is not known: add points, choose a smaller pump or throttle it.",
       place: "ChosenPump",
@@ -94,12 +95,12 @@ export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
     check({
       label: "Flow delivered",
       needs: [deliveredFlow, designFlow],
-      value: () => there(deliveredFlow),
-      limit: () => there(designFlow),
+      value: () => there(deliveredFlow) / there(designFlow),
+      limit: () => NEARLY,
       ok: () => atLeast(there(deliveredFlow), there(designFlow) * NEARLY),
       cure: "Too little water for the wanted sheet: choose a stronger pump or a wider pipe.",
       place: "ChosenPump",
-      kind: "flow",
+      kind: "share",
     }),
     check({
       label: "Head to spare at the wanted flow",
@@ -115,32 +116,32 @@ export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
     check({
       label: "Flow not far over the wanted",
       needs: [deliveredFlow, designFlow],
-      value: () => there(deliveredFlow),
-      limit: () => FAR_OVER * there(designFlow),
+      value: () => there(deliveredFlow) / there(designFlow),
+      limit: () => FAR_OVER,
       ok: () => atMost(there(deliveredFlow), FAR_OVER * there(designFlow)),
       cure: "Half as much again: it splashes and costs electricity. Fit a valve or take a smaller pump.",
       place: "ChosenPump",
-      kind: "flow",
+      kind: "share",
       weight: "look",
     }),
     check({
       label: { US: "Curve in gph, not gpm", SI: "Curve in L/h, not L/min" }[system],
       needs: [chosen, designFlow],
-      value: curveEnd,
-      limit: () => there(designFlow) / UNIT_SLIP,
+      value: () => curveEnd() / there(designFlow),
+      limit: () => 1 / UNIT_SLIP,
       ok: () => atLeast(curveEnd(), there(designFlow) / UNIT_SLIP),
       cure: {
         US: "Its flows are far too small beside the wanted flow: makers often print gpm; times 60 gives gph.",
         SI: "Flows far too small beside the wanted: makers often print L/min (× 60) or m³/h (× 1000).",
       }[system],
       place: "PumpTable",
-      kind: "flow",
+      kind: "share",
     }),
     check({
       label: "Power and tariff filled in",
       needs: [chosen],
-      value: () => paid,
-      limit: () => 2,
+      value: () => Number(paid === 2),
+      limit: "yes",
       ok: () => paid === 2,
       cure: "Without both the yearly electricity is missing from the choice: a cheap pump can be the dearest to own.",
       place: "Tariff",
@@ -149,8 +150,8 @@ export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
     check({
       label: "Check valve for each pump",
       needs: [job.pumpCount],
-      value: () => riserValves,
-      limit: (job.pumpCount ?? 1) > 1 ? "at least 1" : "none needed",
+      value: () => (there(job.pumpCount) < 2 ? "not needed" : Number(riserValves >= 1)),
+      limit: "yes",
       ok: () => there(job.pumpCount) < 2 || riserValves >= 1,
       cure: "Give each riser a check valve: a pump that stops lets the other's water run back.",
       place: "RiserTable",
@@ -159,12 +160,12 @@ export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
     check({
       label: "Cheapest pump that serves",
       needs: [pump.ownCost, deliveredFlow],
-      value: () => there(pump.ownCost),
-      limit: () => (best ? best.ownCents / 100 : ""),
-      ok: () => !best?.meets || there(pump.ownCost) <= best.ownCents / 100 + HALF_A_CENT,
+      value: () => Number(isCheapest()),
+      limit: "yes",
+      ok: isCheapest,
       cure: "Another choice on the list meets the flow and costs less over the years.",
       place: "ChosenPump",
-      kind: "money",
+      kind: "count",
       weight: "look",
     }),
   ];

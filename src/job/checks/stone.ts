@@ -10,15 +10,15 @@ import { atLeast, atMost, checksOn, there, type Check } from "./check";
 export function linerChecks(job: Job, { liner }: Topics): Check[] {
   const check = checksOn("Liner");
   const { system, fabricUnder, linerThickness } = job;
-  const seamed = seamedPieces(liner);
+  const unseamed = (): number => (job.seamLap === undefined ? seamedPieces(liner) : 0);
   const thinnest = toSi("thickness", { US: 45, SI: 1.1 }[system], system);
   return [
     check({
-      label: "Pieces wider than every roll",
+      label: "Pieces wider than every roll, no seam allowed",
       needs: [liner.pieces.find(({ length }) => isKnown(length)), job.rolls.find(({ width }) => width !== undefined)],
-      value: () => seamed,
-      limit: "none without a seam",
-      ok: () => job.seamLap !== undefined || seamed === 0,
+      value: unseamed,
+      limit: () => 0,
+      ok: () => unseamed() === 0,
       cure: "Buy a wider roll, or allow a seam by giving its lap.",
       place: "LinerRolls",
       kind: "count",
@@ -98,7 +98,7 @@ export function stoneChecks(job: Job, { water, stone, labor }: Topics): Check[] 
       label: "Shares of the sizes add up",
       needs: [anySize],
       value: () => shares,
-      limit: () => 1,
+      limit: "99.5–100.5%",
       ok: () => atMost(Math.abs(shares - 1), 0.005),
       cure: "Change the shares until they make 100%.",
       place: "StoneMix",
@@ -108,7 +108,11 @@ export function stoneChecks(job: Job, { water, stone, labor }: Topics): Check[] 
       label: "Heaviest stone for the machine",
       needs: [stone.heaviest, handLimit],
       value: () => there(stone.heaviest),
-      limit: () => known(labor.setting.machine)?.lift ?? machineLift ?? "not known",
+      limit: () =>
+        known(labor.setting.machine)?.lift ??
+        (anyLift || there(stone.heaviest) <= there(handLimit)
+          ? Math.max(there(handLimit), machineLift ?? 0)
+          : "not known"),
       ok: () =>
         isKnown(labor.setting.machine) || atMost(there(stone.heaviest), Math.max(there(handLimit), machineLift ?? 0)),
       cure: anyLift
@@ -133,10 +137,10 @@ export function stoneChecks(job: Job, { water, stone, labor }: Topics): Check[] 
       weight: "look",
     }),
     check({
-      label: "Gravel over the basin's rim",
+      label: "Gravel over the basin's rim, against grade",
       needs: [coverDepth, rimBelowGrade],
-      value: () => coverDepth,
-      limit: () => there(rimBelowGrade),
+      value: () => there(coverDepth) - there(rimBelowGrade),
+      limit: { US: "within ½ in", SI: "within 13 mm" }[system],
       ok: () => atMost(Math.abs(there(coverDepth) - there(rimBelowGrade)), near),
       cure: "It fills from the rim up to finished grade: more heaps up, less leaves the rim bare.",
       place: "CoverDepth",
@@ -162,8 +166,8 @@ export function earthChecks(job: Job, { earth }: Topics): Check[] {
     check({
       label: "Way in for the widest machine",
       needs: [accessWidth, machineWidth],
-      value: () => accessWidth,
-      limit: () => there(machineWidth),
+      value: () => there(accessWidth) - there(machineWidth),
+      limit: "more than 0",
       ok: () => !atMost(there(accessWidth), there(machineWidth)),
       cure: "Take a smaller machine, have a fence opened, or plan hand work.",
       place: "MachineWidth",
@@ -186,8 +190,8 @@ export function earthChecks(job: Job, { earth }: Topics): Check[] {
     check({
       label: "Pit stays above the groundwater",
       needs: [groundwaterDepth, pitDepth],
-      value: () => groundwaterDepth,
-      limit: () => there(pitDepth) + clear,
+      value: () => there(groundwaterDepth) - there(pitDepth),
+      limit: () => clear,
       ok: () => atLeast(there(groundwaterDepth), there(pitDepth) + clear),
       cure: isFlooded()
         ? "Water stands in the pit: raise the basin, or drain the ground and type the depth the drain keeps."

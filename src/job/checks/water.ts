@@ -102,8 +102,8 @@ export function waterChecks(job: Job, { water, drain }: Topics): Check[] {
     check({
       label: "Deepest bed over rough stones (1.9 times)",
       needs: [drain.bedDepthMost, bankHeight],
-      value: () => OVER_STONES * there(drain.bedDepthMost),
-      limit: () => there(bankHeight),
+      value: () => there(bankHeight) - OVER_STONES * there(drain.bedDepthMost),
+      limit: "0 or more",
       ok: () => atMost(OVER_STONES * there(drain.bedDepthMost), there(bankHeight)),
       cure: "Water would leave the banks: raise them, widen the bed or take less flow.",
       place: "BankHeight",
@@ -112,12 +112,12 @@ export function waterChecks(job: Job, { water, drain }: Topics): Check[] {
     check({
       label: "Beds together against the run",
       needs: [bedLengths[0], run],
-      value: () => total(bedLengths),
-      limit: () => 1.1 * there(run),
+      value: () => total(bedLengths) / there(run),
+      limit: () => 1.1,
       ok: () => atMost(total(bedLengths), 1.1 * there(run)),
       cure: "The beds are longer than the run has room for: check the lengths, or the run on Site.",
       place: "BedTable",
-      kind: "length",
+      kind: "share",
       weight: "look",
     }),
     check({

@@ -1,6 +1,6 @@
 import type { Cell, DataValidation, MergeRange, SheetChart, WriteSheet } from "hucre";
 import { isDynamic, toFile } from "../formulaText";
-import { areaAddress } from "../layout/address";
+import { areaAddress, columnLetters } from "../layout/address";
 import type { CellModel, CellValue, ChartModel, NameModel, SheetModel, Validation } from "../model";
 import { lastPrintedColumn, lastPrintedRow, MARGINS, pageScale } from "../layout/paging";
 import { heightsInFile, rowsInFile } from "./openRows";
@@ -63,15 +63,7 @@ export function writerSheet(sheet: SheetModel, names: readonly NameModel[], pape
         : { scale: pageScale(sheet) }),
       horizontalCentered: true,
       margins: MARGINS,
-      // Without a print area a sheet prints down to its last cell, however far a table has grown, where that is printed.
-      ...((isOpen && print.lastRow === undefined) || sheet.hidden
-        ? {}
-        : {
-            printArea: areaAddress(
-              { top: 1, left: 1, bottom: lastPrintedRow(sheet), right: lastPrintedColumn(sheet) },
-              true,
-            ),
-          }),
+      ...(sheet.hidden ? {} : printArea(sheet)),
       ...(print.titleRows ? { printTitlesRow: `$${print.titleRows[0]}:$${print.titleRows[1]}` } : {}),
     },
     headerFooter: {
@@ -83,6 +75,17 @@ export function writerSheet(sheet: SheetModel, names: readonly NameModel[], pape
     rowBreaks: print.breaks.map((row) => row - 1),
     view: { showGridLines: false, ...(color === undefined ? {} : { tabColor: { rgb: color } }) },
   };
+}
+
+/**
+ * What is printed. A table that may grow prints down to the last cell, however far it has grown: without an area, or with whole
+ * columns where something stands right of them.
+ */
+function printArea(sheet: SheetModel): { printArea?: string } {
+  const right = lastPrintedColumn(sheet);
+  if (sheet.openFrom === undefined || sheet.print.lastRow !== undefined)
+    return { printArea: areaAddress({ top: 1, left: 1, bottom: lastPrintedRow(sheet), right }, true) };
+  return right < sheet.widths.length ? { printArea: `$A:$${columnLetters(right)}` } : {};
 }
 
 function cellsOf(

@@ -27,7 +27,6 @@ export function blankInputs(page: Page): CheckSpec[] {
       label: `Inputs still blank on ${page.name}`,
       value: `${blanks}+${wrongs}`,
       limit: 0,
-      ok: `${blanks}+${wrongs}=0`,
       cure: "Fill in what is marked and still blank.",
       cureNow:
         `IF(${wrongs}>0,"No number in: "&${firstOf(wrong)}&". Type one, or use =RILL.QTY.",` +
@@ -40,20 +39,21 @@ export function blankInputs(page: Page): CheckSpec[] {
 
 /** The same where the sheet of facts knows of every one how it stands: needed and unknown, or typed wrong. */
 function factsToFill({ name, job }: Page, first: Ref): CheckSpec {
-  const here = `"${name}: *"`;
+  // The sheet's heading is its name, so that the same formula serves every sheet.
+  const here = `$A$1&": *"`;
+  const there = `"${name}: *"`;
   const count = `COUNTIF(FactMissing,${here})`;
   const typed = (job.inputs.get(first.name ?? "")?.yours ?? first).address.replace(/\$/g, "");
-  const named = `MID(INDEX(FactMissing,MATCH(${here},FactMissing,0)),${name.length + 3},99)`;
+  const named = `MID(INDEX(FactMissing,MATCH(${here},FactMissing,0)),LEN($A$1)+3,99)`;
   return {
     label: `Inputs still blank on ${name}`,
     value: count,
     limit: 0,
-    ok: `${count}=0`,
     cure: "Fill in what is marked and still blank.",
     cureNow: `"See: "&${named}&IF([value]>1," and "&([value]-1)&" more.",".")`,
     fix: first.name ?? first.address.replace(/\$/g, ""),
-    calledNow: `INDEX(FactMissing,MATCH(${here},FactMissing,0))`,
-    fixNow: `IFERROR(INDEX(FactPlaces,MATCH(${here},FactMissing,0)),"${typed}")`,
+    calledNow: `INDEX(FactMissing,MATCH(${there},FactMissing,0))`,
+    fixNow: `IFERROR(INDEX(FactPlaces,MATCH(${there},FactMissing,0)),"${typed}")`,
     kind: "count",
   };
 }

@@ -4,12 +4,13 @@ import { formatOf } from "./formats";
 import { originOf } from "./forms";
 import type { CheckSpec } from "./job";
 import type { Page } from "./page";
-import { VERDICT, cure, guarded, verdict } from "./verdict";
+import { BEHIND, CHECK_COLUMN, VERDICT, behind, cure, guarded, limitFormat, verdicts } from "./verdict";
 
 /** Lays out the sheet's checks as one block and hands them to Start. */
 export function addChecks(page: Page, checks: readonly CheckSpec[]): void {
   if (checks.length === 0) return;
   const across = page.lastColumn - 5;
+  const apart = page.lastColumn + 1;
   const titles = ["Check", "Value", "Unit", "Limit", "Verdict", "What to do"];
   titles.forEach((title, index) =>
     page.put(page.row, index + 1, {
@@ -19,53 +20,56 @@ export function addChecks(page: Page, checks: readonly CheckSpec[]): void {
       ...(index === 5 ? { across } : {}),
     }),
   );
+  BEHIND.forEach(([value, width], index) => {
+    page.put(page.row, apart + index, { value, style: "unit", look: { wrap: false } });
+    page.besidePaper.set(apart + index, width);
+  });
   page.row++;
   const first = page.row;
   for (const check of checks) {
     layOut(page, check, across);
+    behind(check).forEach((held, index) => {
+      const isFormula = typeof held === "string" && held.startsWith("=");
+      const filled = isFormula ? { formula: held } : held === "" ? {} : { value: held };
+      page.put(page.row, apart + index, { ...filled, style: "unit", look: { wrap: false } });
+    });
     page.row++;
   }
-  markVerdicts(page, { top: first, left: 5, bottom: page.row - 1, right: 5 });
+  const { verdict } = CHECK_COLUMN;
+  const anchor = page.sheet.rows.get(first)?.get(verdict);
+  if (anchor) {
+    anchor.formula = verdicts(first, page.row - 1, apart);
+    anchor.spill = { rows: checks.length, columns: 1 };
+  }
+  markVerdicts(page, { top: first, left: verdict, bottom: page.row - 1, right: verdict });
 }
 
 function layOut(page: Page, check: CheckSpec, across: number): void {
   const { row, job } = page;
   const kind = check.kind ?? "number";
-  const unit = check.unit ?? page.unitOf(kind);
-  const format = formatOf(kind, job.system);
+  const unit = check.unit ?? `${page.unitOf(kind)} ${check.over ?? ""}`.trim();
   const origin = originOf(page, check.label, check.source);
   page.fitHeight(row, check.label, page.charactersAcross(1, 1));
   page.put(row, 1, { value: check.label, style: "label" });
-  page.put(row, 2, {
-    formula: guarded(check, bare(check.value), '""', "error"),
+  page.put(row, CHECK_COLUMN.value, {
+    formula: guarded(check, bare(check.value)),
     style: "result",
-    look: { format },
+    look: { format: formatOf(kind, job.system) },
     ...(check.unit === undefined ? { kind } : {}),
     origin,
   });
   page.put(row, 3, unit.startsWith("=") ? { formula: unit, style: "unit" } : { value: unit, style: "unit" });
-  page.put(row, 4, {
-    ...(typeof check.limit === "number"
-      ? { value: check.limit }
-      : check.limit.startsWith("=")
-        ? { formula: guarded(check, bare(check.limit), '""', "error") }
-        : { value: check.limit }),
+  page.put(row, CHECK_COLUMN.limit, {
+    ...(typeof check.limit === "number" ? { value: check.limit } : { formula: guarded(check, bare(check.limit)) }),
     style: "resultText",
-    look: { format, align: "right" },
+    look: { format: limitFormat(check, job), align: "right" },
     ...(check.unit === undefined && typeof check.limit !== "number" ? { kind } : {}),
     origin,
   });
-  if (typeof check.limit === "string" && !check.limit.startsWith("="))
-    page.fitHeight(row, check.limit, page.charactersAcross(4, 1));
-  page.put(row, 5, {
-    formula: verdict(check, row),
-    style: "resultText",
-    look: { bold: true, indent: 1 },
-    origin: { ...origin, judges: true },
-  });
+  page.put(row, CHECK_COLUMN.verdict, { style: "resultText", look: { bold: true, indent: 1 } });
   const said = cure(check, row);
-  page.fitHeight(row, check.cure, page.charactersAcross(6, across));
-  page.put(row, 6, {
+  page.fitHeight(row, check.cure, page.charactersAcross(CHECK_COLUMN.cure, across));
+  page.put(row, CHECK_COLUMN.cure, {
     ...(said === undefined ? { value: check.cure } : { formula: said }),
     style: "remark",
     across,

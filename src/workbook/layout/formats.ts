@@ -2,7 +2,7 @@ import { unitLabel, type Measure } from "../../calc/quantity/measures";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 
 /** What a number is: a measure with a unit of the system, or one of the kinds every system shares. */
-export type Kind = Measure | "money" | "share" | "count" | "number" | "factor" | "text" | "date" | "hours";
+export type Kind = Measure | "money" | "share" | "count" | "number" | "factor" | "text" | "date" | "hours" | "answer";
 
 /** Money has a form of its own, so that it can be told from other numbers where a currency has no cents. */
 export const MONEY_FORMAT = "#,##0.00;-#,##0.00";
@@ -31,6 +31,7 @@ const FORMATS: Readonly<Record<Kind, string | Readonly<Record<UnitSystem, string
   hours: "#,##0.0",
   text: "@",
   date: "yyyy-mm-dd",
+  answer: '[=1]"yes";[=2]"not needed";"no"',
 };
 
 /** Number format that suits a kind in a system. */
@@ -46,6 +47,7 @@ const UNITLESS: Readonly<Record<string, string>> = {
   factor: "",
   text: "",
   date: "",
+  answer: "",
   hours: "h",
 };
 

@@ -23,7 +23,7 @@
  *       const parts = s.spill({ name: "TdhParts", header: "function", rows: 10, needs: ["DesignFlow"],
  *         formula: "=RILL.TDHTABLE(DesignFlow,StaticLift,RouteTable,,Units)",
  *         columns: [{ kind: "text" }, { kind: "head" }, { kind: "share" }, { kind: "speed" }, { kind: "text" }] });
- *       s.check({ label: "Water speed in the pipe", value: "=PipeSpeed", limit: job.pick({ US: 5, SI: 1.5 }), ok: "PipeSpeed<=5",
+ *       s.check({ label: "Water speed in the pipe", value: "=PipeSpeed", sign: "at most", limit: job.pick({ US: 5, SI: 1.5 }),
  *         cure: "Choose a wider pipe.", fix: "RouteTable", kind: "speed", needs: ["PipeSpeed"] });
  *       s.takeoff({ code: "PIPE", description: "Pressure pipe", unit: "ft", quantity: "=PipeTotalLength", category: "Pipe" });
  *       s.rate({ code: "PIPE", description: "Pressure pipe, 2 in", unit: "ft", category: "Pipe", supplier: "Yard (demo)", price: { US: 3.1, SI: 5.4 } });
@@ -72,7 +72,7 @@ export {
 } from "./job";
 export type { ChartSpec } from "./charts";
 export { markVerdicts } from "./checks";
-export { CHECK_COLUMN, VERDICT } from "./verdict";
+export { CHECK_COLUMN, limitFormat, VERDICT } from "./verdict";
 export type { Kind } from "./formats";
 export { SheetLayout } from "./sheetLayout";
 export type { TableRef } from "./tableRef";

@@ -11,8 +11,12 @@ import type { TableRef } from "./tableRef";
 /** A value for the US workbook and one for the SI workbook, or one for both. */
 export type Both<T> = T | { readonly US: T; readonly SI: T };
 
+/** How a value must stand to its limit. */
+export type Sign = "at most" | "at least" | "less than" | "more than";
+
 /**
- * A check: a mistake this workbook catches. It is laid out at the end of its own sheet and listed on Start.
+ * A check: a mistake this workbook catches. It is laid out at the end of its own sheet and listed on Start. All is well while
+ * the value keeps to the limit; a value "to spare" has 0 as its limit, and what is asked with yes or no is of the kind "answer".
  * Formulas are without error handling: the layout says "to fill" while `needs` are blank and "ERROR" where one fails.
  */
 export interface CheckSpec {
@@ -20,10 +24,14 @@ export interface CheckSpec {
   readonly label: string;
   /** Formula of the value looked at. */
   readonly value: string;
-  /** Formula or plain text of the limit: "at most 5 ft/s". */
+  /** How the value must stand to the limit: "at most" if left out. */
+  readonly sign?: Sign;
+  /** The limit: a number wherever it is one, else the formula of a number, or of "not known". */
   readonly limit: string | number;
-  /** Formula that is TRUE when all is well; where it compares `value` with the limit, write both alike: "Flow<=100". */
-  readonly ok: string;
+  /** The value may not be less than this either, where the limit is the most it may be. */
+  readonly least?: number;
+  /** What stands in the cell of a number in place of sign and limit: "within ⅛ in". */
+  readonly words?: string;
   /** What value and limit rest on, as of a result. */
   readonly source?: Both<string>;
   /** What to do, in one sentence. */
@@ -45,10 +53,14 @@ export interface CheckSpec {
   readonly calledNow?: string;
   readonly kind?: Kind;
   readonly unit?: string;
+  /** What is said of the value behind its unit: "spare". */
+  readonly over?: string;
   /** "stop" says FIX, "look" (a rule of thumb) says LOOK. */
   readonly weight?: "stop" | "look";
   /** Formula under which a look that fails is no rule of thumb any more, and says FIX. */
   readonly stopIf?: string;
+  /** A look that says FIX wherever its limit is known. */
+  readonly stopOnceKnown?: true;
   /** Names of number cells or ranges without which there is nothing to check. */
   readonly needs?: readonly string[];
 }

@@ -56,6 +56,9 @@ export class Page {
     };
   }
 
+  /** Widths of columns right of what is printed. */
+  readonly besidePaper = new Map<number, number>();
+
   /** Set while something is to stand beside what is laid out. */
   protected blockEnd: number | undefined;
 

@@ -7,7 +7,7 @@ import type { InputSpec } from "./inputSpec";
 import { addInput } from "./inputs";
 import type { CheckSpec, Job, RateLine, TakeoffLine } from "./job";
 import { Page } from "./page";
-import { pageBreaks } from "./paging";
+import { lastPrintedColumn, pageBreaks } from "./paging";
 import { addSignposts, columnsFor } from "./signposts";
 import { addSpill, type SpillRef, type SpillSpec } from "./spills";
 import { STYLE } from "./style";
@@ -208,9 +208,17 @@ export class SheetLayout extends Page {
     addChecks(this, checks);
   }
 
+  /** Columns beside the paper get their widths once all is laid out: what spans the page ends where it did. */
+  private addBesidePaper(): void {
+    if (this.besidePaper.size === 0) return;
+    this.sheet.print = { ...this.sheet.print, lastColumn: lastPrintedColumn(this.sheet) };
+    for (const [column, width] of this.besidePaper) this.sheet.widths[column - 1] ??= width;
+  }
+
   /** Lays out the checks where that is still to do, and plans the pages. The builder of the workbook calls it. */
   finish(): void {
     if (!this.checked) this.checksHere();
+    this.addBesidePaper();
     this.sheet.print = { ...this.sheet.print, breaks: pageBreaks(this.sheet, this.sectionRows) };
   }
 }

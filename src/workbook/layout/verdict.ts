@@ -1,6 +1,7 @@
-import { cellAddress } from "./address";
+import { areaAddress, cellAddress } from "./address";
 import { anyBlank, bare } from "./conditions";
-import type { CheckSpec } from "./job";
+import { formatOf } from "./formats";
+import type { CheckSpec, Job, Sign } from "./job";
 
 /** Words of the verdicts; Start counts them, the pane reads them. */
 export const VERDICT = { ok: "OK", fix: "FIX", look: "LOOK", blank: "to fill", error: "ERROR" } as const;
@@ -8,37 +9,68 @@ export const VERDICT = { ok: "OK", fix: "FIX", look: "LOOK", blank: "to fill", e
 /** Where a check stands in its row, on its own sheet. */
 export const CHECK_COLUMN = { value: 2, limit: 4, verdict: 5, cure: 6 } as const;
 
+/** Columns right of the checks, on the screen alone, that their verdicts read; with their widths. */
+export const BEHIND = [
+  ["Sign", 6],
+  ["Least", 8],
+  ["Else", 7],
+] as const;
+
+/** A limit that nobody knows yet; no value keeps to it, and none is called wrong for it. */
+const UNKNOWN_LIMIT = "not known";
+
+/** Which ways a value may stand to its limit. */
+const SIGNS: Readonly<Record<Sign, string>> = { "at most": "<=", "at least": ">=", "less than": "<", "more than": ">" };
+
+/** The same as a limit's cell says it: a number does not wrap, and columns are narrow. */
+const IN_SHORT: Readonly<Record<Sign, string>> = {
+  "at most": "max",
+  "at least": "min",
+  "less than": "under",
+  "more than": "over",
+};
+
 /** A formula that stays blank while what the check needs is, and says so in one word where it fails. */
-export function guarded({ needs }: CheckSpec, otherwise: string, instead: string, failed: string): string {
+export function guarded({ needs }: CheckSpec, otherwise: string): string {
   return needs && needs.length > 0
-    ? `=IFERROR(IF(${anyBlank(needs)},${instead},${otherwise}),"${failed}")`
-    : `=IFERROR(${otherwise},"${failed}")`;
+    ? `=IFERROR(IF(${anyBlank(needs)},"",${otherwise}),"error")`
+    : `=IFERROR(${otherwise},"error")`;
 }
 
-/**
- * The verdict of a check. Where all is well while the value keeps to the limit, as most checks have it, the two cells of the
- * row are compared: what they hold decides, and the same formula serves every such check.
- */
-export function verdict(check: CheckSpec, row: number): string {
-  const stop = `"${VERDICT.fix}"`;
-  const look = `"${VERDICT.look}"`;
-  const bad = check.weight !== "look" ? stop : check.stopIf ? `IF(${bare(check.stopIf)},${stop},${look})` : look;
-  const compared = comparison(check, row);
-  if (compared === undefined)
-    return guarded(check, `IF(${bare(check.ok)},"${VERDICT.ok}",${bad})`, `"${VERDICT.blank}"`, VERDICT.error);
-  const value = cellAddress(row, CHECK_COLUMN.value);
-  return `=IF(${value}="","${VERDICT.blank}",IF(${compared.known},IF(${compared.keeps},"${VERDICT.ok}",${bad}),"${VERDICT.error}"))`;
+/** What the verdict of a check reads beside value and limit: the sign, the least, and the verdict where the value does not keep to them. */
+export function behind({ sign = "at most", least, weight, stopIf, stopOnceKnown }: CheckSpec): (string | number)[] {
+  const bad =
+    weight !== "look" || stopOnceKnown
+      ? VERDICT.fix
+      : stopIf === undefined
+        ? VERDICT.look
+        : `=IFERROR(IF(${bare(stopIf)},"${VERDICT.fix}","${VERDICT.look}"),"${VERDICT.fix}")`;
+  return [SIGNS[sign], least ?? "", bad];
 }
 
-/** Whether both numbers are there, and whether the value keeps to the limit; nothing where `ok` asks something else. */
-function comparison({ value, limit, ok }: CheckSpec, row: number): { known: string; keeps: string } | undefined {
-  const asked = bare(value);
-  const [, sign, number = ""] = (ok.startsWith(asked) && /^(<=|>=|<|>|=)(.+)$/.exec(ok.slice(asked.length))) || [];
-  if (sign === undefined) return undefined;
-  const [at, to] = [cellAddress(row, CHECK_COLUMN.value), cellAddress(row, CHECK_COLUMN.limit)];
-  if (number === bare(String(limit)) && (typeof limit === "number" || limit.startsWith("=")))
-    return { known: `COUNT(${at},${to})=2`, keeps: `${at}${sign}${to}` };
-  return Number.isFinite(Number(number)) ? { known: `ISNUMBER(${at})`, keeps: `${at}${sign}${number}` } : undefined;
+/** The verdicts of all checks between two rows, as one formula; `first` is the column of the first thing they read behind. */
+export function verdicts(top: number, bottom: number, first: number): string {
+  const down = (column: number): string => areaAddress({ top, left: column, bottom, right: column });
+  const [value, limit] = [down(CHECK_COLUMN.value), down(CHECK_COLUMN.limit)];
+  const [signs, least, bad] = [down(first), down(first + 1), down(first + 2)];
+  const keeps = `ISNUMBER(FIND(MID("<=>",2+(${value}>${limit})-(${value}<${limit}),1),${signs}))*((${least}="")+(${value}>=${least})>0)`;
+  const unknown = `IF(${limit}="${UNKNOWN_LIMIT}","${VERDICT.look}","${VERDICT.error}")`;
+  return `=IF(${value}="","${VERDICT.blank}",IF(ISNUMBER(${value}),IF(ISNUMBER(${limit}),IF(${keeps},"${VERDICT.ok}",${bad}),${unknown}),"${VERDICT.error}"))`;
+}
+
+/** How the limit shows: with its sign in front, or as the words that stand for it. */
+export function limitFormat({ kind = "number", limit, sign = "at most", words }: CheckSpec, { system }: Job): string {
+  const format = formatOf(kind, system);
+  const said = words ?? saidOf(kind, sign, limit);
+  if (said !== undefined) return `"${said}"`;
+  // Amounts keep the form by which the currency finds them.
+  return kind === "money" ? format : `"${IN_SHORT[sign]} "${format}`;
+}
+
+function saidOf(kind: string, sign: Sign, limit: string | number): string | undefined {
+  if (kind === "answer") return "yes";
+  if (limit !== 0) return undefined;
+  return { "at most": "none", "at least": "0 or more", "more than": "more than 0", "less than": "less than 0" }[sign];
 }
 
 /** The words of what to do, where they follow how things stand: those of the check itself while nothing has to be done. */

@@ -110,7 +110,6 @@ function checks(s: SheetLayout): void {
     label: "Money at stake",
     value: "=ReconciledAtStake",
     limit: 0,
-    ok: "ReconciledAtStake=0",
     cure: "Settle the lines marked Query with the supplier before paying.",
     fix: "Reconciled",
     kind: "money",
@@ -121,7 +120,6 @@ function checks(s: SheetLayout): void {
     label: "Billed over ordered",
     value: "=MAX(0,ROUND(ReconciledBilled-ReconciledOrdered,MoneyDigits))",
     limit: 0,
-    ok: "ROUND(ReconciledBilled-ReconciledOrdered,MoneyDigits)<=0",
     cure: "Invoices ask for more than was ordered in all: look for freight, price and quantity among the verdicts.",
     fix: "Reconciled",
     kind: "money",
@@ -133,7 +131,6 @@ function checks(s: SheetLayout): void {
     label: "Rows that could not be read",
     value: `=${unread}`,
     limit: 0,
-    ok: `${unread}=0`,
     cure: "Fix the rows that their lines here name; no sum has them.",
     fix: "Reconciled",
     kind: "count",
@@ -141,13 +138,13 @@ function checks(s: SheetLayout): void {
   });
   s.check({
     label: "Room for every line",
-    value: `=COUNTIF(ReconciledOrders,"${GRAND_TOTAL}")`,
+    value: `=N(COUNTIF(ReconciledOrders,"${GRAND_TOTAL}")=1)`,
+    sign: "at least",
     limit: 1,
-    ok: `COUNTIF(ReconciledOrders,"${GRAND_TOTAL}")=1`,
     cure: `More than ${MOST_ROWS} lines and totals: use RILL.RECONCILE on a sheet of your own.`,
     cureNow: `IF(ISERROR(ReconciledHead),"The table could not be made: point at the error in its first cell to read why.","More than ${MOST_ROWS} lines and totals: use RILL.RECONCILE on a sheet of your own.")`,
     fix: "Reconciled",
-    kind: "count",
+    kind: "answer",
     needs: ["OrderQuantities"],
   });
 }

@@ -24,6 +24,11 @@ it("takes print area, titles, paper and margins from the file", () => {
   expect([...plan.breaks]).toEqual([20]);
 });
 
+it("prints whole columns as far down as they are filled", () => {
+  const plan = planPages({ name: "Own", pageSetup: { printArea: "Own!$B:$C" } }, filled, () => ({ wide: 1, high: 1 }));
+  expect(plan.area).toEqual({ top: 0, left: 1, bottom: 9, right: 2 });
+});
+
 it("makes a sheet as small as its page asks, and never wider than it", () => {
   const scaleOf = (pageSetup: object, wide: number, high: number): number =>
     planPages({ name: "Own", pageSetup: { margins, ...pageSetup } }, filled, () => ({ wide, high })).scale;

@@ -58,7 +58,7 @@ describe("the sources of the workbook's formulas", () => {
         build(s) {
           s.title("Small", "A check.");
           s.input({ name: "Fall", label: "Fall", kind: "length", demo: 1, min: 0, max: 9, message: "A number." });
-          s.check({ label: "Steep", value: "Fall", limit: 4, ok: "Fall<=4", cure: "Less.", fix: "Fall", ...source });
+          s.check({ label: "Steep", value: "Fall", limit: 4, cure: "Less.", fix: "Fall", ...source });
         },
       });
     const [missing] = unsourced(originsOf(assemble([sheet({})], "US", "demo")));

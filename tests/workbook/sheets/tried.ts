@@ -16,10 +16,14 @@ export type Typed = Readonly<Record<string, CellValue | readonly (readonly (Cell
 
 /** The verdict of the check on some sheets whose label begins so. */
 export function verdictIn(sheets: readonly SheetModel[], label: string): unknown {
-  for (const cells of sheets.flatMap(({ rows }) => [...rows.values()])) {
-    if (String(cells.get(1)?.value).startsWith(label) && cells.get(5)?.formula?.includes("OK")) {
-      return cells.get(5)?.result;
-    }
+  for (const { rows } of sheets) {
+    // One formula gives the verdicts of a sheet, from its first check down.
+    const [first, found] = [...rows].find(([, cells]) => cells.get(5)?.formula?.includes('"OK"')) ?? [];
+    const result = found?.get(5)?.result;
+    const verdicts = Array.isArray(result) ? result : [[result]];
+    for (const [row, cells] of rows)
+      if (first !== undefined && row >= first && row < first + verdicts.length)
+        if (String(cells.get(1)?.value).startsWith(label)) return verdicts[row - first]?.[0];
   }
   throw new Error(`${sheets.map(({ name }) => name).join(", ")}: no check "${label}"`);
 }

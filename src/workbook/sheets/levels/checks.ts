@@ -7,7 +7,6 @@ export function checks(s: SheetLayout, job: Job): void {
     label: "Points above the line of sight",
     value: `=${todo("above")}`,
     limit: 0,
-    ok: `${todo("above")}=0`,
     cure: "Set the instrument up higher and change the backsight, or set these points from the string.",
     fix: "Backsight",
     kind: "count",
@@ -18,20 +17,20 @@ export function checks(s: SheetLayout, job: Job): void {
     label: "Points off grade",
     value: `=${todo("cut")}+${todo("fill")}`,
     limit: 0,
-    ok: `${todo("cut")}+${todo("fill")}=0`,
     cure: "Cut or fill as the last column says, then read again.",
     fix: "SetoutReadings",
     kind: "count",
     weight: "look",
     needs: ["PointsTold", "ReadingsTaken"],
   });
-  const landing = "TopLipLevel-SUM(Drops)-GradeLevel";
+  const near = job.pick({ US: 0.25, SI: 0.08 });
   s.check({
     label: "The last drop lands at the basin's grade",
     source: "common practice, no source",
-    value: `=${landing}`,
-    limit: job.system === "US" ? "within 0.25 ft" : "within 0.08 m",
-    ok: `ABS(${landing})<=${job.pick({ US: 0.25, SI: 0.08 })}`,
+    value: "=TopLipLevel-SUM(Drops)-GradeLevel",
+    limit: near,
+    least: -near,
+    words: job.pick({ US: "±0.25 ft", SI: "±0.08 m" }),
     cure: "Drops, top lip and finished grade do not agree: change the drops on Water, or the levels on Site.",
     fix: "Drops",
     kind: "length",

@@ -2,10 +2,9 @@ import type { Job, SheetLayout } from "../../layout";
 
 export function checks(s: SheetLayout, job: Job): void {
   s.check({
-    label: "Pieces wider than every roll",
-    value: '=COUNTIF(PieceFits,"needs a seam")',
-    limit: "none without a seam",
-    ok: 'OR(COUNT(SeamLap)=1,COUNTIF(PieceFits,"needs a seam")=0)',
+    label: "Pieces wider than every roll, no seam allowed",
+    value: '=IF(COUNT(SeamLap)=1,0,COUNTIF(PieceFits,"needs a seam"))',
+    limit: 0,
     cure: "Buy a wider roll, or allow a seam by giving its lap.",
     fix: "LinerRolls",
     kind: "count",
@@ -16,7 +15,6 @@ export function checks(s: SheetLayout, job: Job): void {
     source: "common practice, no source",
     value: "=LinerWasteShare",
     limit: 0.25,
-    ok: "LinerWasteShare<=0.25",
     cure: "Look for another roll width, or join small skirts out of the rest (rule of thumb).",
     fix: "LinerRolls",
     kind: "share",
@@ -26,8 +24,8 @@ export function checks(s: SheetLayout, job: Job): void {
   s.check({
     label: "Fabric under the liner",
     value: "=FabricUnder",
-    limit: "at least 1",
-    ok: "FabricUnder>=1",
+    sign: "at least",
+    limit: 1,
     cure: "Lay at least one layer of fabric under the liner (rule of thumb).",
     fix: "FabricUnder",
     kind: "count",
@@ -38,8 +36,8 @@ export function checks(s: SheetLayout, job: Job): void {
     label: "Thickness of the liner",
     source: "common practice, no source",
     value: "=LinerThickness",
-    limit: job.pick({ US: "at least 45 mil", SI: "at least 1.1 mm" }),
-    ok: `LinerThickness>=${job.pick({ US: 45, SI: 1.1 })}`,
+    sign: "at least",
+    limit: job.pick({ US: 45, SI: 1.1 }),
     cure: job.pick({
       US: "45 mil EPDM is the usual liner under stone (rule of thumb).",
       SI: "1.15 mm EPDM is the usual liner under stone (rule of thumb).",
@@ -54,8 +52,7 @@ export function checks(s: SheetLayout, job: Job): void {
     label: "People to carry a piece",
     source: "common practice, no source",
     value: "=LinerCarriers",
-    limit: "at most 4",
-    ok: "LinerCarriers<=4",
+    limit: 4,
     cure: "Plan for a machine or more people, or unroll the piece where it is used.",
     fix: "LinerPieces",
     kind: "count",

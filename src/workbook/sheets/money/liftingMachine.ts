@@ -89,7 +89,8 @@ export const STONE_MACHINE_RATE =
 /** The check that says so where none fits; it stands where the stone is chosen. */
 export const STONE_MACHINE_CHECK = {
   value: "=HeaviestStone",
-  limit: `=IF(COUNT(MachineRanks)>0,INDEX(MachineLifts,${CHOSEN}),IF(COUNT(MachineLift)=0,"not known",MachineLift))`,
-  ok: "OR(COUNT(MachineRanks)>0,HeaviestStone<=MAX(HandLimit,N(MachineLift)))",
-  stopIf: "COUNT(MachineLift,MachineLifts)>0",
+  limit:
+    `=IF(COUNT(MachineRanks)>0,INDEX(MachineLifts,${CHOSEN}),IF(AND(COUNT(MachineLift,MachineLifts)=0,HeaviestStone>HandLimit),` +
+    `"not known",MAX(HandLimit,N(MachineLift))))`,
+  stopOnceKnown: true,
 } as const;

@@ -1,4 +1,4 @@
-import { CHECK_COLUMN, markVerdicts, type Job, type PlacedCheck, type SheetLayout } from "../../layout";
+import { CHECK_COLUMN, limitFormat, markVerdicts, type Job, type PlacedCheck, type SheetLayout } from "../../layout";
 import { areaAddress, cellAddress, Ref } from "../../layout/address";
 import { formatOf } from "../../layout/formats";
 import { fillDown } from "../money/cells";
@@ -41,10 +41,7 @@ function checkRow(s: SheetLayout, job: Job, check: PlacedCheck): void {
   s.put(row, 1, { value: check.label, style: "label" });
   s.put(row, 2, { style: "result", look: { format } });
   s.put(row, 3, { style: "unit" });
-  s.put(row, 4, { style: "resultText", look: { format, align: "right" } });
-  if (typeof check.limit === "string" && !check.limit.startsWith("=")) {
-    s.fitHeight(row, check.limit, s.charactersAcross(4, 1));
-  }
+  s.put(row, 4, { style: "resultText", look: { format: limitFormat(check, job), align: "right" } });
   s.put(row, WEIGHT_COLUMN, { value: check.weight ?? "stop", style: "unit" });
   s.put(row, VERDICT_COLUMN, { style: "resultText", look: { bold: true, align: "center" } });
   const where = inShort(job.called.get(check.fix) ?? check.fix);
