@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { placeOf } from "../../../src/workbook/reckoning/places";
+import { placeOf, tablePlaces } from "../../../src/workbook/reckoning/places";
 import { FACTS } from "../../../src/job/facts";
 import { TASKS } from "../../../src/workbook/sheets/labor/tasks";
 import { demoOf, reckonBoth } from "../../job/agreement/workbooks";
@@ -60,6 +60,10 @@ it("takes more hours for wider pipe and heavier lip stones, and none for a size 
   expect(plain.lips).toBeCloseTo(6.44, 9);
   // (4 × 1 + 31 × 1.25) / 35 = 1.2214 times that.
   expect(tried([[second, 4]]).pipe).toBeCloseTo(5.407875, 9);
+  // No pipe at all has no mean to take, and counts as the usual size.
+  const length = tablePlaces(FACTS.route, book.names).find(({ key }) => key === "length");
+  const none = new Map([0, 1].map((row) => [length?.cell(row) ?? "", ""] as const));
+  expect(book.recalculate(none).named("PipeSizeTimes")).toEqual([[1]]);
   const beyond = tried([[second, 10]]);
   expect(beyond.pipe).toBe("");
   expect(beyond.standing).toContain("labor");

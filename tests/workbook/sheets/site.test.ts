@@ -22,6 +22,20 @@ describe("Site", () => {
     expect((await demo("US", {})).verdict("Site", "Slope")).toBe("OK");
   });
 
+  it("leads to the cell of a check that has no name by its address", async () => {
+    const small = defineSheet({
+      name: "Small",
+      order: 4,
+      build(s) {
+        s.title("Small", "A check.");
+        s.check({ label: "Steep", value: "=FallTyped", limit: 0, cure: "Less.", fix: "Small!B9" });
+      },
+    });
+    const one = await Tried.of([start, site, small], "US", "demo", {});
+    const rows = [1, 2, 3, 4].map((row) => [1, 6].map((column) => one.value("Checks", row, column)));
+    expect(rows).toContainEqual(["Steep", "Small!B9"]);
+  });
+
   it("asks for more drops where one would be tall", async () => {
     // 2.75 ft in one drop is more than 2 ft; 0.95 m in one is more than 0.6 m, in two 0.475 m.
     expect((await demo("US", { DropCount: 1 })).verdict("Site", "Fall of one drop")).toBe("LOOK");
