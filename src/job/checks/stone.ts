@@ -137,7 +137,7 @@ export function stoneChecks(job: Job, { water, stone, labor }: Topics): Check[] 
       weight: "look",
     }),
     check({
-      label: "Gravel over the basin's rim, against grade",
+      label: "Gravel over the basin, to grade",
       needs: [coverDepth, rimBelowGrade],
       value: () => there(coverDepth) - there(rimBelowGrade),
       limit: { US: "within ½ in", SI: "within 13 mm" }[system],

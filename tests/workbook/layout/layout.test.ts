@@ -222,7 +222,6 @@ describe("a check", () => {
     label: "Flow",
     value: "Flow",
     limit: 100,
-    ok: "Flow<=100",
     cure: "Lower the flow.",
     fix: "Flow",
     kind: "flow",
@@ -241,7 +240,46 @@ describe("a check", () => {
     expect(await verdict(101)).toBe("FIX");
     expect(await verdict(101, { weight: "look" })).toBe("LOOK");
     expect(await verdict(undefined)).toBe("to fill");
-    expect(await verdict(99, { ok: "1/0>1" })).toBe("ERROR");
+    expect(await verdict(99, { value: "Flow/0" })).toBe("ERROR");
+    expect(await verdict(99, { limit: "=1/0" })).toBe("ERROR");
+    expect(await verdict(99, { limit: '=""' })).toBe("ERROR");
+  });
+
+  it("judges a whole sheet at once, each row by its own sign, least and weight", async () => {
+    const rows: readonly (readonly [value: string, more: object, verdict: string])[] = [
+      ["100", {}, "OK"],
+      ["100", { sign: "at least" }, "OK"],
+      ["99", { sign: "at least" }, "FIX"],
+      ["100", { sign: "less than" }, "FIX"],
+      ["99", { sign: "less than" }, "OK"],
+      ["100", { sign: "more than", weight: "look" }, "LOOK"],
+      ["101", { sign: "more than" }, "OK"],
+      ["-100", { least: -100 }, "OK"],
+      ["-101", { least: -100 }, "FIX"],
+      ["101", { least: -100 }, "FIX"],
+      ["-1", { limit: 0, least: 0 }, "FIX"],
+      ["Flow/0", { weight: "look" }, "ERROR"],
+      ["101", { weight: "look", stopIf: "1>0" }, "FIX"],
+      ["101", { weight: "look", stopIf: "1<0" }, "LOOK"],
+      // What cannot be told is no rule of thumb.
+      ["101", { weight: "look", stopIf: "1/0>1" }, "FIX"],
+      ["101", { weight: "look", stopOnceKnown: true }, "FIX"],
+      ["101", { weight: "look", stopOnceKnown: true, limit: '="not known"' }, "LOOK"],
+      ["Flow/0", { weight: "look", stopOnceKnown: true, limit: '="not known"' }, "ERROR"],
+      ["Blank", { needs: ["Blank"] }, "to fill"],
+    ];
+    const { model } = laidOut((s) => {
+      s.input({ ...flow, usual: 1 });
+      s.input({ ...flow, name: "Blank", label: "Blank", optional: true });
+      rows.forEach(([value, more]) => s.check({ ...check, value, ...more }));
+    });
+    const found = [...(await calculate(model)).results].flatMap(([cell, result]) =>
+      cell.startsWith("Try!E") && Array.isArray(result) ? result.map(([verdict]) => verdict) : [],
+    );
+    // The first row is the sheet's own, of blank inputs.
+    expect(found.slice(1).map((verdict, index) => [...(rows[index]?.slice(0, 2) ?? []), verdict])).toEqual(
+      rows.map((row) => [...row]),
+    );
   });
 });
 

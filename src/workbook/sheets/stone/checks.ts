@@ -43,7 +43,7 @@ export function checks(s: SheetLayout, job: Job): void {
   });
   const near = job.pick({ US: { most: 0.5, words: "within ½ in" }, SI: { most: 13, words: "within 13 mm" } });
   s.check({
-    label: "Gravel over the basin's rim, against grade",
+    label: "Gravel over the basin, to grade",
     source: "by definition: gravel ends at finished grade; to half an inch: common practice, no source",
     value: "=CoverDepth-RimBelowGrade",
     limit: near.most,
