@@ -1,10 +1,12 @@
 import type { Draft } from "../job/draft/draft";
 import { about, money, tape } from "../job/draft/words";
 import { FACTS, type FactKey, type Job } from "../job/facts";
+import type { HowComplete } from "../job/facts/complete";
 import type { NumberFact } from "../job/facts/fact";
 import { fromSi, unitOf } from "../job/facts/units";
 import type { Understood } from "../job/notes/readNotes";
 import type { PriceRange } from "../job/range/range";
+import type { FactState } from "../job/facts/standing";
 import { known } from "../job/reckoned";
 
 /** A draft with what it was made from, ready to be shown. */
@@ -17,6 +19,7 @@ export interface Drafted {
   readonly problems: readonly string[];
   /** The prices were made up for this tool. */
   readonly invented: readonly string[];
+  readonly complete: HowComplete;
 }
 
 /** Facts whose reasons are the design; the others are how it is calculated. */
@@ -66,6 +69,7 @@ export function draftText(drafted: Drafted): string {
     `  ${priceLine(drafted)}`,
     ...(invented.length > 0 ? [`  Invented in the book: ${invented.join(", ")}. Sign nothing on them.`] : []),
   ]);
+  blocks.push(["How complete", `  ${completeLine(drafted.complete)}`]);
   blocks.push(["At a glance", ...glance(draft, system).map(([label, value]) => `  ${label.padEnd(8)}${value}`)]);
   const reasons = SHOWN.flatMap((key) => {
     const fact = draft.facts.get(key);
@@ -96,6 +100,23 @@ function priceLine({ draft, range }: Drafted): string {
   const { priceless, trials } = range;
   const left = priceless === 0 ? "" : `; ${priceless} of ${trials} trial designs came to no price and were left out`;
   return `${likely ?? ""}, four times in five between ${low ?? ""} and ${high ?? ""}${left}`;
+}
+
+/** In the words of the sheet that lists every fact. */
+const STATE_WORDS: readonly (readonly [state: FactState, words: string])[] = [
+  ["yours", "typed for this job"],
+  ["company", "your company's"],
+  ["assumed", "assumed"],
+  ["invented", "invented"],
+  ["unknown", "needed and unknown"],
+  ["wrong", "wrong"],
+];
+
+function completeLine(complete: HowComplete): string {
+  const counts = STATE_WORDS.flatMap(([state, words]) =>
+    complete[state] === 0 ? [] : [`${complete[state]} ${words}`],
+  );
+  return `Facts: ${counts.join(", ")}.`;
 }
 
 function nextLine(
@@ -154,7 +175,7 @@ function plain({ kind }: NumberFact, held: number, system: Job["system"]): strin
 }
 
 /** The draft as JSON: numbers in SI. */
-export function draftJson({ draft, range, typed, understood, problems, invented }: Drafted): object {
+export function draftJson({ draft, range, typed, understood, problems, invented, complete }: Drafted): object {
   return {
     units: typed.system,
     answers: said(typed),
@@ -162,6 +183,7 @@ export function draftJson({ draft, range, typed, understood, problems, invented 
     problems,
     invented,
     price: range ?? null,
+    complete,
     glance: Object.fromEntries(glance(draft, typed.system)),
     facts: Object.fromEntries(
       [...draft.facts].map(([key, { value: assumed, low, high, reason, source }]) => [

@@ -16,7 +16,7 @@ import { readNotes } from "../job/notes/readNotes";
 import { rangeOf } from "../job/range/range";
 import { readBook } from "../workbook/company/readBook";
 import { draftJson, draftText, type Drafted } from "./draftText";
-import { jobWorkbook } from "./jobWorkbook";
+import { completenessOf, jobWorkbook } from "./jobWorkbook";
 
 export const DRAFT_USAGE =
   `Usage: npm run estimate -- --fall "3'2" --run "14 ft" --lip "30 in" --sound clear --soil clay --gate "34 in" ` +
@@ -66,6 +66,7 @@ export async function estimateDraft(args: readonly string[]): Promise<string> {
     understood,
     problems: [...problems, ...draft.unclear],
     invented: inventedIn(book),
+    complete: completenessOf(book, typed, draft),
   };
   const out = text(given.out);
   if (out !== undefined) {

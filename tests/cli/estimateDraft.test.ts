@@ -31,6 +31,7 @@ const text = async (args: readonly string[]): Promise<string> => (await estimate
 interface Printed {
   readonly answers: Readonly<Record<string, unknown>>;
   readonly price: { readonly low: number; readonly likely: number; readonly high: number } | null;
+  readonly complete: Readonly<Record<string, number>>;
   readonly problems: readonly string[];
   readonly facts: Readonly<Record<string, { readonly value: unknown; readonly reason: string }>>;
 }
@@ -125,6 +126,13 @@ describe("an estimate from answers", () => {
       const printed = await text([...SIX, "--out", file]);
       const opened = await openWorkbook(readFileSync(file));
       const workbook = opened.recalculate();
+      // The command says how complete the job is as the workbook it writes does.
+      const counts = ["Yours", "Company", "Assumed", "Invented", "Unknown", "Wrong"].map((state) =>
+        Number(workbook.named(`Facts${state}`)?.[0]?.[0]),
+      );
+      const { complete } = await json(SIX);
+      expect(Object.values(complete)).toEqual(counts);
+      expect(printed).toContain(`Facts: ${complete.yours} typed for this job`);
       const price = Number(workbook.named("PriceBeforeTax")?.[0]?.[0]);
       expect(price).toBeGreaterThan(1000);
       expect(printed).toContain(`$${price.toLocaleString("en")}, four times in five`);
