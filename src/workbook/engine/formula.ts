@@ -12,6 +12,7 @@ import {
   type WorkbookSnapshot,
 } from "./library";
 import { cellAddress } from "../layout/address";
+import { choosing } from "./choosing";
 import { moved } from "./moved";
 import type { Block } from "./block";
 import type { Held } from "./values";
@@ -90,7 +91,8 @@ export function treeOf(text: string): AstNode | undefined {
   if (parsed.has(text)) return parsed.get(text);
   let tree: AstNode | undefined;
   try {
-    tree = parse(tokenize(text));
+    const read = parse(tokenize(text));
+    tree = /CHOOSE/i.test(text) ? choosing(read) : read;
   } catch {
     tree = undefined;
   }

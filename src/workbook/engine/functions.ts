@@ -1,6 +1,7 @@
 import { Problem } from "../../calc/problem";
 import type { Declaration } from "../../functions/contract/declaration";
 import type { Cell, Value } from "../../functions/contract/result";
+import { CHOOSE_EACH, chooseEach } from "./choosing";
 import type { FunctionDescriptor } from "./library";
 import { lift, liftedFunctions } from "./lifted";
 import { pick } from "./pick";
@@ -42,6 +43,7 @@ export function worksheetFunctions(
     );
   add("FIXED", 1, 3, lifted(fixed));
   add("INDEX", 2, 3, pick);
+  add(CHOOSE_EACH, 2, 255, chooseEach);
   return functions;
 }
 

@@ -68,7 +68,7 @@ export function lift(invoke: Invoke, at?: readonly number[]): Invoke {
 }
 
 /** A single row or column serves every row or column, as in every spreadsheet. */
-function cellOf({ rows }: Table, row: number, column: number): Scalar {
+export function cellOf({ rows }: Table, row: number, column: number): Scalar {
   const line = rows.length === 1 ? rows[0] : rows[row];
   return (line?.length === 1 ? line[0] : line?.[column]) ?? NOT_THERE;
 }

@@ -1,18 +1,22 @@
+import { cellOf } from "./lifted";
 import { asTable, isTable, KIND, type Given, type Scalar, type Table } from "./values";
 
 const VALUE: Scalar = { kind: KIND.error, code: "#VALUE!" };
 const REF: Scalar = { kind: KIND.error, code: "#REF!" };
 
-/** INDEX that takes a whole column of row numbers at once, as Excel does; the library takes the first alone. */
-export function pick([from, rowNumbers, columnNumber]: readonly Given[]): Given {
+/** INDEX that takes lists of row and column numbers at once, as Excel does; the library takes the first of each alone. */
+export function pick([from, rowNumbers, columnNumbers]: readonly Given[]): Given {
   if (from === undefined || rowNumbers === undefined) return VALUE;
   const { rows } = tableOf(from);
-  const column = columnNumber === undefined ? 0 : tableOf(columnNumber).rows[0]?.[0];
-  if (!isTable(rowNumbers)) return pickOne(rows, rowNumbers, column || 0);
+  const [down, across] = [tableOf(rowNumbers), columnNumbers === undefined ? undefined : tableOf(columnNumbers)];
+  const lists = across ? [down, across] : [down];
+  const [height, width] = [lists.map((one) => one.rows.length), lists.map((one) => one.rows[0]?.length ?? 0)];
+  if (!isTable(rowNumbers) && Math.max(...height, ...width) === 1)
+    return pickOne(rows, rowNumbers, across?.rows[0]?.[0] ?? 0);
   return asTable(
-    rowNumbers.rows.map((line) =>
-      line.map((row) => {
-        const found = pickOne(rows, row, column || 0);
+    Array.from({ length: Math.max(...height) }, (_, line) =>
+      Array.from({ length: Math.max(...width) }, (__, place) => {
+        const found = pickOne(rows, cellOf(down, line, place), across ? cellOf(across, line, place) : 0);
         return isTable(found) ? (found.rows[0]?.[0] ?? REF) : found;
       }),
     ),

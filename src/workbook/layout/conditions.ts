@@ -67,6 +67,15 @@ export function whenFilled(formula: string, needs: readonly string[] | undefined
 }
 
 /**
+ * Cells of a table that a function fills, by lists of their rows and columns; blank while they are. An error of the table,
+ * which stands in its head, travels.
+ */
+export function readFrom(table: string, rows: string, columns: string | number): string {
+  const cells = `INDEX(${table},${rows},${columns})`;
+  return `=IF((${cells}="")+N(${rowOf(table, 0)}),"",${cells})`;
+}
+
+/**
  * Rows that are kept for more than there is draw nothing while their first cell is blank: white lines and fill hide those of
  * the cells. Inputs among them lose their box as well.
  */

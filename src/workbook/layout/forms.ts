@@ -2,7 +2,7 @@ import { whenFilled } from "./conditions";
 import { formatOf, type Kind } from "./formats";
 import type { Ref } from "./address";
 import type { Both } from "./job";
-import type { Page } from "./page";
+import type { CellSpec, Page } from "./page";
 import type { Origin } from "../model";
 
 /** One calculated value in one row: label, value, unit, note. */
@@ -26,16 +26,43 @@ export interface ResultSpec {
 }
 
 export function addResult(page: Page, spec: ResultSpec): Ref {
+  return resultRow(page, spec, {
+    formula: whenFilled(spec.formula, spec.needs),
+    origin: originOf(page, spec.label, spec.source),
+    ...(spec.kind === "text" ? { across: Math.min(3, page.lastColumn - 1) } : {}),
+  });
+}
+
+/** A row of several results that one formula gives. */
+export type ResultRow = Omit<ResultSpec, "formula" | "needs" | "source">;
+
+/**
+ * Results in rows below each other that one formula gives, with "" for each that is blank. An input may be typed as a formula
+ * over any of them, so none of them may rest on an input that another could be typed over.
+ */
+export function addResults(page: Page, formula: string, rows: readonly ResultRow[], source?: Both<string>): Ref[] {
+  const origin = originOf(page, rows.map(({ label }) => label).join("; "), source);
+  const spill = { rows: rows.length, columns: 1 };
+  return rows.map((row, index) => resultRow(page, row, index === 0 ? { formula, origin, spill } : {}));
+}
+
+function resultRow(
+  page: Page,
+  spec: ResultRow,
+  filled: Pick<CellSpec, "formula" | "origin" | "spill" | "across">,
+): Ref {
   const { row } = page;
   label(page, row, spec.label);
   const ref = page.put(row, 2, {
-    formula: whenFilled(spec.formula, spec.needs),
+    ...filled,
     style: spec.strong ? "strong" : spec.kind === "text" ? "resultText" : "result",
-    look: { format: spec.format ?? (spec.kind === "text" ? "General" : formatOf(spec.kind, page.job.system)) },
+    look: {
+      format: spec.format ?? (spec.kind === "text" ? "General" : formatOf(spec.kind, page.job.system)),
+      // What spills may not meet merged cells: its texts run on over the blank ones beside them.
+      ...(spec.kind === "text" && filled.across === undefined ? { wrap: false } : {}),
+    },
     ...(spec.unit === undefined ? { kind: spec.kind } : {}),
-    origin: originOf(page, spec.label, spec.source),
     ...(spec.name ? { name: spec.name } : {}),
-    ...(spec.kind === "text" ? { across: Math.min(3, page.lastColumn - 1) } : {}),
   });
   if (spec.kind !== "text") unit(page, row, spec.kind, spec.unit);
   remark(page, row, spec.kind === "text" ? 5 : 4, spec.note);

@@ -15,6 +15,8 @@ export interface CellSpec {
   readonly look?: Style;
   readonly kind?: Kind;
   readonly origin?: Origin;
+  /** So many rows and columns that the formula fills. */
+  readonly spill?: CellModel["spill"];
   readonly link?: string;
   readonly name?: string;
   /** Columns to merge, this one included. */
@@ -83,6 +85,7 @@ export class Page {
     if (spec.link !== undefined) cell.link = spec.link;
     if (spec.kind !== undefined) cell.kind = spec.kind;
     if (spec.origin !== undefined) cell.origin = spec.origin;
+    if (spec.spill !== undefined) cell.spill = spec.spill;
     this.setCell(row, column, cell);
     const across = spec.across ?? 1;
     if (across > 1) {

@@ -2,10 +2,10 @@ import type { Ref } from "./address";
 import { blankInputs } from "./blankInputs";
 import { addChart, type ChartSpec } from "./charts";
 import { addChecks } from "./checks";
-import { addResult, type ResultSpec } from "./forms";
+import { addResult, addResults, type ResultRow, type ResultSpec } from "./forms";
 import type { InputSpec } from "./inputSpec";
 import { addInput } from "./inputs";
-import type { CheckSpec, Job, RateLine, TakeoffLine } from "./job";
+import type { Both, CheckSpec, Job, RateLine, TakeoffLine } from "./job";
 import { Page } from "./page";
 import { lastPrintedColumn, pageBreaks } from "./paging";
 import { addSignposts, columnsFor } from "./signposts";
@@ -111,6 +111,11 @@ export class SheetLayout extends Page {
 
   result(spec: ResultSpec): Ref {
     return addResult(this, spec);
+  }
+
+  /** Results below each other that one formula gives. */
+  results(formula: string, rows: readonly ResultRow[], source?: Both<string>): Ref[] {
+    return addResults(this, formula, rows, source);
   }
 
   table(spec: TableSpec): TableRef {

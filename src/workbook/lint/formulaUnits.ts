@@ -61,14 +61,24 @@ const KEEPING: Readonly<Record<string, number>> = {
 const COUNTING = new Set(["COUNT", "COUNTA", "COUNTIF", "COUNTIFS", "COUNTBLANK", "MATCH", "ROWS"]);
 
 /** Where a formula adds, compares, shows or hands on a number in another unit than belongs there. */
-export function unitFaults(formula: string, sheet: string, kind: string | undefined, places: Places): string[] {
+export function unitFaults(
+  formula: string,
+  sheet: string,
+  kind: string | undefined,
+  places: Places,
+  /** The kinds of the cells that it fills, where they differ. */
+  kinds: readonly (string | undefined)[] = [],
+): string[] {
   const faults: string[] = [];
   const tree = parse(tokenize(formula)) as unknown as Node;
-  const found = walk(tree, new Map());
-  const wanted = sizeOf(kind, places.system);
-  if (wanted && isUnit(found) && !common(found, wanted))
-    faults.push(`gives ${inWords(found)} where ${kind ?? ""} belongs, ${inWords(wanted)}`);
+  gives(walk(tree, new Map()), kind);
   return faults;
+
+  function gives(found: Known, belongs: string | undefined): void {
+    const wanted = sizeOf(belongs, places.system);
+    if (wanted && isUnit(found) && !common(found, wanted))
+      faults.push(`gives ${inWords(found)} where ${belongs ?? ""} belongs, ${inWords(wanted)}`);
+  }
 
   function walk(node: Node, bound: Map<string, Known>): Known {
     switch (node.type) {
@@ -153,6 +163,10 @@ export function unitFaults(formula: string, sheet: string, kind: string | undefi
     if (name.startsWith("RILL.")) return ours(name.slice(5), known);
     if (name === "INDEX") return indexed(args, known[0]);
     if (name === "IF" && handsOn(args)) return known[1];
+    if (name === "CHOOSE" && kinds.length === args.length - 1) {
+      known.slice(1).forEach((one, index) => gives(one, kinds[index]));
+      return undefined;
+    }
     if (name in AMONG) return together(known.slice(AMONG[name]), `${name} takes`);
     if (name in KEEPING) return known[KEEPING[name] ?? 0];
     if (name === "SUMPRODUCT") return known.reduce<Known>((sum, one) => product(sum, one, 1), PURE);

@@ -1,7 +1,7 @@
 import type { Declaration } from "../../functions/contract/declaration";
 import { parseArea } from "../../xlsx/address";
 import { cellAddress } from "../layout/address";
-import type { Area, WorkbookModel } from "../model";
+import type { Area, SheetModel, WorkbookModel } from "../model";
 import { unitFaults, type Places } from "./formulaUnits";
 
 /** Rows of a table that are looked at: those below are of the same kinds. */
@@ -12,15 +12,21 @@ export function lintUnits(model: WorkbookModel, catalogue: readonly Declaration[
   const places = placesOf(model, catalogue);
   return model.sheets.flatMap(({ name, rows }) =>
     [...rows].flatMap(([row, cells]) =>
-      [...cells].flatMap(([column, { formula, kind }]) =>
+      [...cells].flatMap(([column, { formula, kind, spill }]) =>
         formula === undefined
           ? []
-          : unitFaults(formula.slice(1), name, kind, places).map(
+          : unitFaults(formula.slice(1), name, kind, places, kindsBelow(rows, row, column, spill?.rows)).map(
               (fault) => `${name}!${cellAddress(row, column)} ${fault}: ${formula}`,
             ),
       ),
     ),
   );
+}
+
+/** The kinds of cells below each other that one formula fills, where they differ. */
+function kindsBelow(rows: SheetModel["rows"], top: number, column: number, count = 1): (string | undefined)[] {
+  const kinds = Array.from({ length: count }, (_, index) => rows.get(top + index)?.get(column)?.kind);
+  return new Set(kinds).size > 1 ? kinds : [];
 }
 
 function placesOf({ system, sheets, names }: WorkbookModel, catalogue: readonly Declaration[]): Places {

@@ -1,12 +1,12 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { assemble } from "../../../src/workbook/assemble";
 import { defineSheet } from "../../../src/workbook/layout";
-import { cellAt, type CellValue, type WorkbookModel } from "../../../src/workbook/model";
+import { type CellValue, type WorkbookModel } from "../../../src/workbook/model";
 import { pump } from "../../../src/workbook/sheets/pump";
 import { site } from "../../../src/workbook/sheets/site";
 import { calculate } from "../calculated";
 import { typeInto } from "../jobs";
-import { verdictIn } from "./tried";
+import { shownIn, verdictIn } from "./tried";
 import { Epanet } from "../../published/epanet";
 
 /** What Water, Basin and Price would hand over. */
@@ -59,7 +59,7 @@ class PumpSheet {
 
   value(name: string): unknown {
     const found = this.model.names.find((one) => one.name === name);
-    return found && cellAt(this.sheet, found.area.top, found.area.left)?.result;
+    return found && shownIn(this.sheet, found.area.top, found.area.left);
   }
 
   /** The verdict of the check whose label begins so. */

@@ -87,6 +87,13 @@ const given = defineSheet({
     s.table({
       rows: 12,
       columns: [
+        {
+          key: "no",
+          title: "No.",
+          kind: "count",
+          name: "DropNumbers",
+          fixed: Array.from({ length: 12 }, (_, i) => i + 1),
+        },
         { key: "drop", title: "Drop", kind: "length", name: "Drops", formula: share("Fall"), input: length },
         { key: "tread", title: "Tread", kind: "length", name: "Treads", formula: share("Run"), input: length },
       ],

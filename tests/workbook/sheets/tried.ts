@@ -2,7 +2,6 @@ import { assemble } from "../../../src/workbook/assemble";
 import type { SheetDefinition } from "../../../src/workbook/layout";
 import {
   cellAt,
-  type CellModel,
   type CellValue,
   type NameModel,
   type SheetModel,
@@ -28,6 +27,20 @@ export function verdictIn(sheets: readonly SheetModel[], label: string): unknown
   throw new Error(`${sheets.map(({ name }) => name).join(", ")}: no check "${label}"`);
 }
 
+/** What a calculated sheet shows in a cell, by its own formula or by one above or left of it that fills it. */
+export function shownIn(sheet: SheetModel, row: number, column: number): CellValue {
+  const cell = cellAt(sheet, row, column);
+  if (cell?.result !== undefined && !Array.isArray(cell.result)) return cell.result;
+  for (const [top, cells] of sheet.rows) {
+    for (const [left, { result }] of cells) {
+      if (!Array.isArray(result) || row < top || column < left) continue;
+      const value = result[row - top]?.[column - left];
+      if (value !== undefined) return value;
+    }
+  }
+  return cell?.value ?? "";
+}
+
 /** A workbook of some sheets in which a test has typed something, recalculated. */
 export class Tried {
   private constructor(private readonly model: WorkbookModel) {}
@@ -47,10 +60,7 @@ export class Tried {
   /** What the first cell of a name, or another one of it, holds or shows. */
   value(name: string, row = 1, column = 1): unknown {
     const { sheet, area } = this.named(name);
-    const [at, left] = [area.top + row - 1, area.left + column - 1];
-    const cell = this.cell(sheet, at, left);
-    if (cell?.result !== undefined && !Array.isArray(cell.result)) return cell.result;
-    return this.spilledInto(sheet, at, left) ?? cell?.value ?? "";
+    return shownIn(this.sheet(sheet), area.top + row - 1, area.left + column - 1);
   }
 
   number(name: string, row = 1, column = 1): number {
@@ -72,16 +82,7 @@ export class Tried {
       const [, letters = "", from = "", to = from] = /\$([A-Z]+)\$(\d+)(?::\$[A-Z]+\$(\d+))?$/.exec(address) ?? [];
       const column = letters.charCodeAt(0) - 64;
       const rows = Array.from({ length: Number(to) - Number(from) + 1 }, (_, index) => Number(from) + index);
-      // One formula may fill the column from a cell above.
-      const held = (row: number, above = 0): unknown => {
-        const result = this.cell(sheetName, row - above, column)?.result;
-        return Array.isArray(result)
-          ? result[above]?.[0]
-          : result === undefined && above < row
-            ? held(row, above + 1)
-            : result;
-      };
-      return rows.map((row) => held(row));
+      return rows.map((row) => shownIn(this.sheet(sheetName), row, column));
     };
     return new Map(
       chart.series.map(({ title, x, y }) => {
@@ -133,18 +134,6 @@ export class Tried {
     );
   }
 
-  /** What a spilling formula above or left of a cell leaves in it. */
-  private spilledInto(sheetName: string, row: number, column: number): CellValue | undefined {
-    for (const [top, cells] of this.sheet(sheetName).rows) {
-      for (const [left, { result }] of cells) {
-        if (!Array.isArray(result) || row < top || column < left) continue;
-        const value = result[row - top]?.[column - left];
-        if (value !== undefined) return value;
-      }
-    }
-    return undefined;
-  }
-
   private named(name: string): NameModel {
     const found = this.model.names.find((one) => one.name === name);
     if (!found) throw new Error(`no name ${name}`);
@@ -155,9 +144,5 @@ export class Tried {
     const found = this.model.sheets.find((one) => one.name === name);
     if (!found) throw new Error(`no sheet ${name}`);
     return found;
-  }
-
-  private cell(sheetName: string, row: number, column: number): CellModel | undefined {
-    return cellAt(this.sheet(sheetName), row, column);
   }
 }

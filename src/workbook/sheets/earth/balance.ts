@@ -1,5 +1,6 @@
 import { STEEPEST_SLOPES, STEEPEST_SLOPES_DIN } from "../../../calc/tables/slopes";
 import type { Job, SheetLayout } from "../../layout";
+import { readFrom } from "../../layout/conditions";
 
 /** What becomes of the spoil: bank, loose and compacted, and truckloads. */
 export function balance(s: SheetLayout): void {
@@ -45,21 +46,14 @@ export function balance(s: SheetLayout): void {
     columns: [{ kind: "text" }, { kind: "earth" }, { kind: "earth" }, { kind: "earth" }, { kind: "count" }],
     needs: ["DugVolume", "BermNeed", "BackfillVolume", "SpoilTruck"],
   });
-  const read = (name: string, label: string, row: number, column: number, unit?: string): void => {
-    s.result({
-      name,
-      label,
-      formula: `=INDEX(SoilTable,${row},${column})`,
-      kind: unit ? "count" : "earth",
-      ...(unit ? { unit } : {}),
-      needs: ["SoilTable"],
-      strong: true,
-    });
-  };
-  read("SpoilAway", "Spoil to take away (loose)", 3, 3);
-  read("SpoilLoads", "Truckloads of spoil", 3, 5, "loads");
-  read("FillNeed", "Fill to bring (loose)", 4, 3);
-  read("FillLoads", "Truckloads of fill", 4, 5, "loads");
+  const loads = { kind: "count", unit: "loads", strong: true } as const;
+  const loose = { kind: "earth", strong: true } as const;
+  s.results(readFrom("SoilTable", "{3;3;4;4}", "{3;5;3;5}"), [
+    { name: "SpoilAway", label: "Spoil to take away (loose)", ...loose },
+    { name: "SpoilLoads", label: "Truckloads of spoil", ...loads },
+    { name: "FillNeed", label: "Fill to bring (loose)", ...loose },
+    { name: "FillLoads", label: "Truckloads of fill", ...loads },
+  ]);
 }
 
 /** The steepest sides a pit may have. */

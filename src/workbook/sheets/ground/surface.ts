@@ -6,7 +6,7 @@ import { head } from "../../layout/tableHead";
 import type { Kind } from "../../layout/formats";
 import { fillDown } from "../money/cells";
 import { linerRun, linerStations } from "./linerStations";
-import { C, down, H, LEVEL, MOST_DROPS, POINTS } from "./surfaceColumns";
+import { C, down, H, LEVEL, MOST_DROPS, POINTS, type Column } from "./surfaceColumns";
 
 const WIDTH = { label: "Width", source: "by definition: room for a bank on both sides" } as const;
 
@@ -44,14 +44,12 @@ export function surface(s: SheetLayout, job: Job): Ref {
   put(top, C.dig, `IF(${at(top, C.station)}="","",TopLipLevel-BoxHeight/${size})`);
   put(top, C.width, `IF(${at(top, C.dig)}="","",BermWidth)`, "length", "#,##0.00");
   for (const column of [C.step, C.bed, C.deeper]) s.put(top, column, { style: "result" });
-  put(top, H.ends, "0");
-  put(top, H.fallen, "0");
+  for (const column of [H.ends, H.fallen]) s.put(top, column, { value: 0, style: "result", look: { format: LEVEL } });
   put(top, H.lip, 'IF(COUNT(TopLipLevel,ShelfDepth)<2,"",TopLipLevel-ShelfDepth)');
   put(top, H.edge, `IF(${at(top, C.dig)}="",${at(top, H.lip)},${at(top, C.dig)})`);
   for (let drop = 1; drop <= MOST_DROPS; drop++) {
     const row = top + drop;
     const tread = rowOf("Treads", drop);
-    const bed = at(row, C.bed);
     s.put(row, C.place, { style: "resultText" });
     put(
       row,
@@ -60,22 +58,33 @@ export function surface(s: SheetLayout, job: Job): Ref {
       "length",
       "#,##0.00",
     );
-    put(row, C.bed, `IF(${at(row, C.station)}="","",TopLipLevel-${at(row, H.fallen)})`);
+    for (const column of [C.bed, H.fallen, H.lip]) s.put(row, column, { style: "result", look: { format: LEVEL } });
     s.put(row, C.deeper, { style: "input", look: { format: "#,##0.00", align: "right" } });
+    const bed = at(row, C.bed);
     put(row, C.dig, `IF(${bed}="","",${bed}-ShelfDepth-N(${at(row, C.deeper)}))`);
     s.put(row, C.width, { style: "result", look: { format: "#,##0.00" } });
     s.put(row, C.step, { style: "result", look: { format: LEVEL } });
     put(row, H.ends, `${at(row - 1, H.ends)}+N(${tread})`);
-    put(row, H.fallen, `${at(row - 1, H.fallen)}+N(${rowOf("Drops", drop)})`);
-    for (const column of [H.edge, H.lip])
-      put(row, column, `IF(${at(row, C.dig)}="",${at(row - 1, column)},${bed}-ShelfDepth)`);
   }
   const bottom = top + MOST_DROPS + 1;
   const dug = down(s, top + 1, C.dig).text;
   const step = down(s, top + 1, C.step).cells;
   const places = down(s, top + 1, C.place).cells;
-  fillDown(s, places, `IF(${down(s, top + 1, C.bed).text}="","","Bed below drop "&SEQUENCE(${MOST_DROPS}))`);
-  fillDown(s, step, `IF(${dug}="","",${down(s, top, H.edge).text}-${dug})`);
+  const stations = down(s, top + 1, C.station).text;
+  const [bed, fallen, lip] = [C.bed, H.fallen, H.lip].map((column) => down(s, top + 1, column)) as [
+    Column,
+    Column,
+    Column,
+  ];
+  fillDown(s, places, `IF(${bed.text}="","","Bed below drop "&SEQUENCE(${MOST_DROPS}))`);
+  fillDown(s, fallen.cells, 'SUMIF(DropNumbers,"<="&DropNumbers,Drops)');
+  fillDown(s, bed.cells, `IF(${stations}="","",TopLipLevel-${fallen.text})`);
+  // What lies below no bed of its own, a drop without a tread, changes nothing yet.
+  const passed = `MAXIFS(${fallen.text},DropNumbers,"<="&DropNumbers,${stations},">=0")`;
+  fillDown(s, lip.cells, `IF((COUNT(TopLipLevel,ShelfDepth)<2)*DropNumbers,"",TopLipLevel-ShelfDepth-${passed})`);
+  // The first bed lies below the berm's crest, each other one below the lip before it.
+  const above = `IF(${stations}=0,${at(top, H.edge)},${down(s, top, H.lip).text})`;
+  fillDown(s, step, `IF(${dug}="","",${above}-${dug})`);
   s.put(bottom, C.place, { value: "Edge of the basin", style: "resultText" });
   put(
     bottom,
@@ -84,7 +93,7 @@ export function surface(s: SheetLayout, job: Job): Ref {
     "length",
     "#,##0.00",
   );
-  put(bottom, C.dig, `IF(${at(bottom, C.station)}="","",${at(bottom - 1, H.edge)})`);
+  put(bottom, C.dig, `IF(${at(bottom, C.station)}="","",${at(bottom - 1, H.lip)})`);
   s.put(bottom, C.width, { style: "result", look: { format: "#,##0.00" } });
   const below = MOST_DROPS + 1;
   const wide = down(s, top + 1, C.width, below).cells;
@@ -137,12 +146,16 @@ function assumedGround(s: SheetLayout, bottom: number): void {
   const top = bottom + 2;
   ["At", "Offset", "Level"].forEach((title, index) => head(s, top - 1, POINTS + index, { title, kind: "length" }));
   const rows = [
-    ["0", "0", 'IF(COUNT(BermGround)=0,"",BermGround)'],
-    [`${cellAddress(bottom - 1, H.ends)}`, "0", 'IF(COUNT(GradeLevel)=0,"",GradeLevel)'],
+    [0, 0, '=IF(COUNT(BermGround)=0,"",BermGround)'],
+    [`=${cellAddress(bottom - 1, H.ends)}`, 0, '=IF(COUNT(GradeLevel)=0,"",GradeLevel)'],
   ];
   rows.forEach((row, down) =>
-    row.forEach((formula, index) =>
-      s.put(top + down, POINTS + index, { formula: `=${formula}`, style: "result", look: { format: LEVEL } }),
+    row.forEach((given, index) =>
+      s.put(top + down, POINTS + index, {
+        ...(typeof given === "number" ? { value: given } : { formula: given }),
+        style: "result",
+        look: { format: LEVEL },
+      }),
     ),
   );
   s.define("GroundAssumed", top, POINTS, top + 1, POINTS + 2);

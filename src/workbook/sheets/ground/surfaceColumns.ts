@@ -12,13 +12,14 @@ export const POINTS = 25;
 export const C = { place: 1, station: 2, dig: 3, width: 4, step: 5, bed: 6, deeper: 7 } as const;
 export const H = { ends: BESIDE, fallen: BESIDE + 1, edge: BESIDE + 2, lip: BESIDE + 3, liner: BESIDE + 4 } as const;
 
-/** So many cells of a column from a row on, one for each drop if left out, and how a formula of the sheet calls them. */
-export function down(
-  s: SheetLayout,
-  top: number,
-  column: number,
-  rows = MOST_DROPS,
-): { readonly cells: Ref; readonly text: string } {
+/** Cells of a column, and how a formula of the sheet calls them. */
+export interface Column {
+  readonly cells: Ref;
+  readonly text: string;
+}
+
+/** So many cells of a column from a row on, one for each drop if left out. */
+export function down(s: SheetLayout, top: number, column: number, rows = MOST_DROPS): Column {
   const cells = new Ref(s.name, top, column, top + rows - 1, column);
   return { cells, text: areaAddress(cells) };
 }

@@ -82,11 +82,14 @@ export function pieces(s: SheetLayout): void {
   s.note(
     "Stream and basin are filled in from above, the stream by station from Ground once there are shots; type over them where the ground asks for more. Add the skirts that join box, stream and basin.",
   );
-  const fromCut = (column: number): string => {
+  const fromCut = (column: number): string[] => {
     const cell = (name: string): string => `IF(COUNT(INDEX(${name},1,${column}))=1,INDEX(${name},1,${column}),"")`;
     // By station once the ground was shot; until then the rectangle over drops and treads.
     const run = ["LinerRunLength", "LinerRunWidth"][column - 1] ?? "";
-    return `=CHOOSE(MIN([#],3),IF(IFERROR(GroundShots,2)>=2,IF(COUNT(${run})=1,${run},""),${cell("StreamCut")}),IF(${TUB},"",${cell("BasinCut")}),"")`;
+    return [
+      `=IF(IFERROR(GroundShots,2)>=2,IF(COUNT(${run})=1,${run},""),${cell("StreamCut")})`,
+      `=IF(${TUB},"",${cell("BasinCut")})`,
+    ];
   };
   const table = s.table({
     rows: PIECES,
@@ -95,7 +98,10 @@ export function pieces(s: SheetLayout): void {
         key: "name",
         title: "Piece",
         kind: "text",
-        formula: '=IF(ISNUMBER([length]),CHOOSE(MIN([#],3),"Stream","Basin","Piece [#]"),"")',
+        formula: Array.from(
+          { length: PIECES },
+          (_, index) => `=IF(ISNUMBER([length]),"${["Stream", "Basin"][index] ?? "Piece [#]"}","")`,
+        ),
         input: { max: 40, message: "What the piece is for." },
       },
       {

@@ -10,8 +10,7 @@ export function rolls(s: SheetLayout, job: Job): void {
   s.note(
     "One row for each width. Prices are for a length or an area cut off the roll, or for a full roll of the longest length.",
   );
-  const bought = (column: number): string =>
-    `=IF(MIN(COUNT([width]),COUNT(INDEX(CutPlan,1,3)))=0,"",SUMIFS(INDEX(CutPlan,0,${column}),INDEX(CutPlan,0,1),"Length to buy",INDEX(CutPlan,0,2),[#]))`;
+  const bought = `SUMIFS(INDEX(CutPlan,0,5),INDEX(CutPlan,0,1),"Length to buy",INDEX(CutPlan,0,2),SEQUENCE(${ROLLS}))`;
   const table = s.table({
     rows: ROLLS,
     columns: [
@@ -39,7 +38,14 @@ export function rolls(s: SheetLayout, job: Job): void {
           message: "Longest length sold in one piece; the length of the roll when the price is for a full roll.",
         },
       },
-      { key: "buy", title: "Length to buy", kind: "length", name: "RollBuyLengths", formula: bought(5) },
+      {
+        key: "buy",
+        title: "Length to buy",
+        kind: "length",
+        name: "RollBuyLengths",
+        whole: true,
+        formula: `=IF(ISNUMBER([width])*COUNT(INDEX(CutPlan,1,3)),${bought},"")`,
+      },
     ],
     demo: {
       US: [
@@ -101,7 +107,7 @@ function comparing(s: SheetLayout, job: Job): void {
 /** What the plan comes to. */
 export function plan(s: SheetLayout): void {
   s.section("To buy");
-  const read = (row: string): string => `INDEX(CutPlan,MATCH("${row}",INDEX(CutPlan,0,1),0),2)`;
+  const read = (row: string): string => `INDEX(CutPlan,MATCH(${row},INDEX(CutPlan,0,1),0),2)`;
   const planned = ["PieceCount", "RollWidths"];
   const [counts, prices, bases] = ["PieceCounts", "INDEX(LinerRolls,0,2)", "INDEX(LinerRolls,0,3)"];
   s.result({
@@ -121,41 +127,19 @@ export function plan(s: SheetLayout): void {
     formula: "=IF(ISNUMBER(LinerBuyArea),SUM(RollBuyLengths),LinerBuyArea)",
     needs: planned,
   });
-  s.result({
-    name: "LinerBuyArea",
-    label: "Liner to buy, area",
-    kind: "area",
-    formula: `=${read("Area to buy")}`,
-    needs: planned,
-    strong: true,
-  });
-  s.result({
-    name: "LinerCost",
-    label: "Cost of the liner",
-    kind: "money",
-    formula: `=${read("Cost of rolls")}`,
-    needs: planned,
-  });
+  const rows = '{"Area to buy";"Cost of rolls";"Waste share";"Seam tape"}';
+  s.results(`=IF((PieceCount="")+(SUMPRODUCT((RollWidths<>"")*1)=0)+{0;0;0;0},"",${read(rows)})`, [
+    { name: "LinerBuyArea", label: "Liner to buy, area", kind: "area", strong: true },
+    { name: "LinerCost", label: "Cost of the liner", kind: "money" },
+    { name: "LinerWasteShare", label: "Waste of it", kind: "share" },
+    { name: "SeamTapeLength", label: "Seam tape, seams and a tenth more", kind: "length" },
+  ]);
   s.result({
     name: "LinerPlanState",
     label: "The plan is",
     kind: "text",
-    formula: `=${read("Plan")}`,
+    formula: `=${read('"Plan"')}`,
     needs: planned,
     note: "Cuts run from edge to edge.",
-  });
-  s.result({
-    name: "LinerWasteShare",
-    label: "Waste of it",
-    kind: "share",
-    formula: `=${read("Waste share")}`,
-    needs: planned,
-  });
-  s.result({
-    name: "SeamTapeLength",
-    label: "Seam tape, seams and a tenth more",
-    kind: "length",
-    formula: `=${read("Seam tape")}`,
-    needs: planned,
   });
 }

@@ -1,4 +1,6 @@
 import type { SheetLayout } from "../../layout";
+import { readFrom } from "../../layout/conditions";
+import { fillDown } from "../money/cells";
 import { CURVE_PAIRS, DEMO_CHOICE } from "./demo";
 
 /** The user's choice, and its curve picked out of the table. */
@@ -57,21 +59,20 @@ export function chosenCurve(s: SheetLayout): void {
     formula: '=IF(ChosenPump="","",MATCH(ChosenPump,PumpNames,0))',
     kind: "count",
   });
-  const pick = (column: string): string =>
-    `IF(COUNT(PumpRow)=0,"",IF(INDEX(PumpTable,PumpRow,${column})="","",INDEX(PumpTable,PumpRow,${column})))`;
-  s.table({
+  const points = CURVE_PAIRS + 1;
+  const { body } = s.table({
     name: "ChosenCurve",
-    rows: CURVE_PAIRS + 1,
+    rows: points,
     columns: [
-      {
-        key: "flow",
-        title: "Flow",
-        kind: "flow",
-        name: "ChosenFlows",
-        formula: `=IF([#]=1,IF(COUNT(PumpRow)=0,"",0),${pick("2*[#]+1")})`,
-      },
-      { key: "head", title: "Head", kind: "head", name: "ChosenHeads", formula: `=${pick("2*[#]+2")}` },
+      { key: "flow", title: "Flow", kind: "flow", name: "ChosenFlows" },
+      { key: "head", title: "Head", kind: "head", name: "ChosenHeads" },
     ],
+  });
+  // Pairs of flow and head from the third column of the pumps on, where the power stands in place of the flow 0.
+  const [at, read] = [`SEQUENCE(${points},2,3)`, `INDEX(PumpTable,PumpRow,SEQUENCE(${points},2,3))`];
+  fillDown(s, body, `IF(COUNT(PumpRow)*${at}=0,"",IF(${at}=3,0,IF(${read}="","",${read})))`, {
+    label: "Curve of the chosen pump",
+    source: "by definition: pairs of flow and head, the first at no flow",
   });
   // The curve may end before the wanted flow: then there is no head to read there.
   s.result({
@@ -87,24 +88,18 @@ export function chosenCurve(s: SheetLayout): void {
 /** What the chosen pump really delivers, and costs. */
 export function duty(s: SheetLayout): void {
   s.section("What it really delivers");
+  s.results(readFrom("DutyPoint", "{1;2;3}", 2), [
+    {
+      name: "DeliveredFlow",
+      label: "Flow delivered",
+      kind: "flow",
+      strong: true,
+      note: "Where the pump curve and the system curve cross.",
+    },
+    { name: "DutyHead", label: "Head there", kind: "head" },
+    { name: "DutySpeed", label: "Fastest water in the pipe", kind: "speed" },
+  ]);
   const from = (row: number): string => `INDEX(DutyPoint,${row},2)`;
-  s.result({
-    name: "DeliveredFlow",
-    label: "Flow delivered",
-    formula: `=${from(1)}`,
-    kind: "flow",
-    strong: true,
-    needs: [from(1)],
-    note: "Where the pump curve and the system curve cross.",
-  });
-  s.result({ name: "DutyHead", label: "Head there", formula: `=${from(2)}`, kind: "head", needs: [from(2)] });
-  s.result({
-    name: "DutySpeed",
-    label: "Fastest water in the pipe",
-    formula: `=${from(3)}`,
-    kind: "speed",
-    needs: [from(3)],
-  });
   s.result({ name: "DutyState", label: "State", formula: `=${from(5)}&""`, kind: "text" });
   s.put(s.row, 1, { value: "Verdict", style: "label" });
   s.put(s.row, 2, { formula: `=${from(6)}&""`, style: "resultText", across: s.lastColumn - 1 });

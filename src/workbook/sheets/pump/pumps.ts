@@ -1,5 +1,6 @@
 import { rowOf } from "../../layout/conditions";
-import type { Job, SheetLayout } from "../../layout";
+import { Ref, type Job, type SheetLayout } from "../../layout";
+import { fillDown } from "../money/cells";
 import { CURVE_PAIRS, DEMO_PUMPS, PUMP_ROWS } from "./demo";
 
 /** The pumps on offer, each with its maker's curve. */
@@ -66,20 +67,22 @@ export function ranking(s: SheetLayout): void {
     "As many of each as the flow needs, up to three side by side at full speed, without what their risers cost. Those that meet the flow come first, the cheapest to own on top.",
   );
   const shown = (cells: string): string => `=IF(${cells}="","",${cells})`;
-  const from = (column: number): string => shown(`INDEX(PumpRanking,0,${column})`);
-  s.table({
+  const { body } = s.table({
     rows: PUMP_ROWS,
     columns: [
-      { key: "pump", title: "Pump", kind: "text", whole: true, formula: from(2) },
-      { key: "rank", title: "Rank", kind: "count", whole: true, formula: from(1) },
-      { key: "count", title: "How many", kind: "count", whole: true, formula: from(3) },
-      { key: "flow", title: "Flow delivered", kind: "flow", whole: true, formula: from(4) },
-      { key: "head", title: "Head", kind: "head", whole: true, formula: from(5) },
-      { key: "energy", title: "Energy per year", kind: "money", whole: true, formula: from(6) },
-      { key: "own", title: "Cost to own", kind: "money", whole: true, formula: from(7) },
+      { key: "pump", title: "Pump", kind: "text" },
+      { key: "rank", title: "Rank", kind: "count" },
+      { key: "count", title: "How many", kind: "count" },
+      { key: "flow", title: "Flow delivered", kind: "flow" },
+      { key: "head", title: "Head", kind: "head" },
+      { key: "energy", title: "Energy per year", kind: "money" },
+      { key: "own", title: "Cost to own", kind: "money" },
       { key: "verdict", title: "Verdict", kind: "text", formula: shown(rowOf("PumpRanking", "[#]", 8)), across: 8 },
     ],
   });
+  // All but the verdicts, which wrap over merged cells: the pump stands before its rank.
+  const told = new Ref(s.name, body.top, body.left, body.bottom, body.left + 6);
+  fillDown(s, told, shown(`INDEX(PumpRanking,SEQUENCE(${PUMP_ROWS}),{2,1,3,4,5,6,7})`));
   // Room for a verdict of two lines.
   for (let row = s.row - PUMP_ROWS; row < s.row; row++) s.sheet.heights.set(row, 28);
   s.result({

@@ -1,7 +1,8 @@
 import { FACTS } from "../../../job/facts";
 import { inSystem } from "../../../job/facts/units";
-import type { Job, SheetLayout } from "../../layout";
+import { Ref, type Job, type SheetLayout } from "../../layout";
 import type { Kind } from "../../layout/formats";
+import { fillDown } from "../money/cells";
 
 const ASKED = ["RunAsked", "FallAsked", "LipAsked", "WaterCharacter", "SoilAsked", "WayInAsked"] as const;
 
@@ -102,24 +103,29 @@ export function draft(s: SheetLayout, job: Job): void {
   s.sheet.heights.set(told, TWO_LINES);
   s.sheet.heights.set(top, ONE_LINE);
 
-  const drafted = (row: number, column: number): string => {
-    const at = cell(row, column).toString();
-    return `=IF(ISERROR(${anchor}),"",IF(${at}="","",${at}))`;
+  // Below a draft in error there is nothing.
+  const read = (rows: string, columns: string): string => {
+    const cells = `INDEX(DraftTable,${rows},${columns})`;
+    return `=IF(${cells}="","",${cells})`;
   };
   s.row = top + 1;
   SHOWN.forEach(([index, [label, kind, format]]) => {
     s.put(s.row, 1, { value: label, style: "label" });
     const text = kind === "text";
     s.put(s.row, 2, {
-      formula: drafted(index + 1, 2),
+      ...(text ? { formula: read(String(index + 1), "2") } : {}),
       style: text ? "resultText" : "result",
       kind,
       look: { ...(format ? { format } : {}), wrap: true },
       ...(text ? { across: s.lastColumn - 1 } : {}),
     });
-    if (!text) s.put(s.row, 3, { formula: drafted(index + 1, 3), style: "unit" });
+    if (!text) s.put(s.row, 3, { style: "unit" });
     s.row++;
   });
+  // Numbers with their units are one formula; texts take the whole width, and nothing spills into merged cells.
+  const numbers = SHOWN.filter(([, [, kind]]) => kind !== "text").map(([index]) => index + 1);
+  const shown = new Ref(s.name, top + 1, 2, top + numbers.length, 3);
+  fillDown(s, shown, read(`{${numbers.join(";")}}`, "{2,3}"));
   s.define("DraftShown", top + 1, 1, s.row - 1, 3);
   // For the quote of a draft: its range, and what it rests on, most of the range first.
   s.define("DraftLow", top + 1, 2, top + 1, 2);
@@ -136,17 +142,18 @@ export function draft(s: SheetLayout, job: Job): void {
     style: "headText",
     across: s.lastColumn - COLUMN.next + 1,
   });
-  for (let index = 0; index < NEXT.shown; index++) {
-    const [what, low, high, share] = [1, 4, 5, 6].map((column) => cell(PRICELESS + 1 + index, column).toString());
-    s.put(top + 1 + index, COLUMN.next, {
-      formula:
-        `=IF(ISERROR(${anchor}),"",IF(${what}="","",IFERROR(${what}&" "&Currency&FIXED(${low},0)&" to "&` +
-        `Currency&FIXED(${high},0)&", "&ROUND(100*${share},0)&"%",${what}&" no price at one end")))`,
-      style: "resultText",
-      look: { wrap: true },
-      across: s.lastColumn - COLUMN.next + 1,
-    });
-  }
+  for (let index = 1; index <= NEXT.shown; index++)
+    s.put(top + index, COLUMN.next, { style: "resultText", look: { wrap: false } });
+  const [what, low, high, share] = [1, 4, 5, 6].map((column) => {
+    const first = cell(PRICELESS + 1, column);
+    return String(new Ref(s.name, first.top, first.left, first.top + NEXT.shown - 1, first.left));
+  });
+  fillDown(
+    s,
+    new Ref(s.name, top + 1, COLUMN.next, top + NEXT.shown, COLUMN.next),
+    `IF(${what}="","",IFERROR(${what}&" "&Currency&FIXED(${low},0)&" to "&Currency&FIXED(${high},0)&", "&` +
+      `ROUND(100*${share},0)&"%",${what}&" no price at one end"))`,
+  );
   const [count, of] = [2, 3].map((column) => cell(PRICELESS, column).toString());
   s.put(top + 1 + NEXT.shown, COLUMN.next, {
     formula: `=IF(ISERROR(${anchor}),"",IF(N(${count})=0,"",${count}&" "&${of}&" trial designs came to no price and were left out."))`,

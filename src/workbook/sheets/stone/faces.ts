@@ -123,14 +123,16 @@ export function banks(s: SheetLayout): void {
         source: "by definition: length × height",
         kind: "area",
         format: "#,##0.00",
-        formula: `=IF(COUNT([length],[height])=2,[length]*[height],"")`,
+        whole: true,
+        formula: '=IF(ISNUMBER([length])*ISNUMBER([height]),[length]*[height],"")',
       },
       {
         key: "tons",
         title: "Boulders",
         source: "by definition: shared by the area of the face",
         kind: "load",
-        formula: `=IF(COUNT([area],BankTons)=2,IF([area]>0,BankTons*[area]/SUM([area:all]),0),"")`,
+        whole: true,
+        formula: '=IF(ISNUMBER([area])*COUNT(BankTons),IF([area]>0,BankTons*[area]/SUM([area]),0),"")',
       },
     ],
   });

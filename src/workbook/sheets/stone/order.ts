@@ -47,7 +47,8 @@ export function order(s: SheetLayout, job: Job): void {
   });
   /** As many as it takes, once it is known what one holds. */
   const whole = (load: string, each: string): string => `IF(COUNT(${each})=0,"",ROUNDUP(ROUND(${load}/${each},6),0))`;
-  const known = (texts: readonly string[]): string[] => texts.map((text) => `=IF(ISNUMBER([tons]),${text},"")`);
+  const known = (text: string): string => `=IF(ISNUMBER([tons]),${text},"")`;
+  const tons = `CHOOSE({1;2;3;4},${names.join(",")})`;
   s.table({
     name: "StoneOrder",
     rows: names.length,
@@ -62,28 +63,32 @@ export function order(s: SheetLayout, job: Job): void {
         key: "tons",
         title: "Weight",
         kind: "load",
-        formula: names.map((name) => `=IF(COUNT(${name})=1,${name},"")`),
+        whole: true,
+        formula: `=IF(ISNUMBER(${tons}),${tons},"")`,
       },
       {
         key: "volume",
         title: "Loose",
         source: "by definition: area × depth and its share for waste",
         kind: "earth",
-        formula: known(volumes),
+        whole: volumes.length,
+        formula: known(`CHOOSE({1;2},${volumes.join(",")})`),
       },
       {
         key: "bags",
         title: "or bags",
         source: "by definition: weight over what one holds, rounded up",
         kind: "count",
-        formula: known([0, 1].map(() => whole(`[tons]*${perLoad}`, "BagWeight"))),
+        whole: volumes.length,
+        formula: known(whole(`[tons]*${perLoad}`, "BagWeight")),
       },
       {
         key: "pallets",
         title: "or pallets",
         source: "by definition: weight over what one holds, rounded up",
         kind: "count",
-        formula: `=IF(ISNUMBER([tons]),${whole("[tons]", "PalletLoad")},"")`,
+        whole: true,
+        formula: known(whole("[tons]", "PalletLoad")),
       },
       {
         key: "loads",
@@ -91,7 +96,8 @@ export function order(s: SheetLayout, job: Job): void {
         source: "by definition: weight over payload",
         kind: "number",
         format: "0.00",
-        formula: `=IF(COUNT([tons],TruckPayload)=2,[tons]/TruckPayload,"")`,
+        whole: true,
+        formula: `=IF(ISNUMBER([tons])*COUNT(TruckPayload),[tons]/TruckPayload,"")`,
       },
     ],
   });

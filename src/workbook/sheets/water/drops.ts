@@ -30,7 +30,13 @@ export function drops(s: SheetLayout): string {
   const table = s.table({
     rows: DROPS,
     columns: [
-      { key: "no", title: "Drop, from the top", kind: "count", fixed: Array.from({ length: DROPS }, (_, i) => i + 1) },
+      {
+        key: "no",
+        title: "Drop, from the top",
+        kind: "count",
+        name: "DropNumbers",
+        fixed: Array.from({ length: DROPS }, (_, i) => i + 1),
+      },
       {
         key: "drop",
         title: "Drop",
