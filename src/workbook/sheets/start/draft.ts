@@ -142,8 +142,10 @@ export function draft(s: SheetLayout, job: Job): void {
     style: "headText",
     across: s.lastColumn - COLUMN.next + 1,
   });
-  for (let index = 1; index <= NEXT.shown; index++)
-    s.put(top + index, COLUMN.next, { style: "resultText", look: { wrap: false } });
+  // Each runs on over blank cells with the same line below.
+  s.styleArea({ top: top + 1, left: COLUMN.next, bottom: top + NEXT.shown, right: s.lastColumn }, "resultText", {
+    wrap: false,
+  });
   const [what, low, high, share] = [1, 4, 5, 6].map((column) => {
     const first = cell(PRICELESS + 1, column);
     return String(new Ref(s.name, first.top, first.left, first.top + NEXT.shown - 1, first.left));
