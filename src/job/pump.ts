@@ -2,13 +2,13 @@ import { findPipe } from "../calc/pipe/bore";
 import { findFitting, fittingK } from "../calc/pipe/fittings";
 import { makeSystem, type RoutePipe, type System } from "../calc/pipe/route";
 import { fastestSpeed, routeParts } from "../calc/pipe/routeParts";
-import { fromCents } from "../calc/money/cents";
+import { fromCents, toCents } from "../calc/money/cents";
 import { moneyDigits, roundingOf } from "./money";
 import { missing } from "../calc/problem";
 import { lastFlow, makeCurve, pumpHead, type CurvePoint, type PumpCurve } from "../calc/pump/curve";
 import { dutyPoint, type DutyPoint } from "../calc/pump/duty";
 import { runCostCents } from "../calc/pump/power";
-import { RANKED_PUMPS, rankPumps, type RankedPump } from "../calc/pump/rank";
+import { RANKED_PUMPS, rankPumps, type PumpOffer, type RankedPump, type RankTerms } from "../calc/pump/rank";
 import { USUAL_PIPE } from "../calc/tables/pipes";
 import type { Basin } from "./basin";
 import type { Job, JobRow } from "./facts";
@@ -41,7 +41,10 @@ export interface Pump {
   readonly dutySpeed: Reckoned<number>;
   readonly yearlyEnergyCost: Reckoned<number>;
   readonly ownCost: Reckoned<number>;
-  readonly ranking: Reckoned<readonly RankedPump[]>;
+  /** Pumps on offer that can be compared. */
+  readonly comparable: Reckoned<number>;
+  /** Made when it is called for: it takes longer than all the rest of a job, and no price needs it. */
+  readonly ranking: () => Reckoned<readonly RankedPump[]>;
 }
 
 export function reckonPump(job: Job, water: Water, basin: Basin): Pump {
@@ -68,7 +71,8 @@ export function reckonPump(job: Job, water: Water, basin: Basin): Pump {
     fromCents(runCostCents(drawn, { hoursPerDay, daysPerYear, tariff }, digits), digits),
   );
   const price = reckon([chosen], (offer) => offer.price);
-  const ranking = lazily(() => rankingOf(job, system, designFlow));
+  const offers = reckon([system, designFlow], () => offersOf(job));
+  const terms = termsOf(job);
   return {
     lift,
     pipeLength: pipeLength(job),
@@ -89,10 +93,17 @@ export function reckonPump(job: Job, water: Water, basin: Basin): Pump {
     ownCost: reckon([price, job.ownYears, energy, job.pumpCount], (each, years, yearly, count) =>
       roundingOf(job)(each * count + years * yearly),
     ),
-    // It takes longer than all the rest of a job, and most who ask for a price do not ask for it.
-    get ranking() {
-      return ranking();
-    },
+    comparable: reckon([offers], (all) => {
+      // What the ranking would refuse is a problem of the job, asked for or not.
+      for (const { price: each, watts: drawn } of all) {
+        toCents(each, "price", digits);
+        runCostCents(drawn, terms.running, digits);
+      }
+      return all.length;
+    }),
+    ranking: lazily(() =>
+      reckon([offers, system, designFlow], (all, works, flow) => rankPumps(all, flow, works, terms)),
+    ),
   };
 }
 
@@ -195,26 +206,26 @@ function headAt(pump: JobRow<"pumps">, count: number, speed: number, flow: numbe
 /** Running hours and prices that a blank stands for. Common practice, no source. */
 const USUAL_RUNNING = { hoursPerDay: 24, daysPerYear: 365, tariff: { US: 0.17, SI: 0.3 }, years: 10 } as const;
 
-function rankingOf(job: Job, system: Reckoned<System>, designFlow: Reckoned<number>): Pump["ranking"] {
-  const hasPump = job.pumps.some(({ shutOffHead }) => shutOffHead !== undefined);
-  if (!hasPump) return undefined;
-  return reckon([system, designFlow], (works, flow) => {
-    const offers = filledRows(job.pumps).map((pump) => ({
-      name: needed(pump.name, "pumps", pump.row, "name"),
-      price: needed(pump.price, "pumps", pump.row, "price"),
-      watts: needed(pump.watts, "pumps", pump.row, "power"),
-      points: curvePoints(pump),
-    }));
-    const running = {
+/** The rows of pumps that say something, in full; undefined while none has a curve. */
+function offersOf({ pumps }: Job): PumpOffer[] | undefined {
+  if (!pumps.some(({ shutOffHead }) => shutOffHead !== undefined)) return undefined;
+  return filledRows(pumps).map((pump) => ({
+    name: needed(pump.name, "pumps", pump.row, "name"),
+    price: needed(pump.price, "pumps", pump.row, "price"),
+    watts: needed(pump.watts, "pumps", pump.row, "power"),
+    points: curvePoints(pump),
+  }));
+}
+
+function termsOf(job: Job): RankTerms {
+  return {
+    running: {
       hoursPerDay: job.runHours ?? USUAL_RUNNING.hoursPerDay,
       daysPerYear: job.runDays ?? USUAL_RUNNING.daysPerYear,
       tariff: job.tariff ?? USUAL_RUNNING.tariff[job.system],
-    };
-    return rankPumps(offers, flow, works, {
-      running,
-      years: job.ownYears ?? USUAL_RUNNING.years,
-      most: RANKED_PUMPS.usual,
-      digits: moneyDigits(job),
-    });
-  });
+    },
+    years: job.ownYears ?? USUAL_RUNNING.years,
+    most: RANKED_PUMPS.usual,
+    digits: moneyDigits(job),
+  };
 }

@@ -195,15 +195,15 @@ function modulePlans(wish: BasinWish, modules: readonly OfferedBox[], { wants, c
         const blockLength = along * module.length;
         if (blockLength > 3 * block + module.length || block > 3 * blockLength + module.width) continue;
         consider({
-          ...{
-            kind: "modules",
-            depth,
-            held: heldBy(blockLength, width, block, voids),
-            along: blockLength,
-            across: block,
-            module,
-          },
-          ...{ length: blockLength + WELL + 3 * GAP, width, tub: undefined },
+          kind: "modules",
+          length: blockLength + WELL + 3 * GAP,
+          width,
+          depth,
+          held: heldBy(blockLength, width, block, voids),
+          along: blockLength,
+          across: block,
+          module,
+          tub: undefined,
         });
       }
     }

@@ -52,8 +52,8 @@ const pump: readonly Result[] = [
   one("DutySpeed", "speed", ({ pump }) => pump.dutySpeed),
   one("YearlyEnergyCost", "money", ({ pump }) => pump.yearlyEnergyCost),
   one("PumpOwnCost", "money", ({ pump }) => pump.ownCost),
-  column("PumpRanking", "flow", 4, ({ pump }) => cellsOf(pump.ranking, ({ duty }) => duty?.flow)),
-  column("PumpRanking", "money", 7, ({ pump }) => cellsOf(pump.ranking, ({ ownCents }) => ownCents / 100)),
+  column("PumpRanking", "flow", 4, ({ pump }) => cellsOf(pump.ranking(), ({ duty }) => duty?.flow)),
+  column("PumpRanking", "money", 7, ({ pump }) => cellsOf(pump.ranking(), ({ ownCents }) => ownCents / 100)),
 ];
 
 const basin: readonly Result[] = [

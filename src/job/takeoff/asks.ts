@@ -30,10 +30,12 @@ export function pipeAsk({ system }: Job, pipe: JobRow<"route">, times = 1): Ask[
 /** The fittings of a kind on every pipe, each of the pipe's size: those for its type, else those that fit any. */
 export function fittingAsks(job: Job, kind: ProductKind, on: (pipe: JobRow<"route">) => number): Ask[] {
   const pipes = [...job.route.map((pipe) => ({ pipe, times: 1 })), ...risersOf(job)];
-  return pipes.map(({ pipe: { size, type = USUAL_PIPE[job.system], ...pipe }, times }) => ({
-    count: on({ ...pipe, size, type }) * times,
-    codes: size === undefined ? [] : codesOf({ kind, size, type }, job.system),
-  }));
+  return pipes.map(({ pipe, times }) => {
+    const { size, type = USUAL_PIPE[job.system] } = pipe;
+    const count = on(pipe) * times;
+    // Of what there is none nobody looks for a price.
+    return { count, codes: size === undefined || count === 0 ? [] : codesOf({ kind, size, type }, job.system) };
+  });
 }
 
 function risersOf({ riser, pumpCount = 0 }: Job): { pipe: JobRow<"riser">; times: number }[] {
@@ -89,12 +91,13 @@ function typed(type: string | undefined): { type: string } | Record<string, neve
 type Prices = ReadonlyMap<string, JobRow<"prices">>;
 
 /** A product that a line asks for, with its line of the price list where that holds one. */
-interface Found extends Ask {
+export interface Found extends Ask {
   readonly code: string;
   readonly listed: JobRow<"prices"> | undefined;
 }
 
-function foundIn(asks: readonly Ask[], prices: Prices): Found[] {
+/** What a line asks for, looked up in the price list; of what there is nothing it asks for none. */
+export function foundIn(asks: readonly Ask[], prices: Prices): Found[] {
   return asks
     .filter(({ count }) => count > 0)
     .map((ask) => {
@@ -110,8 +113,7 @@ function foundIn(asks: readonly Ask[], prices: Prices): Found[] {
  *
  * @param need of the whole line, in place
  */
-export function askedOrder(asks: readonly Ask[], prices: Prices, need: number): number | undefined {
-  const found = foundIn(asks, prices);
+export function askedOrder(found: readonly Found[], need: number): number | undefined {
   return found.length === 0 ? undefined : total(ordersOf(found, need));
 }
 
@@ -126,8 +128,7 @@ function ordersOf(found: readonly Found[], need: number): number[] {
  * What one unit of a line costs: the mean of its products' prices, by how much is bought of each, or while nobody knows
  * the need, by how much there is; unknown while one of them has no price of its own.
  */
-export function askedPrice(asks: readonly Ask[], prices: Prices, need: Reckoned<number>): Reckoned<number> {
-  const found = foundIn(asks, prices);
+export function askedPrice(found: readonly Found[], need: Reckoned<number>): Reckoned<number> {
   if (found.length === 0 || !found.every(({ listed }) => isKnown(listed?.cost ?? undefined))) return undefined;
   return attempt(() => {
     const weights = isKnown(need) && need > 0 ? ordersOf(found, need) : found.map(({ count }) => count);
@@ -152,9 +153,8 @@ export interface AskedTerms {
  *
  * @param brought codes whose freight is paid already; those of this line are added
  */
-export function askedTerms(asks: readonly Ask[], prices: Prices, brought: Set<string>): AskedTerms {
-  const needed = foundIn(asks, prices);
-  const found = needed.flatMap(({ listed, ...ask }) => (listed ? [{ ...ask, line: listed }] : []));
+export function askedTerms(needed: readonly Found[], brought: Set<string>): AskedTerms {
+  const found = needed.flatMap(({ count, code, listed: line }) => (line ? [{ count, code, line }] : []));
   const counted = total(needed.map(({ count }) => count));
   const first = (key: "supplier" | "kind" | "taxable"): string | undefined =>
     found.map(({ line }) => line[key]).find((word) => word !== undefined && word !== "");

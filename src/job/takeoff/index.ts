@@ -5,7 +5,7 @@ import type { Job, JobRow } from "../facts";
 import { roundingOf } from "../money";
 import { attempt, isKnown, known, reckon, type Reckoned } from "../reckoned";
 import { total } from "../rows";
-import { askedOrder, askedPrice, askedTerms } from "./asks";
+import { askedOrder, askedPrice, askedTerms, foundIn } from "./asks";
 import type { Need } from "./lines";
 import { FREIGHT_LINE } from "./terms";
 
@@ -98,15 +98,16 @@ function designLine(
   brought: Set<string>,
 ): TakeoffLine {
   const listed = prices.get(code.toLowerCase()) ?? {};
-  const terms = asks && askedTerms(asks, prices, brought);
+  const found = asks && foundIn(asks, prices);
+  const terms = found && askedTerms(found, brought);
   const isOwn = listed.cost !== undefined && listed.cost !== null;
   const bySize =
-    asks && [listed.waste, listed.minimum, listed.pack].every((typed) => typed === undefined) ? asks : undefined;
-  const asked = asks ? known(askedPrice(asks, prices, quantity)) : price;
+    found && [listed.waste, listed.minimum, listed.pack].every((typed) => typed === undefined) ? found : undefined;
+  const asked = found ? known(askedPrice(found, quantity)) : price;
   const cost = listed.cost === undefined ? asked : (listed.cost ?? undefined);
   return lineOf(job, code, quantity, true, {
     unit: listed.unit,
-    orderFor: bySize && ((need) => askedOrder(bySize, prices, need)),
+    orderFor: bySize && ((need) => askedOrder(bySize, need)),
     waste: listed.waste ?? terms?.waste,
     minimum: listed.minimum ?? terms?.minimum,
     pack: listed.pack ?? terms?.pack,
