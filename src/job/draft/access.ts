@@ -80,9 +80,11 @@ export function accessRule(sketch: Sketch): { readonly byHand: boolean; readonly
     sketch.assume("tasks", () => {
       const digging = DIGGING[soil] ?? 1;
       const rows = (factor: number): JobRow<"tasks">[] =>
-        tasks.map(({ hours, machineHours, ...task }, index) => {
+        tasks.map((task, index) => {
+          const { hours, machineHours } = task;
           // A rate that nobody has timed is no 0: its task keeps the price back where there is something to do.
-          if (hours === undefined || machineHours === undefined) return task;
+          if (hours === undefined || machineHours === undefined)
+            return { ...task, hours: undefined, machineHours: undefined };
           const slower = (index === DIG ? digging : 1) * factor;
           return byHand
             ? { ...task, hours: slower * (hours + HAND_PER_MACHINE * machineHours), machineHours: 0 }
