@@ -97,7 +97,8 @@ export interface AskSpec {
   readonly source?: string;
   /**
    * Formulas of the codes it may have, at most two, the more exact first; "" while the size is not known. "[line]" is the
-   * line's own code.
+   * line's own code, "[row]" the number of the row among its rows: products one below the other that have the same formula
+   * with it share one.
    */
   readonly codes: readonly string[];
   /** How many rows count and codes fill; 1 if left out. */

@@ -1,5 +1,6 @@
 import { ISSUE_CELLS } from "../../job/story/issue";
 import { defineSheet, Ref, type Job, type Kind, type SheetLayout } from "../layout";
+import { areaAddress } from "../layout/address";
 import { formatOf, unitOf } from "../layout/formats";
 import { heightOfLines } from "../layout/textRoom";
 import { fillDown } from "./money/cells";
@@ -75,12 +76,13 @@ export const issued = defineSheet({
 
 function figures(s: SheetLayout, job: Job): void {
   const known = FIGURES.filter(([, name]) => name.includes("(") || job.names.has(name));
-  const titles = ["What", "Now", "As issued", "Unit", "Change"];
+  const titles = ["What", "Now", "As issued", "Unit", "Change", "Decimals"];
   titles.forEach((title, index) =>
-    s.put(s.row, index + 1, { value: title, style: index === 1 || index === 2 ? "head" : "headText" }),
+    s.put(s.row, index + 1, { value: title, style: [1, 2, 5].includes(index) ? "head" : "headText" }),
   );
   const top = ++s.row;
   for (const spec of known) figure(s, job, spec);
+  changes(s, top);
   words(s);
   // The figures come first in an issue, in the order of the table above.
   const value = `INDEX(IssuedValues,LastIssueRow+SEQUENCE(${s.row - top},1,0))`;
@@ -92,7 +94,7 @@ function figures(s: SheetLayout, job: Job): void {
   column("FigureChanges", 5);
 }
 
-function figure(s: SheetLayout, { system }: Job, [label, name, kind, decimals]: (typeof FIGURES)[number]): void {
+function figure(s: SheetLayout, { system }: Job, [label, name, kind, decimals = 0]: (typeof FIGURES)[number]): void {
   // A price that is held back is a sentence in place of an amount.
   const wrap = kind === "text" || kind === "money";
   const align = kind === "text" ? ("left" as const) : ("right" as const);
@@ -100,22 +102,27 @@ function figure(s: SheetLayout, { system }: Job, [label, name, kind, decimals]: 
   const look = { format, align, wrap };
   if (wrap) s.sheet.heights.set(s.row, heightOfLines(2));
   const unit = kind === "text" || kind === "count" || kind === "number" ? "" : unitOf(kind, system);
-  const [what, now, then] = [`$A${s.row}`, `$B${s.row}`, `$C${s.row}`];
-  const said = (cell: string): string =>
-    decimals === undefined ? cell : `IF(ISNUMBER(${cell}),FIXED(${cell},${decimals}),${cell})`;
-  const same =
-    decimals === undefined
-      ? `${now}=${then}`
-      : `IF(COUNT(${now},${then})=2,ROUND(${now}-${then},${decimals + 2})=0,${now}=${then})`;
   s.put(s.row, 1, { value: label, style: "label" });
   s.put(s.row, 2, { formula: `=IF(ISERROR(${name}),"",IF(${name}="","",${name}))`, style: "result", look });
   s.put(s.row, 3, { style: "result", look });
   s.put(s.row, 4, unit.startsWith("=") ? { formula: unit, style: "unit" } : { value: unit, style: "unit" });
-  s.put(s.row, 5, {
-    formula: `=IF(LastRevision=0,"",IF(${same},"",${what}&" "&${said(then)}&" to "&${said(now)}))`,
-    style: "remark",
-  });
+  s.put(s.row, 5, { style: "remark" });
+  s.put(s.row, 6, { value: decimals, style: "unit", look: { align: "right" } });
   s.row++;
+}
+
+/** What has changed of each figure: a number by more than the last decimal that is said. */
+function changes(s: SheetLayout, top: number): void {
+  const [what, now, then, decimals] = [1, 2, 3, 6].map((at) =>
+    areaAddress({ top, left: at, bottom: s.row - 1, right: at }),
+  );
+  const said = (cells = ""): string => `IF(ISNUMBER(${cells}),FIXED(${cells},${decimals}),${cells})`;
+  const same = `IF(ISNUMBER(${now})*ISNUMBER(${then}),ROUND(${now}-${then},${decimals}+2)=0,${now}=${then})`;
+  fillDown(
+    s,
+    new Ref(s.name, top, 5, s.row - 1, 5),
+    `IF(LastRevision=0,"",IF(${same},"",${what}&" "&${said(then)}&" to "&${said(now)}))`,
+  );
 }
 
 /** Scope, exclusions and terms count as one: which word changed, the two papers show. */

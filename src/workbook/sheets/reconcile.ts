@@ -1,7 +1,8 @@
 import { GRAND_TOTAL } from "../../calc/money/reconcile/totals";
 import { whenFilled } from "../layout/conditions";
-import { fill } from "./money/cells";
-import { defineSheet, type SheetLayout, type SpillRef } from "../layout";
+import { cellOf, fillDown } from "./money/cells";
+import { defineSheet, Ref, type SheetLayout, type SpillRef } from "../layout";
+import { areaAddress } from "../layout/address";
 
 /** Lines and totals the sheet has room for. */
 const MOST_ROWS = 400;
@@ -60,16 +61,19 @@ export const reconcile = defineSheet({
 
 /** The grand totals, above the table they come from; gives what fills them in once the table is laid out. */
 function glance(s: SheetLayout): (table: SpillRef) => void {
-  const lines: readonly (readonly [name: string, label: string, column: number, note: string])[] = [
-    ["ReconciledOrdered", "Ordered", 11, "Committed: every line of the order book at its price."],
-    ["ReconciledBilled", "Billed", 12, "Every invoice line as it stands, freight, tax and credits included."],
-    ["ReconciledToCome", "Still to come", 14, "Ordered and not delivered yet."],
-    ["ReconciledPriceDifference", "Invoiced above ordered prices", 13, "Below zero: invoiced for less."],
-    ["ReconciledAtStake", "At stake", 15, "Paid too much if every invoice were paid as it stands."],
+  // In the order of the table's columns of money.
+  const lines: readonly (readonly [name: string, label: string, note: string])[] = [
+    ["ReconciledOrdered", "Ordered", "Committed: every line of the order book at its price."],
+    ["ReconciledBilled", "Billed", "Every invoice line as it stands, freight, tax and credits included."],
+    ["ReconciledPriceDifference", "Invoiced above ordered prices", "Below zero: invoiced for less."],
+    ["ReconciledToCome", "Still to come", "Ordered and not delivered yet."],
+    ["ReconciledAtStake", "At stake", "Paid too much if every invoice were paid as it stands."],
   ];
-  const cells = lines.map(([name, label, , note]) =>
-    s.result({ name, label, kind: "money", note, strong: name === "ReconciledAtStake", formula: "=0" }),
-  );
+  const cells = lines.map(([name, label, note]) => {
+    const cell = s.result({ name, label, kind: "money", note, strong: name === "ReconciledAtStake", formula: "=0" });
+    delete cellOf(s, cell).formula;
+    return cell;
+  });
   s.result({
     name: "CommittedLeft",
     label: "Estimated cost of goods not ordered yet",
@@ -79,12 +83,12 @@ function glance(s: SheetLayout): (table: SpillRef) => void {
     needs: ["OrderQuantities", "TakeoffTotal"],
   });
   return ({ body }) => {
-    const row = `MATCH("${GRAND_TOTAL}",${body.column(1).address},0)`;
-    lines.forEach(([, , column], index) => {
-      const amount = `INDEX(${body.column(column).address},${row})`;
-      const at = cells[index];
-      if (at) fill(s, at, whenFilled(amount, ["OrderQuantities"]));
-    });
+    const [first, last] = [cells[0], cells[cells.length - 1]];
+    if (!first || !last) return;
+    const amounts = { ...body, left: body.right - cells.length + 1 };
+    const totals = `INDEX(${areaAddress(amounts, true)},MATCH("${GRAND_TOTAL}",ReconciledOrders,0),0)`;
+    const column = new Ref(s.name, first.top, first.left, last.top, first.left);
+    fillDown(s, column, whenFilled(`TRANSPOSE(${totals})`, ["OrderQuantities"]));
   };
 }
 

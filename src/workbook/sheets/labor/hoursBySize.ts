@@ -82,19 +82,26 @@ export function hoursBySize(s: SheetLayout, job: Job): void {
 /** Boulders of each size by the likely weight of one: a load of small ones is many to lift, of large ones slow to set. */
 function boulders(s: SheetLayout): void {
   s.skip();
-  const of = (column: number): string => `INDEX(StoneSizes,[#],${column})`;
+  const of = (column: number): string => `INDEX(StoneSizes,SEQUENCE(${MIX_ROWS}),${column})`;
   const each = s.table({
     rows: MIX_ROWS,
     columns: [
       { key: "size", title: "Boulders", kind: "text", fixed: numbered("Size", MIX_ROWS) },
-      { key: "weight", title: "One weighs", kind: "weight", formula: `=IF(ISNUMBER(${of(4)}),${of(4)},"")` },
-      { key: "load", title: "Load", kind: "load", formula: `=IF([weight]="",0,${of(3)})` },
+      {
+        key: "weight",
+        title: "One weighs",
+        kind: "weight",
+        whole: true,
+        formula: `=IF(ISNUMBER(${of(4)}),${of(4)},"")`,
+      },
+      { key: "load", title: "Load", kind: "load", whole: true, formula: `=IF([weight]="",0,${of(3)})` },
       {
         key: "times",
         title: "Times",
         kind: "factor",
         format: "0.00",
         source: "by definition: read from the company's book; a blank there is no number",
+        whole: true,
         formula: `=IF([weight]="","",${timesAt("[weight]", "SizeBoulders", "SizeBoulderTimes")})`,
       },
     ],

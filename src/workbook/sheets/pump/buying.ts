@@ -79,6 +79,7 @@ export function buying(s: SheetLayout, job: Job): void {
     });
   });
 
+  const ofPipe = (column: string): string => `INDEX(${column},[row])`;
   for (const [title, code, description] of BOUGHT_FITTINGS) {
     const line = { code, description, unit: "each", category: "Pipe" } as const;
     // One tee serves either way through it.
@@ -97,8 +98,8 @@ export function buying(s: SheetLayout, job: Job): void {
           rows: ROUTE_ROWS + RISER_ROWS,
           count: `(${each})*PipesAlike`,
           source: "by definition: each pump has its riser",
-          codes: [`&" "&IF(PipeTypes="","${usualType}",PipeTypes)`, ""].map(
-            (type) => `IF(PipeSizes="","",[line]&" "&${inCode("PipeSizes")}${type})`,
+          codes: [`&" "&IF(${ofPipe("PipeTypes")}="","${usualType}",${ofPipe("PipeTypes")})`, ""].map(
+            (type) => `IF(${ofPipe("PipeSizes")}="","",[line]&" "&${inCode(ofPipe("PipeSizes"))}${type})`,
           ),
         },
       ],

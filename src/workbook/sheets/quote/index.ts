@@ -1,4 +1,5 @@
 import { defineSheet, Ref, type SheetLayout } from "../../layout";
+import { areaAddress } from "../../layout/address";
 import { hideBlankRows } from "../../layout/conditions";
 import { STYLE } from "../../layout/style";
 import { fillDown } from "../money/cells";
@@ -142,16 +143,16 @@ function prices(s: SheetLayout): void {
       across: 3,
     });
     s.roomFor(s.row, letter === "A" ? 1 : 2);
-    s.put(s.row, 5, {
-      formula: `=IF(${unused},"",IF(ChosenOption="${letter}","offered here","on request"))`,
-      style: "resultText",
-      look: { italic: true },
-    });
+    s.put(s.row, 5, { style: "resultText", look: { italic: true } });
     s.put(s.row, 6, { formula: `=IF(OR(${unused},QuoteDraft<>""),"",${total})`, style: "result", kind: "money" });
     s.row++;
   });
+  const column = (at: number, from: number): Ref => new Ref(s.name, from, at, s.row - 1, at);
+  const letters = areaAddress(column(1, first));
+  fillDown(s, column(5, first), `IF(${letters}="","",IF(${letters}=ChosenOption,"offered here","on request"))`);
   hideBlankRows(s, { top: first, left: 1, bottom: s.row - 1, right: QUOTE_COLUMNS });
   s.row++;
+  const amounts = s.row;
   const lines: readonly (readonly [string, string, boolean])[] = [
     ['"Option offered here, before tax"', "PriceBeforeTax", false],
     [TAX, "TaxAmount", false],
@@ -160,10 +161,11 @@ function prices(s: SheetLayout): void {
   for (const [label, name, strong] of lines) {
     const style = strong ? "strong" : "result";
     s.put(s.row, 1, { formula: `=IF(QuoteDraft="",${label},"")`, style, look: { align: "left" }, across: 4 });
-    s.put(s.row, 5, { formula: '=IF(QuoteDraft="",Currency&"","")', style, look: { align: "right" } });
+    s.put(s.row, 5, { style, look: { align: "right" } });
     s.put(s.row, 6, { formula: `=IF(QuoteDraft="",${name},"")`, style, kind: "money" });
     s.row++;
   }
+  fillDown(s, column(5, amounts), `IF(${areaAddress(column(1, amounts))}="","",Currency&"")`);
   range(s);
 }
 

@@ -139,28 +139,57 @@ export function asks(s: SheetLayout, job: Job, lines: TableRef): ReadonlyMap<str
         formula: `=IF([count]<=0,0,IF(ISNUMBER([price]),[buy]*[price],"${NO_PRICE}"))`,
       },
       { key: "number", title: "No.", kind: "count", fixed: lineOf.map((_, index) => index + 1) },
+      {
+        key: "row",
+        title: "Its row",
+        kind: "count",
+        fixed: asked.flatMap(({ lines }) => lines.map((_, row) => row + 1)),
+      },
     ],
   });
+  const rowsFrom = (key: string, first: number, count: number): Ref => {
+    const { sheet, top, left } = table.cell(key, first);
+    return new Ref(sheet, top, left, top + count - 1, left);
+  };
+  const put = (key: string, first: number, count: number, formula: string, origin?: Origin): void => {
+    const column = (name: string): string => areaAddress(rowsFrom(name, first, count));
+    const whole = formula.replaceAll("[line]", column("line")).replaceAll("[row]", column("row"));
+    if (count > 1) fillDown(s, rowsFrom(key, first, count), whole, origin);
+    else fill(s, rowsFrom(key, first, count), whole, origin);
+  };
+  for (const [key, which] of [
+    ["first", 0],
+    ["second", 1],
+  ] as const)
+    for (const { formula, first, count } of runsOf(asked, which)) put(key, first, count, formula);
   const counts = new Map<string, Ref>();
   for (const { ask, first, lines: of } of asked) {
-    const column = (key: string): Ref => {
-      const { sheet, top, left } = table.cell(key, first);
-      return new Ref(sheet, top, left, top + of.length - 1, left);
-    };
-    const line = areaAddress(column("line"));
-    const put = (key: string, formula: string, origin?: Origin): void => {
-      const whole = formula.replaceAll("[line]", line);
-      if (of.length > 1) fillDown(s, column(key), whole, origin);
-      else fill(s, column(key), whole, origin);
-    };
-    const [exact, second] = ask.codes;
-    put("first", exact ?? '""');
-    if (second !== undefined) put("second", second);
-    if (ask.count === 1) cellOf(s, column("count")).value = 1;
-    else put("count", ask.count, ask.source === undefined ? undefined : { label: "How much", source: ask.source });
-    counts.set(of[0] ?? "", column("count"));
+    const cells = rowsFrom("count", first, of.length);
+    if (ask.count === 1) cellOf(s, cells).value = 1;
+    else {
+      const origin = ask.source === undefined ? undefined : { label: "How much", source: ask.source };
+      put("count", first, of.length, ask.count, origin);
+    }
+    counts.set(of[0] ?? "", cells);
   }
   return counts;
+}
+
+/** The formulas of the products' codes, each with the rows it fills: of neighbours that read their own rows by number one is enough. */
+function runsOf(
+  asked: ReturnType<typeof askedFor>,
+  which: number,
+): { readonly formula: string; readonly first: number; count: number }[] {
+  const runs: { formula: string; first: number; count: number }[] = [];
+  for (const { ask, first, lines } of asked) {
+    const formula = ask.codes[which] ?? (which === 0 ? '""' : undefined);
+    if (formula === undefined) continue;
+    const before = runs.at(-1);
+    const shared = formula.includes("[row]") && before?.formula === formula && before.first + before.count === first;
+    if (shared) before.count += lines.length;
+    else runs.push({ formula, first, count: lines.length });
+  }
+  return runs;
 }
 
 /** What the price list says of a product, once it is found there. */

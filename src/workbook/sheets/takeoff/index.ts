@@ -19,7 +19,7 @@ export const takeoff = defineSheet({
   order: 11,
   turn: 1,
   build(s, job) {
-    s.widths([34, 14, 6, 9, 8, 9, 6, 9, 10, 11, 14, 29, 9, 23, 9, 9, 13, 9, 14, 10, 9, 9, 9, 9, 9]);
+    s.widths([34, 14, 6, 9, 8, 9, 6, 9, 10, 11, 14, 29, 9, 23, 9, 9, 13, 9, 14, 10, 9, 9, 9, 9, 9, 9]);
     s.title("Takeoff", "Read what the job needs and what to buy; add your own lines below.", { amounts: true });
     s.section("From the sheets");
     const head = s.row;
