@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { aloneOf, placesNearEnds, placesToLook, spreadOf, type Effect } from "../../../src/job/range/spread";
+import type { Effect } from "../../../src/job/range/draws";
+import { placesNearEnds, placesToLook } from "../../../src/job/range/looks";
+import { spreadOf } from "../../../src/job/range/spread";
 
 /** Where the outer tenth of the normal curve begins: any table of the normal distribution, 1.28155. */
 const TENTH = 1.28155;
@@ -125,36 +127,5 @@ describe("the spread of a price", () => {
     // Of plain draws about two thirds lie as far from both ends.
     expect(far(first.map(({ places }) => places))).toBeGreaterThan(0.55);
     expect(far(next)).toBeLessThan(0.4);
-  });
-
-  it("of a word that changes in one case of four either way shows once that is more than a tenth", () => {
-    const word: Effect = {
-      name: "soil",
-      points: [
-        [-TENTH, -200],
-        [TENTH, 500],
-      ],
-      jumps: true,
-    };
-    expect(spreadOf([word])).toMatchObject({ low: -200, high: 500 });
-    expect(aloneOf(word)(0.6)).toBe(0);
-    expect(aloneOf(word)(0.7)).toBe(500);
-  });
-
-  it("runs between the points it was looked at, and on past the last", () => {
-    const bent: Effect = {
-      name: "bent",
-      points: [
-        [-2, -30],
-        [-1, -10],
-        [1, 10],
-        [2, 40],
-      ],
-      jumps: false,
-    };
-    expect(aloneOf(bent)(0.5)).toBe(5);
-    expect(aloneOf(bent)(1.5)).toBe(25);
-    expect(aloneOf(bent)(3)).toBe(70);
-    expect(aloneOf(bent)(-1.5)).toBe(-20);
   });
 });
