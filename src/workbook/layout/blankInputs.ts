@@ -5,6 +5,9 @@ import type { Page } from "./page";
 /** Rows of an input that are looked through for what is no number. */
 const LONGEST_SEARCHED = 50;
 
+/** What the check is called, before the name of the sheet. */
+const BLANK = "Inputs still blank on ";
+
 /** An input, and the formula of how many of its cells are not as they must be. */
 interface Counted {
   readonly label: string;
@@ -24,7 +27,7 @@ export function blankInputs(page: Page): CheckSpec[] {
   const [blanks, wrongs] = [sumOf(blank), sumOf(wrong)];
   return [
     {
-      label: `Inputs still blank on ${page.name}`,
+      label: `${BLANK}${page.name}`,
       value: `${blanks}+${wrongs}`,
       limit: 0,
       cure: "Fill in what is marked and still blank.",
@@ -38,22 +41,22 @@ export function blankInputs(page: Page): CheckSpec[] {
 }
 
 /** The same where the sheet of facts knows of every one how it stands: needed and unknown, or typed wrong. */
-function factsToFill({ name, job }: Page, first: Ref): CheckSpec {
+function factsToFill({ name }: Page, first: Ref): CheckSpec {
   // The sheet's heading is its name, so that the same formula serves every sheet.
   const here = `$A$1&": *"`;
-  const there = `"${name}: *"`;
+  const sheet = `MID([label],${BLANK.length + 1},99)`;
+  const there = `MATCH(${sheet}&": *",FactMissing,0)`;
   const count = `COUNTIF(FactMissing,${here})`;
-  const typed = (job.inputs.get(first.name ?? "")?.yours ?? first).address.replace(/\$/g, "");
   const named = `MID(INDEX(FactMissing,MATCH(${here},FactMissing,0)),LEN($A$1)+3,99)`;
   return {
-    label: `Inputs still blank on ${name}`,
+    label: `${BLANK}${name}`,
     value: count,
     limit: 0,
     cure: "Fill in what is marked and still blank.",
     cureNow: `"See: "&${named}&IF([value]>1," and "&([value]-1)&" more.",".")`,
     fix: first.name ?? first.address.replace(/\$/g, ""),
-    calledNow: `INDEX(FactMissing,MATCH(${there},FactMissing,0))`,
-    fixNow: `IFERROR(INDEX(FactPlaces,MATCH(${there},FactMissing,0)),"${typed}")`,
+    calledNow: `IFERROR(INDEX(FactMissing,${there}),${sheet}&": all filled in")`,
+    fixNow: `IFERROR(INDEX(FactPlaces,${there}),${sheet}&"!A1")`,
     kind: "count",
   };
 }

@@ -47,7 +47,7 @@ export interface CheckSpec {
   readonly cureStop?: string;
   /** The defined name (or Sheet!A1) of the cell to change. */
   readonly fix: string;
-  /** Formula of the address of the cell to change as things stand, where that is not always the same one. */
+  /** Formula of the address of the cell to change as things stand, where that is not always the same one; "[label]" is the cell of the label on Start. */
   readonly fixNow?: string;
   /** Formula of what that cell is called. */
   readonly calledNow?: string;

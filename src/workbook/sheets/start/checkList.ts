@@ -46,15 +46,16 @@ function checkRow(s: SheetLayout, job: Job, check: PlacedCheck): void {
   s.put(row, VERDICT_COLUMN, { style: "resultText", look: { bold: true, align: "center" } });
   const where = inShort(job.called.get(check.fix) ?? check.fix);
   const place = cellAddress(row, PLACE_COLUMN);
+  const here = (formula: string): string => formula.replaceAll("[label]", cellAddress(row, 1));
   s.put(row, 6, {
     ...(check.calledNow === undefined
       ? { value: where, link: check.fix }
-      : { formula: `=HYPERLINK("#"&${place},IFERROR(${check.calledNow},"${where}"))` }),
+      : { formula: `=HYPERLINK("#"&${place},${here(check.calledNow)})` }),
     style: "link",
     look: { wrap: true },
   });
   s.put(row, PLACE_COLUMN, {
-    ...(check.fixNow === undefined ? { value: check.fix } : { formula: `=${check.fixNow}` }),
+    ...(check.fixNow === undefined ? { value: check.fix } : { formula: `=${here(check.fixNow)}` }),
     style: "unit",
     look: { wrap: false },
   });
