@@ -28,6 +28,7 @@ import "@univerjs/preset-sheets-drawing/lib/index.css";
 import { defaultTheme } from "@univerjs/themes";
 import { keepTextsOfMoved } from "./movedFormula";
 import { rillDescriptions } from "./rillFunctions";
+import { runOnWithIndentation } from "./runOn";
 
 /** The bench's own colour in place of the spreadsheet's, from the palest to the darkest. */
 const ACCENT = {
@@ -48,6 +49,7 @@ const NO_CALCULATION = 2;
 
 /** The embedded spreadsheet, bare: our functions in its engine, its own toolbar and menus off. */
 export function startUniver(container: HTMLElement): { univer: Univer; api: FUniver } {
+  runOnWithIndentation();
   keepTextsOfMoved();
   const univer = new Univer({
     theme: { ...defaultTheme, primary: ACCENT },

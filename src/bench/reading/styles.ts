@@ -26,7 +26,7 @@ const WRAP = 3;
 /** The file counts light before dark; the palette lists dark before light. */
 const THEME_ORDER = [1, 0, 3, 2];
 /** The pixels one step of indentation adds. */
-const INDENT = 9;
+export const INDENT = 9;
 
 /** Turns the file's cell formats into the grid's, each kept once. */
 export class StyleTable {
