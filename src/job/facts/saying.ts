@@ -22,14 +22,22 @@ const CALLED: Readonly<Record<string, FactKey>> = {
   groundwater: "groundwaterDepth",
 };
 
+/** Letters and digits alone: "Bed width" is BedWidth. */
+function bare(name: string): string {
+  return name.toLowerCase().replace(/[^\p{L}\p{N}]/gu, "");
+}
+
+const KEYS = Object.keys(FACTS) as FactKey[];
+/** A later entry wins: names of cells over questions. */
 const BY_NAME: ReadonlyMap<string, FactKey> = new Map([
-  ...(Object.keys(FACTS) as FactKey[]).map((key) => [FACTS[key].name.toLowerCase(), key] as const),
-  ...Object.entries(CALLED),
+  ...KEYS.map((key) => [bare(FACTS[key].question), key] as const),
+  ...Object.entries(CALLED).map(([words, key]) => [bare(words), key] as const),
+  ...KEYS.map((key) => [bare(FACTS[key].name), key] as const),
 ]);
 
-/** The fact that a name or what people call it stands for. */
+/** The fact that a name, its words, its question or what people call it stands for. */
 export function factCalled(name: string): FactKey | undefined {
-  return BY_NAME.get(name.trim().replace(/[’]/g, "'").toLowerCase());
+  return BY_NAME.get(bare(name));
 }
 
 /** What was said to a fact, in SI. Throws a `Problem` that begins with `at`. */

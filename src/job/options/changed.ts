@@ -69,7 +69,8 @@ export function withChanges(job: Job, changes: readonly ChangedFact[]): Job {
   for (const { at, name, value } of changes) {
     const where = `${at} (${name.slice(0, 40)})`;
     const [key, cell] = placeCalled(name) ?? [];
-    if (key === undefined) throw invalid(`${at}: "${name.slice(0, 40)}" is no fact; write its name, like BedWidth`);
+    if (key === undefined)
+      throw invalid(`${at}: "${name.slice(0, 40)}" is no fact; write its name, like BedWidth or Bed width`);
     const fact: Fact = FACTS[key];
     if (fact.type !== "table") {
       changed[key] = valueSaid(fact, value, where, job.system);
@@ -90,7 +91,7 @@ export function withChanges(job: Job, changes: readonly ChangedFact[]): Job {
 /** What is changed: a fact, or a cell of one of the tables that an option may change. */
 function placeCalled(name: string): [FactKey, { row: number; column: string }?] | undefined {
   const [, table = "", row = "", column = ""] = /^\s*(\S.*?)\s+(\d+)\s+(\S+)\s*$/.exec(name) ?? [];
-  const of = factCalled(table);
+  const of = factCalled(table) ?? factCalled(`${table}Table`);
   if (of !== undefined && (HANDED_OVER.has(of) || of === "pumps")) {
     const columns = Object.keys((FACTS[of] as TableFact).columns);
     const said = columns.find((one) => one.toLowerCase() === column.toLowerCase());

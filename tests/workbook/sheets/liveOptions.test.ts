@@ -73,7 +73,25 @@ describe.each(["US", "SI"] as const)("options as changed facts in %s", (system) 
     const { options } = evaluate(readJob(spare).used).price;
     expect(shown(spare, "OptionPrices", 2)).toBe(options.B?.beforeTax);
     expect(shown(spare, "OptionPrices", 2)).toBeLessThan(Number(shown(spare, "OptionPrices", 0)));
-    const right = after(workbook, ...optionB(workbook, [["BedWidth", bed]]));
+    const facts: Typed = [
+      ["BedWidth", bed],
+      ["LipTable 1 width", lip],
+    ];
+    const right = after(workbook, ...optionB(workbook, facts));
     expect(shown(right, "DifferencesB", 8)).toMatch(new RegExp(`^Bed width.*: ${bed} (ft|m)$`));
+    expect(shown(right, "DifferencesB", 9)).toBe(`Lip 1 width: ${lip} ${system === "US" ? "in" : "mm"}`);
+    // Said in words it is the same, in both reckonings.
+    const [words, price] = [shown(right, "DifferencesB", 9), comes(right, "B")];
+    const said = after(
+      workbook,
+      ...optionB(workbook, [
+        ["bed width", bed],
+        ["Lip 1 width", lip],
+      ]),
+    );
+    expect(comes(said, "B")).toEqual(price);
+    expect(shown(said, "DifferencesB", 8)).toMatch(new RegExp(`^Bed width.*: ${bed} (ft|m)$`));
+    expect(shown(said, "DifferencesB", 9)).toBe(words);
+    expect(evaluate(readJob(said).used).price.options.B?.beforeTax).toBe(price[0]);
   });
 });

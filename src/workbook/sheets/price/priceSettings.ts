@@ -139,7 +139,7 @@ export function options(s: SheetLayout, job: Job): void {
         kind: "text" as const,
         name: `OptionFacts${letter}`,
         ...(letter === "C" ? { across: 3 } : {}),
-        input: { max: 80, message: "Its name on Facts, like BedWidth, or LipTable 1 width. The pane fills it in." },
+        input: { max: 80, message: "Like Bed width, or Lip 1 width; or its name on Facts. The pane fills it in." },
       },
       {
         key: `value${letter}`,
