@@ -83,7 +83,7 @@ function foundFacts(s: SheetLayout): Readonly<Record<(typeof LETTERS)[number], F
         {
           // Without the row between table and column.
           key: "column",
-          title: `${option}: column`,
+          title: `${option}: part`,
           kind: "text",
           whole: true,
           formula: `=IFERROR(LEFT(${plain},FIND(" ",${plain}))&MID(${plain},FIND(" ",${plain},FIND(" ",${plain})+1)+1,20),"")`,
