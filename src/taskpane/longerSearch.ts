@@ -1,3 +1,4 @@
+import { minorDigits } from "../calc/money/currency";
 import { HostRefusal, type Grid, type Host, type Place, type Task } from "../host/port";
 import { yoursName } from "../workbook/yoursName";
 import type { Answer, Order } from "./cutPlanWorker";
@@ -44,7 +45,8 @@ export async function searchLonger(host: Host, task: Task, start: () => Helper =
   if (!found) return "Stopped before a plan was found; nothing was changed.";
   const saved = found.before - found.now;
   if (saved > 0) await host.write([{ place: KEPT, values: [[found.kept]] }]);
-  return said(found, saved, stopped);
+  const currency = values[READ.indexOf("Currency")];
+  return said(found, saved, stopped, minorDigits(typeof currency === "string" ? currency : ""));
 }
 
 function valueOf(place: Place, grid: Grid): unknown {
@@ -67,9 +69,11 @@ function ask(helper: Helper, order: Order, { signal, progress }: Task): Promise<
   }).finally(() => helper.terminate());
 }
 
-function said({ before, now, proven }: Found, saved: number, stopped: boolean): string {
+/** @param digits behind the point of the job's money */
+function said({ before, now, proven }: Found, saved: number, stopped: boolean, digits: number): string {
   const searched = stopped ? "Stopped" : "Searched";
   const rest = proven ? " It is proven: no plan costs less." : "";
   if (saved <= 0) return `${searched}: no cheaper plan than the one on the Liner sheet was found.${rest}`;
-  return `${searched}: the cut plan now costs ${now.toFixed(2)}, ${saved.toFixed(2)} less than ${before.toFixed(2)}.${rest}`;
+  const [is, less, was] = [now, saved, before].map((amount) => amount.toFixed(digits));
+  return `${searched}: the cut plan now costs ${is}, ${less} less than ${was}.${rest}`;
 }

@@ -62,6 +62,11 @@ function run(answers: (stop: AbortController) => readonly (Answer | "stop" | "fa
 }
 
 describe("a longer search from the pane", () => {
+  it("says amounts as the job's money has them: a yen has no parts, by ISO 4217", async () => {
+    const yen = run(() => [found(3, 170)], { ...CELLS, Currency: [["JPY"]] });
+    expect(await yen.said).toBe("Searched: the cut plan now costs 170, 30 less than 200.");
+  });
+
   it("sends what the cell reads, shows how far it is, and hands the cheaper plan to the cell", async () => {
     const search = run(() => [found(1, 200), found(2, 180), found(3, 170)]);
     expect(await search.said).toBe("Searched: the cut plan now costs 170.00, 30.00 less than 200.00.");
