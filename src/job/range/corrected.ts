@@ -53,7 +53,7 @@ export function correctedBy(effects: readonly Effect[], looks: readonly Look[], 
       PENALTY.level,
       PENALTY.sum,
       ...effects.flatMap(() => [PENALTY.part, PENALTY.place, PENALTY.distance]),
-      ...Array.from({ length: steps.columns }, () => PENALTY.step),
+      ...Array<number>(steps.columns).fill(PENALTY.step),
     ],
   );
   const left = seen.map((_, look) => {

@@ -23,25 +23,24 @@ const LEAST = 0.001;
  */
 export function stepsOf(looks: readonly Look[]): Steps {
   const seen = looks.filter(({ measures }) => measures !== undefined);
-  const count = Math.max(0, ...seen.map(({ measures = [] }) => measures.length));
   const facts = seen[0]?.places.length ?? 0;
   const rows = seen.map(({ places }) => rowOf((fact) => places[fact] ?? 0, facts));
-  const weights = rows[0] ? [1e-6, ...Array.from({ length: 2 * facts }, () => PENALTY)] : [];
-  const measures = Array.from({ length: count }, (_, measure) => {
+  const weights = [1e-6, ...Array<number>(2 * facts).fill(PENALTY)];
+  const measures = (seen[0]?.measures ?? []).flatMap((_, measure) => {
     const plane = fitPlane(
       rows,
-      seen.map(({ measures: all = [] }) => all[measure] ?? 0),
+      seen.map(({ measures: all }) => all?.[measure] ?? 0),
       weights,
     );
     const told = Float64Array.from(rows, (row) => plane.at(row)).sort();
-    const moves = (told[told.length - 1] ?? 0) - (told[0] ?? 0) > LEAST;
-    const knots = Array.from({ length: moves ? STEPS : 0 }, (_, step) => quantile(told, (step + 0.5) / STEPS));
-    return { plane, knots };
-  }).filter(({ knots }) => knots.length > 0);
+    const moves = quantile(told, 1) - quantile(told, 0) > LEAST;
+    return moves
+      ? [{ plane, knots: Array.from({ length: STEPS }, (_, step) => quantile(told, (step + 0.5) / STEPS)) }]
+      : [];
+  });
   return {
     columns: STEPS * measures.length,
     write: (place, row, from) => {
-      if (measures.length === 0) return;
       const at = rowOf(place, facts);
       let column = from;
       for (const { plane, knots } of measures) {
