@@ -30,7 +30,13 @@ const priced = (key: Priced, reason?: string): Usual => invented({ US: PRICING.U
 
 /** Every fact with a usual value, once, whether a sheet shows it or a job is calculated from it. */
 export const USUAL = {
-  currency: assumed({ US: "$", SI: "€" }, "the most common one for these units"),
+  currency: assumed(
+    { US: "$", SI: "€" },
+    {
+      US: "$, the most common in US units",
+      SI: "€, the most common in metric units",
+    },
+  ),
   fallFrom: assumed("finished grade", "most often shot from there"),
   benchmarkLevel: assumed({ US: 100, SI: 50 }, "any round number will do"),
   soil: assumed("loam", "the middle of the soils listed"),

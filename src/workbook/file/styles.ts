@@ -17,7 +17,8 @@ export function writerStyle(style: Style): CellStyle {
     ...(style.fill ? { fill: solid(style.fill) } : {}),
     ...(style.lines ? { border: borders(style) } : {}),
     alignment: {
-      ...(style.align ? { horizontal: style.align } : {}),
+      // An indent counts only where the side is said.
+      ...(style.align ? { horizontal: style.align } : style.indent ? { horizontal: "left" } : {}),
       vertical: style.vertical ?? "center",
       ...(style.wrap ? { wrapText: true } : {}),
       ...(style.indent ? { indent: style.indent } : {}),

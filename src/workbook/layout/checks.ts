@@ -1,6 +1,6 @@
 import { cellAddress } from "./address";
 import { bare } from "./conditions";
-import { formatOf } from "./formats";
+import { formatOf, unitOf } from "./formats";
 import { originOf } from "./forms";
 import type { CheckSpec } from "./job";
 import type { Page } from "./page";
@@ -44,10 +44,15 @@ export function addChecks(page: Page, checks: readonly CheckSpec[]): void {
   markVerdicts(page, { top: first, left: verdict, bottom: page.row - 1, right: verdict });
 }
 
+/** The unit and what is said of the value; money keeps its currency here, since Start lists the row without the sheet's head. */
+function unitSaid(unit: string, over = ""): string {
+  return unit.startsWith("=") && over ? `${unit}&" ${over}"` : `${unit} ${over}`.trim();
+}
+
 function layOut(page: Page, check: CheckSpec, across: number): void {
   const { row, job } = page;
   const kind = check.kind ?? "number";
-  const unit = check.unit ?? `${page.unitOf(kind)} ${check.over ?? ""}`.trim();
+  const unit = check.unit ?? unitSaid(unitOf(kind, job.system), check.over);
   const origin = originOf(page, check.label, check.source);
   page.fitHeight(row, check.label, page.charactersAcross(1, 1));
   page.put(row, 1, { value: check.label, style: "label" });

@@ -88,6 +88,8 @@ export function unit(page: Page, row: number, kind: Kind, text?: Both<string>): 
 export function remark(page: Page, row: number, column: number, text?: Both<string>): void {
   const across = page.lastColumn - column + 1;
   if (across < 1) return;
-  if (text) page.textAcross(row, column, across, page.job.pick(text), "remark");
+  // Beside what is used, or a text that runs up to it, words stand off a little.
+  const look = column > 4 ? { indent: 1 } : {};
+  if (text) page.textAcross(row, column, across, page.job.pick(text), "remark", look);
   else page.put(row, column, { style: "remark", across });
 }

@@ -164,10 +164,10 @@ export class Page {
   }
 
   /** A text that wraps across several columns in one row. */
-  textAcross(row: number, column: number, across: number, text: string, style: StyleName): Ref {
+  textAcross(row: number, column: number, across: number, text: string, style: StyleName, look: Style = {}): Ref {
     const { size, bold } = STYLE[style] as Style;
-    this.fitHeight(row, text, this.charactersAcross(column, across), size, bold);
-    return this.put(row, column, { value: text, style, across });
+    this.fitHeight(row, text, this.charactersAcross(column, across) - (look.indent ?? 0), size, bold);
+    return this.put(row, column, { value: text, style, look, across });
   }
 
   styleArea(area: Area, style: StyleName, look: Style = {}): void {

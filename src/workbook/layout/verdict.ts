@@ -70,7 +70,7 @@ export function limitFormat({ kind = "number", limit, sign = "at most", words }:
 function saidOf(kind: string, sign: Sign, limit: string | number): string | undefined {
   if (kind === "answer") return "yes";
   if (limit !== 0) return undefined;
-  return { "at most": "none", "at least": "0 or more", "more than": "more than 0", "less than": "less than 0" }[sign];
+  return { "at most": "max 0", "at least": "0 or more", "more than": "more than 0", "less than": "less than 0" }[sign];
 }
 
 /** The words of what to do, where they follow how things stand: those of the check itself while nothing has to be done. */

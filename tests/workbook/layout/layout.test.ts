@@ -245,6 +245,22 @@ describe("a check", () => {
     expect(await verdict(99, { limit: '=""' })).toBe("ERROR");
   });
 
+  it("says beside an amount in which money it is, and what it is, though the sheet's head says the money too", () => {
+    const { model } = laidOut((s) => {
+      s.saysCurrency = true;
+      s.input({ ...flow, usual: 1 });
+      s.check({ ...check, kind: "money" });
+      s.check({ ...check, kind: "money", over: "spare" });
+      s.check({ ...check, kind: "count", over: "people" });
+    });
+    const units = [...(model.sheets[0]?.rows.values() ?? [])].map((row) => row.get(3));
+    expect(units.slice(-3).map((unit) => unit?.formula ?? unit?.value)).toEqual([
+      "=Currency",
+      '=Currency&" spare"',
+      "people",
+    ]);
+  });
+
   it("judges a whole sheet at once, each row by its own sign, least and weight", async () => {
     const rows: readonly (readonly [value: string, more: object, verdict: string])[] = [
       ["100", {}, "OK"],

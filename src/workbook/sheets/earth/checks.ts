@@ -59,6 +59,7 @@ export function checks(s: SheetLayout, job: Job): void {
     cure: "Flatten the sides, or hold them with stone: loose earth does not stand steeper (rule of thumb).",
     fix: "BermSlope",
     kind: "factor",
+    over: "to 1",
     weight: "look",
     needs: ["BermSlope"],
   });

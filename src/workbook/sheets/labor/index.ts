@@ -259,6 +259,7 @@ function checks(s: SheetLayout): void {
     cure: "Easier than a plain site is rare: check the factor (rule of thumb).",
     fix: "Difficulty",
     kind: "factor",
+    over: "times",
     weight: "look",
     needs: ["Difficulty"],
   });

@@ -29,6 +29,7 @@ export function checks(s: SheetLayout, job: Job): void {
     cure: "Lay at least one layer of fabric under the liner (rule of thumb).",
     fix: "FabricUnder",
     kind: "count",
+    over: "layers",
     weight: "look",
     needs: ["FabricUnder"],
   });
@@ -56,6 +57,7 @@ export function checks(s: SheetLayout, job: Job): void {
     cure: "Plan for a machine or more people, or unroll the piece where it is used.",
     fix: "LinerPieces",
     kind: "count",
+    over: "people",
     weight: "look",
     needs: ["LinerCarriers"],
   });

@@ -101,6 +101,7 @@ function checks(s: SheetLayout): void {
     cure: "Type a price above the cost, or clear it: until then the markups make the price.",
     fix: "OwnPrice",
     kind: "money",
+    over: "apart",
     needs: ["PriceBeforeTax"],
   });
   s.check({
@@ -111,6 +112,7 @@ function checks(s: SheetLayout): void {
     cure: "Raise the contingency to the reserve that the odds ask for, or take more risk knowingly.",
     fix: "ContingencyShare",
     kind: "money",
+    over: "spare",
     weight: "look",
     needs: ["CostOdds"],
   });
@@ -132,6 +134,7 @@ function checks(s: SheetLayout): void {
     cure: "Make the shares of the payment stages add up to 100%.",
     fix: "StageShares",
     kind: "money",
+    over: "apart",
     needs: ["PriceBeforeTax", "StageShares"],
   });
   s.check({

@@ -116,7 +116,7 @@ function unlessWrongCode(reason: string): string {
 function markWrongCode(s: SheetLayout, row: number): void {
   s.sheet.conditionals.push({
     area: { top: row, left: REMARK, bottom: row, right: REMARK },
-    formula: `=ISNUMBER(SEARCH(" is no code",$E$${row}))`,
+    formula: `=ISNUMBER(SEARCH(" is not an ISO",$E$${row}))`,
     style: { bold: true, color: COLOR.warn },
   });
 }

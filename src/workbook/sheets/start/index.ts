@@ -140,7 +140,13 @@ function standing(s: SheetLayout, job: Job): void {
 /** The price, or the words that stand in its place, which take the room of its unit too. */
 function price(s: SheetLayout, label: string): void {
   s.put(s.row, 1, { formula: `="${label}"&IF(ISNUMBER(PriceTotal)," ("&Currency&")","")`, style: "label" });
-  s.put(s.row, 2, { formula: "=PriceTotal", style: "result", kind: "money", look: { wrap: true }, across: 2 });
+  s.put(s.row, 2, {
+    formula: "=PriceTotal",
+    style: "result",
+    kind: "money",
+    look: { wrap: true, indent: 1 },
+    across: 2,
+  });
   s.roomFor(s.row, 2);
   s.row++;
 }
