@@ -12,8 +12,8 @@ import {
   type WorkbookSnapshot,
 } from "./library";
 import { cellAddress } from "../layout/address";
-import { choosing } from "./choosing";
 import { moved } from "./moved";
+import { spreading } from "./spreading";
 import type { Block } from "./block";
 import type { Held } from "./values";
 
@@ -91,8 +91,7 @@ export function treeOf(text: string): AstNode | undefined {
   if (parsed.has(text)) return parsed.get(text);
   let tree: AstNode | undefined;
   try {
-    const read = parse(tokenize(text));
-    tree = /CHOOSE/i.test(text) ? choosing(read) : read;
+    tree = parse(tokenize(text));
   } catch {
     tree = undefined;
   }
@@ -122,7 +121,7 @@ export function compile(given: FormulaText, snapshot: WorkbookSnapshot, sheetId:
         isDynamicArray: false,
       },
       isDynamicArrayFunction: false,
-      bound,
+      bound: spreading(bound),
       staticDeps: extractStaticDeps(bound, snapshot, names),
       isVolatile: facts?.isVolatile ?? false,
       hasDynamicRefs: facts?.hasDynamicRefs ?? false,

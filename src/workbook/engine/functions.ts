@@ -1,7 +1,7 @@
 import { Problem } from "../../calc/problem";
 import type { Declaration } from "../../functions/contract/declaration";
 import type { Cell, Value } from "../../functions/contract/result";
-import { CHOOSE_EACH, chooseEach } from "./choosing";
+import { EACH_FUNCTIONS } from "./each";
 import type { FunctionDescriptor } from "./library";
 import { lift, liftedFunctions } from "./lifted";
 import { pick } from "./pick";
@@ -41,9 +41,16 @@ export function worksheetFunctions(
       2,
       lifted((given) => rounded(given, toWhole)),
     );
+  for (const [name, toWhole] of TO_MULTIPLES)
+    add(
+      name,
+      2,
+      2,
+      lifted((given) => multiple(given, toWhole)),
+    );
   add("FIXED", 1, 3, lifted(fixed));
   add("INDEX", 2, 3, pick);
-  add(CHOOSE_EACH, 2, 255, chooseEach);
+  for (const [name, least, invoke] of EACH_FUNCTIONS) add(name, least, 255, invoke);
   return functions;
 }
 
@@ -76,15 +83,39 @@ const ROUNDING: readonly (readonly [name: string, toWhole: (size: number) => num
   ["ROUNDDOWN", Math.floor],
 ];
 
+/** A blank is 0, an empty text no number. */
+function numberIn({ value }: Scalar): number {
+  return value === "" ? NaN : Number(value ?? 0);
+}
+
 function rounded(args: readonly Scalar[], toWhole: (size: number) => number): Scalar {
   const error = args.find(({ kind }) => kind === KIND.error);
   if (error) return error;
-  const [value = NaN, digits = NaN] = args.map((one) => Number(one.value ?? 0));
+  const [value = NaN, digits = NaN] = args.map(numberIn);
   if (Number.isNaN(value + digits)) return { kind: KIND.error, code: "#VALUE!" };
   const scale = 10 ** Math.trunc(digits);
   const shown = Number((Math.abs(value) * scale).toPrecision(15));
   return { kind: KIND.number, value: (Math.sign(value) * toWhole(shown)) / scale };
 }
+
+/** The library takes 0.55 for more than eleven times 0.05, and no negative number by a positive multiple. */
+const TO_MULTIPLES: typeof ROUNDING = [
+  ["CEILING", Math.ceil],
+  ["FLOOR", Math.floor],
+];
+
+function multiple(args: readonly Scalar[], toWhole: (size: number) => number): Scalar {
+  const error = args.find(({ kind }) => kind === KIND.error);
+  if (error) return error;
+  const [value = NaN, step = NaN] = args.map(numberIn);
+  if (Number.isNaN(value + step)) return { kind: KIND.error, code: "#VALUE!" };
+  if (step === 0) return toWhole(0.5) === 1 || value === 0 ? ZERO : { kind: KIND.error, code: "#DIV/0!" };
+  if (value > 0 && step < 0) return { kind: KIND.error, code: "#NUM!" };
+  const times = toWhole(Number((value / step).toPrecision(15)));
+  return { kind: KIND.number, value: Number((times * step).toPrecision(15)) };
+}
+
+const ZERO: Scalar = { kind: KIND.number, value: 0 };
 
 /** The library rounds the binary value here too. */
 function fixed([value, decimals, plain]: readonly Scalar[]): Scalar {

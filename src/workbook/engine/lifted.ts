@@ -8,22 +8,27 @@ const NOT_THERE: Scalar = { kind: KIND.error, code: "#N/A" };
 const OF_VALUES =
   "ISNUMBER ISTEXT ISBLANK ISLOGICAL ISERROR ISERR ISNA ISNONTEXT NOT LEFT RIGHT MID LEN TRIM LOWER UPPER PROPER SUBSTITUTE " +
   "REPLACE FIND SEARCH REPT TEXT VALUE EXACT CODE CHAR CLEAN YEAR MONTH DAY DATE HOUR MINUTE SECOND WEEKDAY EOMONTH EDATE DAYS " +
-  "ABS CEILING FLOOR INT MOD POWER SQRT LN LOG LOG10 EXP SIGN TRUNC MROUND QUOTIENT DEGREES RADIANS SIN COS TAN ASIN ACOS ATAN ATAN2";
+  "ISEVEN ISODD CONCATENATE ADDRESS HYPERLINK DATEVALUE TIME TIMEVALUE WEEKNUM ISOWEEKNUM UNICHAR UNICODE FACT COMBIN " +
+  "CEILING.MATH FLOOR.MATH EVEN ODD ERROR.TYPE DATEDIF YEARFRAC PMT SINH COSH TANH " +
+  "ABS INT MOD POWER SQRT LN LOG LOG10 EXP SIGN TRUNC MROUND QUOTIENT DEGREES RADIANS SIN COS TAN ASIN ACOS ATAN ATAN2";
+
+/** Where criteria stand among ranges: more of them than anyone types. */
+function everySecond(first: number): number[] {
+  return Array.from({ length: 30 }, (_, index) => first + 2 * index);
+}
 
 /** Functions that look one value up, or count by it, and the argument with that value, counted from 0. */
 const BY_VALUE: readonly (readonly [name: string, ...at: number[]])[] = [
   ["MATCH", 0],
   ["XMATCH", 0],
   ["XLOOKUP", 0],
-  ["VLOOKUP", 0],
-  ["HLOOKUP", 0],
+  ["VLOOKUP", 0, 2],
+  ["HLOOKUP", 0, 2],
   ["COUNTIF", 1],
   ["SUMIF", 1],
   ["AVERAGEIF", 1],
-  ["COUNTIFS", 1, 3, 5, 7],
-  ["SUMIFS", 2, 4, 6, 8],
-  ["MAXIFS", 2, 4, 6, 8],
-  ["MINIFS", 2, 4, 6, 8],
+  ["COUNTIFS", ...everySecond(1)],
+  ...["SUMIFS", "AVERAGEIFS", "MAXIFS", "MINIFS"].map((name) => [name, ...everySecond(2)] as const),
 ];
 
 /**
@@ -42,6 +47,21 @@ export function* liftedFunctions(): Generator<FunctionDescriptor> {
     const many = lift(native.invoke as unknown as Invoke, at);
     yield { ...native, invoke: (name === "MATCH" ? matching(many) : many) as unknown as typeof native.invoke };
   }
+  yield* productOfNumbers();
+}
+
+/** SUMPRODUCT counts nothing but numbers; the library takes TRUE for 1. */
+function* productOfNumbers(): Generator<FunctionDescriptor> {
+  const native = lookupFunction("SUMPRODUCT");
+  if (!native) return;
+  const invoke = native.invoke as unknown as Invoke;
+  const ofNumbers: Invoke = (given) =>
+    invoke(given.map((one) => (isTable(one) ? asTable(one.rows.map((row) => row.map(noFlag))) : noFlag(one))));
+  yield { ...native, invoke: ofNumbers as unknown as typeof native.invoke };
+}
+
+function noFlag(value: Scalar): Scalar {
+  return value.kind === KIND.flag ? { kind: KIND.number, value: 0 } : value;
 }
 
 /** A function of single values made one of ranges: its arguments at these places, or all of them, are gone through cell by cell. */
