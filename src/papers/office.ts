@@ -68,7 +68,9 @@ function build(cells: PaperCells, words: Words): Content[] {
     // The markups typed, and those in use where a price of one's own is wanted.
     if (/^(markup|in use)$/i.test(textIn(names, column)) || /^(gross|net) margin|^smallest markup/i.test(label))
       return words.share(value);
-    return /days/i.test(label) && !/profit/i.test(label) ? words.figure(value) : words.money(value);
+    // What each option builds is no amount.
+    if (/^flow\b/i.test(label)) return words.figure(value, 0);
+    return /^(crew days|boulders)\b/i.test(label) ? words.figure(value) : words.money(value);
   };
   const strong = rows.map((row) => textIn(row, 1) === "" && /price|cost|total/i.test(textIn(row, 0)));
   return [

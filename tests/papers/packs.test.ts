@@ -202,6 +202,9 @@ describe.each(["us", "si"] as const)("the papers of the %s demo job", (units) =>
     }
     // Markups are shares, those in use as well as those typed; nothing is wanted in the demo.
     expect(office).toMatch(/Materials 32% 32% [$€]/);
+    // What an option builds is no amount of money.
+    expect(office).toMatch(/Flow, (gph|L\/h) \d/);
+    expect(office).toMatch(/Boulders, (ton|t) \d/);
     expect(office).toContain("Grand total");
   });
 });
