@@ -2,8 +2,9 @@ import { shippedBook } from "./shipped";
 import type { Book, Row } from "./types";
 
 /**
- * A book whose rows lose their mark where a person has put a number of his own in place of the invented one, or where the
- * tool never shipped such a row. Whoever keeps an invented number clears the mark by hand.
+ * A book whose rows lose their mark where a person has put a number of his own in place of the invented one. A row under
+ * a name of its own, copied from one that the tool shipped, keeps the mark with the number: a new code makes no price.
+ * Whoever keeps an invented number clears the mark by hand.
  */
 export function changedByHand(book: Book): Book {
   const shipped = shippedBook(book.system);
@@ -16,7 +17,8 @@ export function changedByHand(book: Book): Book {
     const known = new Map(first.map((row) => [name(row).toLowerCase(), row]));
     return rows.map((row) => {
       const before = known.get(name(row).toLowerCase());
-      return row.invented && (!before || !same(row, before)) ? { ...row, invented: false } : row;
+      const asShipped = before ? same(row, before) : first.some((one) => same(row, one));
+      return row.invented && !asShipped ? { ...row, invented: false } : row;
     });
   };
   const { company, products, pumps, labor, machines, pastJobs } = book;
