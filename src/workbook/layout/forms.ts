@@ -90,6 +90,8 @@ export function remark(page: Page, row: number, column: number, text?: Both<stri
   if (across < 1) return;
   // Beside what is used, or a text that runs up to it, words stand off a little.
   const look = column > 4 ? { indent: 1 } : {};
-  if (text) page.textAcross(row, column, across, page.job.pick(text), "remark", look);
+  const words = text && page.job.pick(text);
+  if (words?.startsWith("=")) page.put(row, column, { formula: words, style: "remark", look, across });
+  else if (words) page.textAcross(row, column, across, words, "remark", look);
   else page.put(row, column, { style: "remark", across });
 }

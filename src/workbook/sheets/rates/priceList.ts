@@ -37,9 +37,10 @@ export function priceList(s: SheetLayout, job: Job): void {
     kind: "date",
     optional: true,
     message: "Day you confirmed every price on the list; until then those that came with the workbook are invented.",
-    note: "One by one: change a price, or type the day it was given under Price of.",
+    note: '="Amounts are in "&Currency&". One by one: change a price, or type the day it was given under Price of."',
   });
-  s.print({ landscape: true, titleRows: [s.row, s.row] });
+  // Every page says in which money its prices are, and when they were confirmed.
+  s.print({ landscape: true, titleRows: [s.row - 1, s.row] });
   const table = s.table({
     name: RATE_TABLE,
     rows: rows.length + 1,
