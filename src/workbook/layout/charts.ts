@@ -1,26 +1,5 @@
-import type { Ref } from "./address";
+import type { ChartSpec } from "./chartSpec";
 import type { Page } from "./page";
-
-export interface ChartSpec {
-  readonly title: string;
-  /** What it shows, for those who cannot see it. */
-  readonly description: string;
-  readonly xTitle: string;
-  readonly yTitle: string;
-  /** Areas of one column each: `spill.body.column(1)`. */
-  readonly series: readonly {
-    readonly title: string;
-    readonly x: Ref;
-    readonly y: Ref;
-    readonly dashed?: boolean;
-    readonly markers?: boolean;
-    readonly line?: boolean;
-  }[];
-  /** Rows of the sheet it covers. */
-  readonly rows?: number;
-  /** The sheet column it begins at; 1 if left out. */
-  readonly at?: number;
-}
 
 /** Darkest first, each told apart in grey; series also differ in dash and marker. */
 const SERIES_COLORS = ["2B4A52", "B0752A", "7A8F96", "5A1F14"];

@@ -70,7 +70,7 @@ export {
   type RateLine,
   type TakeoffLine,
 } from "./job";
-export type { ChartSpec } from "./charts";
+export type { ChartSpec } from "./chartSpec";
 export { markVerdicts } from "./checks";
 export { CHECK_COLUMN, limitFormat, VERDICT } from "./verdict";
 export type { Kind } from "./formats";

@@ -3,7 +3,7 @@ import { GRAVITY } from "../../calc/pipe/friction";
 import { toInside, type Measure } from "../../calc/quantity/measures";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { Ref } from "./address";
-import type { ChartSpec } from "./charts";
+import type { ChartSpec } from "./chartSpec";
 import type { Kind } from "./formats";
 import type { Area } from "../model";
 import type { TableRef } from "./tableRef";

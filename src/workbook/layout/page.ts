@@ -2,7 +2,7 @@ import type { Area, CellModel, CellValue, NameModel, Origin, SheetModel, Style }
 import { Ref, cellAddress, columnLetters } from "./address";
 import { formatOf, unitOf, type Kind } from "./formats";
 import type { Both, Job } from "./job";
-import type { ReasonRun } from "./reasons";
+import type { ReasonRun } from "./reasonRun";
 import { DEFAULT_HEIGHT, FONT_SIZE, STYLE, type StyleName } from "./style";
 import { columnRoom, heightOfLines, linesOf } from "./textRoom";
 

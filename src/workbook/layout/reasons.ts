@@ -7,16 +7,6 @@ import { columnRoom, linesOf } from "./textRoom";
 /** The column of the words beside what is used. */
 const REASON = 5;
 
-/** Reasons below each other that one formula gives. */
-export interface ReasonRun {
-  /** The cell that holds the formula, and its row. */
-  readonly head: CellModel;
-  readonly top: number;
-  readonly bottom: number;
-  /** The row of its last fact on the sheet of facts. */
-  readonly last: number;
-}
-
 interface Spec {
   /** The fact. */
   readonly name: string;

@@ -1,6 +1,7 @@
 import type { Ref } from "./address";
 import { blankInputs } from "./blankInputs";
-import { addChart, type ChartSpec } from "./charts";
+import { addChart } from "./charts";
+import type { ChartSpec } from "./chartSpec";
 import { addChecks } from "./checks";
 import { addResult, addResults, type ResultRow, type ResultSpec } from "./forms";
 import type { InputSpec } from "./inputSpec";
