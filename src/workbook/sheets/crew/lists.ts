@@ -76,7 +76,8 @@ export function stones(s: SheetLayout, place: Place, job: Job): void {
   });
   rows(s, { ...place, top: place.top + 1 }, SIZES + 1, [
     { title: "Stone", kind: "text", ...either('"Lip stones"', `${said(sizes(1), 0)}&" ${size}"`) },
-    { title: "Each up to", kind: "weight", ...either("LipStoneHeavy", sizes(6)) },
+    // The heavy side, as the printed pack has it.
+    { title: "Each up to", kind: "weight", ...either("ROUNDUP(LipStoneHeavy,0)", `ROUNDUP(${sizes(6)},0)`) },
     { title: "Count", kind: "count", ...either("LipStoneCount", sizes(7)) },
     {
       title: "Lift",
