@@ -225,6 +225,14 @@ const MISTAKES: readonly Mistake[] = [
     says: "FIX",
     also: ["Flow delivered"],
   },
+  {
+    // Benchmark and shots lie near 100 ft: so much is filled that the margin falls as well.
+    what: "a finished grade that is typed from another benchmark",
+    typed: { US: { GradeLevel: 3 } },
+    finds: "Levels apart, beyond the fall",
+    says: "FIX",
+    also: ["Gross margin of the quoted option"],
+  },
 ];
 
 /** What keeps a price back whatever the mistake; breakEachCell.test.ts tries them one by one. */

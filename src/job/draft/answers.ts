@@ -1,4 +1,5 @@
 import { FACTS, type FactKey, type Job } from "../facts";
+import { farthestApart } from "../facts/site";
 import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import type { NumberFact } from "../facts/fact";
 import { fromSi, inSystem, toSi, unitOf } from "../facts/units";
@@ -57,19 +58,13 @@ function groundFarOff({ bermGround, gradeLevel, benchmarkLevel, fallTyped = 0 }:
   const grade = gradeLevel ?? benchmarkLevel ?? usualBenchmark(system);
   if (bermGround === undefined) return undefined;
   const off = bermGround - (grade + fallTyped);
-  if (Math.abs(off) <= farthestGround(system)) return undefined;
+  if (Math.abs(off) <= toSi("length", farthestApart(system), system)) return undefined;
   const said = (level: number): string =>
     `${Number(fromSi("length", level, system).toPrecision(6))} ${unitOf("length", system)}`;
   return (
     `The ground under the berm at ${said(bermGround)} is ${said(Math.abs(off))} ${off > 0 ? "above" : "below"} the top lip, ` +
     `with finished grade at ${said(grade)}: check both levels. A usual value stands in for it.`
   );
-}
-
-/** How far the ground may lie from the top lip, m: as far as the highest stream falls. */
-function farthestGround(system: UnitSystem): number {
-  const { kind, range } = FACTS.fallTyped;
-  return toSi(kind, inSystem(range, system)[1], system);
 }
 
 interface Range {

@@ -1,3 +1,4 @@
+import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { SOIL_NAMES } from "../../calc/earth/soil";
 import { densityNames } from "../../calc/stone/density";
 import { factsOf } from "./fact";
@@ -5,6 +6,8 @@ import { factsOf } from "./fact";
 const { number, text, choice } = factsOf("Site");
 const optional = { optional: true } as const;
 const LEVEL = [-2000, 30000] as const;
+/** The highest fall of a stream. */
+const HIGHEST_FALL = { US: 60, SI: 18 } as const;
 /** Where the fall is shot from. */
 export const FALL_FROM = ["finished grade", "rim of the basin"] as const;
 
@@ -26,7 +29,7 @@ export const site = {
     "FallTyped",
     "visit",
     "length",
-    { US: [0.1, 60], SI: [0.1, 18] },
+    { US: [0.1, HIGHEST_FALL.US], SI: [0.1, HIGHEST_FALL.SI] },
     "How high does the highest lip stand over where the fall was measured from?",
   ),
   fallFrom: choice(
@@ -90,3 +93,11 @@ export const site = {
   wind: number("Wind", "book", "wind", { US: [0, 60], SI: [0, 100] }, "How strong is the wind over the water?"),
   latitude: number("Latitude", "book", "number", [-65, 65], "At which latitude is the site, in degrees?"),
 } as const;
+
+/**
+ * How far levels of one job lie apart at most beyond the fall between them, in ft or m: as far as the highest stream falls.
+ * Further off, one of them was mistyped or shot from another benchmark, and no earthwork comes of it.
+ */
+export function farthestApart(system: UnitSystem): number {
+  return HIGHEST_FALL[system];
+}

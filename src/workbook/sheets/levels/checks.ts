@@ -1,3 +1,4 @@
+import { farthestApart } from "../../../job/facts/site";
 import type { Job, SheetLayout } from "../../layout";
 
 export function checks(s: SheetLayout, job: Job): void {
@@ -35,5 +36,17 @@ export function checks(s: SheetLayout, job: Job): void {
     fix: "Drops",
     kind: "length",
     needs: ["TopLipLevel", "Drops", "GradeLevel"],
+  });
+  const others = "BenchmarkLevel,BermGround,ShotLevels";
+  s.check({
+    label: "Levels apart, beyond the fall",
+    source: "by definition: the highest level less the lowest and the fall",
+    value: `=MAX(0,MAX(GradeLevel,${others})-MIN(GradeLevel,${others})-N(FallTyped))`,
+    limit: farthestApart(job.system),
+    cure: "Correct the level that is mistyped, or shot from another benchmark.",
+    cureNow: `"Finished grade "&FIXED(GradeLevel,2)&"; benchmark, berm and shots "&FIXED(MIN(${others}),2)&" to "&FIXED(MAX(${others}),2)&": one is mistyped."`,
+    fix: "GradeLevel",
+    kind: "length",
+    needs: ["GradeLevel"],
   });
 }

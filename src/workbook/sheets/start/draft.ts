@@ -1,5 +1,4 @@
-import { FACTS } from "../../../job/facts";
-import { inSystem } from "../../../job/facts/units";
+import { farthestApart } from "../../../job/facts/site";
 import { Ref, type Job, type SheetLayout } from "../../layout";
 import type { Kind } from "../../layout/formats";
 import { fillDown } from "../money/cells";
@@ -66,11 +65,10 @@ export function draft(s: SheetLayout, job: Job): void {
     name: "DraftWanted",
   });
   // As the draft's own rule says it, which leaves that level out.
-  const { range } = FACTS.fallTyped;
   const farOff = s.put(told, COLUMN.spill + 5, {
     formula:
       "=IFERROR(IF(AND(COUNT(BermGround)=1,ABS(BermGround-IF(COUNT(GradeLevel)=1,GradeLevel,BenchmarkLevel)-N(FallTyped))>" +
-      `${inSystem(range, job.system)[1]}),"Ground under the berm is far off finished grade: check both levels; this price leaves it out. ",""),"")`,
+      `${farthestApart(job.system)}),"Ground under the berm is far off finished grade: check both levels; this price leaves it out. ",""),"")`,
     style: "unit",
     look: { wrap: false },
   });
