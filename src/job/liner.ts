@@ -247,7 +247,8 @@ const plans = new Map<string, Plan>();
 const MOST_PLANS = 200;
 
 function planned(request: PlanRequest): Plan {
-  const key = JSON.stringify(request, (_, value: unknown) => (value === Infinity ? "no limit" : value));
+  // A roll without a limit is written as null, and nothing else is.
+  const key = JSON.stringify(request);
   const known = plans.get(key);
   if (known) return known;
   const [oldest] = plans.keys();

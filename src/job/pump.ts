@@ -180,8 +180,13 @@ function pointsOf(pump: JobRow<"pumps">): { flow?: number | undefined; head?: nu
   ];
 }
 
+const curves = new WeakMap<JobRow<"pumps">, PumpCurve>();
+
+/** The curve of a pump, made once: duty and head ask for it too, and the drafts of a range have their pumps in common. */
 function curveOf(pump: JobRow<"pumps">): PumpCurve {
-  return makeCurve(curvePoints(pump));
+  const known = curves.get(pump) ?? makeCurve(curvePoints(pump));
+  curves.set(pump, known);
+  return known;
 }
 
 export function curvePoints(pump: JobRow<"pumps">): CurvePoint[] {

@@ -20,13 +20,15 @@ export function reckon<const N extends readonly unknown[], T>(
   needs: readonly [...N],
   work: (...needs: Known<N>) => T,
 ): Reckoned<T> {
+  const given: readonly unknown[] = needs;
   let isOpen = false;
-  for (const need of needs as readonly unknown[]) {
+  // A job asks this some hundred times, and a range does so for hundreds of jobs.
+  for (let index = 0; index < given.length; index++) {
+    const need = given[index];
     if (need instanceof Problem) return need;
     if (need === undefined) isOpen = true;
   }
-  if (isOpen) return undefined;
-  return attempt(() => work(...(needs as unknown as Known<N>)));
+  return isOpen ? undefined : attempt(work, needs as unknown as Known<N>);
 }
 
 /** What is needed, once it is known. */
@@ -39,9 +41,12 @@ export function from<V, T>(value: Reckoned<V>, work: (value: V) => T): Reckoned<
 }
 
 /** What `work` gives, or its problem; a number without a finite value is a problem too. */
-export function attempt<T>(work: () => T): Reckoned<T> {
+export function attempt<const N extends readonly unknown[], T>(
+  work: (...needs: N) => T,
+  needs: N = [] as unknown as N,
+): Reckoned<T> {
   try {
-    const value = work();
+    const value = work(...needs);
     return typeof value === "number" && !Number.isFinite(value) ? invalid("the result has no finite value") : value;
   } catch (error) {
     if (error instanceof Problem) return error;

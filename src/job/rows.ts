@@ -7,11 +7,15 @@ export type Numbered<R> = R & { readonly row: number };
 
 /** The rows that say something: a row of nothing but zeros is as good as blank. */
 export function filledRows<R extends object>(rows: readonly R[]): Numbered<R>[] {
-  return rows.flatMap((row, index) =>
-    Object.values(row).some((value) => value !== undefined && value !== null && value !== 0)
-      ? [{ ...row, row: index + 1 }]
-      : [],
-  );
+  return rows.flatMap((row, index) => (saysSomething(row) ? [{ ...row, row: index + 1 }] : []));
+}
+
+function saysSomething<R extends object>(row: R): boolean {
+  for (const column in row) {
+    const value: unknown = row[column];
+    if (value !== undefined && value !== null && value !== 0) return true;
+  }
+  return false;
 }
 
 /** A row's value, which the row cannot do without. */

@@ -13,11 +13,11 @@ const NOISE = 1e-9;
 /** The next step at or over a size; no other stands in where that is not told. */
 function timesAt(steps: readonly Step[], size: number): number | undefined {
   const least = size * (1 - NOISE);
-  const over = steps.flatMap(([upTo, times]) => (upTo !== undefined && upTo >= least ? [{ upTo, times }] : []));
-  return over.reduce<(typeof over)[number] | undefined>(
-    (least, one) => (least && least.upTo <= one.upTo ? least : one),
-    undefined,
-  )?.times;
+  let next = Infinity;
+  let found: number | undefined;
+  for (const [upTo, times] of steps)
+    if (upTo !== undefined && upTo >= least && upTo < next) [next, found] = [upTo, times];
+  return found;
 }
 
 /** The mean over all pipe, by its length. */

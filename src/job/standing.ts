@@ -43,8 +43,9 @@ interface Reckonings {
 
 export function standingOf(job: Job, { takeoff, labor, design }: Reckonings): Standing {
   const ofPrice = missingOf(job, labor);
+  const lacking = partsLacking(takeoff);
   const missing = [
-    ...TAKEOFF_PARTS.filter((part) => linesOf(takeoff, part).some(({ look }) => look.startsWith("no "))),
+    ...TAKEOFF_PARTS.filter((part) => lacking.has(part)),
     ...(Object.keys(PRICE_PARTS) as PricePart[]).flatMap((part) => {
       const name: Both<string> = PRICE_PARTS[part];
       return ofPrice[part] ? [typeof name === "string" ? name : name[job.system]] : [];
@@ -60,8 +61,12 @@ function wordsOf(missing: readonly string[]): string {
   return `not complete: ${missing.slice(0, NAMED_PARTS).join(", ")}${more > 0 ? ` and ${more} more` : ""}`;
 }
 
-function linesOf({ designLines, ownLines }: Takeoff, part: string): Takeoff["lines"] {
-  return part === OWN_PART ? ownLines : designLines.filter(({ code }) => code !== undefined && partOf(code) === part);
+/** Parts of the takeoff with a line that wants something. */
+function partsLacking({ designLines, ownLines }: Takeoff): ReadonlySet<string> {
+  const wants = ({ look }: Takeoff["lines"][number]): boolean => look.startsWith("no ");
+  const lacking = new Set<string>(designLines.filter(wants).map(({ code = "" }) => partOf(code)));
+  lacking.delete(OWN_PART);
+  return ownLines.some(wants) ? lacking.add(OWN_PART) : lacking;
 }
 
 /** Kinds of cost, overhead and contingency. */
@@ -104,9 +109,10 @@ function hasProblem(value: unknown, depth = 0): boolean {
   if (typeof value !== "object" || value === null) return false;
   if (value instanceof Problem) return true;
   if (depth > DEEPEST) return false;
-  const isWrong = (part: unknown): boolean => typeof part === "object" && hasProblem(part, depth + 1);
-  if (Array.isArray(value)) return value.some(isWrong);
   // A job has a thousand results: no list of them is made to look through.
-  for (const key in value) if (isWrong((value as Readonly<Record<string, unknown>>)[key])) return true;
+  for (const key in value) {
+    const part = (value as Readonly<Record<string, unknown>>)[key];
+    if (typeof part === "object" && hasProblem(part, depth + 1)) return true;
+  }
   return false;
 }

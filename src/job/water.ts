@@ -91,9 +91,11 @@ function shareOut(lipRows: Job["lips"], designFlow: number, shape: string): Reck
 /** Equal shares of the whole, as many as there are drops; over any of them stands what was typed. */
 function equalSteps(job: Job, key: "drop" | "tread", whole: number | undefined): (number | undefined)[] {
   const count = job.dropCount;
-  return Array.from({ length: MOST_DROPS }, (_, index) => {
+  const steps: (number | undefined)[] = [];
+  for (let index = 0; index < MOST_DROPS; index++) {
     const typed = job.drops[index]?.[key];
-    if (typed !== undefined) return typed ?? undefined;
-    return whole === undefined || count === undefined || index >= count ? undefined : whole / count;
-  });
+    const equal = whole === undefined || count === undefined || index >= count ? undefined : whole / count;
+    steps.push(typed === undefined ? equal : (typed ?? undefined));
+  }
+  return steps;
 }

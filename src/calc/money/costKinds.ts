@@ -29,9 +29,12 @@ export function costKindWord(kind: CostKind, system: UnitSystem): CostKindWord {
  * @example readCostKind("Labour") => "labor"; the same word in America
  */
 export function readCostKind(word: string): CostKind | undefined {
-  const said = word.trim().toLowerCase();
-  return COST_KINDS.find((kind) => kind === said || costKindWord(kind, "SI") === said);
+  return BY_WORD.get(word) ?? BY_WORD.get(word.trim().toLowerCase());
 }
+
+const BY_WORD: ReadonlyMap<string, CostKind> = new Map(
+  COST_KINDS.flatMap((kind) => [kind, costKindWord(kind, "SI")].map((word) => [word, kind] as const)),
+);
 
 /** What the sales tax is worked out on. */
 export const TAX_BASES = ["nothing", "taxable lines at cost", "materials with markup", "whole price"] as const;

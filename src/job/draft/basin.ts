@@ -120,16 +120,16 @@ interface Search {
   readonly consider: (candidate: Candidate) => void;
 }
 
-function planOf({ held, along, across, ...candidate }: Candidate, { lowWater }: BasinWish, cost: number): BasinPlan {
-  const { depth, tub } = candidate;
+function planOf(candidate: Candidate, { lowWater }: BasinWish, cost: number): BasinPlan {
+  const { kind, length, width, depth, held, along, across, module, tub } = candidate;
   const well = { kind: "round well", length: WELL, depth } as const;
-  return { ...candidate, parts: partsOf(), usable: held * (depth - lowWater), hold: held * depth, cost };
+  const [usable, hold] = [held * (depth - lowWater), held * depth];
+  return { kind, length, width, depth, module, tub, parts: partsOf(), usable, hold, cost };
 
   function partsOf(): BasinPlan["parts"] {
     if (!tub) return along > 0 ? [{ kind: "modules", length: along, width: across, depth }, well] : [well];
-    const { length, width } = tub;
     const share = shareOf(tub);
-    return [{ kind: "tub", length, width, depth, ...(share < 1 ? { voids: share } : {}) }];
+    return [{ kind: "tub", length: tub.length, width: tub.width, depth, ...(share < 1 ? { voids: share } : {}) }];
   }
 }
 

@@ -1,4 +1,4 @@
-import { reckonDrain } from "../drain";
+import { reckonDrain, type Drain } from "../drain";
 import { known } from "../reckoned";
 import { total } from "../rows";
 import { reckonWater } from "../water";
@@ -14,8 +14,8 @@ const TOP_POOL = { US: 18 * 0.0254, SI: 0.45 } as const;
 const OVER_STONES = 1.9;
 const FREEBOARD = 0.05;
 
-/** Pools, the bed between them, and banks that keep the water in. */
-export function bedRule(sketch: Sketch): void {
+/** Pools, the bed between them, and banks that keep the water in; what runs back of them, which no later rule changes. */
+export function bedRule(sketch: Sketch): Drain {
   const { system, job } = sketch;
   const [run, width] = [job.run ?? 0, job.bedWidth ?? 0];
   const lip = total(job.lips.map(({ width: across = 0 }) => across));
@@ -37,7 +37,8 @@ export function bedRule(sketch: Sketch): void {
     value: [{ length: (1 - POOL_SHARE) * run, width, slope: 0.02, kind: "cobbles and boulders" }],
     reason: "Between the pools the bed falls 1 in 50 over cobbles, which keeps it from shooting.",
   }));
-  const depth = known(reckonDrain(job, reckonWater(job)).bedDepthMost) ?? 0;
+  const drain = reckonDrain(job, reckonWater(job));
+  const depth = known(drain.bedDepthMost) ?? 0;
   const needed = OVER_STONES * depth + FREEBOARD;
   sketch.assume("bankHeight", () => {
     const usual = sketch.pick({ low: 0.1524, value: 0.2286, high: 0.3048 }, { low: 0.15, value: 0.22, high: 0.3 });
@@ -52,4 +53,5 @@ export function bedRule(sketch: Sketch): void {
           : `Banks of ${tape(usual.value, system)} stand well over ${tape(OVER_STONES * depth, system)} of water.`,
     };
   });
+  return drain;
 }

@@ -60,11 +60,11 @@ export function draftOf({ typed, offers, usual, places }: DraftWish): Draft {
   stepsRule(sketch);
   lipsRule(sketch);
   boxesRule(sketch);
-  bedRule(sketch);
+  const drain = bedRule(sketch);
   const { lift } = accessRule(sketch);
   groundRule(sketch);
-  stoneRule(sketch, lift);
-  worksRule(sketch);
+  stoneRule(sketch, lift, drain);
+  worksRule(sketch, drain);
   linerRule(sketch);
   pricesRule(sketch);
   const job: Job = sketch.job;

@@ -1,7 +1,7 @@
 import { BOULDER_SHAPES } from "../../calc/stone/boulder";
 import { readDensityRange } from "../../calc/stone/density";
 import { stableStone } from "../../calc/water/stableStone";
-import { reckonDrain } from "../drain";
+import type { Drain } from "../drain";
 import { isKnown, known } from "../reckoned";
 import { total } from "../rows";
 import { reckonWater } from "../water";
@@ -21,9 +21,9 @@ const LIP_DEPTH = 20 * INCH;
 const LIP_HEIGHTS = [5, 4, 3, 2.5, 2] as const;
 
 /** Stones by size: what the water cannot move and the crew or its machine can place. */
-export function stoneRule(sketch: Sketch, lift: number): void {
+export function stoneRule(sketch: Sketch, lift: number, drain: Drain): void {
   faces(sketch);
-  sizes(sketch, lift);
+  sizes(sketch, lift, drain);
   lipStones(sketch, lift);
 }
 
@@ -49,7 +49,7 @@ function faces(sketch: Sketch): void {
   }));
 }
 
-function sizes(sketch: Sketch, lift: number): void {
+function sizes(sketch: Sketch, lift: number, { bedStone }: Drain): void {
   const { job, system } = sketch;
   sketch.assume("boulderSizes", () => {
     const water = reckonWater(job);
@@ -59,7 +59,7 @@ function sizes(sketch: Sketch, lift: number): void {
     // At the foot of a drop all its height has become speed.
     const stable = Math.max(
       stableStone(Math.min(10, Math.sqrt(2 * GRAVITY * fallen)), density.usual, "high"),
-      known(reckonDrain(job, water).bedStone) ?? 0,
+      known(bedStone) ?? 0,
     );
     const placed = Math.cbrt((lift * 0.999) / (BOULDER_SHAPES.box * density.high));
     const room = SIZE_PER_HEIGHT * Math.max(job.bankHeight ?? 0, ...drops);

@@ -4,7 +4,7 @@ import { pipeSpeed } from "../../calc/pipe/friction";
 import { fromInside } from "../../calc/quantity/measures";
 import { readDensity } from "../../calc/stone/density";
 import { reckonBasin } from "../basin";
-import { reckonDrain } from "../drain";
+import type { Drain } from "../drain";
 import type { JobRow } from "../facts";
 import { pipesOf } from "../pump";
 import { attempt, known, reckon } from "../reckoned";
@@ -46,7 +46,7 @@ function runningRule(sketch: Sketch): PumpWish["running"] & { years: number } {
  * Pump, pipe and basin together, because each asks something of the others: a lower running level is more lift, and more
  * water in pipe and stream is a larger basin. Nothing is chosen while there is no flow or no pump on offer.
  */
-export function worksRule(sketch: Sketch): void {
+export function worksRule(sketch: Sketch, drain: Drain): void {
   const { job, usual } = sketch;
   const running = runningRule(sketch);
   const voids = usual.gravelVoids ?? 0.4;
@@ -61,7 +61,6 @@ export function worksRule(sketch: Sketch): void {
   const flow = known(water.designFlow);
   const [top, sheet, grade] = [known(water.topLipLevel), known(water.sheetMost), job.gradeLevel];
   if (flow === undefined || top === undefined || sheet === undefined || grade === undefined) return;
-  const drain = reckonDrain(job, water);
   const back = known(drain.drainBack) ?? 0;
   const loss = (known(reckonBasin(job, drain).lossPerDay) ?? 0) * (job.reserveDays ?? 0);
   const rain = RAIN * (job.run ?? 0) * (job.bedWidth ?? 0);
