@@ -16,7 +16,17 @@ const REDUCING = new Set(
   ),
 );
 /** Functions that pass text and blanks over in cells, in a single one too, which the library reads as if it were typed. */
-const OF_CELLS = new Set("AND OR SUM PRODUCT MAX MIN COUNT AVERAGE MEDIAN".split(" "));
+const OF_CELLS = new Set(
+  "AND OR SUM SUMSQ PRODUCT MAX MIN COUNT AVERAGE MEDIAN STDEV.S STDEV.P VAR.S VAR.P LARGE SMALL NPV IRR".split(" "),
+);
+/** Functions that count in ranges, and which of their arguments are ranges, counted from 0; a single cell is one too. */
+const IN_RANGES = new Map<string, readonly number[]>([
+  ["COUNTIF", [0]],
+  ["SUMIF", [0, 2]],
+  ["AVERAGEIF", [0, 2]],
+  ["COUNTIFS", [0, 2, 4, 6, 8]],
+  ...["SUMIFS", "AVERAGEIFS", "MAXIFS", "MINIFS"].map((name) => [name, [0, 1, 3, 5, 7]] as const),
+]);
 const OF_REFERENCES = new Set([":", " ", ","]);
 
 /** No typed formula can have names in small letters; they are in capitals once they are bound. */
@@ -67,7 +77,11 @@ function inWords(given: unknown): Part {
 function called(part: Part): Part {
   const { name, args } = part as unknown as { name: string; args: readonly Part[] };
   const [first] = args;
-  if (OF_CELLS.has(name)) return { ...part, args: args.map((one) => (one.kind === PART.cell ? areaOfCell(one) : one)) };
+  const ranges = IN_RANGES.get(name);
+  if (OF_CELLS.has(name) || ranges) {
+    const inCells = (one: Part, at: number): boolean => one.kind === PART.cell && (ranges?.includes(at) ?? true);
+    return { ...part, args: args.map((one, at) => (inCells(one, at) ? areaOfCell(one) : one)) };
+  }
   if (first?.kind !== PART.area || (name !== "ROW" && name !== "COLUMN")) return part;
   const { top, left, bottom, right } = first as unknown as Record<"top" | "left" | "bottom" | "right", number>;
   const [down, across, start] = name === "ROW" ? [bottom - top + 1, 1, top] : [1, right - left + 1, left];

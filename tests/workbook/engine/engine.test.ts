@@ -74,6 +74,28 @@ describe("formulas that a person types", () => {
     expect(sheet.shows("D1", "D2", "D4")).toEqual(["P", "none", "G"]);
   });
 
+  it("pass over a text in a single cell that they refer to, and count in it", () => {
+    const sheet = new OwnSheet();
+    sheet.type("A1", "9 ft");
+    // Microsoft's pages of SUM, MAX and COUNTIF: text in a reference is ignored, and a range is "one or more cells".
+    const cases: [string, number][] = [
+      ["=SUM(A1)", 0],
+      ["=SUM(A1,2)", 2],
+      ["=MAX(A1,B1)", 0],
+      ['=COUNTIF(A1,"9*")', 1],
+      ['=SUMIF(A1,"<>",A2)', 0],
+    ];
+    for (const [formula, expected] of cases) {
+      sheet.type("C1", formula);
+      expect(sheet.shows("C1"), formula).toEqual([expected]);
+    }
+    sheet.type("C1", "=SUM(A1)");
+    sheet.type("A1", 9);
+    expect(sheet.shows("C1")).toEqual([9]);
+    sheet.type("A1", "=NA()");
+    expect(sheet.shows("C1")).toEqual(["#N/A"]);
+  });
+
   it("write numbers in words as Excel rounds them", () => {
     const sheet = new OwnSheet();
     // The examples of Microsoft's page of FIXED, then halves that are no binary numbers, and a blank.
