@@ -7,7 +7,7 @@ import { fromSi, unitOf } from "../job/facts/units";
 import type { Understood } from "../job/notes/readNotes";
 import type { PriceRange } from "../job/range/range";
 import type { FactState } from "../job/facts/standing";
-import { known } from "../job/reckoned";
+import { known } from "../job/derived";
 
 /** A draft with what it was made from, ready to be shown. */
 export interface Drafted {

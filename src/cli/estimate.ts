@@ -1,10 +1,10 @@
 import { fileURLToPath } from "node:url";
 import { asksForDraft, DRAFT_USAGE, estimateDraft } from "./estimateDraft";
 import { evaluate } from "../job/evaluate";
-import { compareReckonings, type Difference } from "../workbook/reckoning/compare";
-import { readJob } from "../workbook/reckoning/readJob";
-import { unsound } from "../workbook/reckoning/soundness";
-import { tapeTexts } from "../workbook/reckoning/tapeTexts";
+import { compareCalculations, type Difference } from "../workbook/jobCells/compare";
+import { readJob } from "../workbook/jobCells/readJob";
+import { unsound } from "../workbook/jobCells/soundness";
+import { tapeTexts } from "../workbook/jobCells/tapeTexts";
 import type { OpenedWorkbook, Recalculated } from "../workbook/recalculate";
 import { unitsHeld } from "../workbook/unitsHeld";
 import { summarize, summaryText } from "../workbook/summary";
@@ -39,13 +39,13 @@ export async function estimate(args: readonly string[]): Promise<Estimate> {
     file,
     wrong.map(({ cell, shown }) => `${cell} holds "${shown}", which is not what it asks for`),
   );
-  const differences = compareReckonings(workbook, evaluate(used), used);
+  const differences = compareCalculations(workbook, evaluate(used), used);
   const agrees = differences.length === 0;
   if (args.includes("--json"))
     return { text: JSON.stringify({ file, ...summary, taken, differences }, null, 2), agrees };
   const told =
     taken.length === 0 ? [] : [["Texts in tables, read as a tape says them:", ...taken.map(indented)].join("\n")];
-  return { text: [summaryText(summary), ...told, secondReckoning(differences)].join("\n\n"), agrees };
+  return { text: [summaryText(summary), ...told, secondCalculation(differences)].join("\n\n"), agrees };
 }
 
 /** The workbook calculated with numbers in place of what a tape says in columns of tables, and a sentence for each. */
@@ -77,7 +77,7 @@ function refuseUnsound(file: string, reasons: readonly string[]): void {
   );
 }
 
-function secondReckoning(differences: readonly Difference[]): string {
+function secondCalculation(differences: readonly Difference[]): string {
   if (differences.length === 0) return "Calculated a second time by other code: the same in every result and check.";
   const rows = differences.map(
     ({ name, workbook, job }) => `  ${name}: ${shown(workbook)} by the cells, ${shown(job)} by the job`,

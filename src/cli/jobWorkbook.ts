@@ -8,8 +8,8 @@ import { howComplete, type HowComplete } from "../job/facts/complete";
 import { standingsOf, type Standings } from "../job/facts/standing";
 import { SHIPPED_TABLES } from "../job/facts/usual";
 import { buildWorkbook } from "../workbook/build";
-import { draftCells } from "../workbook/reckoning/typeDraft";
-import { cellsToType, type SomeFacts } from "../workbook/reckoning/typeJob";
+import { draftCells } from "../workbook/jobCells/typeDraft";
+import { cellsToType, type SomeFacts } from "../workbook/jobCells/typeJob";
 
 /**
  * A new job workbook from a book, with what was said of it typed into its cells and the draft in those that nothing was said

@@ -12,7 +12,7 @@ import { bookWithLogo, jobWithLogo, NoLogo, readLogo } from "../workbook/logo";
 import type { CellValue } from "../workbook/model";
 import { jobInCurrency } from "../workbook/moneyDigits";
 import { openWorkbook, UnreadableWorkbook, type OpenedWorkbook, type Recalculated } from "../workbook/recalculate";
-import type { Names } from "../workbook/reckoning/places";
+import type { Names } from "../workbook/jobCells/places";
 import { typedFile } from "./typedFile";
 
 /** A file by its name. */

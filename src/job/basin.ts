@@ -5,64 +5,64 @@ import { invalid } from "../calc/problem";
 import { evaporationPerDay } from "../calc/water/evaporation";
 import type { Drain } from "./drain";
 import type { Job } from "./facts";
-import { isKnown, known, reckon, type Reckoned } from "./reckoned";
+import { isKnown, known, derive, type Derived } from "./derived";
 import { filledRows, needed, total } from "./rows";
 
 /** The buried basin. SI: m, m², m³. */
 export interface Basin {
-  readonly contents: Reckoned<readonly BasinShare[]>;
-  readonly hold: Reckoned<number>;
-  readonly voidFraction: Reckoned<number>;
-  readonly topLayerWater: Reckoned<number>;
+  readonly contents: Derived<readonly BasinShare[]>;
+  readonly hold: Derived<number>;
+  readonly voidFraction: Derived<number>;
+  readonly topLayerWater: Derived<number>;
   /** Space that modules and wells take. */
-  readonly moduleVolume: Reckoned<number>;
+  readonly moduleVolume: Derived<number>;
   /** Space around them, which stone fills. */
-  readonly stoneVolume: Reckoned<number>;
-  readonly moduleCount: Reckoned<number>;
+  readonly stoneVolume: Derived<number>;
+  readonly moduleCount: Derived<number>;
   readonly wells: number;
   readonly tubs: number;
-  readonly fullLevel: Reckoned<number>;
-  readonly floorLevel: Reckoned<number>;
+  readonly fullLevel: Derived<number>;
+  readonly floorLevel: Derived<number>;
   /** Height of the tallest module. */
-  readonly lowerLayer: Reckoned<number>;
+  readonly lowerLayer: Derived<number>;
   /** How far the level sinks when the pump fills the stream. */
-  readonly levelDrop: Reckoned<number>;
-  readonly runningLevel: Reckoned<number>;
+  readonly levelDrop: Derived<number>;
+  readonly runningLevel: Derived<number>;
   /** Water that is of no use because the pump would suck air. */
-  readonly lowWater: Reckoned<number>;
-  readonly evaporationPerDay: Reckoned<number>;
-  readonly lossPerDay: Reckoned<number>;
-  readonly need: Reckoned<number>;
+  readonly lowWater: Derived<number>;
+  readonly evaporationPerDay: Derived<number>;
+  readonly lossPerDay: Derived<number>;
+  readonly need: Derived<number>;
   /** Area at the full level. */
-  readonly footprint: Reckoned<number>;
-  readonly dropVoids: Reckoned<number>;
-  readonly verdict: Reckoned<BasinVerdict>;
-  readonly needDepth: Reckoned<number>;
+  readonly footprint: Derived<number>;
+  readonly dropVoids: Derived<number>;
+  readonly verdict: Derived<BasinVerdict>;
+  readonly needDepth: Derived<number>;
 }
 
-export function reckonBasin(job: Job, drain: Drain): Basin {
+export function deriveBasin(job: Job, drain: Drain): Basin {
   const { basinLength, basinWidth, basinWaterDepth, basinSideSlope: slope = 0 } = job;
   const contents = contentsOf(job);
-  const whole = (name: string): Reckoned<BasinShare> =>
-    reckon([contents], (shares) => shares.find((share) => share.name === name)) ?? undefined;
+  const whole = (name: string): Derived<BasinShare> =>
+    derive([contents], (shares) => shares.find((share) => share.name === name)) ?? undefined;
   const [all, gravel, top] = [whole("Basin"), whole("Gravel"), whole("Above the modules")];
-  const hold = reckon([all], ({ water }) => water);
-  const topLayerWater = reckon([top], ({ water }) => water);
-  const lowerLayer = reckon([basinWaterDepth], (depth) => Math.min(depth, tallestModule(job)));
-  const layers = reckon([basinWaterDepth, lowerLayer, topLayerWater, hold], layersOf);
+  const hold = derive([all], ({ water }) => water);
+  const topLayerWater = derive([top], ({ water }) => water);
+  const lowerLayer = derive([basinWaterDepth], (depth) => Math.min(depth, tallestModule(job)));
+  const layers = derive([basinWaterDepth, lowerLayer, topLayerWater, hold], layersOf);
   const levels = levelsOf(job, drain, layers, hold);
-  const lowWater = reckon([layers, job.lowWaterDepth], waterBelow);
+  const lowWater = derive([layers, job.lowWaterDepth], waterBelow);
   const loss = losses(job, drain);
-  const footprint = reckon(
+  const footprint = derive(
     [basinLength, basinWidth, basinWaterDepth],
     (length, width, depth) => (length + 2 * slope * depth) * (width + 2 * slope * depth),
   );
-  const need = reckon(
+  const need = derive(
     [drain.drainBack, lowWater, loss.lossPerDay, job.reserveDays],
     (back, low, daily, days) => back + low + daily * days,
   );
-  const voidFraction = reckon([all], (share) => share.voidFraction ?? 0);
-  const dropVoids = reckon(
+  const voidFraction = derive([all], (share) => share.voidFraction ?? 0);
+  const dropVoids = derive(
     [drain.drainBack, hold, footprint, levels.levelDrop, voidFraction],
     (back, held, area, drop, mean) =>
       drop > 0 ? Math.max(0.05, Math.min(1, Math.min(back, held) / (area * drop))) : mean,
@@ -72,8 +72,8 @@ export function reckonBasin(job: Job, drain: Drain): Basin {
     hold,
     voidFraction,
     topLayerWater,
-    moduleVolume: reckon([all, gravel], (basin, stone) => basin.volume - stone.volume),
-    stoneVolume: reckon([gravel], ({ volume }) => volume),
+    moduleVolume: derive([all, gravel], (basin, stone) => basin.volume - stone.volume),
+    stoneVolume: derive([gravel], ({ volume }) => volume),
     moduleCount: moduleCount(job, contents),
     wells: job.basinParts.filter(({ kind }) => kind?.endsWith("well")).length,
     tubs: job.basinParts.filter(({ kind }) => kind === "tub").length,
@@ -84,7 +84,7 @@ export function reckonBasin(job: Job, drain: Drain): Basin {
     need,
     footprint,
     dropVoids,
-    verdict: reckon(
+    verdict: derive(
       [hold, drain.drainBack, lowWater, loss.lossPerDay, job.reserveDays, footprint, dropVoids],
       (held, back, low, daily, days, area, voids) =>
         basinCheck({
@@ -97,7 +97,7 @@ export function reckonBasin(job: Job, drain: Drain): Basin {
           voidFraction: voids,
         }),
     ),
-    needDepth: reckon([need, voidFraction], (wanted, voids) =>
+    needDepth: derive([need, voidFraction], (wanted, voids) =>
       basinDepth(wanted, {
         length: needed(basinLength, "basin", 1, "length"),
         width: needed(basinWidth, "basin", 1, "width"),
@@ -119,9 +119,9 @@ export function tubsAsPit({ basinParts, basinLength = Infinity, basinWidth = Inf
 /** What a conversion of units leaves behind. */
 const NOISE = 1e-9;
 
-function contentsOf(job: Job): Reckoned<readonly BasinShare[]> {
+function contentsOf(job: Job): Derived<readonly BasinShare[]> {
   const { basinLength, basinWidth, basinWaterDepth, gravelVoids, basinSideSlope = 0 } = job;
-  return reckon([basinLength, basinWidth, basinWaterDepth, gravelVoids], (length, width, depth, voids) =>
+  return derive([basinLength, basinWidth, basinWaterDepth, gravelVoids], (length, width, depth, voids) =>
     basinMix([
       ...filledRows(job.basinParts).map((part) => ({
         kind: findBasinPart(needed(part.kind, "basin parts", part.row, "kind")),
@@ -150,10 +150,10 @@ function tallestModule({ basinParts }: Job): number {
   return Math.max(0, ...basinParts.flatMap(({ kind, depth = 0 }) => (kind === "modules" ? [depth] : [])));
 }
 
-function moduleCount(job: Job, contents: Basin["contents"]): Reckoned<number> {
+function moduleCount(job: Job, contents: Basin["contents"]): Derived<number> {
   const { moduleLength, moduleWidth, moduleHeight } = job;
-  if (!job.basinParts.some(({ kind }) => kind === "modules")) return reckon([contents], () => 0);
-  return reckon([contents, moduleLength, moduleWidth, moduleHeight], (shares, length, width, height) => {
+  if (!job.basinParts.some(({ kind }) => kind === "modules")) return derive([contents], () => 0);
+  return derive([contents, moduleLength, moduleWidth, moduleHeight], (shares, length, width, height) => {
     const blocks = shares.filter(({ name }) => name.startsWith("Modules")).map(({ volume }) => volume);
     // A thousandth of a module is noise of the measures.
     return Math.ceil(Math.round((total(blocks) / (length * width * height)) * 1000) / 1000);
@@ -190,16 +190,16 @@ function waterBelow({ depth, lower, upper, lowerWater, upperWater }: Layers, hei
 function levelsOf(
   job: Job,
   { drainBack }: Drain,
-  layers: Reckoned<Layers>,
-  hold: Reckoned<number>,
+  layers: Derived<Layers>,
+  hold: Derived<number>,
 ): Pick<Basin, "fullLevel" | "floorLevel" | "levelDrop" | "runningLevel"> {
-  const fullLevel = reckon([job.gradeLevel, job.rimBelowGrade], (grade, rim) => grade - rim);
-  const levelDrop = reckon([drainBack, hold, layers], (back, held, basin) => sinking(basin, Math.min(back, held)));
+  const fullLevel = derive([job.gradeLevel, job.rimBelowGrade], (grade, rim) => grade - rim);
+  const levelDrop = derive([drainBack, hold, layers], (back, held, basin) => sinking(basin, Math.min(back, held)));
   return {
     fullLevel,
-    floorLevel: reckon([fullLevel, job.basinWaterDepth], (full, depth) => full - depth),
+    floorLevel: derive([fullLevel, job.basinWaterDepth], (full, depth) => full - depth),
     levelDrop,
-    runningLevel: reckon([fullLevel, levelDrop], (full, drop) => full - drop),
+    runningLevel: derive([fullLevel, levelDrop], (full, drop) => full - drop),
   };
 }
 
@@ -207,7 +207,7 @@ function levelsOf(
 const OPEN_WEATHER = { windHeight: 10, shelter: 1, elevation: 0, sunshine: 0.8 } as const;
 
 function losses(job: Job, { openWater }: Drain): Pick<Basin, "evaporationPerDay" | "lossPerDay"> {
-  const evaporation = reckon(
+  const evaporation = derive(
     [openWater, job.airTemperature, job.humidity, job.wind, job.latitude],
     (area, airTemperature, humidity, wind, latitude) => {
       if (!(area > 0)) throw invalid("open water must be more than 0");
@@ -223,7 +223,7 @@ function losses(job: Job, { openWater }: Drain): Pick<Basin, "evaporationPerDay"
   );
   return {
     evaporationPerDay: evaporation,
-    lossPerDay: reckon([evaporation, job.splashShare], (loss, splash) => loss * (1 + splash)),
+    lossPerDay: derive([evaporation, job.splashShare], (loss, splash) => loss * (1 + splash)),
   };
 }
 

@@ -7,7 +7,7 @@ import { findLipShape, USUAL_LIP } from "../calc/water/lip";
 import { bedStone } from "../calc/water/bedStone";
 import { readDensity } from "../calc/stone/density";
 import type { Job } from "./facts";
-import { attempt, isKnown, reckon, type Reckoned } from "./reckoned";
+import { attempt, isKnown, derive, type Derived } from "./derived";
 import { filledRows, mostOf, needed, total } from "./rows";
 import type { Water } from "./water";
 
@@ -16,30 +16,30 @@ const GRAVITY = 9.80665;
 
 /** The water above the basin: what stands in pools, beds and pipes, and what runs back when the pump stops. SI. */
 export interface Drain {
-  readonly parts: Reckoned<readonly (DrainPart & { readonly row: number })[]>;
+  readonly parts: Derived<readonly (DrainPart & { readonly row: number })[]>;
   /** m³ */
-  readonly drainBack: Reckoned<number>;
-  readonly bedDepthMost: Reckoned<number>;
-  readonly bedSpeedMost: Reckoned<number>;
+  readonly drainBack: Derived<number>;
+  readonly bedDepthMost: Derived<number>;
+  readonly bedSpeedMost: Derived<number>;
   /** V / √(g y) of each bed; above 1 the water shoots. */
   readonly froudes: readonly number[];
   /** Smallest stone that the pull of the water leaves on every bed, m. */
-  readonly bedStone: Reckoned<number>;
+  readonly bedStone: Derived<number>;
   /** Open water of pools and beds, m². */
-  readonly openWater: Reckoned<number>;
+  readonly openWater: Derived<number>;
 }
 
-export function reckonDrain(job: Job, { designFlow }: Water): Drain {
+export function deriveDrain(job: Job, { designFlow }: Water): Drain {
   const parts = partsOf(job, designFlow);
   const beds = isKnown(parts) ? parts.filter(({ kind }) => kind === "bed") : [];
   const speedMost = mostOf(beds.map(({ speed }) => speed));
   return {
     parts,
-    drainBack: reckon([parts], drainBackTotal),
+    drainBack: derive([parts], drainBackTotal),
     bedDepthMost: mostOf(beds.map(({ depth }) => depth)),
     bedSpeedMost: speedMost,
     froudes: beds.flatMap(({ depth = 0, speed = 0 }) => (depth > 0 ? [speed / Math.sqrt(GRAVITY * depth)] : [])),
-    bedStone: reckon([parts], (all) => {
+    bedStone: derive([parts], (all) => {
       const density = readDensity("rock", job.rock ?? "fieldstone", job.system, "rock");
       const stones = all.flatMap(({ kind, depth = 0, row }) => {
         const slope = kind === "bed" ? job.beds[row - 1]?.slope : undefined;
@@ -52,7 +52,7 @@ export function reckonDrain(job: Job, { designFlow }: Water): Drain {
 }
 
 /** A bed without a width holds no water that could be calculated; the parts of the drain-back say so. */
-function openWater({ pools, beds }: Job): Reckoned<number> {
+function openWater({ pools, beds }: Job): Derived<number> {
   const surfaces = [
     ...pools.flatMap(({ area }) => (area === undefined ? [] : [area])),
     ...beds.flatMap(({ length, width = 0 }) => (length === undefined ? [] : [length * width])),
@@ -60,7 +60,7 @@ function openWater({ pools, beds }: Job): Reckoned<number> {
   return surfaces.length === 0 ? undefined : total(surfaces);
 }
 
-function partsOf(job: Job, designFlow: Reckoned<number>): Drain["parts"] {
+function partsOf(job: Job, designFlow: Derived<number>): Drain["parts"] {
   const hasPart =
     job.pools.some(({ area, lipWidth }) => area !== undefined || lipWidth !== undefined) ||
     job.beds.some(({ length, width, slope }) => length !== undefined || width !== undefined || slope !== undefined) ||

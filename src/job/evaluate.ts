@@ -1,21 +1,21 @@
-import { reckonBasin } from "./basin";
+import { deriveBasin } from "./basin";
 import { checksOf, type Check } from "./checks";
-import { reckonDrain } from "./drain";
+import { deriveDrain } from "./drain";
 import type { Job } from "./facts";
-import { reckonEarth } from "./earth";
-import { reckonGround } from "./ground";
-import { reckonLabor } from "./labor";
-import { reckonLevels } from "./levels";
-import { reckonLiner } from "./liner";
-import { reckonPrice } from "./price";
-import { lazily } from "./reckoned";
-import { reckonPump } from "./pump";
+import { deriveEarth } from "./earth";
+import { deriveGround } from "./ground";
+import { deriveLabor } from "./labor";
+import { deriveLevels } from "./levels";
+import { deriveLiner } from "./liner";
+import { derivePrice } from "./price";
+import { lazily } from "./derived";
+import { derivePump } from "./pump";
 import { standingOf } from "./standing";
-import { reckonStone } from "./stone";
-import { reckonTakeoff } from "./takeoff";
+import { deriveStone } from "./stone";
+import { deriveTakeoff } from "./takeoff";
 import { needsOf } from "./takeoff/lines";
 import type { Topics } from "./topics";
-import { reckonWater } from "./water";
+import { deriveWater } from "./water";
 
 /** Everything that follows from a job's facts. */
 export interface State extends Topics {
@@ -24,29 +24,29 @@ export interface State extends Topics {
 }
 
 /**
- * From the facts of a job to its price: the second reckoning, beside that of the workbook's cells. Pure; SI inside, money
+ * From the facts of a job to its price: the second calculation, beside that of the workbook's cells. Pure; SI inside, money
  * in the job's currency.
  */
 export function evaluate(job: Job): State {
-  const water = reckonWater(job);
-  const ground = reckonGround(job, water);
-  const drain = reckonDrain(job, water);
-  const basin = reckonBasin(job, drain);
-  const pump = reckonPump(job, water, basin);
-  const liner = reckonLiner(job, water, ground);
-  const stone = reckonStone(job, water, basin);
-  const earth = reckonEarth(job, water, ground);
-  const labor = reckonLabor(job, { water, basin, pump, liner, stone, earth });
-  const takeoff = reckonTakeoff(job, needsOf(job, { water, pump, basin, liner, stone, earth }));
+  const water = deriveWater(job);
+  const ground = deriveGround(job, water);
+  const drain = deriveDrain(job, water);
+  const basin = deriveBasin(job, drain);
+  const pump = derivePump(job, water, basin);
+  const liner = deriveLiner(job, water, ground);
+  const stone = deriveStone(job, water, basin);
+  const earth = deriveEarth(job, water, ground);
+  const labor = deriveLabor(job, { water, basin, pump, liner, stone, earth });
+  const takeoff = deriveTakeoff(job, needsOf(job, { water, pump, basin, liner, stone, earth }));
   const standing = standingOf(job, {
     takeoff,
     labor,
     design: [water, ground, drain, basin, pump, liner, stone, earth],
   });
-  const price = reckonPrice(job, { takeoff, labor }, standing, evaluate);
+  const price = derivePrice(job, { takeoff, labor }, standing, evaluate);
   const topics = { water, ground, drain, basin, pump, liner, stone, earth, labor, takeoff, price };
   // No price needs levels or checks, and who moves a fact a hundred times asks for nothing but the price.
-  const levels = lazily(() => reckonLevels(job, { water, basin, earth, ground }));
+  const levels = lazily(() => deriveLevels(job, { water, basin, earth, ground }));
   const checks = lazily(() => checksOf(job, { ...topics, levels: levels() }));
   return {
     ...topics,

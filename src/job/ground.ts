@@ -7,33 +7,33 @@ import { linerRun } from "../calc/ground/linerRun";
 import { overGround } from "../calc/ground/overGround";
 import { shotFaults, type FaultyShot, type ShotRow } from "../calc/ground/shotFaults";
 import type { Job, JobRow } from "./facts";
-import { from, isKnown, known, reckon, type Reckoned } from "./reckoned";
+import { from, isKnown, known, derive, type Derived } from "./derived";
 import { surfaceOf, type Surface } from "./surface";
 import type { Water } from "./water";
 
 /** The ground as it was shot, and what is cut and filled along the line. SI: m, m³; cut is bank, fill compacted. */
 export interface Ground {
   /** Level of the point that the first backsight was taken on. */
-  readonly startLevel: Reckoned<number>;
-  readonly run: Reckoned<ClosedRun>;
+  readonly startLevel: Derived<number>;
+  readonly run: Derived<ClosedRun>;
   /** Level of each row of the book; undefined where it has none. */
   readonly levels: readonly (number | undefined)[];
   readonly faults: readonly (FaultyShot | undefined)[];
   /** Shots that say how the ground lies on the line. */
-  readonly shotsOnLine: Reckoned<number>;
+  readonly shotsOnLine: Derived<number>;
   readonly surface: Surface;
-  readonly cutFill: Reckoned<readonly StationVolume[]>;
-  readonly atLip: Reckoned<number>;
-  readonly cut: Reckoned<number>;
-  readonly fill: Reckoned<number>;
+  readonly cutFill: Derived<readonly StationVolume[]>;
+  readonly atLip: Derived<number>;
+  readonly cut: Derived<number>;
+  readonly fill: Derived<number>;
   /** As it lay. */
-  readonly topsoil: Reckoned<number>;
-  readonly linerLength: Reckoned<number>;
-  readonly linerWidth: Reckoned<number>;
+  readonly topsoil: Derived<number>;
+  readonly linerLength: Derived<number>;
+  readonly linerWidth: Derived<number>;
 }
 
-export function reckonGround(job: Job, water: Water): Ground {
-  const startLevel = reckon(
+export function deriveGround(job: Job, water: Water): Ground {
+  const startLevel = derive(
     [job.benchmarkLevel, job.gradeLevel, job.rimBelowGrade] as const,
     (benchmark, grade, rim) => {
       if (job.shotStart === undefined) throw invalid("say on what the first backsight was taken");
@@ -45,7 +45,7 @@ export function reckonGround(job: Job, water: Water): Ground {
     [backsight, intermediate, foresight].some((reading) => reading !== undefined),
   );
   const run = hasReadings
-    ? reckon([startLevel], (start) =>
+    ? derive([startLevel], (start) =>
         closedRun(start, book, {
           known: job.shotEndLevel,
           distance: job.shotDistance,
@@ -60,11 +60,11 @@ export function reckonGround(job: Job, water: Water): Ground {
     const level = levels[index];
     return station === undefined || level === undefined ? [] : [{ station, offset, level }];
   });
-  const shotsOnLine: Reckoned<number> =
+  const shotsOnLine: Derived<number> =
     run === undefined ? 0 : from(run, () => placed.filter(({ offset }) => offset === 0).length);
   const surface = surfaceOf(job, water);
   const volumes = volumesOf(job, surface, shotsOnLine, placed);
-  const last = reckon([volumes], (rows) => rows.at(-1));
+  const last = derive([volumes], (rows) => rows.at(-1));
   const liner = linerOf(job, surface, water);
   return {
     startLevel,
@@ -74,10 +74,10 @@ export function reckonGround(job: Job, water: Water): Ground {
     shotsOnLine,
     surface,
     cutFill: volumes,
-    atLip: reckon([volumes], (rows) => rows.find(({ station }) => station === 0)?.ground ?? NaN),
-    cut: reckon([last], ({ soFar }) => soFar.cut),
-    fill: reckon([last], ({ soFar }) => soFar.fill),
-    topsoil: reckon([last], ({ topsoilSoFar }) => topsoilSoFar),
+    atLip: derive([volumes], (rows) => rows.find(({ station }) => station === 0)?.ground ?? NaN),
+    cut: derive([last], ({ soFar }) => soFar.cut),
+    fill: derive([last], ({ soFar }) => soFar.fill),
+    topsoil: derive([last], ({ topsoilSoFar }) => topsoilSoFar),
     ...liner,
   };
 }
@@ -103,9 +103,9 @@ function isBooked({ point, backsight, intermediate, foresight }: ShotRow): boole
 function volumesOf(
   job: Job,
   { stations }: Surface,
-  shotsOnLine: Reckoned<number>,
+  shotsOnLine: Derived<number>,
   placed: readonly Shot[],
-): Reckoned<readonly StationVolume[]> {
+): Derived<readonly StationVolume[]> {
   const { bermGround, gradeLevel, bedWidth, shelfMargin } = job;
   const surface = stations.filter(isKnown);
   // The edge of the basin alone is no line.
@@ -121,7 +121,7 @@ function volumesOf(
             { station: 0, offset: 0, level: bermGround },
             { station: end, offset: 0, level: gradeLevel },
           ];
-  return reckon([shots], (known) =>
+  return derive([shots], (known) =>
     cutFill(
       overGround(surface, groundLine(known)),
       { cut: job.cutSlope ?? 1, fill: job.bermSlope ?? 2 },
@@ -133,15 +133,15 @@ function volumesOf(
 
 function linerOf(job: Job, { liner }: Surface, { drops }: Water): Pick<Ground, "linerLength" | "linerWidth"> {
   const run =
-    liner.length === 0 ? undefined : reckon([job.linerOverlap], (edge) => linerRun(liner, { edge, slack: 0 }));
+    liner.length === 0 ? undefined : derive([job.linerOverlap], (edge) => linerRun(liner, { edge, slack: 0 }));
   const falls = drops.filter((drop) => (drop ?? 0) > 0).length;
   return {
-    linerLength: reckon(
+    linerLength: derive(
       [run, job.linerOverlap, job.slackPerDrop, job.cutRounding],
       (reaches, overlap, slack, rounding) =>
         roundUpTo((reaches.at(-1)?.along ?? NaN) + 2 * overlap + slack * falls, rounding),
     ),
-    linerWidth: reckon([run, job.cutRounding], (reaches, rounding) =>
+    linerWidth: derive([run, job.cutRounding], (reaches, rounding) =>
       roundUpTo(Math.max(...reaches.map(({ across }) => across)), rounding),
     ),
   };

@@ -4,10 +4,10 @@ import type { Job, JobRow } from "./facts";
 import type { Earth } from "./earth";
 import type { Liner } from "./liner";
 import type { Pump } from "./pump";
-import { isKnown, reckon, type Reckoned } from "./reckoned";
+import { isKnown, derive, type Derived } from "./derived";
 import { sumOf, total } from "./rows";
 import { roundingOf } from "./money";
-import { reckonSetting, settingRate, type Setting } from "./setting";
+import { deriveSetting, settingRate, type Setting } from "./setting";
 import { boulderTimes, pipeTimes, stoneTimes, tubTimes } from "./sizeHours";
 import type { Stone } from "./stone";
 import type { Water } from "./water";
@@ -26,38 +26,38 @@ interface Times {
 
 /** A task with its hours; quantities in the unit the trade counts them in. */
 export interface Task {
-  readonly quantity: Reckoned<number>;
-  readonly hours: Reckoned<number>;
-  readonly machineHours: Reckoned<number>;
+  readonly quantity: Derived<number>;
+  readonly hours: Derived<number>;
+  readonly machineHours: Derived<number>;
   /** Money. */
-  readonly labor: Reckoned<number>;
-  readonly machines: Reckoned<number>;
+  readonly labor: Derived<number>;
+  readonly machines: Derived<number>;
   /** Named or counted, it has a quantity and both rates; 0 says that it takes none. Of what there is none nobody asks. */
   readonly complete: boolean;
 }
 
 /** The crew, its hours and what they cost. */
 export interface Labor {
-  readonly crewSize: Reckoned<number>;
+  readonly crewSize: Derived<number>;
   /** What an hour of one person costs, on average. */
-  readonly crewHourRate: Reckoned<number>;
-  readonly machineHourRate: Reckoned<number>;
-  readonly laborRate: Reckoned<number>;
-  readonly machineRate: Reckoned<number>;
+  readonly crewHourRate: Derived<number>;
+  readonly machineHourRate: Derived<number>;
+  readonly laborRate: Derived<number>;
+  readonly machineRate: Derived<number>;
   /** What sets the heaviest stone, and what its hour costs. */
   readonly setting: Setting;
-  readonly stoneMachineRate: Reckoned<number>;
+  readonly stoneMachineRate: Derived<number>;
   /** How many times the usual hours its pipes and lip stones take, by their size and weight. */
-  readonly pipeTimes: Reckoned<number>;
-  readonly stoneTimes: Reckoned<number>;
-  readonly boulderTimes: Reckoned<number>;
-  readonly tubTimes: Reckoned<Times>;
+  readonly pipeTimes: Derived<number>;
+  readonly stoneTimes: Derived<number>;
+  readonly boulderTimes: Derived<number>;
+  readonly tubTimes: Derived<Times>;
   readonly tasks: readonly Task[];
-  readonly hours: Reckoned<number>;
-  readonly machineHours: Reckoned<number>;
-  readonly workingDays: Reckoned<number>;
-  readonly laborCost: Reckoned<number>;
-  readonly machineCost: Reckoned<number>;
+  readonly hours: Derived<number>;
+  readonly machineHours: Derived<number>;
+  readonly workingDays: Derived<number>;
+  readonly laborCost: Derived<number>;
+  readonly machineCost: Derived<number>;
 }
 
 /** What the design hands to the crew. */
@@ -70,12 +70,12 @@ interface Design {
   readonly earth: Earth;
 }
 
-export function reckonLabor(job: Job, design: Design): Labor {
+export function deriveLabor(job: Job, design: Design): Labor {
   const crewHourRate = crewRate(job);
   const machineHourRate = machinesRate(job);
   const laborRate = job.laborRateTyped ?? crewHourRate;
   const machineRate = job.machineRateTyped ?? machineHourRate;
-  const setting = reckonSetting(job, design.stone);
+  const setting = deriveSetting(job, design.stone);
   const stoneMachineRate = settingRate(job, setting, machineRate);
   const quantities = quantitiesOf(job, design);
   const times = {
@@ -84,9 +84,9 @@ export function reckonLabor(job: Job, design: Design): Labor {
     tub: tubTimes(job),
     boulder: boulderTimes(job, design.stone),
   };
-  const alike = (both: Reckoned<number>): Reckoned<Times> =>
-    reckon([both], (each) => ({ hours: each, machineHours: each }));
-  const bySize = new Map<number, Reckoned<Times>>([
+  const alike = (both: Derived<number>): Derived<Times> =>
+    derive([both], (each) => ({ hours: each, machineHours: each }));
+  const bySize = new Map<number, Derived<Times>>([
     [PLACES.tub, times.tub],
     [PLACES.pipe, alike(times.pipe)],
     [PLACES.lips, alike(times.stone)],
@@ -121,9 +121,9 @@ export function reckonLabor(job: Job, design: Design): Labor {
     tasks,
     hours,
     machineHours,
-    workingDays: reckon([hours, crewSize, job.dayHours], (taken, crew, day) => taken / (crew * day)),
-    laborCost: reckon([laborRate, hours], () => sumOf(tasks.map(({ labor }) => labor))),
-    machineCost: reckon([machineRate, machineHours], () => sumOf(tasks.map(({ machines }) => machines))),
+    workingDays: derive([hours, crewSize, job.dayHours], (taken, crew, day) => taken / (crew * day)),
+    laborCost: derive([laborRate, hours], () => sumOf(tasks.map(({ labor }) => labor))),
+    machineCost: derive([machineRate, machineHours], () => sumOf(tasks.map(({ machines }) => machines))),
   };
 }
 
@@ -132,25 +132,25 @@ function sumKnown(values: readonly (number | undefined)[]): number {
 }
 
 /** Hours that come to nothing while a task's are open are not known yet. */
-function hoursOf(tasks: readonly Task[], which: "hours" | "machineHours"): Reckoned<number> {
+function hoursOf(tasks: readonly Task[], which: "hours" | "machineHours"): Derived<number> {
   const sum = sumOf(tasks.map((task) => task[which]));
   return sum === 0 && tasks.some(({ complete }) => !complete) ? undefined : sum;
 }
 
 function taskOf(
   typed: JobRow<"tasks">,
-  drafted: Reckoned<number>,
-  times: Reckoned<Times>,
+  drafted: Derived<number>,
+  times: Derived<Times>,
   difficulty: number | undefined,
   round: (amount: number) => number,
-  laborRate: Reckoned<number>,
-  machineRate: Reckoned<number>,
+  laborRate: Derived<number>,
+  machineRate: Derived<number>,
 ): Task {
   const quantity = typed.quantity === undefined ? drafted : (typed.quantity ?? undefined);
-  const taking = (rate: number | undefined, key: keyof Times): Reckoned<number> =>
-    reckon([quantity, rate, times, difficulty], (amount, each, size, factor) => amount * each * size[key] * factor);
-  const cost = (hours: Reckoned<number>, rate: Reckoned<number>): Reckoned<number> =>
-    reckon([hours, rate], (taken, each) => round(taken * each));
+  const taking = (rate: number | undefined, key: keyof Times): Derived<number> =>
+    derive([quantity, rate, times, difficulty], (amount, each, size, factor) => amount * each * size[key] * factor);
+  const cost = (hours: Derived<number>, rate: Derived<number>): Derived<number> =>
+    derive([hours, rate], (taken, each) => round(taken * each));
   const [hours, machineHours] = [taking(typed.hours, "hours"), taking(typed.machineHours, "machineHours")];
   return {
     quantity,
@@ -166,34 +166,34 @@ function taskOf(
 }
 
 /** How much there is to do of each of the usual tasks, in their order, in the unit of the system. */
-function quantitiesOf(job: Job, { water, basin, pump, liner, stone, earth }: Design): readonly Reckoned<number>[] {
-  const shown = (measure: Measure, inside: Reckoned<number>): Reckoned<number> =>
-    reckon([inside], (value) => fromInside(measure, value, job.system));
-  const once = reckon([water.designFlow], () => 1);
+function quantitiesOf(job: Job, { water, basin, pump, liner, stone, earth }: Design): readonly Derived<number>[] {
+  const shown = (measure: Measure, inside: Derived<number>): Derived<number> =>
+    derive([inside], (value) => fromInside(measure, value, job.system));
+  const once = derive([water.designFlow], () => 1);
   return [
     once,
     shown("earth", earth.dug),
     shown("earth", earth.berm),
     shown("earth", earth.spoilAway),
     shown("area", liner.buyArea),
-    reckon([basin.moduleCount], (modules) => modules + basin.wells),
-    reckon([basin.hold], () => basin.tubs),
+    derive([basin.moduleCount], (modules) => modules + basin.wells),
+    derive([basin.hold], () => basin.tubs),
     shown("length", pump.pipeLength),
     shown("length", job.cableLength ?? 0),
-    reckon([job.spillBoxes, water.designFlow], (boxes) => boxes),
+    derive([job.spillBoxes, water.designFlow], (boxes) => boxes),
     shown("load", stone.boulders),
     stone.lipStoneCount,
     shown(
       "load",
-      reckon([stone.gravel, stone.basinStone], (gravel, around) => gravel + around),
+      derive([stone.gravel, stone.basinStone], (gravel, around) => gravel + around),
     ),
-    reckon([water.designFlow, job.pumpCount], (_, pumps) => pumps),
+    derive([water.designFlow, job.pumpCount], (_, pumps) => pumps),
     once,
   ];
 }
 
 /** Wage and burden of the crew, weighed by how many of each are on it. */
-export function crewRate(job: Job): Reckoned<number> {
+export function crewRate(job: Job): Derived<number> {
   const told = [
     ...job.wages.map(({ role, wage, people }) => inFull(role, wage, people)),
     ...job.burden.map(({ line, share }) => inFull(line, share)),
@@ -212,7 +212,7 @@ export function crewRate(job: Job): Reckoned<number> {
 }
 
 /** Cost of a machine hour, weighed by the share each machine has of them. */
-export function machinesRate(job: Job): Reckoned<number> {
+export function machinesRate(job: Job): Derived<number> {
   const { machines } = job;
   if (machines.some(({ name, own, fuel, upkeep, share }) => !inFull(name, own, fuel, upkeep, share))) return undefined;
   const rates = machines.map(({ own, fuel, upkeep, share = 0 }) => {
@@ -235,9 +235,9 @@ function weighed(
   job: Job,
   rates: readonly (readonly [rate: number | undefined, weight: number])[],
   anyWeight: boolean,
-): Reckoned<number> {
+): Derived<number> {
   if (!anyWeight || !rates.some(([rate]) => rate !== undefined)) return undefined;
   const weight = total(rates.map(([, each]) => each));
   const sum = total(rates.map(([rate = 0, each]) => rate * each));
-  return reckon([sum, weight], (all, by) => (by === 0 ? NaN : roundingOf(job)(all / by)));
+  return derive([sum, weight], (all, by) => (by === 0 ? NaN : roundingOf(job)(all / by)));
 }

@@ -5,21 +5,21 @@ import type { Basin } from "./basin";
 import type { Job } from "./facts";
 import type { Ground } from "./ground";
 import type { Earth } from "./earth";
-import { attempt, from, isKnown, known, reckon, type Reckoned } from "./reckoned";
+import { attempt, from, isKnown, known, derive, type Derived } from "./derived";
 import { needed } from "./rows";
 import { MOST_DROPS, type Water } from "./water";
 
 /** Points to set out, and what is left to do at them. SI. */
 export interface Levels {
   /** Level of the line of sight. */
-  readonly instrument: Reckoned<number>;
+  readonly instrument: Derived<number>;
   readonly points: readonly PointWanted[];
-  readonly setOut: Reckoned<readonly SetOutPoint[]>;
+  readonly setOut: Derived<readonly SetOutPoint[]>;
   /** How many have a level; unknown while one of them has none. */
-  readonly pointsTold: Reckoned<number>;
+  readonly pointsTold: Derived<number>;
   /** The dug bed along the line, by station. */
   readonly stakes: readonly PointWanted[];
-  readonly stakesOut: Reckoned<readonly SetOutPoint[]>;
+  readonly stakesOut: Derived<readonly SetOutPoint[]>;
 }
 
 /** A point with its row among the points to set out. */
@@ -32,7 +32,7 @@ export interface PointWanted {
 /** Nearness that counts as on grade where nobody says, m. Common practice, no source. */
 const usualTolerance = { US: toInside("size", 0.25, "US"), SI: 0.006 } as const;
 
-export function reckonLevels(
+export function deriveLevels(
   job: Job,
   {
     water,
@@ -43,9 +43,9 @@ export function reckonLevels(
 ): Levels {
   const points = pointsOf(job, water, basin, earth);
   const stakes = stakesOf(ground);
-  const staked = (wanted: readonly PointWanted[], readings: Job["readings"]): Reckoned<SetOutPoint[]> =>
+  const staked = (wanted: readonly PointWanted[], readings: Job["readings"]): Derived<SetOutPoint[]> =>
     wanted.some(({ level }) => level !== undefined)
-      ? reckon([job.benchmarkLevel, job.backsight], (benchmark, backsight) =>
+      ? derive([job.benchmarkLevel, job.backsight], (benchmark, backsight) =>
           setOut(
             benchmark,
             backsight,
@@ -58,7 +58,7 @@ export function reckonLevels(
   const outOf = staked(points, job.readings);
   const all = points.every(({ name, level }) => name === undefined || level !== undefined);
   return {
-    instrument: reckon(
+    instrument: derive(
       [job.benchmarkLevel, job.backsightMoved ?? job.backsight],
       (benchmark, sight) => benchmark + sight,
     ),
@@ -94,13 +94,13 @@ function stakesOf({ surface }: Ground): PointWanted[] {
 }
 
 function pointsOf(job: Job, water: Water, basin: Basin, earth: Earth): PointWanted[] {
-  const fixed: readonly (readonly [string, Reckoned<number>])[] = [
-    ["Pit bottom", reckon([job.gradeLevel, earth.pitDepth], (grade, depth) => grade - depth)],
+  const fixed: readonly (readonly [string, Derived<number>])[] = [
+    ["Pit bottom", derive([job.gradeLevel, earth.pitDepth], (grade, depth) => grade - depth)],
     ["Basin floor", basin.floorLevel],
     ["Running level, top-up mark", basin.runningLevel],
     ["Basin rim and overflow", basin.fullLevel],
     ["Finished grade at the basin", job.gradeLevel],
-    ["Berm top, foot of the box", reckon([water.topLipLevel, job.boxHeight], (top, box) => top - box)],
+    ["Berm top, foot of the box", derive([water.topLipLevel, job.boxHeight], (top, box) => top - box)],
   ];
   const top = known(water.topLipLevel);
   let fallen = 0;
@@ -117,7 +117,7 @@ function pointsOf(job: Job, water: Water, basin: Basin, earth: Earth): PointWant
 }
 
 /** The points that the rod cannot be read on, that are to be cut, and that are to be filled. */
-export function pointsToMend(levels: Levels): Reckoned<{ hidden: number; cut: number; fill: number }> {
+export function pointsToMend(levels: Levels): Derived<{ hidden: number; cut: number; fill: number }> {
   return attempt(() => {
     const points = [levels.setOut, levels.stakesOut].flatMap((all) => (isKnown(all) ? all : []));
     const count = (of: (point: SetOutPoint) => boolean): number => points.filter(of).length;

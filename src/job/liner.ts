@@ -10,7 +10,7 @@ import { tubsAsPit } from "./basin";
 import type { Job } from "./facts";
 import { wasShot, type Ground } from "./ground";
 import { moneyDigits } from "./money";
-import { from, isKnown, known, reckon, type Reckoned } from "./reckoned";
+import { from, isKnown, known, derive, type Derived } from "./derived";
 import { filledRows, mostOf, needed, sumOf, total, wholeUp } from "./rows";
 import type { Water } from "./water";
 
@@ -20,40 +20,40 @@ export const MOST_PIECES = 8;
 /** A piece to cut; m. */
 export interface LinerPiece {
   readonly name: string | undefined;
-  readonly length: Reckoned<number>;
-  readonly width: Reckoned<number>;
+  readonly length: Derived<number>;
+  readonly width: Derived<number>;
   readonly count: number | undefined;
   /** kg */
-  readonly weight: Reckoned<number>;
+  readonly weight: Derived<number>;
   /** Whether it comes off one sheet, unturned if it must. */
   readonly fits: boolean | undefined;
 }
 
 /** Liner and fabric: what to cut, what to buy, what to carry. SI. */
 export interface Liner {
-  readonly streamCut: Reckoned<SheetCut>;
-  readonly basinCut: Reckoned<SheetCut>;
+  readonly streamCut: Derived<SheetCut>;
+  readonly basinCut: Derived<SheetCut>;
   readonly pieces: readonly LinerPiece[];
   /** Rows with a length; unknown while the stream's or the basin's is still to be worked out. */
-  readonly pieceCount: Reckoned<number>;
+  readonly pieceCount: Derived<number>;
   /** Pieces and rolls that are not told in full: without one the plan is not the whole price. */
   readonly gaps: number;
-  readonly plan: Reckoned<Plan>;
-  readonly buyLength: Reckoned<number>;
-  readonly buyArea: Reckoned<number>;
-  readonly cost: Reckoned<number>;
-  readonly wasteShare: Reckoned<number>;
-  readonly seamTape: Reckoned<number>;
-  readonly streamFabric: Reckoned<FabricCut>;
-  readonly basinFabric: Reckoned<FabricCut>;
-  readonly skirtFabric: Reckoned<number>;
-  readonly fabricArea: Reckoned<number>;
-  readonly fabricLength: Reckoned<number>;
-  readonly fabricWeight: Reckoned<number>;
+  readonly plan: Derived<Plan>;
+  readonly buyLength: Derived<number>;
+  readonly buyArea: Derived<number>;
+  readonly cost: Derived<number>;
+  readonly wasteShare: Derived<number>;
+  readonly seamTape: Derived<number>;
+  readonly streamFabric: Derived<FabricCut>;
+  readonly basinFabric: Derived<FabricCut>;
+  readonly skirtFabric: Derived<number>;
+  readonly fabricArea: Derived<number>;
+  readonly fabricLength: Derived<number>;
+  readonly fabricWeight: Derived<number>;
   /** kg/m² */
-  readonly weight: Reckoned<number>;
-  readonly heaviestPiece: Reckoned<number>;
-  readonly carriers: Reckoned<number>;
+  readonly weight: Derived<number>;
+  readonly heaviestPiece: Derived<number>;
+  readonly carriers: Derived<number>;
 }
 
 /** What a blank allowance stands for, m. Common practice, no source. */
@@ -67,10 +67,10 @@ const usual = {
 /** Thickness that the usual liner's weight is for, m: 45 mil. */
 const USUAL_THICKNESS = 45 * 0.0254e-3;
 
-export function reckonLiner(job: Job, water: Water, ground: Ground): Liner {
+export function deriveLiner(job: Job, water: Water, ground: Ground): Liner {
   const { system, fabricRollWidth } = job;
   const layers = (job.fabricUnder ?? 0) + (job.fabricOver ?? 0);
-  const weight = reckon([job.linerThickness], (thickness) => (USUAL_LINER_WEIGHT * thickness) / USUAL_THICKNESS);
+  const weight = derive([job.linerThickness], (thickness) => (USUAL_LINER_WEIGHT * thickness) / USUAL_THICKNESS);
   const cuts = [streamCut(job, water), basinCut(job)];
   const below = tubsAsPit(job) > 0 ? undefined : cuts[1];
   // By station once the ground was shot; until then the rectangle over drops and treads.
@@ -79,10 +79,10 @@ export function reckonLiner(job: Job, water: Water, ground: Ground): Liner {
   const pieceCount = countOf(job, pieces);
   const plan = planOf(job, pieces, pieceCount);
   const buyArea = from(plan, ({ area }) => area);
-  const strips = (piece: LinerPiece | undefined): Reckoned<FabricCut> =>
+  const strips = (piece: LinerPiece | undefined): Derived<FabricCut> =>
     layers === 0
       ? undefined
-      : reckon([piece?.length, piece?.width], (length, width) =>
+      : derive([piece?.length, piece?.width], (length, width) =>
           fabricCut(
             length,
             width,
@@ -92,10 +92,10 @@ export function reckonLiner(job: Job, water: Water, ground: Ground): Liner {
           ),
         );
   const [streamFabric, basinFabric] = [strips(pieces[0]), strips(pieces[1])];
-  const skirtFabric = reckon([pieceCount], () => skirts(pieces, layers));
+  const skirtFabric = derive([pieceCount], () => skirts(pieces, layers));
   const areas = [known(streamFabric)?.area, known(basinFabric)?.area, skirtFabric];
-  const fabricArea = reckon([pieceCount], () => total(areas.filter(isKnown)));
-  const heaviestPiece = reckon([mostOf(pieces.map((piece) => piece.weight)), pieceCount], (heaviest) => heaviest);
+  const fabricArea = derive([pieceCount], () => total(areas.filter(isKnown)));
+  const heaviestPiece = derive([mostOf(pieces.map((piece) => piece.weight)), pieceCount], (heaviest) => heaviest);
   return {
     streamCut: cuts[0],
     basinCut: cuts[1],
@@ -112,21 +112,21 @@ export function reckonLiner(job: Job, water: Water, ground: Ground): Liner {
     basinFabric,
     skirtFabric,
     fabricArea,
-    fabricLength: reckon([fabricArea, fabricRollWidth], (area, width) => area / width),
-    fabricWeight: reckon([fabricArea, job.fabricMass], (area, mass) => area * mass),
+    fabricLength: derive([fabricArea, fabricRollWidth], (area, width) => area / width),
+    fabricWeight: derive([fabricArea, job.fabricMass], (area, mass) => area * mass),
     weight,
     heaviestPiece,
-    carriers: reckon([heaviestPiece, job.handLimit], (heaviest, limit) => wholeUp(heaviest / limit)),
+    carriers: derive([heaviestPiece, job.handLimit], (heaviest, limit) => wholeUp(heaviest / limit)),
   };
 }
 
-function streamCut(job: Job, { drops, treads }: Water): Reckoned<SheetCut> {
-  const steps = (values: readonly (number | undefined)[]): Reckoned<number[]> => {
+function streamCut(job: Job, { drops, treads }: Water): Derived<SheetCut> {
+  const steps = (values: readonly (number | undefined)[]): Derived<number[]> => {
     const given = values.filter(isKnown);
     return given.length === 0 ? undefined : given.filter((value) => value > 0);
   };
   const needs = [steps(drops), steps(treads), job.bedWidth, job.bankHeight, job.bankReach] as const;
-  return reckon(needs, (heights, lengths, width, bankHeight, reach) =>
+  return derive(needs, (heights, lengths, width, bankHeight, reach) =>
     fallCut({
       drops: heights,
       treads: lengths,
@@ -139,13 +139,13 @@ function streamCut(job: Job, { drops, treads }: Water): Reckoned<SheetCut> {
   );
 }
 
-function byStation({ linerLength, linerWidth }: Ground): Reckoned<SheetCut> {
-  return reckon([linerLength, linerWidth], (length, width) => ({ length, width }));
+function byStation({ linerLength, linerWidth }: Ground): Derived<SheetCut> {
+  return derive([linerLength, linerWidth], (length, width) => ({ length, width }));
 }
 
-function basinCut(job: Job): Reckoned<SheetCut> {
+function basinCut(job: Job): Derived<SheetCut> {
   const { basinLength, basinWidth, basinWaterDepth } = job;
-  return reckon([basinLength, basinWidth, basinWaterDepth], (length, width, depth) =>
+  return derive([basinLength, basinWidth, basinWaterDepth], (length, width, depth) =>
     linerCut({
       length,
       width,
@@ -158,23 +158,23 @@ function basinCut(job: Job): Reckoned<SheetCut> {
 }
 
 /** Stream and basin as they are worked out, then what was added; over any of them stands what was typed. */
-function piecesOf(job: Job, cuts: readonly Reckoned<SheetCut>[], weight: Reckoned<number>): LinerPiece[] {
+function piecesOf(job: Job, cuts: readonly Derived<SheetCut>[], weight: Derived<number>): LinerPiece[] {
   const widest = Math.max(0, ...job.rolls.map(({ width = 0 }) => width));
   return Array.from({ length: MOST_PIECES }, (_, index) => {
     const typed = job.pieces[index] ?? {};
     const cut = cuts[index];
-    const side = (key: "length" | "width"): Reckoned<number> =>
-      typed[key] === undefined ? reckon([cut], (size) => size[key]) : (typed[key] ?? undefined);
+    const side = (key: "length" | "width"): Derived<number> =>
+      typed[key] === undefined ? derive([cut], (size) => size[key]) : (typed[key] ?? undefined);
     const [length, width] = [side("length"), side("width")];
     const count = typed.count === undefined ? (isKnown(length) ? 1 : undefined) : (typed.count ?? undefined);
-    const both = reckon([length, width], (a, b) => ({ area: a * b, least: Math.min(a, b), width: b }));
+    const both = derive([length, width], (a, b) => ({ area: a * b, least: Math.min(a, b), width: b }));
     const size = known(both);
     return {
       name: typed.name ?? undefined,
       length,
       width,
       count,
-      weight: reckon([both, weight], ({ area }, perArea) => area * perArea),
+      weight: derive([both, weight], ({ area }, perArea) => area * perArea),
       fits: size && widest > 0 ? size.least <= widest || (job.linerTurn === "no" && size.width <= widest) : undefined,
     };
   });
@@ -198,17 +198,17 @@ function skirts(pieces: readonly LinerPiece[], layers: number): number {
 }
 
 /** The pieces with a length, once stream and basin have theirs or it was taken out by hand. */
-function countOf(job: Job, pieces: readonly LinerPiece[]): Reckoned<number> {
+function countOf(job: Job, pieces: readonly LinerPiece[]): Derived<number> {
   const rows = tubsAsPit(job) > 0 ? [0] : [0, 1];
   const needed = rows.filter((row) => job.pieces[row]?.length === undefined).map((row) => pieces[row]?.length);
-  return reckon([mostOf(pieces.map(({ length }) => length)), ...needed], () => {
+  return derive([mostOf(pieces.map(({ length }) => length)), ...needed], () => {
     return pieces.filter(({ length }) => isKnown(length)).length;
   });
 }
 
-function planOf(job: Job, pieces: readonly LinerPiece[], pieceCount: Reckoned<number>): Reckoned<Plan> {
+function planOf(job: Job, pieces: readonly LinerPiece[], pieceCount: Derived<number>): Derived<Plan> {
   const anyRoll = mostOf(job.rolls.map(({ width }) => width));
-  return reckon([pieceCount, anyRoll], () => planned(requestOf(job, pieces)));
+  return derive([pieceCount, anyRoll], () => planned(requestOf(job, pieces)));
 }
 
 function requestOf(job: Job, pieces: readonly LinerPiece[]): PlanRequest {
@@ -264,6 +264,6 @@ export function seamedPieces({ pieces }: Liner): number {
 }
 
 /** The weight of all pieces together; for what is carried and hauled. */
-export function piecesWeight({ pieces }: Liner): Reckoned<number> {
-  return sumOf(pieces.map(({ weight, count = 1 }) => reckon([weight], (each) => each * count)));
+export function piecesWeight({ pieces }: Liner): Derived<number> {
+  return sumOf(pieces.map(({ weight, count = 1 }) => derive([weight], (each) => each * count)));
 }

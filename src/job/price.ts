@@ -7,9 +7,9 @@ import { splitIntoStages } from "../calc/money/stages";
 import type { Job } from "./facts";
 import type { Labor } from "./labor";
 import type { ChangedFact } from "./options/changed";
-import { effectOf, type ReckonedWork, type Work } from "./options/effect";
+import { effectOf, type CalculatedWork, type Work } from "./options/effect";
 import { moneyDigits, roundingOf } from "./money";
-import { attempt, isKnown, known, lazily, reckon, type Reckoned } from "./reckoned";
+import { attempt, isKnown, known, lazily, derive, type Derived } from "./derived";
 import { total } from "./rows";
 import type { Standing } from "./standing";
 import { costOf, costOfKind, type Takeoff } from "./takeoff";
@@ -31,12 +31,12 @@ export interface OptionPrice {
   readonly beforeTax: number;
   readonly tax: number;
   readonly withTax: number;
-  readonly grossMargin: Reckoned<number>;
-  readonly netMargin: Reckoned<number>;
-  readonly crewDays: Reckoned<number>;
-  readonly dayProfit: Reckoned<number>;
-  readonly smallestMarkup: Reckoned<number>;
-  readonly leastPrice: Reckoned<number>;
+  readonly grossMargin: Derived<number>;
+  readonly netMargin: Derived<number>;
+  readonly crewDays: Derived<number>;
+  readonly dayProfit: Derived<number>;
+  readonly smallestMarkup: Derived<number>;
+  readonly leastPrice: Derived<number>;
   /** What the facts that it changes add to the job's work, or save. */
   readonly effect: Work;
 }
@@ -51,22 +51,22 @@ export interface Price {
   /** Price before tax that somebody wants, or that the margin wanted asks for, raised as prices are. */
   readonly asked: number | undefined;
   /** Markup on cost that equals the wanted margin. */
-  readonly markupWanted: Reckoned<number>;
-  readonly odds: Reckoned<CostOdds>;
-  readonly priceAtConfidence: Reckoned<number>;
+  readonly markupWanted: Derived<number>;
+  readonly odds: Derived<CostOdds>;
+  readonly priceAtConfidence: Derived<number>;
   /** What the price with tax comes to at the ends of the cost's odds: as far below the mean as above it. */
-  readonly low: Reckoned<number>;
-  readonly high: Reckoned<number>;
+  readonly low: Derived<number>;
+  readonly high: Derived<number>;
   /** Amount of each payment stage. */
-  readonly stages: Reckoned<readonly number[]>;
+  readonly stages: Derived<readonly number[]>;
 }
 
-/** @param evaluate reckons a job whole, for the options that change some of its facts */
-export function reckonPrice(
+/** @param evaluate calculates a job whole, for the options that change some of its facts */
+export function derivePrice(
   job: Job,
-  { takeoff, labor }: Pick<ReckonedWork, "takeoff" | "labor">,
+  { takeoff, labor }: Pick<CalculatedWork, "takeoff" | "labor">,
   completeness: Standing,
-  evaluate: (job: Job) => ReckonedWork,
+  evaluate: (job: Job) => CalculatedWork,
 ): Price {
   const [digits, round] = [moneyDigits(job), roundingOf(job)];
   const effects = { A: NO_EFFECT, B: effectIn(job, "B", evaluate), C: effectIn(job, "C", evaluate) };
@@ -75,7 +75,7 @@ export function reckonPrice(
     return effect && optionCosts(job, takeoff, labor, option, effect);
   };
   const costs = { A: costsOf("A"), B: costsOf("B"), C: costsOf("C") };
-  // An option that cannot be reckoned stops the price, whichever is quoted.
+  // An option that cannot be calculated stops the price, whichever is quoted.
   const stopped = (["B", "C"] as const).some(
     (option) => costs.A && isNamed(job, option) && effects[option] instanceof Problem,
   );
@@ -89,16 +89,16 @@ export function reckonPrice(
   const chosen = job.chosenOption === undefined ? undefined : options[job.chosenOption];
   const quoted = standing.words === "" ? chosen : undefined;
   const odds = lazily(() =>
-    reckon([quoted, job.confidence, job.costCorrelation], ({ costs }, confidence, correlation) =>
+    derive([quoted, job.confidence, job.costCorrelation], ({ costs }, confidence, correlation) =>
       costOdds(uncertain(job, costs), confidence, correlation),
     ),
   );
-  const atCost = (cost: (odds: CostOdds) => number): Reckoned<number> =>
-    reckon([odds(), quoted], (all, { withTax }) => Math.round((withTax * cost(all)) / round(all.likely)));
+  const atCost = (cost: (odds: CostOdds) => number): Derived<number> =>
+    derive([odds(), quoted], (all, { withTax }) => Math.round((withTax * cost(all)) / round(all.likely)));
   const anyShare = job.stages.some(({ share }) => share !== undefined);
   const stages = lazily(() =>
     anyShare
-      ? reckon([quoted], ({ withTax }) =>
+      ? derive([quoted], ({ withTax }) =>
           splitIntoStages(toCents(withTax, "price", digits), stageShares(job)).map((each) => fromCents(each, digits)),
         )
       : undefined,
@@ -108,13 +108,13 @@ export function reckonPrice(
     standing,
     quoted,
     asked: wanted.asked,
-    markupWanted: reckon([job.wantedMargin], (margin) => margin / (1 - margin)),
+    markupWanted: derive([job.wantedMargin], (margin) => margin / (1 - margin)),
     // They take longer than all the rest of a job, and most who ask for a price do not ask for them.
     get odds() {
       return odds();
     },
     get priceAtConfidence() {
-      return reckon([odds(), job.wantedMargin], ({ atConfidence }, margin) =>
+      return derive([odds(), job.wantedMargin], ({ atConfidence }, margin) =>
         raised(round(atConfidence) / (1 - margin), digits),
       );
     },
@@ -168,7 +168,7 @@ function isNamed({ options }: Job, option: Option): boolean {
 }
 
 /** What the facts that an option changes add and save. */
-function effectIn(job: Job, option: "B" | "C", evaluate: (job: Job) => ReckonedWork): Reckoned<Work> {
+function effectIn(job: Job, option: "B" | "C", evaluate: (job: Job) => CalculatedWork): Derived<Work> {
   const changes = job.optionFacts.flatMap((row, index): ChangedFact[] => {
     const [name, value] = [row[`fact${option}`], row[`value${option}`]];
     return value === undefined ? [] : [{ at: `OptionFacts row ${index + 1}`, name: name ?? "", value }];
@@ -221,7 +221,7 @@ function optionPrice(
   const jobCost = jobCostOf(job, costs);
   const beforeTax = raisedToStep(round(total(prices)), job.roundTo ?? 0, digits);
   const tax = round((job.taxRate ?? 0) * taxBase(job, takeoff, option, prices, beforeTax, effect));
-  const crewDays = reckon([labor.workingDays], (days) => days * share + effect.days);
+  const crewDays = derive([labor.workingDays], (days) => days * share + effect.days);
   const margin = job.wantedMargin ?? 0;
   return {
     costs,
@@ -231,10 +231,10 @@ function optionPrice(
     beforeTax,
     tax,
     withTax: round(beforeTax + tax),
-    grossMargin: reckon([beforeTax], (price) => (price - jobCost) / price),
-    netMargin: reckon([beforeTax], (price) => (price - totalCost) / price),
+    grossMargin: derive([beforeTax], (price) => (price - jobCost) / price),
+    netMargin: derive([beforeTax], (price) => (price - totalCost) / price),
     crewDays,
-    dayProfit: reckon([crewDays], (days) => (days > 0 ? round((beforeTax - totalCost) / days) : undefined)),
+    dayProfit: derive([crewDays], (days) => (days > 0 ? round((beforeTax - totalCost) / days) : undefined)),
     smallestMarkup: attempt(() => tenthsOfPercentUp(Math.max(0, jobCost / ((1 - margin) * totalCost) - 1))),
     leastPrice: attempt(() => raised(jobCost / (1 - margin), digits)),
     effect,

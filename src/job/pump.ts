@@ -12,88 +12,88 @@ import { RANKED_PUMPS, rankPumps, type PumpOffer, type RankedPump, type RankTerm
 import { USUAL_PIPE } from "../calc/tables/pipes";
 import type { Basin } from "./basin";
 import type { Job, JobRow } from "./facts";
-import { attempt, isKnown, lazily, reckon, type Reckoned } from "./reckoned";
+import { attempt, isKnown, lazily, derive, type Derived } from "./derived";
 import { filledRows, mostOf, needed, total } from "./rows";
 import type { Water } from "./water";
 
 /** The route, the head it takes, and what the chosen pump does on it. SI. */
 export interface Pump {
   /** From the running level up to the water over the top lip. */
-  readonly lift: Reckoned<number>;
-  readonly pipeLength: Reckoned<number>;
-  readonly route: Reckoned<readonly RoutePipe[]>;
+  readonly lift: Derived<number>;
+  readonly pipeLength: Derived<number>;
+  readonly route: Derived<readonly RoutePipe[]>;
   /** What each of several pumps has for itself. */
-  readonly risers: Reckoned<readonly RoutePipe[]>;
+  readonly risers: Derived<readonly RoutePipe[]>;
   /** Total dynamic head at the design flow. */
-  readonly designHead: Reckoned<number>;
-  readonly pipeSpeed: Reckoned<number>;
+  readonly designHead: Derived<number>;
+  readonly pipeSpeed: Derived<number>;
   /** The chosen pump's row of the pumps on offer. */
-  readonly chosen: Reckoned<JobRow<"pumps">>;
-  readonly curve: Reckoned<PumpCurve>;
-  readonly price: Reckoned<number>;
+  readonly chosen: Derived<JobRow<"pumps">>;
+  readonly curve: Derived<PumpCurve>;
+  readonly price: Derived<number>;
   /** Power of all pumps, W. */
-  readonly watts: Reckoned<number>;
+  readonly watts: Derived<number>;
   /** Head of the pumps at the wanted flow; 0 past the end of their curve. */
-  readonly headAtWanted: Reckoned<number>;
-  readonly duty: Reckoned<DutyPoint>;
-  readonly deliveredFlow: Reckoned<number>;
-  readonly dutyHead: Reckoned<number>;
-  readonly dutySpeed: Reckoned<number>;
-  readonly yearlyEnergyCost: Reckoned<number>;
-  readonly ownCost: Reckoned<number>;
+  readonly headAtWanted: Derived<number>;
+  readonly duty: Derived<DutyPoint>;
+  readonly deliveredFlow: Derived<number>;
+  readonly dutyHead: Derived<number>;
+  readonly dutySpeed: Derived<number>;
+  readonly yearlyEnergyCost: Derived<number>;
+  readonly ownCost: Derived<number>;
   /** Pumps on offer that can be compared. */
-  readonly comparable: Reckoned<number>;
+  readonly comparable: Derived<number>;
   /** Made when it is called for: it takes longer than all the rest of a job, and no price needs it. */
-  readonly ranking: () => Reckoned<readonly RankedPump[]>;
+  readonly ranking: () => Derived<readonly RankedPump[]>;
 }
 
-export function reckonPump(job: Job, water: Water, basin: Basin): Pump {
+export function derivePump(job: Job, water: Water, basin: Basin): Pump {
   const { designFlow } = water;
   const digits = moneyDigits(job);
-  const lift = reckon(
+  const lift = derive(
     [water.topLipLevel, water.sheetMost, basin.runningLevel],
     (top, sheet, running) => top + sheet - running,
   );
   const system = systemOf(job, designFlow, lift);
-  const heads = reckon([system, designFlow], (works, flow) => ({
+  const heads = derive([system, designFlow], (works, flow) => ({
     total: works.headFor(job.pumpCount ?? 1)(flow),
     speed: Math.max(...routeParts(works, flow, job.pumpCount ?? 1).map(({ speed = 0 }) => speed)),
   }));
   const chosen = chosenOf(job);
-  const curve = reckon([chosen], curveOf);
-  const duty = reckon([system, chosen], (works, offer) =>
+  const curve = derive([chosen], curveOf);
+  const duty = derive([system, chosen], (works, offer) =>
     dutyPoint(curveOf(offer), works, job.pumpCount ?? 1, job.pumpSpeed ?? 1),
   );
-  const watts = reckon([chosen, job.pumpCount, job.pumpSpeed], ({ watts: each }, count, speed) =>
+  const watts = derive([chosen, job.pumpCount, job.pumpSpeed], ({ watts: each }, count, speed) =>
     each === undefined ? undefined : each * count * speed ** 3,
   );
-  const energy = reckon([watts, job.runHours, job.runDays, job.tariff], (drawn, hoursPerDay, daysPerYear, tariff) =>
+  const energy = derive([watts, job.runHours, job.runDays, job.tariff], (drawn, hoursPerDay, daysPerYear, tariff) =>
     fromCents(runCostCents(drawn, { hoursPerDay, daysPerYear, tariff }, digits), digits),
   );
-  const price = reckon([chosen], (offer) => offer.price);
-  const offers = reckon([system, designFlow], () => offersOf(job));
+  const price = derive([chosen], (offer) => offer.price);
+  const offers = derive([system, designFlow], () => offersOf(job));
   const terms = termsOf(job);
   return {
     lift,
     pipeLength: pipeLength(job),
-    route: reckon([system], ({ pipes }) => pipes),
-    risers: reckon([system], ({ riser }) => riser),
-    designHead: reckon([heads], (head) => head.total),
-    pipeSpeed: reckon([heads], ({ speed }) => speed),
+    route: derive([system], ({ pipes }) => pipes),
+    risers: derive([system], ({ riser }) => riser),
+    designHead: derive([heads], (head) => head.total),
+    pipeSpeed: derive([heads], ({ speed }) => speed),
     chosen,
     curve,
     price,
     watts,
-    headAtWanted: reckon([chosen, job.pumpCount, job.pumpSpeed, designFlow], headAt),
+    headAtWanted: derive([chosen, job.pumpCount, job.pumpSpeed, designFlow], headAt),
     duty,
-    deliveredFlow: reckon([duty], ({ flow }) => flow),
-    dutyHead: reckon([duty], ({ head }) => head),
-    dutySpeed: reckon([duty, system], ({ flow }, works) => fastestSpeed(works, flow, job.pumpCount ?? 1)),
+    deliveredFlow: derive([duty], ({ flow }) => flow),
+    dutyHead: derive([duty], ({ head }) => head),
+    dutySpeed: derive([duty, system], ({ flow }, works) => fastestSpeed(works, flow, job.pumpCount ?? 1)),
     yearlyEnergyCost: energy,
-    ownCost: reckon([price, job.ownYears, energy, job.pumpCount], (each, years, yearly, count) =>
+    ownCost: derive([price, job.ownYears, energy, job.pumpCount], (each, years, yearly, count) =>
       roundingOf(job)(each * count + years * yearly),
     ),
-    comparable: reckon([offers], (all) => {
+    comparable: derive([offers], (all) => {
       // What the ranking would refuse is a problem of the job, asked for or not.
       for (const { price: each, watts: drawn } of all) {
         toCents(each, "price", digits);
@@ -102,23 +102,23 @@ export function reckonPump(job: Job, water: Water, basin: Basin): Pump {
       return all.length;
     }),
     ranking: lazily(() =>
-      reckon([offers, system, designFlow], (all, works, flow) => rankPumps(all, flow, works, terms)),
+      derive([offers, system, designFlow], (all, works, flow) => rankPumps(all, flow, works, terms)),
     ),
   };
 }
 
 /** All pipe as it lies in the ground: a riser once for each pump; nothing while the route has no length. */
-function pipeLength({ route, riser, pumpCount }: Job): Reckoned<number> {
+function pipeLength({ route, riser, pumpCount }: Job): Derived<number> {
   const lengths = route.flatMap(({ length }) => (length === undefined ? [] : [length]));
   if (lengths.length === 0) return undefined;
   return total(lengths) + (pumpCount ?? 0) * total(riser.map(({ length = 0 }) => length));
 }
 
 /** What the pump works against, once there is a pipe with a size and a length. */
-function systemOf(job: Job, designFlow: Reckoned<number>, lift: Reckoned<number>): Reckoned<System> {
+function systemOf(job: Job, designFlow: Derived<number>, lift: Derived<number>): Derived<System> {
   const hasPipe = mostOf(job.route.map(({ size }) => size)) !== undefined && isKnown(pipeLength(job));
   if (!hasPipe) return undefined;
-  return reckon([designFlow, lift], (_, height) =>
+  return derive([designFlow, lift], (_, height) =>
     makeSystem(height, pipesOf(job, "route"), {
       method: job.frictionMethod ?? "Hazen-Williams",
       riser: pipesOf(job, "riser"),
@@ -160,7 +160,7 @@ export function sumOfK(pipe: JobRow<"route">): number | undefined {
   return total(COUNTED.map(([key]) => (pipe[key] ?? 0) * (KS.get(key) ?? 0))) + (pipe.otherK ?? 0);
 }
 
-function chosenOf({ chosenPump, pumps }: Job): Reckoned<JobRow<"pumps">> {
+function chosenOf({ chosenPump, pumps }: Job): Derived<JobRow<"pumps">> {
   if (chosenPump === undefined) return undefined;
   return attempt(() => {
     const found = pumps.find(({ name }) => name?.toLowerCase() === chosenPump.toLowerCase());

@@ -1,5 +1,5 @@
 import { invalid } from "../calc/problem";
-import { isKnown, type Reckoned } from "./reckoned";
+import { isKnown, type Derived } from "./derived";
 import { Problem } from "../calc/problem";
 
 /** A row of a table with its number in the table, from 1. */
@@ -25,7 +25,7 @@ export function needed<T>(value: T | undefined | null, table: string, row: numbe
 }
 
 /** The sum of what is known; nothing where nothing is known, and a problem where a part has one. */
-export function sumOf(values: readonly Reckoned<number>[]): Reckoned<number> {
+export function sumOf(values: readonly Derived<number>[]): Derived<number> {
   const numbers = values.filter(isKnown);
   if (numbers.length === 0) return undefined;
   return values.find((value) => value instanceof Problem) ?? total(numbers);
@@ -36,7 +36,7 @@ export function total(numbers: readonly number[]): number {
 }
 
 /** The most of what is known; undefined where nothing is. */
-export function mostOf(values: readonly Reckoned<number>[]): Reckoned<number> {
+export function mostOf(values: readonly Derived<number>[]): Derived<number> {
   const numbers = values.filter(isKnown);
   return numbers.length === 0 ? undefined : Math.max(...numbers);
 }

@@ -2,43 +2,43 @@ import { chooseMachine, hourCost } from "../book/machine";
 import type { Machine } from "../book/types";
 import type { Job } from "./facts";
 import { roundingOf } from "./money";
-import { reckon, type Reckoned } from "./reckoned";
+import { derive, type Derived } from "./derived";
 import type { Stone } from "./stone";
 
 /** What sets the heaviest stone of the job. */
 export interface Setting {
   /** Name of the machine, or one of SETTING_WORDS. */
-  readonly by: Reckoned<string>;
+  readonly by: Derived<string>;
   /** The machine, where one is needed and one fits. */
-  readonly machine: Reckoned<Machine>;
+  readonly machine: Derived<Machine>;
 }
 
 export const SETTING_WORDS = { hand: "by hand", none: "none fits", unknown: "not known" } as const;
 
 /** The machine of the job's own list that comes in and lifts the heaviest stone at its heaviest. */
-export function reckonSetting(job: Job, stone: Stone): Setting {
+export function deriveSetting(job: Job, stone: Stone): Setting {
   const machines = job.machines.flatMap(asMachine);
   const lifts = job.machines.flatMap(({ lift }) => (lift === undefined ? [] : [lift]));
-  const choice = reckon([stone.heaviest, job.handLimit], (heaviest, handLimit) => ({
+  const choice = derive([stone.heaviest, job.handLimit], (heaviest, handLimit) => ({
     heaviest,
     ...chooseMachine(machines, { wayIn: job.accessWidth, heaviest, reach: job.setReach, handLimit }, job.system),
   }));
   return {
-    by: reckon([choice], (found) => {
+    by: derive([choice], (found) => {
       if (found.by === "hand") return SETTING_WORDS.hand;
       if (found.by === "machine") return found.machine.name;
       const strong = Math.max(...lifts) >= found.heaviest;
       const open = lifts.length === 0 || (job.accessWidth === undefined && strong);
       return open ? SETTING_WORDS.unknown : SETTING_WORDS.none;
     }),
-    machine: reckon([choice], (found) => (found.by === "machine" ? found.machine : undefined)),
+    machine: derive([choice], (found) => (found.by === "machine" ? found.machine : undefined)),
   };
 }
 
 /** What an hour of work with stones costs: of the machine that is needed, else of the usual mix. */
-export function settingRate(job: Job, { machine }: Setting, usual: Reckoned<number>): Reckoned<number> {
+export function settingRate(job: Job, { machine }: Setting, usual: Derived<number>): Derived<number> {
   if (job.machineRateTyped !== undefined) return job.machineRateTyped;
-  const own = reckon([machine], (one) => roundingOf(job)(hourCost(one)));
+  const own = derive([machine], (one) => roundingOf(job)(hourCost(one)));
   return own ?? usual;
 }
 

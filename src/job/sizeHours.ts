@@ -1,5 +1,5 @@
 import type { Job } from "./facts";
-import { known, reckon, type Reckoned } from "./reckoned";
+import { known, derive, type Derived } from "./derived";
 import { total } from "./rows";
 import { tubVolumes } from "./takeoff/asks";
 import type { Stone } from "./stone";
@@ -33,20 +33,20 @@ export function pipeTimes({ route, riser, pumpCount = 0, sizeHours }: Job): numb
 }
 
 /** By the likely weight of one lip stone; where there is none, nothing is heavier than usual. */
-export function stoneTimes({ sizeHours }: Job, { lipStoneCount, lipStoneWeight }: Stone): Reckoned<number> {
+export function stoneTimes({ sizeHours }: Job, { lipStoneCount, lipStoneWeight }: Stone): Derived<number> {
   const steps = sizeHours.map(({ stone, stoneTimes: times }): Step => [stone, times]);
   if (lipStoneCount === undefined || lipStoneCount === 0) return 1;
-  return reckon([lipStoneCount, lipStoneWeight], (_, weight) => timesAt(steps, weight));
+  return derive([lipStoneCount, lipStoneWeight], (_, weight) => timesAt(steps, weight));
 }
 
 /**
  * What a load of boulders takes, each size by the likely weight of one, weighed by how much there is of it; usual where the
  * company has no steps for them.
  */
-export function boulderTimes({ sizeHours }: Job, { boulders, sizes }: Stone): Reckoned<number> {
+export function boulderTimes({ sizeHours }: Job, { boulders, sizes }: Stone): Derived<number> {
   const steps = sizeHours.map(({ boulder, boulderTimes: times }): Step => [boulder, times]);
   if (boulders === undefined || boulders === 0 || steps.every(([, times]) => times === undefined)) return 1;
-  return reckon([boulders], () => {
+  return derive([boulders], () => {
     const mix = known(sizes);
     if (mix === undefined || mix.some(({ each }) => timesAt(steps, each) === undefined)) return undefined;
     const taken = total(mix.map(({ each, weight }) => weight * (timesAt(steps, each) ?? 0)));

@@ -3,7 +3,7 @@ import { Problem } from "../calc/problem";
 import type { Job } from "./facts";
 import type { Both } from "./facts/units";
 import type { Labor } from "./labor";
-import { isKnown } from "./reckoned";
+import { isKnown } from "./derived";
 import type { Takeoff } from "./takeoff";
 import { OWN_PART, partOf, TAKEOFF_PARTS } from "./takeoff/parts";
 
@@ -34,14 +34,14 @@ export interface Standing {
   readonly words: string;
 }
 
-interface Reckonings {
+interface Calculated {
   readonly takeoff: Takeoff;
   readonly labor: Labor;
   /** Everything the two follow from. */
   readonly design: readonly unknown[];
 }
 
-export function standingOf(job: Job, { takeoff, labor, design }: Reckonings): Standing {
+export function standingOf(job: Job, { takeoff, labor, design }: Calculated): Standing {
   const ofPrice = missingOf(job, labor);
   const lacking = partsLacking(takeoff);
   const missing = [

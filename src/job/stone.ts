@@ -10,7 +10,7 @@ import { readDensityRange, type Density, type DensityKind } from "../calc/stone/
 import { boulderMix, type MixPart } from "../calc/stone/mix";
 import type { Basin } from "./basin";
 import type { Job } from "./facts";
-import { isKnown, known, reckon, type Reckoned } from "./reckoned";
+import { isKnown, known, derive, type Derived } from "./derived";
 import { filledRows, needed, total, wholeUp } from "./rows";
 import { MOST_DROPS, type Water } from "./water";
 
@@ -20,44 +20,44 @@ export interface Face {
   readonly height: number | undefined;
   readonly area: number | undefined;
   /** Its share of the boulders. */
-  readonly weight: Reckoned<number>;
+  readonly weight: Derived<number>;
 }
 
 /** Stone by weight, and how it comes. SI: kg, m, m³. */
 export interface Stone {
   readonly dropFaces: readonly Face[];
   readonly bankFaces: readonly Face[];
-  readonly dropStone: Reckoned<number>;
-  readonly bankStone: Reckoned<number>;
-  readonly boulders: Reckoned<number>;
-  readonly lipStoneWeight: Reckoned<number>;
+  readonly dropStone: Derived<number>;
+  readonly bankStone: Derived<number>;
+  readonly boulders: Derived<number>;
+  readonly lipStoneWeight: Derived<number>;
   /** The most one can weigh, which its lift is planned for. */
-  readonly lipStoneHeavy: Reckoned<number>;
-  readonly lipStoneCount: Reckoned<number>;
-  readonly lipStones: Reckoned<number>;
-  readonly sizes: Reckoned<readonly MixPart[]>;
+  readonly lipStoneHeavy: Derived<number>;
+  readonly lipStoneCount: Derived<number>;
+  readonly lipStones: Derived<number>;
+  readonly sizes: Derived<readonly MixPart[]>;
   /** Heaviest stone of the job, at its heaviest. */
-  readonly heaviest: Reckoned<number>;
-  readonly bedArea: Reckoned<number>;
-  readonly bedGravel: Reckoned<number>;
-  readonly coverGravel: Reckoned<number>;
-  readonly gravel: Reckoned<number>;
-  readonly basinStone: Reckoned<number>;
+  readonly heaviest: Derived<number>;
+  readonly bedArea: Derived<number>;
+  readonly bedGravel: Derived<number>;
+  readonly coverGravel: Derived<number>;
+  readonly gravel: Derived<number>;
+  readonly basinStone: Derived<number>;
   readonly orders: readonly StoneOrder[];
-  readonly truckloads: Reckoned<number>;
+  readonly truckloads: Derived<number>;
 }
 
 /** One stone as it can be ordered. */
 export interface StoneOrder {
-  readonly weight: Reckoned<number>;
+  readonly weight: Derived<number>;
   /** Loose volume, for what is bought by volume. */
-  readonly volume: Reckoned<number>;
-  readonly bags: Reckoned<number>;
-  readonly pallets: Reckoned<number>;
-  readonly loads: Reckoned<number>;
+  readonly volume: Derived<number>;
+  readonly bags: Derived<number>;
+  readonly pallets: Derived<number>;
+  readonly loads: Derived<number>;
 }
 
-export function reckonStone(job: Job, water: Water, basin: Basin): Stone {
+export function deriveStone(job: Job, water: Water, basin: Basin): Stone {
   const { dropReach, bankReach, stoneWaste: waste = 0 } = job;
   const rock = (): Density => densityOf(job, "rock", job.rockFigure ?? job.rock ?? "fieldstone");
   const loose = (name: string | undefined): number => densityOf(job, "stone", name ?? "washed gravel").usual;
@@ -65,7 +65,7 @@ export function reckonStone(job: Job, water: Water, basin: Basin): Stone {
     boulderFaceWeight(length, height, reach, rock().usual, job.solidShare ?? USUAL_SOLID_SHARE, waste);
 
   const drops = dropFaces(job, water);
-  const dropStone = reckon(
+  const dropStone = derive(
     [areasOf(drops.filter(({ height }) => height !== undefined)), dropReach, job.solidShare],
     (areas, reach) => {
       const fallen = total(drops.map(({ height = 0 }) => height));
@@ -73,31 +73,31 @@ export function reckonStone(job: Job, water: Water, basin: Basin): Stone {
     },
   );
   const banks = bankFaces(job, known(water.fall));
-  const bankStone = reckon([areasOf(banks), bankReach, job.solidShare], (areas, reach) => {
+  const bankStone = derive([areasOf(banks), bankReach, job.solidShare], (areas, reach) => {
     const along = total(banks.map(({ length = 0 }) => length));
     return face(along, quotient(total(areas), along), reach);
   });
-  const boulders = reckon([dropStone, bankStone], (a, b) => a + b);
+  const boulders = derive([dropStone, bankStone], (a, b) => a + b);
 
-  const bedArea = reckon([job.bedWidth, job.run], (width, run) => width * run);
+  const bedArea = derive([job.bedWidth, job.run], (width, run) => width * run);
   const gravelUsed = job.gravelFigure ?? job.gravel;
-  const layer = (area: Reckoned<number>, depth: number | undefined): Reckoned<number> =>
-    reckon([area, depth], (covered, deep) => gravelWeight(covered, deep, loose(gravelUsed), waste));
+  const layer = (area: Derived<number>, depth: number | undefined): Derived<number> =>
+    derive([area, depth], (covered, deep) => gravelWeight(covered, deep, loose(gravelUsed), waste));
   const bedGravel = layer(bedArea, job.bedGravelDepth);
   const coverGravel = layer(basin.footprint, job.coverDepth);
-  const gravel = reckon([bedGravel, coverGravel], (a, b) => a + b);
-  const basinStone = reckon([basin.stoneVolume], (volume) => stoneWeight(volume, loose(job.basinStone), waste));
+  const gravel = derive([bedGravel, coverGravel], (a, b) => a + b);
+  const basinStone = derive([basin.stoneVolume], (volume) => stoneWeight(volume, loose(job.basinStone), waste));
 
   const box = [job.lipStoneLength, job.lipStoneWidth, job.lipStoneHeight] as const;
-  const lipStoneWeight = reckon(box, (length, width, height) =>
+  const lipStoneWeight = derive(box, (length, width, height) =>
     boulderWeight(length, width, height, rock().usual, job.lipStoneShape ?? USUAL_SHAPE),
   );
-  const lipStoneHeavy = reckon(box, (length, width, height) => boulderWeightRange(length, width, height, rock()).heavy);
-  const lipStoneCount = reckon([anyOf(water.drops), job.lipStonesPerDrop], (given, each) => each * given.length);
-  const lipStones = reckon([lipStoneCount, lipStoneWeight], (count, each) => count * each);
+  const lipStoneHeavy = derive(box, (length, width, height) => boulderWeightRange(length, width, height, rock()).heavy);
+  const lipStoneCount = derive([anyOf(water.drops), job.lipStonesPerDrop], (given, each) => each * given.length);
+  const lipStones = derive([lipStoneCount, lipStoneWeight], (count, each) => count * each);
 
   const sizes = sizesOf(job, boulders, rock);
-  const gravelVolume = reckon(
+  const gravelVolume = derive(
     [bedArea, job.bedGravelDepth, basin.footprint, job.coverDepth],
     (bed, bedDepth, cover, coverDepth) => (bed * bedDepth + cover * coverDepth) * (1 + waste),
   );
@@ -106,7 +106,7 @@ export function reckonStone(job: Job, water: Water, basin: Basin): Stone {
     orderOf(
       job,
       basinStone,
-      reckon([basin.stoneVolume], (volume) => volume * (1 + waste)),
+      derive([basin.stoneVolume], (volume) => volume * (1 + waste)),
     ),
     orderOf(job, boulders),
     orderOf(job, lipStones),
@@ -129,7 +129,7 @@ export function reckonStone(job: Job, water: Water, basin: Basin): Stone {
     gravel,
     basinStone,
     orders,
-    truckloads: reckon(
+    truckloads: derive(
       [gravel, basinStone, boulders, lipStones, job.truckPayload],
       (small, filling, big, lips, truck) =>
         wholeUp(small / truck) + wholeUp(filling / truck) + wholeUp((big + lips) / truck),
@@ -183,17 +183,17 @@ function areasOf(faces: readonly BareFace[]): number[] | undefined {
 }
 
 /** Hands the weight of all faces out by their areas. */
-function shared(faces: readonly BareFace[], weight: Reckoned<number>): Face[] {
+function shared(faces: readonly BareFace[], weight: Derived<number>): Face[] {
   const whole = total(faces.map(({ area = 0 }) => area));
   return faces.map((face) => ({
     ...face,
-    weight: reckon([weight, face.area], (all, area) => (area > 0 ? (all * area) / whole : 0)),
+    weight: derive([weight, face.area], (all, area) => (area > 0 ? (all * area) / whole : 0)),
   }));
 }
 
-function sizesOf(job: Job, boulders: Reckoned<number>, rock: () => Density): Stone["sizes"] {
+function sizesOf(job: Job, boulders: Derived<number>, rock: () => Density): Stone["sizes"] {
   if (!job.boulderSizes.some(({ size }) => size !== undefined)) return undefined;
-  return reckon([boulders], (weight) => {
+  return derive([boulders], (weight) => {
     const mix = filledRows(job.boulderSizes).map(({ size, share, row }) => ({
       size: needed(size, "sizes", row, "size"),
       share: needed(share, "sizes", row, "share"),
@@ -208,21 +208,21 @@ function sizesOf(job: Job, boulders: Reckoned<number>, rock: () => Density): Sto
   });
 }
 
-function heaviestOf(job: Job, sizes: Stone["sizes"], lipStone: Reckoned<number>): Reckoned<number> {
-  const ofSizes = reckon([sizes], (parts) => Math.max(...parts.map(({ heavy }) => heavy)));
-  return (job.lipStonesPerDrop ?? 0) === 0 ? ofSizes : reckon([ofSizes, lipStone], (a, b) => Math.max(a, b));
+function heaviestOf(job: Job, sizes: Stone["sizes"], lipStone: Derived<number>): Derived<number> {
+  const ofSizes = derive([sizes], (parts) => Math.max(...parts.map(({ heavy }) => heavy)));
+  return (job.lipStonesPerDrop ?? 0) === 0 ? ofSizes : derive([ofSizes, lipStone], (a, b) => Math.max(a, b));
 }
 
 /** What a blank hand limit stands for, kg: 50 lb or 23 kg. */
 const USUAL_HAND_LIMIT = { US: 50 * 0.45359237, SI: 23 } as const;
 
-function orderOf(job: Job, weight: Reckoned<number>, volume?: Reckoned<number>): StoneOrder {
-  const by = (one: number | undefined): Reckoned<number> => reckon([weight, one], (all, each) => wholeUp(all / each));
+function orderOf(job: Job, weight: Derived<number>, volume?: Derived<number>): StoneOrder {
+  const by = (one: number | undefined): Derived<number> => derive([weight, one], (all, each) => wholeUp(all / each));
   return {
     weight,
     volume: isKnown(known(weight)) ? volume : undefined,
     bags: volume === undefined ? undefined : by(job.bagWeight),
     pallets: by(job.palletLoad),
-    loads: reckon([weight, job.truckPayload], (all, truck) => all / truck),
+    loads: derive([weight, job.truckPayload], (all, truck) => all / truck),
   };
 }

@@ -1,7 +1,7 @@
 import type { DesignedSurface } from "../calc/ground/overGround";
 import type { LinerStation } from "../calc/ground/linerRun";
 import type { Job } from "./facts";
-import { isKnown, known } from "./reckoned";
+import { isKnown, known } from "./derived";
 import { MOST_DROPS, type Water } from "./water";
 
 /** The surface to dig and fill to, and the liner on it. SI. */

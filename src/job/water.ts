@@ -2,7 +2,7 @@ import { invalid } from "../calc/problem";
 import { findLipShape, lipFlow } from "../calc/water/lip";
 import { splitFlow, type LipShare } from "../calc/water/split";
 import type { Job } from "./facts";
-import { attempt, isKnown, known, reckon, type Reckoned } from "./reckoned";
+import { attempt, isKnown, known, derive, type Derived } from "./derived";
 import { filledRows, needed, sumOf } from "./rows";
 
 /** Drops that a fall can have. */
@@ -11,35 +11,35 @@ export const MOST_DROPS = 12;
 /** The wanted water: its flow, how the lips share it, and the steps it comes down over. SI. */
 export interface Water {
   /** Flow over each lip at the wanted sheet, m³/s; by the row of the lip. */
-  readonly lipFlows: readonly Reckoned<number>[];
+  readonly lipFlows: readonly Derived<number>[];
   /** Flow that the wanted sheet needs, m³/s. */
-  readonly lipFlow: Reckoned<number>;
+  readonly lipFlow: Derived<number>;
   /** The flow everything is designed for: the user's own, or the lips'. */
-  readonly designFlow: Reckoned<number>;
+  readonly designFlow: Derived<number>;
   /** What each lip gets of the design flow. */
-  readonly split: Reckoned<readonly LipShare[]>;
+  readonly split: Derived<readonly LipShare[]>;
   /** Deepest water over a lip at the design flow, m. */
-  readonly sheetMost: Reckoned<number>;
+  readonly sheetMost: Derived<number>;
   /** From the top lip down to finished grade, wherever it was measured from. */
-  readonly fall: Reckoned<number>;
-  readonly topLipLevel: Reckoned<number>;
+  readonly fall: Derived<number>;
+  readonly topLipLevel: Derived<number>;
   /** Height of each drop and length of the tread below it, m; undefined where there is none. */
   readonly drops: readonly (number | undefined)[];
   readonly treads: readonly (number | undefined)[];
-  readonly dropTotal: Reckoned<number>;
-  readonly treadTotal: Reckoned<number>;
+  readonly dropTotal: Derived<number>;
+  readonly treadTotal: Derived<number>;
 }
 
-export function reckonWater(job: Job): Water {
+export function deriveWater(job: Job): Water {
   const lipFlows = job.lips.map(({ width, level = 0 }) =>
-    reckon([width, job.sheetWanted], (across, sheet) =>
+    derive([width, job.sheetWanted], (across, sheet) =>
       sheet > level ? lipFlow(across, sheet - level, findLipShape(job.lipShape ?? "broad")) : 0,
     ),
   );
   const atSheet = sumOf(lipFlows);
   const designFlow = job.flowTyped ?? (isKnown(atSheet) ? atSheet : undefined);
   const split = splitOver(job, designFlow);
-  const fall = reckon([job.fallTyped, job.rimBelowGrade], (typed, rim) =>
+  const fall = derive([job.fallTyped, job.rimBelowGrade], (typed, rim) =>
     job.fallFrom === "rim of the basin" ? typed - rim : typed,
   );
   const drops = equalSteps(job, "drop", known(fall));
@@ -49,9 +49,9 @@ export function reckonWater(job: Job): Water {
     lipFlow: atSheet,
     designFlow,
     split,
-    sheetMost: reckon([split], (shares) => Math.max(...shares.map(({ depth }) => depth))),
+    sheetMost: derive([split], (shares) => Math.max(...shares.map(({ depth }) => depth))),
     fall,
-    topLipLevel: reckon([job.gradeLevel, fall], (grade, height) => grade + height),
+    topLipLevel: derive([job.gradeLevel, fall], (grade, height) => grade + height),
     drops,
     treads,
     dropTotal: sumOf(drops),
@@ -62,12 +62,12 @@ export function reckonWater(job: Job): Water {
 interface Shares {
   readonly flow: number;
   readonly shape: string;
-  readonly over: Reckoned<readonly LipShare[]>;
+  readonly over: Derived<readonly LipShare[]>;
 }
 const divided = new WeakMap<Job["lips"], Shares>();
 
 /** How the flow divides over the lips, found once for the same lips: a draft asks for it at every step. */
-function splitOver(job: Job, flow: Reckoned<number>): Reckoned<readonly LipShare[]> {
+function splitOver(job: Job, flow: Derived<number>): Derived<readonly LipShare[]> {
   if (!isKnown(flow) || !job.lips.some(({ width }) => width !== undefined)) return undefined;
   const shape = job.lipShape ?? "broad";
   const known = divided.get(job.lips);
@@ -77,7 +77,7 @@ function splitOver(job: Job, flow: Reckoned<number>): Reckoned<readonly LipShare
   return over;
 }
 
-function shareOut(lipRows: Job["lips"], designFlow: number, shape: string): Reckoned<readonly LipShare[]> {
+function shareOut(lipRows: Job["lips"], designFlow: number, shape: string): Derived<readonly LipShare[]> {
   return attempt(() => {
     if (!(designFlow > 0)) throw invalid("flow must be more than 0");
     const lips = filledRows(lipRows).map(({ width, level = 0, row }) => ({

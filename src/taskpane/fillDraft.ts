@@ -11,9 +11,9 @@ import { FACTS, type FactKey } from "../job/facts";
 import type { Fact } from "../job/facts/fact";
 import { fromSi, unitOf } from "../job/facts/units";
 import { SHIPPED_TABLES } from "../job/facts/usual";
-import { known } from "../job/reckoned";
-import { hasPlaces, type Names } from "../workbook/reckoning/places";
-import { draftCells } from "../workbook/reckoning/typeDraft";
+import { known } from "../job/derived";
+import { hasPlaces, type Names } from "../workbook/jobCells/places";
+import { draftCells } from "../workbook/jobCells/typeDraft";
 
 /** What the form reads of the workbook, in this order. */
 export const FILL_PLACES = [

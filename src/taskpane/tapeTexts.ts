@@ -1,6 +1,6 @@
 import { HostRefusal, type Change, type Host } from "../host/port";
 import { readUnitSystem } from "../calc/quantity/unitSystem";
-import { TAPE_PLACES, tapeTexts, type TapeText } from "../workbook/reckoning/tapeTexts";
+import { TAPE_PLACES, tapeTexts, type TapeText } from "../workbook/jobCells/tapeTexts";
 
 /** What was turned into numbers: a sentence, and what puts the texts back. */
 export interface Turned {

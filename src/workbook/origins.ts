@@ -1,10 +1,10 @@
 import { cellAddress } from "./layout/address";
-import { isWords, reckoned, type Reckoned } from "./lint/reckoned";
+import { isWords, arithmeticOf, type Arithmetic } from "./lint/arithmetic";
 import type { UnitSystem } from "../calc/quantity/unitSystem";
 import type { CellModel, SheetModel, WorkbookModel } from "./model";
 
 /** A formula of the workbook that does more than add up or read, and what it rests on. */
-export interface NumberOrigin extends Reckoned {
+export interface NumberOrigin extends Arithmetic {
   readonly sheet: string;
   /** The cell, or the first of those that hold the same: "B7". */
   readonly cell: string;
@@ -59,7 +59,7 @@ export function originsOf({ sheets, names, system }: WorkbookModel): NumberOrigi
   });
 }
 
-function joined(one: Reckoned, other: Reckoned): Reckoned {
+function joined(one: Arithmetic, other: Arithmetic): Arithmetic {
   return {
     functions: [...new Set([...one.functions, ...other.functions])],
     needs: [...new Set([...one.needs, ...other.needs])],
@@ -68,9 +68,10 @@ function joined(one: Reckoned, other: Reckoned): Reckoned {
 }
 
 /** What a cell does, unless it only says something; a limit that was typed into its cell of a check is a number of our own. */
-function toldOf(cell: CellModel, system: UnitSystem): Reckoned | undefined {
+function toldOf(cell: CellModel, system: UnitSystem): Arithmetic | undefined {
   const { formula, value, origin } = cell;
-  if (formula !== undefined) return isSaid(cell) && !origin?.judges ? undefined : reckoned(formula.slice(1), system);
+  if (formula !== undefined)
+    return isSaid(cell) && !origin?.judges ? undefined : arithmeticOf(formula.slice(1), system);
   if (origin === undefined || typeof value !== "number" || value === 0 || value === 1) return undefined;
   return { functions: [], needs: [String(value)], turnsUnits: false };
 }

@@ -7,7 +7,7 @@ import { buildCompanyBook } from "../../src/workbook/company/build";
 import { FACTS, type FactKey } from "../../src/job/facts";
 import { standingsOf } from "../../src/job/facts/standing";
 import { openWorkbook, type Recalculated } from "../../src/workbook/recalculate";
-import { readJob } from "../../src/workbook/reckoning/readJob";
+import { readJob } from "../../src/workbook/jobCells/readJob";
 
 const folder = mkdtempSync(path.join(tmpdir(), "rillwright-draft-"));
 afterAll(() => rmSync(folder, { recursive: true }));

@@ -10,7 +10,7 @@ import { buildCompanyBook } from "../../src/workbook/company/build";
 import { readBook } from "../../src/workbook/company/readBook";
 import { logoOf, readLogo } from "../../src/workbook/logo";
 import { recalculate } from "../../src/workbook/recalculate";
-import { readJob } from "../../src/workbook/reckoning/readJob";
+import { readJob } from "../../src/workbook/jobCells/readJob";
 import { Package } from "../../src/xlsx/package";
 
 const folder = mkdtempSync(path.join(tmpdir(), "rillwright-"));

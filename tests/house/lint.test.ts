@@ -39,9 +39,9 @@ describe("the linter keeps the floors of the house apart", () => {
 
   it("refuses all but the calculations in the job", async () => {
     const code = 'import { recalculate } from "../workbook/recalculate";\nexport const work = recalculate;\n';
-    expect(await broken("src/job/reckoned.ts", code)).toContain("no-restricted-imports");
+    expect(await broken("src/job/derived.ts", code)).toContain("no-restricted-imports");
     const calc = 'import { invalid } from "../calc/problem";\nexport const problem = invalid("x");\n';
-    expect(await broken("src/job/reckoned.ts", calc)).toEqual([]);
+    expect(await broken("src/job/derived.ts", calc)).toEqual([]);
   });
 
   it("keeps reading, saving and keeping in the bench apart, and off the grid", async () => {

@@ -3,7 +3,7 @@ import { FILL_PLACES, draftToFill } from "../../src/taskpane/fillDraft";
 import { buildWorkbook } from "../../src/workbook/build";
 import type { CellValue } from "../../src/workbook/model";
 import { openWorkbook } from "../../src/workbook/recalculate";
-import { readJob } from "../../src/workbook/reckoning/readJob";
+import { readJob } from "../../src/workbook/jobCells/readJob";
 import { loadLater } from "../../src/functions/catalogue";
 
 await loadLater();

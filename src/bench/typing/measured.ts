@@ -3,7 +3,7 @@ import { FACTS } from "../../job/facts";
 import type { NumberFact } from "../../job/facts/fact";
 import { parseArea } from "../../xlsx/address";
 import { yoursName } from "../../workbook/yoursName";
-import { placeOf, tablePlaces, type Names } from "../../workbook/reckoning/places";
+import { placeOf, tablePlaces, type Names } from "../../workbook/jobCells/places";
 
 /** What a cell measures, where it holds a number of the job; rows and columns counted from 0. */
 export type Measured = (sheet: string, row: number, column: number) => NumberFact | undefined;

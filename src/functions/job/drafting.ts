@@ -14,9 +14,9 @@ import { usedJob } from "../../job/facts/standing";
 import { roundingOf } from "../../job/money";
 import { evaluate } from "../../job/evaluate";
 import { withChanges, WORKED_PRICES, type ChangedFact } from "../../job/options/changed";
-import { changedPair, workOf, type Reckoning, type Work } from "../../job/options/effect";
+import { changedPair, workOf, type Calculation, type Work } from "../../job/options/effect";
 import { rangeInBits, type PriceRange } from "../../job/range/range";
-import { known } from "../../job/reckoned";
+import { known } from "../../job/derived";
 import type { Topics } from "../../job/topics";
 import type { TableCell } from "../contract/result";
 import { withValues, type FactRow } from "./arguments";
@@ -150,7 +150,7 @@ export function ranged(asked: Asked, system: UnitSystem): TableCell[][] {
   ];
 }
 
-type Whole = Reckoning<Topics>;
+type Whole = Calculation<Topics>;
 type Pair = readonly [before: Whole, after: Whole];
 
 /**
@@ -179,8 +179,10 @@ export function option(asked: Asked, changes: readonly FactRow[], system: UnitSy
   const price = ({ state }: Whole) => state.price.options.A;
   return [
     // The workbook makes its prices itself, by the markups on Price.
-    held ? ["Price", "", "", ""] : row("Price", (reckoned) => price(reckoned)?.beforeTax ?? 0),
-    held ? ["Gross margin", "", "", ""] : row("Gross margin", (reckoned) => known(price(reckoned)?.grossMargin) ?? 0),
+    held ? ["Price", "", "", ""] : row("Price", (calculated) => price(calculated)?.beforeTax ?? 0),
+    held
+      ? ["Gross margin", "", "", ""]
+      : row("Gross margin", (calculated) => known(price(calculated)?.grossMargin) ?? 0),
     measured("Flow", "flow", ({ flow }) => flow),
     measured("Boulders", "load", ({ boulders }) => boulders),
     row("Days", (_, { days }) => days),

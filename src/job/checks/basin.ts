@@ -1,7 +1,7 @@
 import type { Topics } from "../topics";
 import type { Job } from "../facts";
 import { toSi } from "../facts/units";
-import { isKnown, reckon } from "../reckoned";
+import { isKnown, derive } from "../derived";
 import { total } from "../rows";
 import { atLeast, atMost, checksOn, there, type Check } from "./check";
 
@@ -14,11 +14,11 @@ export function basinChecks(job: Job, { water, drain, basin, pump }: Topics): Ch
   const rim = { US: { least: 2, most: 5, words: "about 3 in" }, SI: { least: 50, most: 125, words: "about 75 mm" } };
   const { least, most, words } = rim[system];
   // Sheets on lips grow with the flow to the power 2/3, beds with less, pipes not at all: no drain-back grows faster.
-  const spare = reckon(
+  const spare = derive(
     [verdict, basin.hold, basin.lowWater, basin.lossPerDay, job.reserveDays, drain.drainBack],
     (_, hold, low, loss, days, back) => ({ room: hold - low - loss * days, back }),
   );
-  const returned = reckon(
+  const returned = derive(
     [spare, pump.deliveredFlow, water.designFlow],
     ({ back }, delivered, wanted) => back * Math.max(1, delivered / wanted) ** (2 / 3),
   );

@@ -1,6 +1,6 @@
 import { Problem } from "../../calc/problem";
 import type { Kind } from "../facts/units";
-import { attempt, isKnown, type Reckoned } from "../reckoned";
+import { attempt, isKnown, type Derived } from "../derived";
 
 /** Words of the verdicts. */
 export const VERDICTS = { ok: "OK", fix: "FIX", look: "LOOK", blank: "to fill", error: "ERROR" } as const;
@@ -12,10 +12,10 @@ export interface Check {
   readonly sheet: string;
   readonly label: string;
   /** What was looked at, in SI; undefined while it waits for inputs. */
-  readonly value: Reckoned<number | string>;
+  readonly value: Derived<number | string>;
   readonly kind: Kind;
   /** What it is held against: words, or a value of the same kind. */
-  readonly limit: Reckoned<number | string>;
+  readonly limit: Derived<number | string>;
   readonly verdict: Verdict;
   /** A rule of thumb says "look", anything else stops the job. */
   readonly weight: "stop" | "look";
@@ -28,7 +28,7 @@ export interface Check {
 export interface CheckSpec extends Pick<Check, "label" | "cure" | "place"> {
   readonly kind?: Kind;
   /** Without these there is nothing to check. */
-  readonly needs?: readonly Reckoned<unknown>[];
+  readonly needs?: readonly Derived<unknown>[];
   readonly value: () => number | string | undefined;
   readonly limit: string | (() => number | string);
   readonly ok: () => boolean;
@@ -80,7 +80,7 @@ export function atLeast(value: number, limit: number): boolean {
 }
 
 /** A value that must be there when the work comes to it. */
-export function there<T>(value: Reckoned<T>): T {
+export function there<T>(value: Derived<T>): T {
   if (!isKnown(value)) throw new Error("a check reads what it does not need");
   return value;
 }

@@ -1,7 +1,7 @@
 import type { Topics } from "../topics";
 import type { Job } from "../facts";
 import { toSi } from "../facts/units";
-import { isKnown, known } from "../reckoned";
+import { isKnown, known } from "../derived";
 import { Problem } from "../../calc/problem";
 import { atLeast, atMost, checksOn, there, type Check } from "./check";
 

@@ -3,7 +3,7 @@ import { fromSi, toSi } from "../facts/units";
 import type { Topics } from "../topics";
 import type { Job } from "../facts";
 import { pointsToMend } from "../levels";
-import { isKnown, known } from "../reckoned";
+import { isKnown, known } from "../derived";
 import { atMost, checksOn, there, type Check } from "./check";
 
 export function levelsChecks(job: Job, { water, ground, levels }: Topics): Check[] {

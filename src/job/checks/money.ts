@@ -3,7 +3,7 @@ import { scopeClashes } from "../../calc/money/scopeClash";
 import type { Topics } from "../topics";
 import type { Job } from "../facts";
 import { roundingOf } from "../money";
-import { known } from "../reckoned";
+import { known } from "../derived";
 import { optionInUse } from "../standing";
 import { total } from "../rows";
 import { atLeast, atMost, checksOn, there, type Check } from "./check";

@@ -2,7 +2,7 @@ import { invalid } from "../../calc/problem";
 import type { Topics } from "../topics";
 import type { Job } from "../facts";
 import { toSi } from "../facts/units";
-import { isKnown, known } from "../reckoned";
+import { isKnown, known } from "../derived";
 import { total } from "../rows";
 import { atLeast, atMost, checksOn, there, type Check } from "./check";
 

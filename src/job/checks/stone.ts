@@ -3,7 +3,7 @@ import type { Topics } from "../topics";
 import type { Job } from "../facts";
 import { toSi } from "../facts/units";
 import { seamedPieces } from "../liner";
-import { isKnown, known } from "../reckoned";
+import { isKnown, known } from "../derived";
 import { total } from "../rows";
 import { atLeast, atMost, checksOn, there, type Check } from "./check";
 

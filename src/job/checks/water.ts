@@ -1,7 +1,7 @@
 import { toSi } from "../facts/units";
 import type { Topics } from "../topics";
 import type { Job } from "../facts";
-import { isKnown, known, type Reckoned } from "../reckoned";
+import { isKnown, known, type Derived } from "../derived";
 import { total } from "../rows";
 import { atLeast, atMost, checksOn, there, type Check } from "./check";
 
@@ -44,7 +44,7 @@ export function waterChecks(job: Job, { water, drain }: Topics): Check[] {
   const check = checksOn("Water");
   const { system, sheetWanted, bankHeight, run } = job;
   const tape = { US: { most: 0.011, words: "within ⅛ in" }, SI: { most: 0.003, words: "within 3 mm" } }[system];
-  const addsUp = (label: string, sum: Reckoned<number>, whole: Reckoned<number>, place: string, cure: string): Check =>
+  const addsUp = (label: string, sum: Derived<number>, whole: Derived<number>, place: string, cure: string): Check =>
     check({
       label,
       needs: [whole, sum],

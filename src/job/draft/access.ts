@@ -100,7 +100,7 @@ export function accessRule(sketch: Sketch): { readonly byHand: boolean; readonly
           return rows(HOURS.high);
         },
         at: (place) => rows((place < 0 ? HOURS.low : HOURS.high) ** (Math.abs(place) / TENTH)),
-        reason: `Hours of the usual rates; ${soil} digs ${digging === 1 ? "as reckoned" : `${digging} times as slowly as common earth`}.${hand}`,
+        reason: `Hours of the usual rates; ${soil} digs ${digging === 1 ? "at the usual rate" : `${digging} times as slowly as common earth`}.${hand}`,
       };
     });
   }

@@ -1,7 +1,7 @@
-import { reckonDrain, type Drain } from "../drain";
-import { known } from "../reckoned";
+import { deriveDrain, type Drain } from "../drain";
+import { known } from "../derived";
 import { total } from "../rows";
-import { reckonWater } from "../water";
+import { deriveWater } from "../water";
 import { TENTH } from "./guess";
 import type { Sketch } from "./sketch";
 import { about, tape } from "./words";
@@ -37,7 +37,7 @@ export function bedRule(sketch: Sketch): Drain {
     value: [{ length: (1 - POOL_SHARE) * run, width, slope: 0.02, kind: "cobbles and boulders" }],
     reason: "Between the pools the bed falls 1 in 50 over cobbles, which keeps it from shooting.",
   }));
-  const drain = reckonDrain(job, reckonWater(job));
+  const drain = deriveDrain(job, deriveWater(job));
   const depth = known(drain.bedDepthMost) ?? 0;
   const needed = OVER_STONES * depth + FREEBOARD;
   sketch.assume("bankHeight", () => {

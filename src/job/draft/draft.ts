@@ -1,6 +1,6 @@
 import { evaluate, type State } from "../evaluate";
 import type { FactKey, Job } from "../facts";
-import { lazily } from "../reckoned";
+import { lazily } from "../derived";
 import { accessRule } from "./access";
 import { withAnswers } from "../facts/standing";
 import { readAnswers, type Answers } from "./answers";

@@ -1,5 +1,5 @@
-import { known } from "../reckoned";
-import { reckonWater } from "../water";
+import { known } from "../derived";
+import { deriveWater } from "../water";
 import type { Sketch } from "./sketch";
 import { tape } from "./words";
 
@@ -34,7 +34,7 @@ export function groundRule(sketch: Sketch): void {
     reason: "Wide enough to stand on while setting the top stones.",
   }));
   sketch.assume("bermGround", () => {
-    const fall = known(reckonWater(job).fall) ?? 0;
+    const fall = known(deriveWater(job).fall) ?? 0;
     const grade = job.gradeLevel ?? 0;
     const { low, value, high } = NATURAL;
     return {

@@ -1,9 +1,9 @@
 import { toInside } from "../../calc/quantity/measures";
 import { fallCut } from "../../calc/liner/fall";
 import { linerCut } from "../../calc/liner/liner";
-import { attempt, isKnown } from "../reckoned";
+import { attempt, isKnown } from "../derived";
 import { tubsAsPit } from "../basin";
-import { reckonWater } from "../water";
+import { deriveWater } from "../water";
 import type { OfferedRoll } from "./offers";
 import type { Sketch } from "./sketch";
 import { tape } from "./words";
@@ -37,7 +37,7 @@ export function linerRule(sketch: Sketch): void {
 }
 
 function piecesOf({ job, system }: Sketch): { length: number; width: number }[] {
-  const water = reckonWater(job);
+  const water = deriveWater(job);
   const overlap = job.linerOverlap ?? 0.3;
   const stream = attempt(() =>
     fallCut({

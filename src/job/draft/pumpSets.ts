@@ -1,7 +1,7 @@
 import { fromCents } from "../../calc/money/cents";
 import { lastFlow, makeCurve, pumpHead, type PumpCurve } from "../../calc/pump/curve";
 import { runCostCents, RUNNING_RANGE, type Running } from "../../calc/pump/power";
-import { attempt, isKnown } from "../reckoned";
+import { attempt, isKnown } from "../derived";
 import type { OfferedPump } from "./offers";
 
 /** One pump, or several of it side by side, at the wanted flow: what neither pipe nor basin changes. */

@@ -1,5 +1,5 @@
-import { known } from "../reckoned";
-import { MOST_DROPS, reckonWater } from "../water";
+import { known } from "../derived";
+import { MOST_DROPS, deriveWater } from "../water";
 import type { Sketch } from "./sketch";
 import { tape } from "./words";
 
@@ -10,7 +10,7 @@ const DROP = { least: 6 * INCH, aim: 7 * INCH, most: 8 * INCH } as const;
 /** As many drops as make each of them 6 to 8 in. */
 export function stepsRule(sketch: Sketch): void {
   sketch.assume("dropCount", () => {
-    const fall = known(reckonWater(sketch.job).fall) ?? 0;
+    const fall = known(deriveWater(sketch.job).fall) ?? 0;
     const count = Math.min(MOST_DROPS, dropsFor(fall));
     const each = tape(fall / count, sketch.system);
     const [from, over] = sketch.pick(["6", "8 in"], ["150", "200 mm"]);

@@ -2,9 +2,9 @@ import { BOULDER_SHAPES } from "../../calc/stone/boulder";
 import { readDensityRange } from "../../calc/stone/density";
 import { stableStone } from "../../calc/water/stableStone";
 import type { Drain } from "../drain";
-import { isKnown, known } from "../reckoned";
+import { isKnown, known } from "../derived";
 import { total } from "../rows";
-import { reckonWater } from "../water";
+import { deriveWater } from "../water";
 import type { Sketch } from "./sketch";
 import { about, tape } from "./words";
 
@@ -52,7 +52,7 @@ function faces(sketch: Sketch): void {
 function sizes(sketch: Sketch, lift: number, { bedStone }: Drain): void {
   const { job, system } = sketch;
   sketch.assume("boulderSizes", () => {
-    const water = reckonWater(job);
+    const water = deriveWater(job);
     const drops = water.drops.filter(isKnown);
     const density = readDensityRange("rock", job.rockFigure ?? job.rock ?? "fieldstone", system, "rock");
     const fallen = Math.max(0, ...drops) + (known(water.sheetMost) ?? 0);

@@ -3,7 +3,7 @@ import { readSoil } from "../../calc/earth/soil";
 import { fromInside, type Measure } from "../../calc/quantity/measures";
 import type { Job } from "../facts";
 import { crewRate, machinesRate } from "../labor";
-import { known } from "../reckoned";
+import { known } from "../derived";
 import { timesOfTub } from "../sizeHours";
 import type { UnitPrices } from "./offers";
 

@@ -3,12 +3,12 @@ import { findPipe } from "../../calc/pipe/bore";
 import { pipeSpeed } from "../../calc/pipe/friction";
 import { fromInside } from "../../calc/quantity/measures";
 import { readDensity } from "../../calc/stone/density";
-import { reckonBasin } from "../basin";
+import { deriveBasin } from "../basin";
 import type { Drain } from "../drain";
 import type { JobRow } from "../facts";
 import { pipesOf } from "../pump";
-import { attempt, known, reckon } from "../reckoned";
-import { reckonWater } from "../water";
+import { attempt, known, derive } from "../derived";
+import { deriveWater } from "../water";
 import { cheapestBasins, type BasinPlan, type BasinWish, type Build, type Sheet } from "./basin";
 import type { OfferedPipe, OfferedPump } from "./offers";
 import { bestPumping, cheaperThan, riserRow, routeRow, type PumpPlan, type PumpWish } from "./pumping";
@@ -57,12 +57,12 @@ export function worksRule(sketch: Sketch, drain: Drain): void {
     reason: "Clean washed stone leaves about two fifths for water.",
     source: "US state stormwater manuals, clean open-graded stone (from memory)",
   }));
-  const water = reckonWater(job);
+  const water = deriveWater(job);
   const flow = known(water.designFlow);
   const [top, sheet, grade] = [known(water.topLipLevel), known(water.sheetMost), job.gradeLevel];
   if (flow === undefined || top === undefined || sheet === undefined || grade === undefined) return;
   const back = known(drain.drainBack) ?? 0;
-  const loss = (known(reckonBasin(job, drain).lossPerDay) ?? 0) * (job.reserveDays ?? 0);
+  const loss = (known(deriveBasin(job, drain).lossPerDay) ?? 0) * (job.reserveDays ?? 0);
   const rain = RAIN * (job.run ?? 0) * (job.bedWidth ?? 0);
   const full = grade - (job.rimBelowGrade ?? 0);
   const wish = basinWish(sketch);
@@ -81,10 +81,10 @@ export function worksRule(sketch: Sketch, drain: Drain): void {
   };
   // What the flow makes of pumps and pipes is the same for every basin.
   const sets = attempt(() => pumpSets(common, pumpsOnOffer(sketch)));
-  const wanted = reckon([sets], (all) => all.filter(isWanted(sketch)));
+  const wanted = derive([sets], (all) => all.filter(isWanted(sketch)));
   const pipes = attempt(() => pipesFor(sketch, flow));
   const best = (asked: PumpWish): PumpPlan | undefined =>
-    known(reckon([wanted, pipes], (pumps, offered) => bestPumping(asked, pumps, offered)));
+    known(derive([wanted, pipes], (pumps, offered) => bestPumping(asked, pumps, offered)));
   // Every build with the pump that goes with it: what the basin saves, a stronger pump may cost.
   const pairsFor = (least: number, room = Math.max(least, 1.15 * back + 0.02)) =>
     [...plansFor(room)].map(([build, plan]) => {
@@ -97,7 +97,7 @@ export function worksRule(sketch: Sketch, drain: Drain): void {
     for (let round = 0; round < 3 && pumping; round++) {
       const ratio = Math.max(1, pumping.duty.flow / flow);
       const kept = (back + pumping.standing) * ratio ** (2 / 3);
-      // A five-hundredth more than reckoned, so that the last digit decides nothing.
+      // A five-hundredth more than calculated, so that the last digit decides nothing.
       basin = plansFor(Math.max(least, kept * 1.002), build).get(build) ?? basin;
       const next: PumpPlan | undefined = best(askedOf(basin));
       const same = next?.pump === pumping.pump && next.count === pumping.count && next.pipe === pumping.pipe;

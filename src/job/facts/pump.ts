@@ -47,7 +47,7 @@ const [first, second, third, fourth, fifth] = [point(1), point(2), point(3), poi
 
 /** The pipe's route, the pumps on offer, and how they run. */
 export const pump = {
-  frictionMethod: choice("FrictionMethod", "book", FRICTION_METHODS, "By which method is friction reckoned?"),
+  frictionMethod: choice("FrictionMethod", "book", FRICTION_METHODS, "By which method is friction calculated?"),
   route: table({
     sheet: "Pump",
     knower: "office",

@@ -42,7 +42,7 @@ export function typedBlocks(table: TableFact): TypedBlock[] {
   return blocks;
 }
 
-/** Tables that are handed over whole: those that the work is reckoned from, but for the lists that have a range of their own. */
+/** Tables that are handed over whole: those that the work is calculated from, but for the lists that have a range of their own. */
 export const HANDED_OVER: ReadonlySet<FactKey> = new Set<FactKey>([
   ...([
     "shots",

@@ -4,13 +4,13 @@ import type { Job } from "../facts";
 import type { Labor } from "../labor";
 import { roundingOf } from "../money";
 import type { Pump } from "../pump";
-import { known } from "../reckoned";
+import { known } from "../derived";
 import type { Stone } from "../stone";
 import { costOf, costOfKind, type Takeoff } from "../takeoff";
 import { followingJob, idleChange, withChanges, type ChangedFact } from "./changed";
 
-/** What is looked at of a job that was reckoned. */
-export interface ReckonedWork {
+/** What is looked at of a job that was calculated. */
+export interface CalculatedWork {
   readonly takeoff: Takeoff;
   readonly labor: Labor;
   readonly pump: Pick<Pump, "deliveredFlow">;
@@ -28,7 +28,7 @@ export interface Work {
   readonly gravel: number;
 }
 
-export function workOf(job: Job, { takeoff, labor, pump, stone }: ReckonedWork): Work {
+export function workOf(job: Job, { takeoff, labor, pump, stone }: CalculatedWork): Work {
   const round = roundingOf(job);
   const hours = { labor: known(labor.laborCost), machine: known(labor.machineCost) };
   return {
@@ -62,20 +62,20 @@ function differenceOf(job: Job, from: Work, to: Work): Work {
 }
 
 /** A job, and what it comes to. */
-export interface Reckoning<R> {
+export interface Calculation<R> {
   readonly job: Job;
   readonly state: R;
 }
 
 /**
- * A job as a workbook holds it, and the same with some facts changed, both reckoned whole. Throws a `Problem` where something of
+ * A job as a workbook holds it, and the same with some facts changed, both calculated whole. Throws a `Problem` where something of
  * it has no quantity or price any more: an option would be cheaper for it.
  */
-export function changedPair<R extends ReckonedWork>(
+export function changedPair<R extends CalculatedWork>(
   job: Job,
   changes: readonly ChangedFact[],
   evaluate: (job: Job) => R,
-): readonly [before: Reckoning<R>, after: Reckoning<R>] {
+): readonly [before: Calculation<R>, after: Calculation<R>] {
   const idle = idleChange(changes);
   if (idle)
     throw invalid(`${idle.at}: ${idle.name.slice(0, 40)} changes no cost of the work; change a fact of the job itself`);
@@ -92,7 +92,7 @@ export function changedPair<R extends ReckonedWork>(
 }
 
 /** Lines and tasks without a quantity or a price. */
-function unknownIn({ takeoff, labor }: ReckonedWork): string[] {
+function unknownIn({ takeoff, labor }: CalculatedWork): string[] {
   return [
     ...takeoff.lines.flatMap(({ look, code, what }) => (look.startsWith("no ") ? [code ?? what ?? "a line"] : [])),
     ...labor.tasks.flatMap(({ complete }, index) => (complete ? [] : [`task ${index + 1}`])),
@@ -102,8 +102,8 @@ function unknownIn({ takeoff, labor }: ReckonedWork): string[] {
   ];
 }
 
-/** What changed facts add to a job, or save: both jobs are reckoned whole, and one taken from the other. */
-export function effectOf(job: Job, changes: readonly ChangedFact[], evaluate: (job: Job) => ReckonedWork): Work {
+/** What changed facts add to a job, or save: both jobs are calculated whole, and one taken from the other. */
+export function effectOf(job: Job, changes: readonly ChangedFact[], evaluate: (job: Job) => CalculatedWork): Work {
   const [before, after] = changedPair(job, changes, evaluate);
   return differenceOf(job, workOf(before.job, before.state), workOf(after.job, after.state));
 }

@@ -1,7 +1,7 @@
 import { draftOf, type Draft, type DraftWish } from "../draft/draft";
 import { TENTH } from "../draft/guess";
 import { FACTS, type FactKey } from "../facts";
-import { known } from "../reckoned";
+import { known } from "../derived";
 import type { Effect, Look } from "./draws";
 import { looksOf } from "./looks";
 import { spreadOf } from "./spread";

@@ -1,16 +1,16 @@
 import { tubsAsPit } from "../basin";
 import type { PointWanted } from "../levels";
-import { isKnown, known, reckon, type Reckoned } from "../reckoned";
+import { isKnown, known, derive, type Derived } from "../derived";
 import { sumOf } from "../rows";
 import { column, one, type Result } from "./result";
 
 /** A list that is known or not, as the cells of a column. */
-function cellsOf<T, V>(list: Reckoned<readonly T[]>, value: (each: T) => Reckoned<V>): Reckoned<V>[] {
+function cellsOf<T, V>(list: Derived<readonly T[]>, value: (each: T) => Derived<V>): Derived<V>[] {
   return isKnown(list) ? list.map(value) : [];
 }
 
 /** Values by the row they stand in. */
-function byRow(rows: readonly { readonly row: number; readonly value: Reckoned<number> }[]): Reckoned<number>[] {
+function byRow(rows: readonly { readonly row: number; readonly value: Derived<number> }[]): Derived<number>[] {
   const most = Math.max(0, ...rows.map(({ row }) => row));
   return Array.from({ length: most }, (_, index) => rows.find(({ row }) => row === index + 1)?.value);
 }
@@ -105,7 +105,7 @@ const liner: readonly Result[] = [
 ];
 
 /** Length, width, area and weight of a cut; the weight is that of the usual liner, which only the help shows. */
-function cutCells(cut: Reckoned<{ readonly length: number; readonly width: number }>): (number | undefined)[] {
+function cutCells(cut: Derived<{ readonly length: number; readonly width: number }>): (number | undefined)[] {
   const size = known(cut);
   return size ? [size.length, size.width, size.length * size.width] : [];
 }
@@ -206,10 +206,10 @@ const rods = column("SetoutTable", "length", 3, ({ levels }) =>
     : [],
 );
 
-function rodsByRow(points: readonly PointWanted[], readings: readonly number[]): Reckoned<number>[] {
+function rodsByRow(points: readonly PointWanted[], readings: readonly number[]): Derived<number>[] {
   const named = points.filter(({ name, level }) => name !== undefined && level !== undefined);
   return byRow(
-    named.map(({ row }, index) => ({ row, value: reckon([readings[index]], (rod) => (rod >= 0 ? rod : undefined)) })),
+    named.map(({ row }, index) => ({ row, value: derive([readings[index]], (rod) => (rod >= 0 ? rod : undefined)) })),
   );
 }
 

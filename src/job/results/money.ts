@@ -2,7 +2,7 @@ import { roundingOf } from "../money";
 import type { Job } from "../facts";
 import type { CostOdds } from "../../calc/money/odds/costOdds";
 import { OPTIONS } from "../price";
-import { isKnown, known, type Reckoned } from "../reckoned";
+import { isKnown, known, type Derived } from "../derived";
 import type { TakeoffLine } from "../takeoff";
 import { column, one, type Result, type ResultValue } from "./result";
 
@@ -82,7 +82,7 @@ const price: readonly Result[] = [
 ];
 
 /** The six rows of the odds, to the cent. */
-function oddsCells(odds: Reckoned<CostOdds>, job: Job): number[] {
+function oddsCells(odds: Derived<CostOdds>, job: Job): number[] {
   if (!isKnown(odds)) return [];
   const { low, likely, mean, spread, atConfidence } = odds;
   return [low, likely, mean, spread, atConfidence, Math.max(0, atConfidence - likely)].map(roundingOf(job));

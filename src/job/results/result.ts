@@ -1,10 +1,10 @@
 import type { Job } from "../facts";
 import type { Kind } from "../facts/units";
 import type { State } from "../evaluate";
-import type { Reckoned } from "../reckoned";
+import type { Derived } from "../derived";
 
 /** What a cell of a result holds, in SI: a number, a word, or nothing yet. */
-export type ResultValue = Reckoned<number> | Reckoned<string>;
+export type ResultValue = Derived<number> | Derived<string>;
 
 /** A result by the name it has in the workbook, so that both calculations can be laid side by side. */
 export interface Result {

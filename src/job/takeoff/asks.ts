@@ -3,7 +3,7 @@ import type { ProductKind } from "../../book/kinds";
 import { orderQuantity } from "../../calc/money/orderQuantity";
 import { USUAL_PIPE } from "../../calc/tables/pipes";
 import type { Job, JobRow } from "../facts";
-import { attempt, isKnown, type Reckoned } from "../reckoned";
+import { attempt, isKnown, type Derived } from "../derived";
 import { total } from "../rows";
 
 /** One product that a line of the takeoff needs: how much of the line it is, and the codes it is looked for by, the most exact first. */
@@ -128,7 +128,7 @@ function ordersOf(found: readonly Found[], need: number): number[] {
  * What one unit of a line costs: the mean of its products' prices, by how much is bought of each, or while nobody knows
  * the need, by how much there is; unknown while one of them has no price of its own.
  */
-export function askedPrice(found: readonly Found[], need: Reckoned<number>): Reckoned<number> {
+export function askedPrice(found: readonly Found[], need: Derived<number>): Derived<number> {
   if (found.length === 0 || !found.every(({ listed }) => isKnown(listed?.cost ?? undefined))) return undefined;
   return attempt(() => {
     const weights = isKnown(need) && need > 0 ? ordersOf(found, need) : found.map(({ count }) => count);

@@ -3,7 +3,7 @@ import { orderQuantity } from "../../calc/money/orderQuantity";
 import { Problem } from "../../calc/problem";
 import type { Job, JobRow } from "../facts";
 import { roundingOf } from "../money";
-import { attempt, isKnown, known, reckon, type Reckoned } from "../reckoned";
+import { attempt, isKnown, known, derive, type Derived } from "../derived";
 import { total } from "../rows";
 import { askedOrder, askedPrice, askedTerms, foundIn } from "./asks";
 import type { Need } from "./lines";
@@ -15,14 +15,14 @@ export interface TakeoffLine {
   readonly what?: string | undefined;
   readonly code: string | undefined;
   readonly unit: string | undefined;
-  readonly need: Reckoned<number>;
+  readonly need: Derived<number>;
   /** Need with waste, at least the minimum, in whole packs. */
-  readonly order: Reckoned<number>;
+  readonly order: Derived<number>;
   /** Of one unit. */
   readonly price: number | undefined;
-  readonly cost: Reckoned<number>;
+  readonly cost: Derived<number>;
   /** For bringing the order; it is priced on a line of its own. */
-  readonly freight: Reckoned<number>;
+  readonly freight: Derived<number>;
   readonly kind: string | undefined;
   readonly supplier: string | undefined;
   readonly taxable: string | undefined;
@@ -37,7 +37,7 @@ export interface Takeoff {
   readonly ownLines: readonly TakeoffLine[];
   /** Both. */
   readonly lines: readonly TakeoffLine[];
-  readonly total: Reckoned<number>;
+  readonly total: Derived<number>;
 }
 
 /** How a line is bought. */
@@ -53,7 +53,7 @@ type Terms = Pick<TakeoffLine, "what" | "price" | "kind" | "supplier" | "taxable
 /** How many digits below the unit of money the price of one unit keeps. */
 const PRICE_DIGITS = 1e4;
 
-export function reckonTakeoff(job: Job, needs: readonly Need[]): Takeoff {
+export function deriveTakeoff(job: Job, needs: readonly Need[]): Takeoff {
   const prices = pricesByCode(job);
   const brought = new Set<string>();
   const ofDesign = needs.map((need) => designLine(job, need, prices, brought));
@@ -83,11 +83,11 @@ function pricesByCode({ prices }: Job): Prices {
 
 /** All freight, once there is any. */
 function freightLine(job: Job, prices: Prices, lines: readonly TakeoffLine[]): TakeoffLine {
-  const freight = reckon(
+  const freight = derive(
     lines.map((line) => line.freight ?? 0),
     (...each) => total(each),
   );
-  const quantity = reckon([freight], (all) => (all > 0 ? 1 : 0));
+  const quantity = derive([freight], (all) => (all > 0 ? 1 : 0));
   return designLine(job, { code: FREIGHT_LINE.code, quantity, price: known(freight) || undefined }, prices, new Set());
 }
 
@@ -150,19 +150,19 @@ function ownLine(job: Job, line: JobRow<"ownLines">, prices: Prices, needs: read
 function lineOf(
   job: Job,
   code: string | undefined,
-  quantity: Reckoned<number>,
+  quantity: Derived<number>,
   said: boolean,
   terms: Terms,
 ): TakeoffLine {
   const { what, waste, minimum, pack, price, freight, kind, supplier, taxable, unit, orderFor } = terms;
-  const order = reckon([quantity], (need) =>
+  const order = derive([quantity], (need) =>
     need <= 0
       ? 0
       : waste === undefined || minimum === undefined || pack === undefined
         ? undefined
         : (orderFor?.(need) ?? orderQuantity(need, waste, pack > 0 ? pack : 1, minimum)),
   );
-  const cost = reckon([order, price], (amount, each) => roundingOf(job)(amount * each));
+  const cost = derive([order, price], (amount, each) => roundingOf(job)(amount * each));
   const ordered = orderedOf(job, code, unit);
   return {
     what,
@@ -172,7 +172,7 @@ function lineOf(
     order,
     price,
     cost,
-    freight: reckon([order], (amount) => (amount > 0 ? freight : 0)),
+    freight: derive([order], (amount) => (amount > 0 ? freight : 0)),
     kind,
     supplier,
     taxable,
@@ -209,7 +209,7 @@ function lookAt({
 }
 
 /** What the lines of a cost kind come to. */
-export function costOfKind(job: Job, { lines }: Takeoff, kind: CostKind): Reckoned<number> {
+export function costOfKind(job: Job, { lines }: Takeoff, kind: CostKind): Derived<number> {
   return attempt(() =>
     costOf(
       job,

@@ -5,7 +5,7 @@ import type { Job, JobRow } from "../facts";
 import type { Earth } from "../earth";
 import type { Liner } from "../liner";
 import type { Pump } from "../pump";
-import { isKnown, known, reckon, type Reckoned } from "../reckoned";
+import { isKnown, known, derive, type Derived } from "../derived";
 import { total } from "../rows";
 import { boulderAsks, cableAsk, fittingAsks, oneAsk, pipeAsk, tubAsks, type Ask } from "./asks";
 import { FITTINGS, type FittingColumns } from "./fittings";
@@ -15,7 +15,7 @@ import type { Water } from "../water";
 /** What a line of the takeoff needs, under the code of the price list, in the unit it is bought in. */
 export interface Need {
   readonly code: string;
-  readonly quantity: Reckoned<number>;
+  readonly quantity: Derived<number>;
   /** What one unit costs, where the design knows it better than the price list. */
   readonly price?: number | undefined;
   /** The products it stands for, by size and type; they price it where its own line of the price list does not. */
@@ -44,9 +44,9 @@ function counted(pipes: Job["route"] | Job["riser"], columns: FittingColumns): b
 
 /** Everything the design asks for, in the order of the price list. */
 export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: Design): Need[] {
-  const shown = (measure: Measure, inside: Reckoned<number>): Reckoned<number> =>
-    reckon([inside], (value) => Math.max(0, fromInside(measure, value, job.system)));
-  const need = (code: string, quantity: Reckoned<number>, asks?: readonly Ask[]): Need => ({
+  const shown = (measure: Measure, inside: Derived<number>): Derived<number> =>
+    derive([inside], (value) => Math.max(0, fromInside(measure, value, job.system)));
+  const need = (code: string, quantity: Derived<number>, asks?: readonly Ask[]): Need => ({
     code,
     quantity,
     ...(asks ? { asks } : {}),
@@ -55,19 +55,19 @@ export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: D
   const one = (wanted: Parameters<typeof oneAsk>[1]): Ask[] => oneAsk(job, wanted);
   const hasRoute = job.route.some(({ length }) => length !== undefined);
   // Every pump has a riser, and what is on it. A pipe has both a size and a length.
-  const pipe = ({ size, length }: JobRow<"route">, times: number | undefined): Reckoned<number> =>
+  const pipe = ({ size, length }: JobRow<"route">, times: number | undefined): Derived<number> =>
     (size === undefined) === (length === undefined)
-      ? reckon([times], (each) => each * fromInside("length", length ?? 0, job.system))
+      ? derive([times], (each) => each * fromInside("length", length ?? 0, job.system))
       : undefined;
   return [
     need(
       "SPILLBOX",
-      reckon([job.spillBoxes, water.designFlow], (boxes) => boxes),
+      derive([job.spillBoxes, water.designFlow], (boxes) => boxes),
       one({ kind: "spillway box", size: boxWidth }),
     ),
     {
       code: "PUMP",
-      quantity: reckon([pump.chosen, job.pumpCount], (_, count) => count),
+      quantity: derive([pump.chosen, job.pumpCount], (_, count) => count),
       price: known(pump.price),
     },
     ...ROUTE_ROWS.map((row) =>
@@ -82,7 +82,7 @@ export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: D
       need(
         aboutKind(kind).word,
         hasRoute && counted(job.route, columns) && counted(job.riser, columns)
-          ? reckon([job.pumpCount], (pumps) => fittings(job.route, columns) + pumps * fittings(job.riser, columns))
+          ? derive([job.pumpCount], (pumps) => fittings(job.route, columns) + pumps * fittings(job.riser, columns))
           : undefined,
         fittingAsks(job, kind, (on) => fittings([on], columns)),
       ),
@@ -95,11 +95,11 @@ export function needsOf(job: Job, { water, pump, basin, liner, stone, earth }: D
     ),
     need(
       "PUMPWELL",
-      reckon([basin.hold], () => basin.wells),
+      derive([basin.hold], () => basin.wells),
     ),
     need(
       "TUB",
-      reckon([basin.hold], () => basin.tubs),
+      derive([basin.hold], () => basin.tubs),
       tubAsks(job),
     ),
     {

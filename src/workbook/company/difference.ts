@@ -7,7 +7,7 @@ import type { UnitSystem } from "../../calc/quantity/unitSystem";
 import { FileRefusal } from "../file/refusal";
 import type { CellValue } from "../model";
 import type { Recalculated } from "../recalculate";
-import { tablePlaces } from "../reckoning/places";
+import { tablePlaces } from "../jobCells/places";
 import { unitsHeld } from "../unitsHeld";
 
 /** A cell that would change. */

@@ -10,9 +10,9 @@ import type { TableFact } from "../../job/facts/fact";
 import { fromSi } from "../../job/facts/units";
 import type { CellValue } from "../model";
 import { factCell } from "../layout/factCells";
-import { tablePlaces } from "../reckoning/places";
+import { tablePlaces } from "../jobCells/places";
 import { sameValue } from "./difference";
-import { cellsToType, type SomeFacts } from "../reckoning/typeJob";
+import { cellsToType, type SomeFacts } from "../jobCells/typeJob";
 import type { Recalculated } from "../recalculate";
 
 /** What to type into a blank job so that it is made from a book, and what to tell whoever made it. */

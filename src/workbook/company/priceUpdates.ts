@@ -6,7 +6,7 @@ import type { TableFact } from "../../job/facts/fact";
 import { refreshed } from "../../job/company/refresh";
 import type { CellValue } from "../model";
 import type { Recalculated } from "../recalculate";
-import { tablePlaces } from "../reckoning/places";
+import { tablePlaces } from "../jobCells/places";
 import { changeInWords, heldIn, heldRows, sameValue, type Compared, type Difference } from "./difference";
 import { rateUpdates } from "./rateUpdates";
 

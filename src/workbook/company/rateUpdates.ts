@@ -7,7 +7,7 @@ import { fromSi, unitOf } from "../../job/facts/units";
 import { factCell } from "../layout/factCells";
 import type { CellValue } from "../model";
 import type { Recalculated } from "../recalculate";
-import { tablePlaces } from "../reckoning/places";
+import { tablePlaces } from "../jobCells/places";
 import {
   heldIn,
   heldRows,

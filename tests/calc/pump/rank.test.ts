@@ -52,7 +52,7 @@ describe("rankPumps", () => {
     expect(ranked.map(({ meets }) => meets)).toEqual([true, true, false, false, false]);
   });
 
-  it("reckons what a pump costs to own: 0.35 kW × 20 h × 300 d × 0.25 = 525 a year, 500 + 10 × 525 = 5750", () => {
+  it("calculates what a pump costs to own: 0.35 kW × 20 h × 300 d × 0.25 = 525 a year, 500 + 10 × 525 = 5750", () => {
     expect(ranked[0]).toMatchObject({ energyCents: 52_500, ownCents: 575_000 });
   });
 
@@ -96,7 +96,7 @@ describe("rankPumps", () => {
     );
   });
 
-  it("sets as many of a pump side by side as the flow needs, and reckons price and power of all of them", () => {
+  it("sets as many of a pump side by side as the flow needs, and calculates price and power of all of them", () => {
     const terms = { running, years: 10, most: 3 };
     // Demo curves: "small" gives up to 4 L/s; one gives less than 3 L/s here, two give more.
     const small = offer("small", 200, 200, 6, 0.004);

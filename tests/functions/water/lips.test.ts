@@ -38,7 +38,7 @@ describe("LIPFLOW and LIPDEPTH", () => {
     expect(LIPDEPTH.evaluate(["50 gpm", "1 ft"])).toBeCloseTo(LIPDEPTH.evaluate([3000, 12]) as number, 9);
   });
 
-  it("reckon a sharp lip by its crest's height and its pool's width, and ask for what is missing", () => {
+  it("derive a sharp lip by its crest's height and its pool's width, and ask for what is missing", () => {
     // Kindsvater and Carter by hand, as wide as the pool: 3.30 × 1.99705 ft × 0.203^1.5 = 0.60276 ft³/s.
     const gph = 3.3 * (2 - 0.9 / 304.8) * 0.203 ** 1.5 * (1728 / 231) * 3600;
     expect(flow(24, 2.4, "sharp", 12, 24)).toBeCloseTo(gph, 6);

@@ -2,12 +2,12 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { evaluate } from "../../../src/job/evaluate";
 import { RESULTS, type Topic } from "../../../src/job/results";
-import { compareReckonings } from "../../../src/workbook/reckoning/compare";
-import { readJob } from "../../../src/workbook/reckoning/readJob";
+import { compareCalculations } from "../../../src/workbook/jobCells/compare";
+import { readJob } from "../../../src/workbook/jobCells/readJob";
 import type { OpenedWorkbook } from "../../../src/workbook/recalculate";
 import { tries } from "../../effort";
 import { jobIn, sameJob, type TrialJob } from "./jobs";
-import { demoOf, reckonBoth, typedCells } from "./workbooks";
+import { demoOf, calculateBoth, typedCells } from "./workbooks";
 
 /** Jobs of each run, half of them in either system; `npm run agree` tries 300. */
 const RUNS = Number(process.env.AGREE_RUNS ?? tries(20, 60));
@@ -15,8 +15,8 @@ const SEED = Number(process.env.AGREE_SEED ?? 20_261_128);
 
 /** What a job differs in, and what was typed, for whoever has to find out why. */
 function disagreement(workbook: OpenedWorkbook, trial: TrialJob): string[] {
-  const both = reckonBoth(workbook, trial);
-  const found = compareReckonings(both.workbook, both.state, both.job);
+  const both = calculateBoth(workbook, trial);
+  const found = compareCalculations(both.workbook, both.state, both.job);
   if (found.length === 0) return [];
   const typed = [...typedCells(workbook, trial)].filter(([, value]) => value !== "");
   return [
@@ -28,7 +28,7 @@ function disagreement(workbook: OpenedWorkbook, trial: TrialJob): string[] {
 }
 
 describe.each(["US", "SI"] as const)("random jobs in %s", (system) => {
-  it("are reckoned alike by the cells and by the job's functions", { timeout: 600_000 }, async () => {
+  it("are calculated alike by the cells and by the job's functions", { timeout: 600_000 }, async () => {
     const workbook = await demoOf(system);
     fc.assert(
       fc.property(jobIn(system), (trial) => {

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import type { SomeFacts } from "../../../src/workbook/reckoning/typeJob";
+import type { SomeFacts } from "../../../src/workbook/jobCells/typeJob";
 
 /** Shrinks toward the least; two decimals more than a tape shows, so that nothing is round by chance. */
 export const between = (least: number, most: number): fc.Arbitrary<number> =>

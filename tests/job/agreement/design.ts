@@ -4,7 +4,7 @@ import { densityNames } from "../../../src/calc/stone/density";
 import { BOULDER_SHAPE_NAMES } from "../../../src/calc/stone/boulder";
 import { BED_KINDS } from "../../../src/calc/tables/beds";
 import { LIP_SHAPES } from "../../../src/calc/tables/lips";
-import type { SomeFacts } from "../../../src/workbook/reckoning/typeJob";
+import type { SomeFacts } from "../../../src/workbook/jobCells/typeJob";
 import { between, mostly, oneOf, overRule, record, rows, seldom, some, whole } from "./arbitrary";
 
 /** Lengths in m, flows in m³/s, weights in kg: jobs as they are built, now and then one that cannot be. */

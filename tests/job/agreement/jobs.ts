@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { FACTS, type FactKey } from "../../../src/job/facts";
 import { usualOf } from "../../../src/job/facts/usual";
-import type { SomeFacts } from "../../../src/workbook/reckoning/typeJob";
+import type { SomeFacts } from "../../../src/workbook/jobCells/typeJob";
 import { basin, earth, ground, levels, liner, pump, stone, water } from "./design";
 import { asSold } from "./sold";
 import { labor, price, takeoff } from "./money";

@@ -1,7 +1,7 @@
 import type fc from "fast-check";
 import type { UnitSystem } from "../../../src/calc/quantity/unitSystem";
 import { COST_KIND_WORDS, TAX_BASES } from "../../../src/calc/money/costKinds";
-import type { SomeFacts } from "../../../src/workbook/reckoning/typeJob";
+import type { SomeFacts } from "../../../src/workbook/jobCells/typeJob";
 import { between, mostly, oneOf, record, rows, seldom, some, whole } from "./arbitrary";
 
 type Facts = fc.Arbitrary<SomeFacts>;

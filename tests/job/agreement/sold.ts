@@ -1,7 +1,7 @@
 import { shippedBook } from "../../../src/book/shipped";
 import type { ProductKind } from "../../../src/book/kinds";
 import type { Product } from "../../../src/book/types";
-import type { SomeFacts } from "../../../src/workbook/reckoning/typeJob";
+import type { SomeFacts } from "../../../src/workbook/jobCells/typeJob";
 
 /** The nearest product of a kind that the demo's price list holds. */
 function nearest(system: "US" | "SI", kind: ProductKind, size: (product: Product) => number, wanted: number): Product {

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { FACTS, type FactKey } from "../../../src/job/facts";
 import { standingsOf, type Known } from "../../../src/job/facts/standing";
 import { yoursName } from "../../../src/workbook/yoursName";
-import { readJob } from "../../../src/workbook/reckoning/readJob";
+import { readJob } from "../../../src/workbook/jobCells/readJob";
 import type { Recalculated, TypedCells } from "../../../src/workbook/recalculate";
 import { TAPE_TEXTS } from "../../calc/quantity/tapeTexts";
 import { jobIn } from "./jobs";

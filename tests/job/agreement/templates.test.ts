@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { evaluate } from "../../../src/job/evaluate";
 import { RESULTS } from "../../../src/job/results";
 import { assemble } from "../../../src/workbook/assemble";
-import { compareReckonings } from "../../../src/workbook/reckoning/compare";
-import { readJob } from "../../../src/workbook/reckoning/readJob";
+import { compareCalculations } from "../../../src/workbook/jobCells/compare";
+import { readJob } from "../../../src/workbook/jobCells/readJob";
 import { recalculate } from "../../../src/workbook/recalculate";
 import { sheets } from "../../../src/workbook/sheets";
 import { writeWorkbook } from "../../../src/workbook/write";
@@ -14,11 +14,11 @@ describe.each([
   ["SI", "demo"],
   ["SI", "blank"],
 ] as const)("the %s %s workbook", (system, filled) => {
-  it("is reckoned alike by its cells and by the job's functions", async () => {
+  it("is calculated alike by its cells and by the job's functions", async () => {
     const workbook = await recalculate(await writeWorkbook(assemble(sheets, system, filled), { charts: false }));
     const { used: job, wrong } = readJob(workbook);
     expect(wrong).toEqual([]);
-    expect(compareReckonings(workbook, evaluate(job), job)).toEqual([]);
+    expect(compareCalculations(workbook, evaluate(job), job)).toEqual([]);
     // A comparison of nothing would pass too.
     const names = Object.values(RESULTS).flatMap((results) => results.map(({ name }) => name));
     expect(new Set(names).size).toBeGreaterThan(100);

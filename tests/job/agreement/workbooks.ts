@@ -1,8 +1,8 @@
 import { evaluate, type State } from "../../../src/job/evaluate";
 import type { Job } from "../../../src/job/facts";
 import { assemble } from "../../../src/workbook/assemble";
-import { readJob } from "../../../src/workbook/reckoning/readJob";
-import { cellsToType } from "../../../src/workbook/reckoning/typeJob";
+import { readJob } from "../../../src/workbook/jobCells/readJob";
+import { cellsToType } from "../../../src/workbook/jobCells/typeJob";
 import { openWorkbook, type OpenedWorkbook, type Recalculated } from "../../../src/workbook/recalculate";
 import { sheets } from "../../../src/workbook/sheets";
 import { writeWorkbook } from "../../../src/workbook/write";
@@ -23,7 +23,7 @@ export function demoOf(system: "US" | "SI"): Promise<OpenedWorkbook> {
 const DIGITS = 5;
 
 /** A job typed into the workbook, calculated there, read back, and calculated by the job's own functions. */
-export function reckonBoth(
+export function calculateBoth(
   workbook: OpenedWorkbook,
   { system, facts }: TrialJob,
   digits: number | "all" = DIGITS,

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { draftOf, type Draft, type DraftWish } from "../../../src/job/draft/draft";
 import type { Offers } from "../../../src/job/draft/offers";
-import { known } from "../../../src/job/reckoned";
+import { known } from "../../../src/job/derived";
 import { tries } from "../../effort";
 import { sites, SYSTEMS, wishOf } from "./sites";
 

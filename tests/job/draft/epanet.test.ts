@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { USUAL_WATER_TEMPERATURE, waterViscosity } from "../../../src/calc/pipe/waterProperties";
 import { lastFlow, makeCurve, pumpHead } from "../../../src/calc/pump/curve";
 import { draftOf } from "../../../src/job/draft/draft";
-import { known } from "../../../src/job/reckoned";
+import { known } from "../../../src/job/derived";
 import { Epanet, EPANET_VISCOSITY, type EpanetPipe } from "../../published/epanet";
 import { tries } from "../../effort";
 import { sites, SYSTEMS, wishOf } from "./sites";

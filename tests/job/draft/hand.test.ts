@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { draftOf } from "../../../src/job/draft/draft";
-import { known } from "../../../src/job/reckoned";
+import { known } from "../../../src/job/derived";
 import { wishOf } from "./sites";
 
 const INCH = 0.0254;

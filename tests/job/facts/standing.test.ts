@@ -17,7 +17,7 @@ describe("a job with nothing typed", () => {
     for (const key of Object.keys(USUAL) as FactKey[]) expect(standings[key].reason, key).not.toBe("");
   });
 
-  it("is reckoned from them, and from nothing where nothing is known", () => {
+  it("is calculated from them, and from nothing where nothing is known", () => {
     const used = usedJob(blankJob("SI"));
     expect(used.soil).toBe("loam");
     expect(used.benchmarkLevel).toBe(50);

@@ -6,7 +6,7 @@ import { madeJob } from "../../../src/company/files";
 import { ownFacts } from "../../../src/workbook/company/newJob";
 import { priceUpdates } from "../../../src/workbook/company/priceUpdates";
 import { recalculate, type Recalculated } from "../../../src/workbook/recalculate";
-import { readJob } from "../../../src/workbook/reckoning/readJob";
+import { readJob } from "../../../src/workbook/jobCells/readJob";
 import { builtTemplates } from "../templates";
 
 const shipped = shippedBook("SI");

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { catalogue } from "../../../src/functions/catalogue";
 import { assemble } from "../../../src/workbook/assemble";
 import { defineSheet } from "../../../src/workbook/layout";
-import { isWords, reckoned } from "../../../src/workbook/lint/reckoned";
+import { isWords, arithmeticOf } from "../../../src/workbook/lint/arithmetic";
 import { originsOf, type NumberOrigin } from "../../../src/workbook/origins";
 import { sheets } from "../../../src/workbook/sheets";
 
@@ -45,7 +45,7 @@ describe("the sources of the workbook's formulas", () => {
     ["SUMPRODUCT(Lengths,Widths)", ["multiplies"]],
     ["RILL.TDH(Flow,Lift*1.1,2)", ["multiplies", "1.1"]],
   ])("are asked for in %s", (formula, needs) => {
-    expect(reckoned(formula, "US").needs).toEqual(needs);
+    expect(arithmeticOf(formula, "US").needs).toEqual(needs);
   });
 
   it("are not asked for of words, but of the numbers behind a verdict", () => {

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { evaluate } from "../../../src/job/evaluate";
-import { readJob } from "../../../src/workbook/reckoning/readJob";
-import { cellsToType, type SomeFacts } from "../../../src/workbook/reckoning/typeJob";
+import { readJob } from "../../../src/workbook/jobCells/readJob";
+import { cellsToType, type SomeFacts } from "../../../src/workbook/jobCells/typeJob";
 import type { OpenedWorkbook } from "../../../src/workbook/recalculate";
 import { demoOf } from "../../job/agreement/workbooks";
 

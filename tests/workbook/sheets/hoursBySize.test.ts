@@ -1,8 +1,8 @@
 import { expect, it } from "vitest";
-import { placeOf, tablePlaces } from "../../../src/workbook/reckoning/places";
+import { placeOf, tablePlaces } from "../../../src/workbook/jobCells/places";
 import { FACTS } from "../../../src/job/facts";
 import { TASKS } from "../../../src/workbook/sheets/labor/tasks";
-import { demoOf, reckonBoth } from "../../job/agreement/workbooks";
+import { demoOf, calculateBoth } from "../../job/agreement/workbooks";
 
 /*
  * The demo's steps: pipe up to 3 in takes its rate's hours once, up to 4 in 1.25 times; lip stones up to 350 lb once, up to
@@ -18,7 +18,7 @@ it("takes a tub's hours by what it holds, and a machine for the large ones", asy
     const box = { kind: "tub", length: 4 * FOOT, width: 4 * FOOT, depth: 2 * FOOT } as const;
     const basinParts = volumes.map((volume) => ({ ...box, voids: (volume * 231) / (32 * 1728) }));
     const facts = { basinParts, basinLength: 30 * FOOT, basinWidth: 30 * FOOT };
-    const { workbook, state } = reckonBoth(book, { system: "US", facts }, "all");
+    const { workbook, state } = calculateBoth(book, { system: "US", facts }, "all");
     const row = workbook.named("LaborTable")?.find(([task]) => String(task).startsWith("Tubs"));
     const [hours, machineHours] = [row?.[6], row?.[7]];
     // The job's own functions come to the same.
@@ -80,7 +80,7 @@ it("takes the hours of boulders by the weight of one, each size for its share", 
   const book = await demoOf("US");
   const times = (...sizes: readonly (readonly [inches: number, share: number])[]) => {
     const boulderSizes = sizes.map(([inches, share]) => ({ size: (inches * FOOT) / 12, share }));
-    const { workbook, state } = reckonBoth(book, { system: "US", facts: { boulderSizes } }, "all");
+    const { workbook, state } = calculateBoth(book, { system: "US", facts: { boulderSizes } }, "all");
     const row = workbook.named("LaborTable")?.find(([task]) => String(task).startsWith("Boulders"));
     const [quantity, hours] = [row?.[1], row?.[6]];
     const same = state.labor.tasks[10]?.hours;

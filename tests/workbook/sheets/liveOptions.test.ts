@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { OpenedWorkbook, Recalculated } from "../../../src/workbook/recalculate";
 import { yoursName } from "../../../src/workbook/yoursName";
-import { readJob } from "../../../src/workbook/reckoning/readJob";
+import { readJob } from "../../../src/workbook/jobCells/readJob";
 import { evaluate } from "../../../src/job/evaluate";
 import { demoOf } from "../../job/agreement/workbooks";
 
@@ -80,7 +80,7 @@ describe.each(["US", "SI"] as const)("options as changed facts in %s", (system) 
     const right = after(workbook, ...optionB(workbook, facts));
     expect(shown(right, "DifferencesB", 8)).toMatch(new RegExp(`^Bed width.*: ${bed} (ft|m)$`));
     expect(shown(right, "DifferencesB", 9)).toBe(`Lip 1 width: ${lip} ${system === "US" ? "in" : "mm"}`);
-    // Said in words it is the same, in both reckonings.
+    // Said in words it is the same, in both calculations.
     const [words, price] = [shown(right, "DifferencesB", 9), comes(right, "B")];
     const said = after(
       workbook,

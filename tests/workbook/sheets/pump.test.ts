@@ -127,7 +127,7 @@ describe("the Pump sheet, demo", () => {
     expect(Math.abs((us.value("DeliveredFlow") as number) / (flow / gallon) - 1)).toBeLessThan(0.002);
   });
 
-  it("reckons electricity and ownership by hand: 0.265 kW × 16 h × 235 d × 0.174 = 173.37; 418 + 8 × 173.37", () => {
+  it("calculates electricity and ownership by hand: 0.265 kW × 16 h × 235 d × 0.174 = 173.37; 418 + 8 × 173.37", () => {
     expect(us.value("YearlyEnergyCost")).toBeCloseTo(173.37, 9);
     expect(us.value("PumpOwnCost")).toBeCloseTo(1804.96, 9);
   });

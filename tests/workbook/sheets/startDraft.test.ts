@@ -3,7 +3,7 @@ import { estimate } from "../../../src/cli/estimate";
 import type { PriceRange } from "../../../src/job/range/range";
 import { assemble } from "../../../src/workbook/assemble";
 import { openWorkbook, type OpenedWorkbook } from "../../../src/workbook/recalculate";
-import { readJob } from "../../../src/workbook/reckoning/readJob";
+import { readJob } from "../../../src/workbook/jobCells/readJob";
 import { sheets } from "../../../src/workbook/sheets";
 import { writeWorkbook } from "../../../src/workbook/write";
 import { answerCell } from "../../../src/workbook/yoursName";
@@ -30,7 +30,7 @@ describe("the six questions on Start", () => {
     expect(blank.named("DraftTable")?.flat().join("")).toBe("");
   });
 
-  it("stand for the facts of Site in both reckonings, and give way to what is typed there", () => {
+  it("stand for the facts of Site in both calculations, and give way to what is typed there", () => {
     const cells = { FallAsked: "3'2", RunAsked: "14 ft", SoilAsked: "clay", WayInAsked: "7 ft" };
     const answered = typed(cells);
     const { used } = readJob(answered);

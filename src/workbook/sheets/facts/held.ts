@@ -7,7 +7,7 @@ import { fillDown } from "../money/cells";
 import { handed } from "./formulas";
 
 /**
- * What the work is reckoned from, for OPTION; an error travels. Facts with a row to themselves alone, in runs: the used value of
+ * What the work is calculated from, for OPTION; an error travels. Facts with a row to themselves alone, in runs: the used value of
  * a table waits for what the workbook works out in it, and its typed rows stand here as one text.
  */
 export function heldFacts(s: SheetLayout): void {

@@ -30,7 +30,7 @@ export function hoursOn(job: Job, letter: string): string {
   return job.hasFacts ? `N(OptionHours${letter})` : "0";
 }
 
-/** What the facts that an option changes make of the job: both jobs reckoned whole, live. */
+/** What the facts that an option changes make of the job: both jobs calculated whole, live. */
 export function optionEffects(s: SheetLayout): void {
   s.section("What the changed facts make of the job");
   for (const letter of ["B", "C"] as const) {

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { assemble } from "../../../src/workbook/assemble";
 import { yoursName } from "../../../src/workbook/yoursName";
-import { readJob } from "../../../src/workbook/reckoning/readJob";
+import { readJob } from "../../../src/workbook/jobCells/readJob";
 import { openWorkbook, recalculate, type OpenedWorkbook } from "../../../src/workbook/recalculate";
 import { sheets } from "../../../src/workbook/sheets";
 import { writeWorkbook } from "../../../src/workbook/write";

@@ -1,14 +1,14 @@
 import { invalid, Problem } from "../calc/problem";
 
 /** What a calculation gives: its value, nothing while something it needs is unknown, or why it cannot be worked out. */
-export type Reckoned<T> = T | Problem | undefined;
+export type Derived<T> = T | Problem | undefined;
 
-export function isKnown<T>(value: Reckoned<T>): value is T {
+export function isKnown<T>(value: Derived<T>): value is T {
   return value !== undefined && !(value instanceof Problem);
 }
 
 /** The value where it is known. */
-export function known<T>(value: Reckoned<T>): T | undefined {
+export function known<T>(value: Derived<T>): T | undefined {
   return isKnown(value) ? value : undefined;
 }
 
@@ -16,10 +16,10 @@ export function known<T>(value: Reckoned<T>): T | undefined {
  * Works a value out once everything it needs is known. A problem of something it needs is handed on, so that nothing that
  * follows from it passes for known; while something is unknown there is nothing.
  */
-export function reckon<const N extends readonly unknown[], T>(
+export function derive<const N extends readonly unknown[], T>(
   needs: readonly [...N],
   work: (...needs: Known<N>) => T,
-): Reckoned<T> {
+): Derived<T> {
   const given: readonly unknown[] = needs;
   let isOpen = false;
   // A job asks this some hundred times, and a range does so for hundreds of jobs.
@@ -35,7 +35,7 @@ export function reckon<const N extends readonly unknown[], T>(
 type Known<N extends readonly unknown[]> = { [K in keyof N]: Exclude<N[K], Problem | undefined> };
 
 /** What follows from a value and is wrong wherever the value is: its problem is handed on. */
-export function from<V, T>(value: Reckoned<V>, work: (value: V) => T): Reckoned<T> {
+export function from<V, T>(value: Derived<V>, work: (value: V) => T): Derived<T> {
   if (!isKnown(value)) return value as Problem | undefined;
   return attempt(() => work(value));
 }
@@ -44,7 +44,7 @@ export function from<V, T>(value: Reckoned<V>, work: (value: V) => T): Reckoned<
 export function attempt<const N extends readonly unknown[], T>(
   work: (...needs: N) => T,
   needs: N = [] as unknown as N,
-): Reckoned<T> {
+): Derived<T> {
   try {
     const value = work(...needs);
     return typeof value === "number" && !Number.isFinite(value) ? invalid("the result has no finite value") : value;

@@ -21,7 +21,7 @@ export interface Difference {
 }
 
 /** Lays what the workbook's cells came to beside what the job's own functions came to. */
-export function compareReckonings(workbook: Recalculated, state: State, job: Job): Difference[] {
+export function compareCalculations(workbook: Recalculated, state: State, job: Job): Difference[] {
   const { wrong } = state.price.standing;
   const results = (Object.keys(RESULTS) as Topic[]).flatMap((topic) =>
     RESULTS[topic].flatMap((result) => differencesIn(topic, result, workbook, state, job)),
@@ -44,13 +44,13 @@ function differingVerdicts(workbook: Recalculated, checks: readonly Check[]): Di
   const shown = (workbook.named("Checks") ?? []).flatMap(([label, , , , verdict = "", where = ""]): Difference[] => {
     const sheet = String(where).replace(/[:!].*$/, "");
     if (OF_PAPERS.has(sheet) || OF_CELLS.has(String(label))) return [];
-    const reckoned = left.get(String(label)) ?? "(no such check)";
+    const calculated = left.get(String(label)) ?? "(no such check)";
     left.delete(String(label));
     // A table in error shows its sentence in its head and nothing below it, which its checks wait for.
-    const waits = reckoned === VERDICTS.error && verdict === VERDICTS.blank;
-    return reckoned === verdict || waits
+    const waits = calculated === VERDICTS.error && verdict === VERDICTS.blank;
+    return calculated === verdict || waits
       ? []
-      : [{ topic: "checks", name: String(label), workbook: verdict, job: reckoned }];
+      : [{ topic: "checks", name: String(label), workbook: verdict, job: calculated }];
   });
   const missing = [...left].map(([name, verdict]): Difference => ({
     topic: "checks",
@@ -66,13 +66,13 @@ function differencesIn(topic: Topic, result: Result, workbook: Recalculated, sta
   const rows = workbook.named(name);
   if (!rows) return [{ topic, name, workbook: "(no such name)", job: "" }];
   const shown = column === undefined ? rows.flat() : rows.map((row) => row[column - 1] ?? "");
-  const reckoned = values(state, job);
+  const calculated = values(state, job);
   const toItsEnd = column !== undefined && partly === undefined;
-  const length = Math.max(reckoned.length, toItsEnd ? shown.length : 1);
+  const length = Math.max(calculated.length, toItsEnd ? shown.length : 1);
   return Array.from({ length }, (_, index): Difference[] => {
     const cell = shown[index] ?? "";
     const kindHere: Kind = typeof kind === "string" ? kind : (kind[index] ?? "number");
-    const value = inUnits(reckoned[index], kindHere, job);
+    const value = inUnits(calculated[index], kindHere, job);
     if (agrees(cell, value, kindHere)) return [];
     return [{ topic, name: length > 1 ? `${name} ${index + 1}` : name, workbook: cell, job: wordsFor(value) }];
   }).flat();

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Change, Host } from "../../../src/host/port";
 import { turnTexts } from "../../../src/taskpane/tapeTexts";
-import { readJob } from "../../../src/workbook/reckoning/readJob";
-import { tapeTexts } from "../../../src/workbook/reckoning/tapeTexts";
+import { readJob } from "../../../src/workbook/jobCells/readJob";
+import { tapeTexts } from "../../../src/workbook/jobCells/tapeTexts";
 import type { CellValue } from "../../../src/workbook/model";
 import type { Recalculated } from "../../../src/workbook/recalculate";
 import { demoOf } from "../../job/agreement/workbooks";

@@ -12,7 +12,7 @@ type Node =
   | { readonly type: 0 };
 
 /** What a formula does beyond adding up and reading other cells. */
-export interface Reckoned {
+export interface Arithmetic {
   /** Our functions in it, without the namespace; each states its source itself. */
   readonly functions: readonly string[];
   /** Whether it turns one unit into another, which is right by definition. */
@@ -48,7 +48,7 @@ const WORDS = new Set([
 ]);
 
 /** What a formula needs a source for. Plain sums, references, and questions whether something is there need none. */
-export function reckoned(formula: string, system: UnitSystem): Reckoned {
+export function arithmeticOf(formula: string, system: UnitSystem): Arithmetic {
   const functions = new Set<string>();
   const needs = new Set<string>();
   let turnsUnits = false;

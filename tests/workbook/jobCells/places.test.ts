@@ -5,7 +5,7 @@ import { inSystem } from "../../../src/job/facts/units";
 import { assemble } from "../../../src/workbook/assemble";
 import { areaAddress, cellAddress } from "../../../src/workbook/layout/address";
 import type { Validation } from "../../../src/workbook/model";
-import { placeOf, tablePlaces, type Place } from "../../../src/workbook/reckoning/places";
+import { placeOf, tablePlaces, type Place } from "../../../src/workbook/jobCells/places";
 import { sheets } from "../../../src/workbook/sheets";
 
 /** Inputs that no quantity and no price depends on: papers after the order, and words that are only printed. */
