@@ -5,6 +5,8 @@ import { sheets } from "../../../src/workbook/sheets";
 
 /** The most letters of a cell's formula that a person still reads. */
 const MOST = 300;
+/** As many formulas of a workbook as a person can still look through are fewer than this. */
+const FEWER_THAN = 2000;
 
 describe("the formulas of the workbook", () => {
   it.each(["US", "SI"] as const)("have at most 300 letters, %s", (system) => {
@@ -16,5 +18,12 @@ describe("the formulas of the workbook", () => {
       ),
     );
     expect(long).toEqual([]);
+  });
+
+  it.each(["US", "SI"] as const)("are fewer than 2,000, %s", (system) => {
+    const cells = assemble(sheets, system, "demo").sheets.flatMap(({ rows }) =>
+      [...rows.values()].flatMap((row) => [...row.values()]),
+    );
+    expect(cells.filter(({ formula }) => formula !== undefined).length).toBeLessThan(FEWER_THAN);
   });
 });
