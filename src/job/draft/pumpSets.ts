@@ -1,4 +1,4 @@
-import { fromCents } from "../../calc/money/cents";
+import { CENT_DIGITS, fromCents } from "../../calc/money/cents";
 import { lastFlow, makeCurve, pumpHead, type PumpCurve } from "../../calc/pump/curve";
 import { runCostCents, RUNNING_RANGE, type Running } from "../../calc/pump/power";
 import { attempt, isKnown } from "../derived";
@@ -20,6 +20,8 @@ export interface SetWish {
   readonly flow: number;
   readonly running: Running;
   readonly years: number;
+  /** Behind the point, where the smallest unit of the currency is no cent. */
+  readonly digits?: number;
   /** How many side by side, where somebody has typed it. */
   readonly count?: number;
 }
@@ -39,12 +41,17 @@ export function pumpSets(wish: SetWish, pumps: readonly OfferedPump[]): PumpSet[
   });
 }
 
-function setOf({ flow, running, years }: SetWish, pump: OfferedPump, curve: PumpCurve, count: number): PumpSet[] {
+function setOf(
+  { flow, running, years, digits = CENT_DIGITS }: SetWish,
+  pump: OfferedPump,
+  curve: PumpCurve,
+  count: number,
+): PumpSet[] {
   const watts = count * pump.watts;
   if (watts > RUNNING_RANGE.watts.max) return [];
   const each = flow / count;
   const head = each > lastFlow(curve) ? 0 : pumpHead(curve, each);
-  const ownCost = count * pump.price + years * fromCents(runCostCents(watts, running));
+  const ownCost = count * pump.price + years * fromCents(runCostCents(watts, running, digits), digits);
   return [{ pump, count, curve, head, ownCost }];
 }
 

@@ -6,6 +6,7 @@ import { readDensity } from "../../calc/stone/density";
 import { deriveBasin } from "../basin";
 import type { Drain } from "../drain";
 import type { JobRow } from "../facts";
+import { moneyDigits } from "../money";
 import { pipesOf } from "../pump";
 import { attempt, known, derive } from "../derived";
 import { deriveWater } from "../water";
@@ -192,6 +193,7 @@ function pumpWish(sketch: Sketch, { flow, back, basinVolume, running, setPump }:
     drainBack: back,
     running,
     years: running.years,
+    digits: moneyDigits(job),
     setPump,
     method: job.frictionMethod ?? "Hazen-Williams",
     ...(sketch.isTyped("route") ? { typed: { route: pipesOf(job, "route"), riser: pipesOf(job, "riser") } } : {}),

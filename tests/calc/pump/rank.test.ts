@@ -182,6 +182,35 @@ describe("rankPipes", () => {
   });
 });
 
+describe("amounts in a currency without cents, or with thousandths", () => {
+  it("are those of hand arithmetic for a pump in yen, whose yearly cost is rounded before the years", () => {
+    // 0.5 kW × 1 h × 1 d × 31.1 = 15.55, 16 yen; 48,000.4 is 48,000 yen; and ten years of 16
+    const terms = { running: { hoursPerDay: 1, daysPerYear: 1, tariff: 31.1 }, ...one, digits: 0 };
+    const [ranked] = rankPumps([offer("serves", 48_000.4, 500, 8, 0.008)], 0.003, route, terms);
+    expect(ranked).toMatchObject({ energyCents: 16, ownCents: 48_160 });
+  });
+
+  it.each([
+    // 63 mm takes 208.35 W (above). Pipe 20 × 700.03 = 14,000.6; 0.20835 kW × 12 h × 31.2 = 78.006; 14,001 + 2.5 × 78
+    ["yen", 0, 700.03, 31.2, 14_001, 78, 14_196],
+    // Pipe 20 × 7.00003 = 140.0006; 0.20835 kW × 12 h × 0.01 = 0.0250; 2.5 × 0.025 = 0.0625; 140.001 + 0.063
+    ["dinars", 3, 7.00003, 0.01, 140_001, 25, 140_064],
+  ])("are those of hand arithmetic for a pipe in %s", (_, digits, pricePerMetre, tariff, pipeUnits, energy, own) => {
+    const offers = [{ pipe, length: 20, k: 4, pricePerMetre }];
+    const terms = {
+      efficiency: 0.4,
+      running: { hoursPerDay: 12, daysPerYear: 1, tariff },
+      years: 2.5,
+      speedLimit: 1.5,
+    };
+    expect(rankPipes(offers, 0.003, 2, { ...terms, digits })[0]).toMatchObject({
+      pipeCents: pipeUnits,
+      energyCents: energy,
+      ownCents: own,
+    });
+  });
+});
+
 describe("power and cost", () => {
   it("refuses efficiencies that cannot be and values outside their ranges", () => {
     expect(() => pumpWatts(0.001, 2, 0)).toThrow("efficiency must be more than 0, at most 1; got 0");

@@ -67,6 +67,16 @@ describe("a draft in US units, by hand", () => {
     expect((4 * flow) / (Math.PI * (bore / 12) ** 2)).toBeLessThan(5);
   });
 
+  it("says in whole yen what the pump costs to own: what each year comes to is rounded, then times the years", () => {
+    const inYen = draftOf({ ...wish, typed: { ...wish.typed, currency: "¥", tariff: 31.13 } });
+    const { price = NaN, watts = NaN } = known(inYen.state.pump.chosen) ?? {};
+    const count = inYen.job.pumpCount ?? NaN;
+    // 16 h on 210 days are 3,360 h a year, for 8 years.
+    const yearly = Math.round((count * watts * 3360 * 31.13) / 1000);
+    const said = `¥${(Math.round(count * price) + 8 * yearly).toLocaleString("en-US")} with electricity over 8 years.`;
+    expect(inYen.facts.get("chosenPump")?.reason).toContain(said);
+  });
+
   it("has a basin that holds what runs back, a week of loss and an inch of rain over its low water", () => {
     // Rain 1/12 ft x 12 ft x 3 ft = 3 ft³ = 22.44 gal.
     const rain = 22.44 * GALLON;
