@@ -104,14 +104,17 @@ describe.each(["US", "SI"] as const)("the states of facts in %s", (system) => {
     expect(first(table, "PriceTotal")).toBe(`wrong: ${lips}`);
     // The very cell is named, in the list of prices too, where nothing but what is asked for is read: a price below zero in it
     // would make the job cheaper.
-    for (const [name, row, typed] of [
+    for (const [name, row, typed, letter] of [
       ["PoolTable", 2, "2 ft"],
-      ["RateTable", 30, -5],
-      ["RateTable", 30, "on request"],
+      ["RateTable", 30, -5, "D"],
+      ["RateTable", 30, "on request", "D"],
       ["BasinParts", 1, "modulse"],
+      // "Taxable" and "Cost kind" of the lines that are typed on Takeoff: neither yes nor no, and no line of the price.
+      ["OwnLines", 39, "maybe", "M"],
+      ["OwnLines", 0, "stuff", "K"],
     ] as const) {
       const [, sheet = "", column = "", top = ""] = /^(.+)!\$(\w+)\$(\d+)/.exec(workbook.names.get(name) ?? "") ?? [];
-      const cell = `${sheet}!${name === "RateTable" ? "D" : column}${Number(top) + row}`;
+      const cell = `${sheet}!${letter ?? column}${Number(top) + row}`;
       const wrong = workbook.recalculate(new Map([[cell, typed]]));
       expect([first(wrong, "FactsNext"), first(wrong, "PriceTotal")]).toEqual([cell, `wrong: ${cell}`]);
     }
