@@ -6,6 +6,7 @@ import type { NumberFact } from "../job/facts/fact";
 import { fromSi, unitOf } from "../job/facts/units";
 import type { Understood } from "../job/notes/readNotes";
 import type { PriceRange } from "../job/range/range";
+import { remarksOf } from "../job/range/remarks";
 import type { FactState } from "../job/facts/standing";
 import { known } from "../job/derived";
 
@@ -67,6 +68,7 @@ export function draftText(drafted: Drafted): string {
   blocks.push([
     "Price before tax",
     `  ${priceLine(drafted)}`,
+    ...(range ? remarksOf(range).map((remark) => `  ${remark}`) : []),
     ...(invented.length > 0 ? [`  Invented in the book: ${invented.join(", ")}. Sign nothing on them.`] : []),
   ]);
   blocks.push(["How complete", `  ${completeLine(drafted.complete)}`]);
@@ -97,9 +99,7 @@ function priceLine({ draft, range }: Drafted): string {
   if (!range) return "no price: the book lacks what the design needs";
   const { currency } = draft.job;
   const [low, likely, high] = [range.low, range.likely, range.high].map((amount) => money(amount, currency));
-  const { priceless, trials } = range;
-  const left = priceless === 0 ? "" : `; ${priceless} of ${trials} trial designs came to no price and were left out`;
-  return `${likely ?? ""}, four times in five between ${low ?? ""} and ${high ?? ""}${left}`;
+  return `${likely ?? ""}, four times in five between ${low ?? ""} and ${high ?? ""}`;
 }
 
 /** In the words of the sheet that lists every fact. */
@@ -182,7 +182,7 @@ export function draftJson({ draft, range, typed, understood, problems, invented,
     understood,
     problems,
     invented,
-    price: range ?? null,
+    price: range ? { ...range, remarks: remarksOf(range) } : null,
     complete,
     glance: Object.fromEntries(glance(draft, typed.system)),
     facts: Object.fromEntries(

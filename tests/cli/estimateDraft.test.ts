@@ -30,7 +30,12 @@ const text = async (args: readonly string[]): Promise<string> => (await estimate
 
 interface Printed {
   readonly answers: Readonly<Record<string, unknown>>;
-  readonly price: { readonly low: number; readonly likely: number; readonly high: number } | null;
+  readonly price: {
+    readonly low: number;
+    readonly likely: number;
+    readonly high: number;
+    readonly remarks: readonly string[];
+  } | null;
   readonly complete: Readonly<Record<string, number>>;
   readonly problems: readonly string[];
   readonly facts: Readonly<Record<string, { readonly value: unknown; readonly reason: string }>>;
@@ -57,6 +62,17 @@ describe("an estimate from answers", () => {
     );
     expect(page).toMatch(/5 drops of 7 1\/2 in/);
     expect(page).toMatch(/Measure next/);
+  });
+
+  it("says where the likely design is the last before the next pump", async () => {
+    // One pump of 600 W; with a little less flow two of 430 W cost less to own, electricity included, and more to buy.
+    const { price } = await json(
+      ["units=SI", "sound=loud", "fall=0.35 m", "run=2.343 m", "gate=1.61 m", "groundwater=3.5 m"].map(
+        (one) => `--${one}`,
+      ),
+    );
+    expect(price?.low, JSON.stringify(price?.remarks)).toBe(price?.likely);
+    expect(price?.remarks).toEqual([expect.stringMatching(/at an edge.*few nearby designs cost less\.$/)]);
   });
 
   it("takes answers in tape language: 3'2 is 38 in, 14 ft 168, 34 in the gate", async () => {

@@ -6,13 +6,17 @@ it("shows the draft as Start does, and nothing where there is none", () => {
     ["Price before tax, low", "6,380", "$"],
     ["Pump", "Demo A", ""],
   ];
-  expect(readFirstPrice([numbers, [["How wide is the top lip? $6,850 to $9,080, 22%"], [""]]])).toEqual({
+  const remark = "12 of 300 trial designs came to no price and were left out.";
+  expect(
+    readFirstPrice([numbers, [["How wide is the top lip? $6,850 to $9,080, 22%"], [""]], [[remark], [""]]]),
+  ).toEqual({
     numbers: [
       ["Price before tax, low", "$6,380"],
       ["Pump", "Demo A"],
     ],
     next: ["How wide is the top lip? $6,850 to $9,080, 22%"],
+    remarks: [remark],
   });
-  expect(readFirstPrice([[["Price before tax, low", "", ""]], [[""]]])).toBeUndefined();
+  expect(readFirstPrice([[["Price before tax, low", "", ""]], [[""]], [[""]]])).toBeUndefined();
   expect(readFirstPrice([undefined, undefined])).toBeUndefined();
 });

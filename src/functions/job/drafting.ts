@@ -16,6 +16,7 @@ import { evaluate } from "../../job/evaluate";
 import { withChanges, WORKED_PRICES, type ChangedFact } from "../../job/options/changed";
 import { changedPair, workOf, type Calculation, type Work } from "../../job/options/effect";
 import { rangeInBits, type PriceRange } from "../../job/range/range";
+import { remarksOf } from "../../job/range/remarks";
 import { known } from "../../job/derived";
 import type { Topics } from "../../job/topics";
 import type { TableCell } from "../contract/result";
@@ -32,6 +33,8 @@ export interface Asked {
 
 /** How many facts to measure next are named. */
 const NEXT = 8;
+/** Rows for remarks on the range: as many as there can be at once, so that the rows below keep their places. */
+const REMARKS = 2;
 
 const bases: Partial<Record<UnitSystem, Pick<DraftWish, "offers" | "usual">>> = {};
 
@@ -119,6 +122,7 @@ export function ranged(asked: Asked, system: UnitSystem): TableCell[][] {
   ];
   const money = roundingOf(job);
   const currency = job.currency ?? "";
+  const remarks = remarksOf(range);
   return [
     ["Low", money(range.low), currency, "", "", ""],
     ["Likely", money(range.likely), currency, "", "", ""],
@@ -137,6 +141,7 @@ export function ranged(asked: Asked, system: UnitSystem): TableCell[][] {
     measured("Gravel", "load", known(state.stone.gravel)),
     ["Days", known(state.labor.workingDays) ?? "", "days", "", "", ""],
     ["Trials without a price", range.priceless, `of ${range.trials}`, "", "", ""],
+    ...Array.from({ length: REMARKS }, (_, at): TableCell[] => ["Remark", remarks[at] ?? "", "", "", "", ""]),
     ...range.next
       .slice(0, NEXT)
       .map(({ question, atLow, atHigh, share }): TableCell[] => [

@@ -12,7 +12,7 @@ export const PRICERANGE = declare({
     "when each fact stands at its lowest and highest tenth, and from trials that move all facts at once",
   source: "Effects laid together by draws from the normal curve; which facts go together: common practice, no source",
   limits:
-    "Before tax. The share kept is within about 5% of 80%, as pumps and stones are chosen in steps. Facts that nobody drafts, such as hidden rock, " +
+    "Before tax. The share kept is 80% on average, on one job within about 5 points of it. Facts that nobody drafts, such as hidden rock, " +
     `are in no range. ${INVENTED}`,
   args: { facts, values, prices, pumps },
   result: tableResult("the price range", [

@@ -51,7 +51,8 @@ export interface Carrier {
  *
  * The share kept, held against 2,500 to 3,000 plain draws of each of 40 random sites, is 80 % on average, within 2 points of it
  * on 37 of them (18 of the 20 that the test draws), and at worst 4 points off; the plain draws themselves are off by 0.8. What
- * is left is the noise of some 300 trials.
+ * is left is the noise of some 300 trials, and 37 is partly the luck of these draws: seeded otherwise three times, the same
+ * code kept within 2 points on 29, 32 and 35 (root mean square 1.4 to 1.75 points, 1.2 as it is).
  *
  * @returns undefined where the draft has no price
  */

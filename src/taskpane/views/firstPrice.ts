@@ -21,6 +21,7 @@ export function firstPrice(desk: Desk): { readonly body: HTMLElement; refresh():
                 { class: "glance" },
                 ...now.numbers.flatMap(([label, text]) => [make("dt", {}, label), make("dd", {}, text)]),
               ),
+              ...now.remarks.map((remark) => make("p", {}, remark)),
               make("h3", {}, "Measure next: the price if it comes in low or high, and its share of the range"),
               make("ol", {}, ...now.next.map((line) => make("li", {}, line))),
             ]

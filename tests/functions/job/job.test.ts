@@ -90,7 +90,7 @@ describe("PRICERANGE", () => {
     expect(low).toBeLessThan(likely ?? 0);
     expect(likely).toBeLessThan(high ?? 0);
     expect(row(table, "Trials without a price")[2]).toMatch(/^of \d+$/);
-    const shares = table.slice(11).map(([, , , , , share]) => Number(share));
+    const shares = table.slice(13).map(([, , , , , share]) => Number(share));
     expect(shares.length).toBeGreaterThan(3);
     expect(shares).toEqual([...shares].sort((a, b) => b - a));
   });

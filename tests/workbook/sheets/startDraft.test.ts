@@ -60,8 +60,24 @@ describe("the six questions on Start", () => {
     expect(table.slice(0, 3).map(([, amount]) => amount)).toEqual(
       [price.low, price.likely, price.high].map((amount) => Math.round(100 * amount) / 100),
     );
-    const shares = table.slice(10).flatMap(([, , , , , share]) => (typeof share === "number" ? [share] : []));
+    const shares = table.slice(12).flatMap(([, , , , , share]) => (typeof share === "number" ? [share] : []));
     expect(shares).toEqual(price.next.slice(0, shares.length).map(({ share }) => share));
+  });
+
+  it("say beneath what to measure next what the function remarks on the range", async () => {
+    // The likely design is the last before two pumps: as the command says of the same answers.
+    const metric = await openWorkbook(await writeWorkbook(assemble(sheets, "SI", "blank")));
+    const cells = { FallAsked: 0.35, RunAsked: 2.343, WaterCharacter: "loud", WayInAsked: 1.61, GroundWaterDepth: 3.5 };
+    const shown = metric.recalculate(
+      new Map(Object.entries(cells).map(([name, value]) => [answerCell(name, metric.names) ?? "", value])),
+    );
+    const table = shown.named("DraftTable") ?? [];
+    const remarks = table.filter(([what]) => what === "Remark").map(([, said]) => [said]);
+    expect(remarks).toEqual([[expect.stringMatching(/at an edge/)], [""]]);
+    expect(shown.named("DraftRemarks")).toEqual(remarks);
+    // The row after the remarks is the first to be measured.
+    expect(String(shown.named("DraftNext")?.[0]?.[0]).startsWith(String(table[12]?.[0]))).toBe(true);
+    expect(typed({}).named("DraftRemarks")).toEqual([[""], [""]]);
   });
 
   it("are priced by the workbook's own wages, markups and contingency, and by lips typed on Water", () => {

@@ -17,8 +17,10 @@ const NUMBERS: readonly (readonly [label: string, kind: Kind, format?: string])[
   ["Gravel", "load"],
   ["Days on site", "number", "0.0"],
 ];
-/** The row of the function that counts trials without a price: after those numbers, before what to measure next. */
-const PRICELESS = NUMBERS.length + 1;
+/** Rows of the function with what must be known to read the range: after those numbers and the count of its trials. */
+const REMARKS = { from: NUMBERS.length + 2, given: 2 } as const;
+/** Its row from which on it says what to measure next. */
+const MEASURE = REMARKS.from + REMARKS.given;
 /** In the order they are shown: texts last, below what stands beside the numbers, where each has the whole width. */
 const SHOWN = [...NUMBERS.entries()].sort(([, a], [, b]) => Number(a[1] === "text") - Number(b[1] === "text"));
 /** Rows of what to measure next that are shown, and that the function may give. */
@@ -42,7 +44,7 @@ export function draft(s: SheetLayout, job: Job): void {
     name: "DraftTable",
     at: COLUMN.spill,
     header: "function",
-    rows: PRICELESS + NEXT.given,
+    rows: MEASURE - 1 + NEXT.given,
     headerLines: 1,
     formula: `=IF(DraftWanted="yes",RILL.PRICERANGE(FactKeys,FactsSaid,RateTable,PumpTable,Units),"")`,
     columns: [
@@ -129,23 +131,27 @@ export function draft(s: SheetLayout, job: Job): void {
   s.define("DraftLow", top + 1, 2, top + 1, 2);
   s.define("DraftHigh", top + 3, 2, top + 3, 2);
   const doubts = (name: string, column: number): void => {
-    const [from, to] = [cell(PRICELESS + 1, column), cell(PRICELESS + NEXT.shown, column)];
+    const [from, to] = [cell(MEASURE, column), cell(MEASURE + NEXT.shown - 1, column)];
     s.define(name, from.top, from.left, to.top, to.left);
   };
   doubts("DraftDoubts", 1);
   doubts("DraftDoubtShares", 6);
-  s.define("DraftNext", top + 1, COLUMN.next, top + 1 + NEXT.shown, COLUMN.next);
+  s.define("DraftNext", top + 1, COLUMN.next, top + NEXT.shown, COLUMN.next);
   s.put(top, COLUMN.next, {
     value: "Measure next: the price if it comes in low or high, and its share of the range",
     style: "headText",
     across: s.lastColumn - COLUMN.next + 1,
   });
   // Each runs on over blank cells with the same line below.
-  s.styleArea({ top: top + 1, left: COLUMN.next, bottom: top + NEXT.shown, right: s.lastColumn }, "resultText", {
-    wrap: false,
-  });
+  s.styleArea(
+    { top: top + 1, left: COLUMN.next, bottom: top + NEXT.shown + REMARKS.given, right: s.lastColumn },
+    "resultText",
+    {
+      wrap: false,
+    },
+  );
   const [what, low, high, share] = [1, 4, 5, 6].map((column) => {
-    const first = cell(PRICELESS + 1, column);
+    const first = cell(MEASURE, column);
     return String(new Ref(s.name, first.top, first.left, first.top + NEXT.shown - 1, first.left));
   });
   fillDown(
@@ -154,11 +160,9 @@ export function draft(s: SheetLayout, job: Job): void {
     `IF(${what}="","",IFERROR(${what}&" "&Currency&FIXED(${low},0)&" to "&Currency&FIXED(${high},0)&", "&` +
       `ROUND(100*${share},0)&"%",${what}&" no price at one end"))`,
   );
-  const [count, of] = [2, 3].map((column) => cell(PRICELESS, column).toString());
-  s.put(top + 1 + NEXT.shown, COLUMN.next, {
-    formula: `=IF(ISERROR(${anchor}),"",IF(N(${count})=0,"",${count}&" "&${of}&" trial designs came to no price and were left out."))`,
-    style: "resultText",
-    look: { wrap: true },
-    across: s.lastColumn - COLUMN.next + 1,
-  });
+  const [firstRemark, lastRemark] = [cell(REMARKS.from, 2), cell(REMARKS.from + REMARKS.given - 1, 2)];
+  const remarks = new Ref(s.name, firstRemark.top, firstRemark.left, lastRemark.top, lastRemark.left);
+  const below = top + 1 + NEXT.shown;
+  fillDown(s, new Ref(s.name, below, COLUMN.next, below + REMARKS.given - 1, COLUMN.next), `${String(remarks)}&""`);
+  s.define("DraftRemarks", below, COLUMN.next, below + REMARKS.given - 1, COLUMN.next);
 }
