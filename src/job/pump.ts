@@ -44,7 +44,12 @@ export interface Pump {
   /** Pumps on offer that can be compared. */
   readonly comparable: Derived<number>;
   /** Made when it is called for: it takes longer than all the rest of a job, and no price needs it. */
-  readonly ranking: () => Derived<readonly RankedPump[]>;
+  readonly ranking: () => Derived<readonly RankedOffer[]>;
+}
+
+/** A pump on offer as it ranks, with what it costs to own as money. */
+export interface RankedOffer extends Pick<RankedPump, "meets" | "duty"> {
+  readonly ownCost: number;
 }
 
 export function derivePump(job: Job, water: Water, basin: Basin): Pump {
@@ -102,7 +107,13 @@ export function derivePump(job: Job, water: Water, basin: Basin): Pump {
       return all.length;
     }),
     ranking: lazily(() =>
-      derive([offers, system, designFlow], (all, works, flow) => rankPumps(all, flow, works, terms)),
+      derive([offers, system, designFlow], (all, works, flow) =>
+        rankPumps(all, flow, works, terms).map(({ meets, duty: point, ownCents }): RankedOffer => ({
+          meets,
+          duty: point,
+          ownCost: fromCents(ownCents, digits),
+        })),
+      ),
     ),
   };
 }

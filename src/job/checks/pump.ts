@@ -40,7 +40,7 @@ export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
   const paid = Number(isKnown(pump.watts)) + Number(job.tariff !== undefined);
   const riserValves = total(job.riser.map(({ checkValves }) => checkValves ?? 0));
   const best = known(pump.ranking())?.[0];
-  const isCheapest = (): boolean => !best?.meets || there(pump.ownCost) <= best.ownCents / 100 + HALF_A_CENT;
+  const isCheapest = (): boolean => !best?.meets || there(pump.ownCost) <= best.ownCost + HALF_A_CENT;
   return [
     check({
       label: "Lift",

@@ -53,7 +53,7 @@ const pump: readonly Result[] = [
   one("YearlyEnergyCost", "money", ({ pump }) => pump.yearlyEnergyCost),
   one("PumpOwnCost", "money", ({ pump }) => pump.ownCost),
   column("PumpRanking", "flow", 4, ({ pump }) => cellsOf(pump.ranking(), ({ duty }) => duty?.flow)),
-  column("PumpRanking", "money", 7, ({ pump }) => cellsOf(pump.ranking(), ({ ownCents }) => ownCents / 100)),
+  column("PumpRanking", "money", 7, ({ pump }) => cellsOf(pump.ranking(), ({ ownCost }) => ownCost)),
 ];
 
 const basin: readonly Result[] = [

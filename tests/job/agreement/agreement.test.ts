@@ -37,6 +37,10 @@ describe.each(["US", "SI"] as const)("random jobs in %s", (system) => {
       { seed: SEED, numRuns: Math.ceil(RUNS / 2), interruptAfterTimeLimit: 540_000, markInterruptAsFailure: true },
     );
   });
+
+  it.each(["JPY", "KWD"])("are calculated alike in a currency that has no cents, %s", async (currency) => {
+    expect(disagreement(await demoOf(system), { system, facts: { currency } })).toEqual([]);
+  });
 });
 
 describe("the same job typed in US and in SI units", () => {
