@@ -12,12 +12,13 @@ const SHARING = [`tests/${FOLDERS}/**/*.test.ts`, "tests/bench/*.test.ts", "test
 /** Tests in a real browser. */
 const BROWSER = ["tests/browser/**/*.test.ts"];
 /**
- * What a contributor does not wait for: long stories in a browser, and what other programs make of the files. CI tries
- * them behind the short run, as `npm run test:long` does.
+ * What a contributor does not wait for: long stories in a browser and of commands that draft job after job, and what other
+ * programs make of the files. CI tries them behind the short run, as `npm run test:long` does.
  */
 const LONG = [
-  "tests/browser/bench{Book,Files,FirstLook,Keeping,Keys,Lists,Looks,Losses,Offline,Papers,Paste,Prices,Typing}.test.ts",
-  "tests/browser/{firstJob,help,paneFocus,paneLooks}.test.ts",
+  "tests/browser/bench{Book,Entries,Files,FirstLook,Hostile,Keeping,Keys,Lists,Looks,Losses,Offline,Papers,Paste,Prices,Typing}.test.ts",
+  "tests/browser/{firstJob,help,paneFocus,paneLooks,paneSteps}.test.ts",
+  "tests/cli/{copy,estimateDraft}.test.ts",
   "tests/workbook/{file,libreoffice,copy/valuesCopy}.test.ts",
 ];
 /** What is timed has the machine to itself, and is left to the run of everything. */
