@@ -1,4 +1,4 @@
-import { cellOf, lift } from "./lifted";
+import { lift, sizeOf } from "./lifted";
 import { asTable, isTable, KIND, type Given, type Invoke, type Scalar } from "./values";
 
 /** What the forms of the library are called inside where they are given lists. */
@@ -51,30 +51,13 @@ function chooseOne(given: readonly Scalar[]): Scalar {
 
 /** A function of single values for each place of the lists it is given; of an area, its cell in the list's place. */
 function each(one: (given: readonly Scalar[]) => Scalar): Invoke {
-  return (given) => {
-    const [height, width] = sizeOf(given);
-    return asTable(
-      Array.from({ length: height }, (_, row) =>
-        Array.from({ length: width }, (__, column) =>
-          one(given.map((from) => (isTable(from) ? cellOf(from, row, column) : from))),
-        ),
-      ),
-    );
-  };
-}
-
-function sizeOf(given: readonly Given[]): [height: number, width: number] {
-  const tables = given.filter(isTable);
-  return [
-    Math.max(1, ...tables.map(({ rows }) => rows.length)),
-    Math.max(1, ...tables.map(({ rows }) => rows[0]?.length ?? 0)),
-  ];
+  return lift((given) => one(given as readonly Scalar[]));
 }
 
 /** A list beside a longer one, with #N/A where it has no value for it; one value, row or column serves all. */
 function fitted(value: Given, other: Given): Given {
   if (!isTable(value) || !isTable(other)) return value;
-  const [height, width] = [value.rows.length, value.rows[0]?.length ?? 0];
+  const [height, width] = sizeOf([value]);
   const [most, widest] = sizeOf([value, other]);
   const [down, across] = [height === 1 ? 1 : most, width === 1 ? 1 : widest];
   if (down === height && across === width) return value;

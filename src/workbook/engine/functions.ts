@@ -88,11 +88,18 @@ function numberIn({ value }: Scalar): number {
   return value === "" ? NaN : Number(value ?? 0);
 }
 
-function rounded(args: readonly Scalar[], toWhole: (size: number) => number): Scalar {
+/** Two numbers, or the error of what is none. */
+function twoNumbers(args: readonly Scalar[]): readonly [number, number] | Scalar {
   const error = args.find(({ kind }) => kind === KIND.error);
   if (error) return error;
-  const [value = NaN, digits = NaN] = args.map(numberIn);
-  if (Number.isNaN(value + digits)) return { kind: KIND.error, code: "#VALUE!" };
+  const [one = NaN, other = NaN] = args.map(numberIn);
+  return Number.isNaN(one + other) ? { kind: KIND.error, code: "#VALUE!" } : [one, other];
+}
+
+function rounded(args: readonly Scalar[], toWhole: (size: number) => number): Scalar {
+  const numbers = twoNumbers(args);
+  if ("kind" in numbers) return numbers;
+  const [value, digits] = numbers;
   const scale = 10 ** Math.trunc(digits);
   const shown = Number((Math.abs(value) * scale).toPrecision(15));
   return { kind: KIND.number, value: (Math.sign(value) * toWhole(shown)) / scale };
@@ -105,10 +112,9 @@ const TO_MULTIPLES: typeof ROUNDING = [
 ];
 
 function multiple(args: readonly Scalar[], toWhole: (size: number) => number): Scalar {
-  const error = args.find(({ kind }) => kind === KIND.error);
-  if (error) return error;
-  const [value = NaN, step = NaN] = args.map(numberIn);
-  if (Number.isNaN(value + step)) return { kind: KIND.error, code: "#VALUE!" };
+  const numbers = twoNumbers(args);
+  if ("kind" in numbers) return numbers;
+  const [value, step] = numbers;
   if (step === 0) return toWhole(0.5) === 1 || value === 0 ? ZERO : { kind: KIND.error, code: "#DIV/0!" };
   if (value > 0 && step < 0) return { kind: KIND.error, code: "#NUM!" };
   const times = toWhole(Number((value / step).toPrecision(15)));

@@ -1,6 +1,6 @@
 import { ensureRegistryInitialized, lookupFunction, type FunctionDescriptor } from "./library";
 import { matching } from "./matching";
-import { asTable, isTable, KIND, type Invoke, type Scalar, type Table } from "./values";
+import { asTable, isTable, KIND, type Given, type Invoke, type Scalar, type Table } from "./values";
 
 const NOT_THERE: Scalar = { kind: KIND.error, code: "#N/A" };
 
@@ -12,8 +12,8 @@ const OF_VALUES =
   "CEILING.MATH FLOOR.MATH EVEN ODD ERROR.TYPE DATEDIF YEARFRAC PMT SINH COSH TANH " +
   "ABS INT MOD POWER SQRT LN LOG LOG10 EXP SIGN TRUNC MROUND QUOTIENT DEGREES RADIANS SIN COS TAN ASIN ACOS ATAN ATAN2";
 
-/** Where criteria stand among ranges: more of them than anyone types. */
-function everySecond(first: number): number[] {
+/** Where criteria stand among ranges, or ranges among criteria: more of them than anyone types. */
+export function everySecond(first: number): number[] {
   return Array.from({ length: 30 }, (_, index) => first + 2 * index);
 }
 
@@ -67,13 +67,7 @@ function noFlag(value: Scalar): Scalar {
 /** A function of single values made one of ranges: its arguments at these places, or all of them, are gone through cell by cell. */
 export function lift(invoke: Invoke, at?: readonly number[]): Invoke {
   return (given) => {
-    let height = 0;
-    let width = 0;
-    given.forEach((one, index) => {
-      if (!isTable(one) || (at && !at.includes(index))) return;
-      height = Math.max(height, one.rows.length);
-      width = Math.max(width, one.rows[0]?.length ?? 0);
-    });
+    const [height, width] = sizeOf(at ? given.filter((_, index) => at.includes(index)) : given);
     if (height * width === 0) return invoke(given);
     const rows = Array.from({ length: height }, (_, row) =>
       Array.from({ length: width }, (__, column): Scalar => {
@@ -85,6 +79,17 @@ export function lift(invoke: Invoke, at?: readonly number[]): Invoke {
     );
     return asTable(rows);
   };
+}
+
+/** Rows and columns of the largest of the lists among what is given; 0 where there is none. */
+export function sizeOf(given: readonly Given[]): [height: number, width: number] {
+  let [height, width] = [0, 0];
+  for (const one of given) {
+    if (!isTable(one)) continue;
+    height = Math.max(height, one.rows.length);
+    width = Math.max(width, one.rows[0]?.length ?? 0);
+  }
+  return [height, width];
 }
 
 /** A single row or column serves every row or column, as in every spreadsheet. */

@@ -1,4 +1,4 @@
-import { cellOf } from "./lifted";
+import { cellOf, sizeOf } from "./lifted";
 import { asTable, isTable, KIND, type Given, type Scalar, type Table } from "./values";
 
 const VALUE: Scalar = { kind: KIND.error, code: "#VALUE!" };
@@ -9,13 +9,11 @@ export function pick([from, rowNumbers, columnNumbers]: readonly Given[]): Given
   if (from === undefined || rowNumbers === undefined) return VALUE;
   const { rows } = tableOf(from);
   const [down, across] = [tableOf(rowNumbers), columnNumbers === undefined ? undefined : tableOf(columnNumbers)];
-  const lists = across ? [down, across] : [down];
-  const [height, width] = [lists.map((one) => one.rows.length), lists.map((one) => one.rows[0]?.length ?? 0)];
-  if (!isTable(rowNumbers) && Math.max(...height, ...width) === 1)
-    return pickOne(rows, rowNumbers, across?.rows[0]?.[0] ?? 0);
+  const [height, width] = sizeOf(across ? [down, across] : [down]);
+  if (!isTable(rowNumbers) && height === 1 && width === 1) return pickOne(rows, rowNumbers, across?.rows[0]?.[0] ?? 0);
   return asTable(
-    Array.from({ length: Math.max(...height) }, (_, line) =>
-      Array.from({ length: Math.max(...width) }, (__, place) => {
+    Array.from({ length: height }, (_, line) =>
+      Array.from({ length: width }, (__, place) => {
         const found = pickOne(rows, cellOf(down, line, place), across ? cellOf(across, line, place) : 0);
         return isTable(found) ? (found.rows[0]?.[0] ?? REF) : found;
       }),

@@ -1,4 +1,5 @@
 import { EACH } from "./each";
+import { everySecond } from "./lifted";
 import type { BoundExpr } from "./library";
 
 /** The kinds of a bound formula's parts; the library's own enumeration exists for the compiler only. */
@@ -24,8 +25,8 @@ const IN_RANGES = new Map<string, readonly number[]>([
   ["COUNTIF", [0]],
   ["SUMIF", [0, 2]],
   ["AVERAGEIF", [0, 2]],
-  ["COUNTIFS", [0, 2, 4, 6, 8]],
-  ...["SUMIFS", "AVERAGEIFS", "MAXIFS", "MINIFS"].map((name) => [name, [0, 1, 3, 5, 7]] as const),
+  ["COUNTIFS", everySecond(0)],
+  ...["SUMIFS", "AVERAGEIFS", "MAXIFS", "MINIFS"].map((name) => [name, [0, ...everySecond(1)]] as const),
 ]);
 const OF_REFERENCES = new Set([":", " ", ","]);
 
