@@ -65,7 +65,7 @@ describe("an estimate from answers", () => {
   });
 
   it("says where the likely design is the last before the next pump", async () => {
-    // One pump of 600 W; with a little less flow two of 430 W cost less to own, electricity included, and more to buy.
+    // One pump of 600 W; with a little less flow two of 215 W each cost less to own, electricity included, and more to buy.
     const { price } = await json(
       ["units=SI", "sound=loud", "fall=0.35 m", "run=2.343 m", "gate=1.61 m", "groundwater=3.5 m"].map(
         (one) => `--${one}`,

@@ -226,7 +226,7 @@ const MISTAKES: readonly Mistake[] = [
     also: ["Flow delivered"],
   },
   {
-    // Benchmark and shots lie near 100 ft: so much is filled that the margin falls as well.
+    // Benchmark and shots lie near 100 ft: so much is cut that the margin falls as well.
     what: "a finished grade that is typed from another benchmark",
     typed: { US: { GradeLevel: 3 } },
     finds: "Levels apart, beyond the fall",

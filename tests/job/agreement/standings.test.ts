@@ -7,7 +7,7 @@ import { readJob } from "../../../src/workbook/jobCells/readJob";
 import type { Recalculated, TypedCells } from "../../../src/workbook/recalculate";
 import { TAPE_TEXTS } from "../../calc/quantity/tapeTexts";
 import { jobIn } from "./jobs";
-import { demoOf, typedCells } from "./workbooks";
+import { cellIn, demoOf, typedCells } from "./workbooks";
 
 const KEYS = Object.keys(FACTS) as FactKey[];
 function differing(workbook: Recalculated, more: Known = {}): string[] {
@@ -52,10 +52,7 @@ describe.each(["US", "SI"] as const)("the states of facts in %s", (system) => {
 
   it("follow what is typed, confirmed, and taken from the company", async () => {
     const workbook = await demoOf(system);
-    const cell = (name: string, row = 0): string => {
-      const [, sheet = "", column = "", top = ""] = /^(.+)!\$(\w+)\$(\d+)/.exec(workbook.names.get(name) ?? "") ?? [];
-      return `${sheet}!${column}${Number(top) + row}`;
-    };
+    const cell = (name: string, row = 0): string => cellIn(workbook, name, row);
     const after = (...typed: [string, string | number][]): Recalculated =>
       workbook.recalculate(new Map(typed) as TypedCells);
     const company = (key: FactKey): string => cell("FactsCompanyValues", KEYS.indexOf(key));

@@ -41,3 +41,9 @@ export function typedCells(
 ): ReadonlyMap<string, string | number | boolean> {
   return cellsToType(facts, digits === "all" ? { system, names } : { system, names, digits });
 }
+
+/** The first cell of a named area, or one so many rows below it. */
+export function cellIn({ names }: Pick<OpenedWorkbook, "names">, name: string, down = 0): string {
+  const [, sheet = "", column = "", top = ""] = /^(.+)!\$(\w+)\$(\d+)/.exec(names.get(name) ?? "") ?? [];
+  return `${sheet}!${column}${Number(top) + down}`;
+}

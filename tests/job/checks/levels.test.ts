@@ -47,6 +47,7 @@ describe("levels that cannot belong to one job", () => {
   it("may lie as far apart as the highest stream falls, and that fall besides", () => {
     const highest = { fallTyped: 18, gradeLevel: 50, bermGround: 68, benchmarkLevel: 49 };
     expect(levelsApart("SI", highest).verdict).toBe("OK");
+    // The highest fall that may be typed is 18 m. 68 - 32.1 - 18 = 17.9 m, 68 - 31.9 - 18 = 18.1 m.
     expect(levelsApart("SI", { ...highest, benchmarkLevel: 32.1 }).verdict).toBe("OK");
     expect(levelsApart("SI", { ...highest, benchmarkLevel: 31.9 }).verdict).toBe("FIX");
   });

@@ -1,9 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { aloneOf, type Effect } from "../../../src/job/range/draws";
 import { spreadOf } from "../../../src/job/range/spread";
-
-/** Where the outer tenth of the normal curve begins: any table of the normal distribution, 1.28155. */
-const TENTH = 1.28155;
+import { TENTH } from "./tenth";
 
 describe("what a fact does alone", () => {
   it("of a word that changes in one case of four either way shows once that is more than a tenth", () => {

@@ -2,9 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Effect } from "../../../src/job/range/draws";
 import { placesNearEnds, placesToLook } from "../../../src/job/range/looks";
 import { spreadOf } from "../../../src/job/range/spread";
-
-/** Where the outer tenth of the normal curve begins: any table of the normal distribution, 1.28155. */
-const TENTH = 1.28155;
+import { TENTH } from "./tenth";
 
 /** A fact that moves the price by so much at its tenths, in proportion. */
 const straight = (name: string, change: number, common?: Effect["common"]): Effect => ({

@@ -3,14 +3,9 @@ import type { OpenedWorkbook, Recalculated } from "../../../src/workbook/recalcu
 import { yoursName } from "../../../src/workbook/yoursName";
 import { readJob } from "../../../src/workbook/jobCells/readJob";
 import { evaluate } from "../../../src/job/evaluate";
-import { demoOf } from "../../job/agreement/workbooks";
+import { cellIn, demoOf } from "../../job/agreement/workbooks";
 
 type Typed = readonly (readonly [cell: string, value: string | number])[];
-
-function cellIn({ names }: OpenedWorkbook, name: string, down = 0): string {
-  const [, sheet = "", column = "", top = ""] = /^(.+)!\$(\w+)\$(\d+)/.exec(names.get(name) ?? "") ?? [];
-  return `${sheet}!${column}${Number(top) + down}`;
-}
 
 /** Option B as some facts that it changes, and as nothing else. */
 function optionB(workbook: OpenedWorkbook, facts: Typed): Typed {
