@@ -27,22 +27,21 @@ export interface OptionWrites {
  * contingency follow on Price as they do for any option.
  *
  * @param costs cost of each kind without the option and with it, in the order of COST_KINDS
+ * @param factGrids what OPTION_FACT_PLACES hold: a letter whose facts still stand there is not free, or both would count
  */
 export function optionWrites(
   name: string,
   costs: { readonly before: readonly number[]; readonly after: readonly number[] },
   grids: readonly (Grid | undefined)[],
   names: readonly NamedCells[],
+  factGrids: readonly (Grid | undefined)[] = [],
 ): OptionWrites {
   const [optionNames, whats, kinds, ...changes] = grids;
   if (!optionNames || !whats || !kinds || changes.some((grid) => !grid)) {
     throw new HostRefusal("This workbook has no table of options; see Price.");
   }
   if (name.trim() === "") throw new HostRefusal("Give the option a name that the client can read.");
-  const letter = LETTERS.find(
-    (_, index) =>
-      blank(optionNames[index + 1]?.[0]) && (changes[index] ?? []).every(([amount]) => blank(amount) || amount === 0),
-  );
+  const letter = LETTERS[freeLetter(optionNames, (at) => [changes[at], ...factGridsOf(at, factGrids)])];
   if (letter === undefined)
     throw new HostRefusal("Options B and C are in use; clear the one you no longer need, on Price.");
   const differences = COST_KINDS.flatMap((kind, row) => {
@@ -91,14 +90,11 @@ export function optionFactWrites(
   grids: readonly (Grid | undefined)[],
   names: readonly NamedCells[],
 ): OptionWrites | undefined {
-  const [optionNames, ...rest] = grids;
-  if (!optionNames || rest.length !== 3 * LETTERS.length || rest.some((grid) => !grid)) return undefined;
-  const allBlank = (grid: Grid | undefined): boolean => (grid ?? []).every(([cell]) => blank(cell) || cell === 0);
-  const index = LETTERS.findIndex(
-    (_, at) => blank(optionNames[at + 1]?.[0]) && rest.slice(3 * at, 3 * at + 3).every(allBlank),
-  );
+  const [optionNames] = grids;
+  if (!optionNames || grids.length !== OPTION_FACT_PLACES.length || grids.some((grid) => !grid)) return undefined;
+  const index = freeLetter(optionNames, (at) => factGridsOf(at, grids));
   const letter = LETTERS[index];
-  const room = rest[3 * index + 1]?.length ?? 0;
+  const room = factGridsOf(index, grids)[1]?.length ?? 0;
   if (letter === undefined || facts.length > room || facts.some(({ named, to }) => named === undefined || to === ""))
     return undefined;
   const at = rowsOf(names);
@@ -112,6 +108,17 @@ export function optionFactWrites(
       ]),
     ],
   };
+}
+
+/** The letter, by its place, that has neither a name nor anything in its columns; -1 where both are in use. */
+function freeLetter(optionNames: Grid, columnsOf: (at: number) => readonly (Grid | undefined)[]): number {
+  const allBlank = (grid: Grid | undefined): boolean => (grid ?? []).every(([cell]) => blank(cell) || cell === 0);
+  return LETTERS.findIndex((_, at) => blank(optionNames[at + 1]?.[0]) && columnsOf(at).every(allBlank));
+}
+
+/** What a letter holds among OPTION_FACT_PLACES: amounts, facts and values. */
+function factGridsOf(at: number, grids: readonly (Grid | undefined)[]): readonly (Grid | undefined)[] {
+  return at < 0 ? [] : grids.slice(1 + 3 * at, 4 + 3 * at);
 }
 
 /** Where a row of a name's first column stands, rows from 0. */

@@ -58,7 +58,7 @@ export class Trial {
     const called = name.trim() === "" ? inWords : name;
     // As facts where they can be told so: the option then follows the job. Else as what it costs today.
     const asFacts = optionFactWrites(called, changes, factGrids, names);
-    const option = asFacts ?? optionWrites(called, costs, grids, names);
+    const option = asFacts ?? optionWrites(called, costs, grids, names, factGrids);
     const back = await this.back(changes);
     await this.host.write([...back, ...option.changes]);
     const how = asFacts ? "by the facts it changes" : "at what it costs today";

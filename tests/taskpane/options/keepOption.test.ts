@@ -40,6 +40,14 @@ describe("an option that is kept", () => {
     expect(changes[0]?.values).toEqual([["'=Wider"]]);
   });
 
+  it("leaves a letter whose facts still stand, though its name was cleared: both would count", () => {
+    const [, , , ...none8] = none();
+    const left = [["BedWidth"], ...blank(7)];
+    const factGrids = [[["As designed"], [""], [""]], none8[0], left, blank(8), none8[1], blank(8), blank(8)];
+    expect(optionWrites("Wider", { before: [10], after: [20] }, none(), names).letter).toBe("B");
+    expect(optionWrites("Wider", { before: [10], after: [20] }, none(), names, factGrids).letter).toBe("C");
+  });
+
   it(
     "comes to the price of the changed job itself, to the cent, in all workbook formulas",
     { timeout: 60_000 },
