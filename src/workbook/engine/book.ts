@@ -79,14 +79,17 @@ export class Book {
     );
   }
 
-  /** Below the last cell of its sheet an area is blank, and the library takes its time over every blank cell. */
+  /**
+   * Below the last cell of its sheet an area is blank, and the library takes its time over every blank cell. Areas of one formula
+   * keep as many rows as each other, so that lists of equal length stay so.
+   */
   shortenAreas(formulas: readonly Formula[]): void {
     if (!this.grown) return;
     this.grown = false;
     for (const { long } of formulas) {
-      for (const { area, end } of long) {
-        area.bottom = Math.min(end, Math.max(area.top, this.find(area.sheet)?.lastRow ?? end));
-      }
+      const below = long.map(({ area, end }) => (this.find(area.sheet)?.lastRow ?? end) - area.top);
+      const rows = Math.max(0, ...below);
+      for (const { area, end } of long) area.bottom = Math.min(end, area.top + rows);
     }
   }
 

@@ -10,6 +10,7 @@ export const EACH = {
   isMany: "is many",
   fit: "fit",
   inWords: "in words",
+  numbered: "numbered",
 } as const;
 
 const VALUE: Scalar = { kind: KIND.error, code: "#VALUE!" };
@@ -24,6 +25,7 @@ export const EACH_FUNCTIONS: readonly (readonly [name: string, least: number, in
   [EACH.IFNA, 2, each(([value = VALUE, other = VALUE]) => (isNotThere(value) ? other : value))],
   [EACH.isMany, 1, ([value = VALUE]) => ({ kind: KIND.flag, value: isTable(value) })],
   [EACH.fit, 2, ([value = VALUE, other = VALUE]) => fitted(value, other)],
+  [EACH.numbered, 3, ([area = VALUE, first = VALUE, across = NO]) => numbered(area, first as Scalar, across as Scalar)],
   [EACH.inWords, 1, lift(([value = VALUE]) => fifteenDigits(value as Scalar))],
 ];
 
@@ -66,4 +68,14 @@ function fitted(value: Given, other: Given): Given {
       Array.from({ length: across }, (__, column) => value.rows[row]?.[column] ?? NOT_THERE),
     ),
   );
+}
+
+/** The numbers of an area's rows, or of its columns, from its first: of as many as it is handed over with. */
+function numbered(area: Given, { value: first }: Scalar, { value: across }: Scalar): Given {
+  const [height, width] = isTable(area) ? sizeOf([area]) : [1, 1];
+  const numbers = Array.from({ length: across ? width : height }, (_, index): Scalar => ({
+    kind: KIND.number,
+    value: Number(first) + index,
+  }));
+  return asTable(across ? [numbers] : numbers.map((number) => [number]));
 }

@@ -13,7 +13,7 @@ import {
 } from "./library";
 import { cellAddress } from "../layout/address";
 import { moved } from "./moved";
-import { spreading } from "./spreading";
+import { PART, spreading } from "./spreading";
 import type { Block } from "./block";
 import type { Held } from "./values";
 
@@ -148,7 +148,6 @@ export function compile(given: FormulaText, snapshot: WorkbookSnapshot, sheetId:
   };
 }
 
-const AREA = 3;
 /** Areas of fewer rows cost nothing worth sparing. */
 const MANY_ROWS = 1000;
 
@@ -156,7 +155,7 @@ function longAreas(part: unknown, found: LongArea[] = []): LongArea[] {
   if (Array.isArray(part)) part.forEach((one) => longAreas(one, found));
   else if (typeof part === "object" && part !== null) {
     const area = part as { kind?: number; sheet: string; top: number; bottom: number };
-    if (area.kind === AREA && area.bottom - area.top >= MANY_ROWS) found.push({ area, end: area.bottom });
+    if (area.kind === PART.area && area.bottom - area.top >= MANY_ROWS) found.push({ area, end: area.bottom });
     else Object.values(part).forEach((one) => longAreas(one, found));
   }
   return found;

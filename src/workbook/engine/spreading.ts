@@ -3,7 +3,17 @@ import { everySecond } from "./lifted";
 import type { BoundExpr } from "./library";
 
 /** The kinds of a bound formula's parts; the library's own enumeration exists for the compiler only. */
-const PART = { literal: 1, cell: 2, area: 3, binary: 7, unary: 8, percent: 9, call: 10, form: 11, name: 13 } as const;
+export const PART = {
+  literal: 1,
+  cell: 2,
+  area: 3,
+  binary: 7,
+  unary: 8,
+  percent: 9,
+  call: 10,
+  form: 11,
+  name: 13,
+} as const;
 
 interface Part {
   readonly kind: number;
@@ -71,8 +81,8 @@ function operation(part: Part): Part {
 /** What "&" joins: a number has 15 digits there. */
 function inWords(given: unknown): Part {
   const part = given as Part;
-  const mayBeLong = part.kind === PART.cell || (part.kind === PART.binary && part.op !== "&");
-  return mayBeLong ? call(EACH.inWords, [part]) : part;
+  const isText = part.kind === PART.literal || (part.kind === PART.binary && part.op === "&");
+  return isText ? part : call(EACH.inWords, [part]);
 }
 
 function called(part: Part): Part {
@@ -84,12 +94,8 @@ function called(part: Part): Part {
     return { ...part, args: args.map((one, at) => (inCells(one, at) ? areaOfCell(one) : one)) };
   }
   if (first?.kind !== PART.area || (name !== "ROW" && name !== "COLUMN")) return part;
-  const { top, left, bottom, right } = first as unknown as Record<"top" | "left" | "bottom" | "right", number>;
-  const [down, across, start] = name === "ROW" ? [bottom - top + 1, 1, top] : [1, right - left + 1, left];
-  return call(
-    "SEQUENCE",
-    [down, across, start].map((number) => literal(number)),
-  );
+  const { top, left } = first as unknown as Record<"top" | "left", number>;
+  return call(EACH.numbered, [first, literal(name === "ROW" ? top : left), literal(name === "ROW" ? 0 : 1)]);
 }
 
 function areaOfCell({ sheet, row, col }: Part): Part {

@@ -133,6 +133,19 @@ const OF_LISTS: Record<string, Record<string, string>> = {
     // Microsoft's page of ROW: of a range, its rows.
     "SUM(ROW(A2:A4))": "9; ; ; ",
     "COLUMN(A1:C1)": "1,2,3; ; ; ",
+    // A text among arguments counts as its number, one in cells does not (Microsoft's page of SUM).
+    'SUM(IFERROR("7",UPPER("ab")))': "7; ; ; ",
+    "COUNTIFS(A1,1,A1,1,A1,1,A1,1,A1,1,A1,1)": "1; ; ; ",
+    "SUMIFS(A1,A1,1,A1,1,A1,1,A1,1,A1,1)": "1; ; ; ",
+  },
+  "what is joined by &: 15 digits (Microsoft's specifications and limits)": {
+    'SUM(0.1,0.2)&"m"': "0.3m; ; ; ",
+    '-(0.1+0.2)&"m"': "-0.3m; ; ; ",
+    '(A1:A3*{0.1;0.1;0.1})&"m"': "0.1m; 0.2m; 0.3m; ",
+  },
+  "areas far below the last cell: blanks are zeros, 2 - 1 + 3 - 2 + 0 - 3; rows 1, 2 and 3 hold something": {
+    "SUM(A2:A5000-A1:A4999)": "-1; ; ; ",
+    'SUMPRODUCT((A1:A2000<>"")*ROW(A1:A2000))': "6; ; ; ",
   },
 };
 
