@@ -11,7 +11,7 @@ import { effectOf, type CalculatedWork, type Work } from "./options/effect";
 import { moneyDigits, roundingOf } from "./money";
 import { attempt, isKnown, known, lazily, derive, type Derived } from "./derived";
 import { total } from "./rows";
-import type { Standing } from "./standing";
+import { isNamed, type Standing } from "./standing";
 import { costOf, costOfKind, type Takeoff } from "./takeoff";
 import { jobCostOf, wantedOf, type Wanted } from "./wanted";
 
@@ -76,9 +76,7 @@ export function derivePrice(
   };
   const costs = { A: costsOf("A"), B: costsOf("B"), C: costsOf("C") };
   // An option that cannot be calculated stops the price, whichever is quoted.
-  const stopped = (["B", "C"] as const).some(
-    (option) => costs.A && isNamed(job, option) && effects[option] instanceof Problem,
-  );
+  const stopped = costs.A && [effects.B, effects.C].some((effect) => effect instanceof Problem);
   const standing = stopped ? { ...completeness, wrong: true, words: "wrong" } : completeness;
   const wanted = wantedOf(job, job.chosenOption && costs[job.chosenOption]);
   const priced = (option: Option): OptionPrice | undefined => {
@@ -163,17 +161,13 @@ const NO_EFFECT: Work = {
   ...{ taxable: 0, hours: 0, days: 0, flow: 0, boulders: 0, gravel: 0 },
 };
 
-function isNamed({ options }: Job, option: Option): boolean {
-  return option === "A" || options[OPTIONS.indexOf(option)]?.name !== undefined;
-}
-
 /** What the facts that an option changes add and save. */
 function effectIn(job: Job, option: "B" | "C", evaluate: (job: Job) => CalculatedWork): Derived<Work> {
   const changes = job.optionFacts.flatMap((row, index): ChangedFact[] => {
     const [name, value] = [row[`fact${option}`], row[`value${option}`]];
     return value === undefined ? [] : [{ at: `OptionFacts row ${index + 1}`, name: name ?? "", value }];
   });
-  if (changes.length === 0) return NO_EFFECT;
+  if (changes.length === 0 || !isNamed(job, option)) return NO_EFFECT;
   return attempt(() => effectOf(job, changes, evaluate));
 }
 

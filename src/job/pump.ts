@@ -41,7 +41,7 @@ export interface Pump {
   readonly dutySpeed: Derived<number>;
   readonly yearlyEnergyCost: Derived<number>;
   readonly ownCost: Derived<number>;
-  /** Pumps on offer that can be compared. */
+  /** How many pumps are on offer; a problem where the ranking would refuse one: a price waits for that, and makes no ranking. */
   readonly comparable: Derived<number>;
   /** Made when it is called for: it takes longer than all the rest of a job, and no price needs it. */
   readonly ranking: () => Derived<readonly RankedOffer[]>;
@@ -193,7 +193,7 @@ function pointsOf(pump: JobRow<"pumps">): { flow?: number | undefined; head?: nu
 
 const curves = new WeakMap<JobRow<"pumps">, PumpCurve>();
 
-/** The curve of a pump, made once: duty and head ask for it too, and the drafts of a range have their pumps in common. */
+/** The curve of a pump, made once: duty and head ask for it too, and so do the drafts of a range where the pumps are typed. */
 function curveOf(pump: JobRow<"pumps">): PumpCurve {
   const known = curves.get(pump) ?? makeCurve(curvePoints(pump));
   curves.set(pump, known);

@@ -97,9 +97,13 @@ function missingOf(job: Job, labor: Labor): Readonly<Record<PricePart, boolean>>
 }
 
 /** Whether an option is chosen that is laid out: A always is, the others once they have a name. */
-export function optionInUse({ chosenOption, options }: Job): boolean {
-  if (chosenOption === undefined) return false;
-  return chosenOption === "A" || options[chosenOption === "B" ? 1 : 2]?.name !== undefined;
+export function optionInUse(job: Job): boolean {
+  return job.chosenOption !== undefined && isNamed(job, job.chosenOption);
+}
+
+/** A has a name of its own; the others stand once they were given one. */
+export function isNamed({ options }: Job, option: "A" | "B" | "C"): boolean {
+  return option === "A" || options[option === "B" ? 1 : 2]?.name !== undefined;
 }
 
 /** How deeply the results of a topic are nested. */

@@ -3,7 +3,7 @@ import type { Job } from "../facts";
 import { toSi } from "../facts/units";
 import { isKnown, derive } from "../derived";
 import { total } from "../rows";
-import { atLeast, atMost, checksOn, there, type Check } from "./check";
+import { atLeast, atMost, checksOn, there, yes, type Check } from "./check";
 
 export function basinChecks(job: Job, { water, drain, basin, pump }: Topics): Check[] {
   const check = checksOn("Basin");
@@ -27,9 +27,7 @@ export function basinChecks(job: Job, { water, drain, basin, pump }: Topics): Ch
     check({
       label: "Modules and wells fit into the pit",
       needs: [basinLength, basinWidth, basinWaterDepth, gravelVoids],
-      value: () => Number(isKnown(basin.contents)),
-      limit: "yes",
-      ok: () => isKnown(basin.contents),
+      ...yes(() => isKnown(basin.contents)),
       cure: "A part is deeper or longer than the pit, or they are more than it holds: fix their sizes.",
       place: "BasinParts",
       kind: "count",
@@ -37,9 +35,7 @@ export function basinChecks(job: Job, { water, drain, basin, pump }: Topics): Ch
     check({
       label: "Pools, beds and pipes are complete",
       needs: [water.designFlow, drain.openWater],
-      value: () => Number(isKnown(drain.parts)),
-      limit: "yes",
-      ok: () => isKnown(drain.parts),
+      ...yes(() => isKnown(drain.parts)),
       cure: "A row on Water or Pump lacks its lip width, width, fall or length: fill it in, or clear the row.",
       place: "PoolTable",
       kind: "count",

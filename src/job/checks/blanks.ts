@@ -1,5 +1,5 @@
-import type { Fact } from "../facts/fact";
 import { FACTS, type FactKey, type Job } from "../facts";
+import { isNeeded } from "../facts/complete";
 import { checksOn, type Check } from "./check";
 
 /** The inputs of a sheet that the job cannot do without and that are still blank, by the name of their cell. */
@@ -7,22 +7,13 @@ export function blanksOn(job: Job, sheet: string): string[] {
   return (Object.keys(FACTS) as FactKey[]).flatMap((key) => {
     const fact = FACTS[key];
     if (fact.sheet !== sheet) return [];
-    if (fact.type !== "table") return isNeeded(key, job) && isBlank(job[key]) ? [fact.name] : [];
+    if (fact.type !== "table") return isNeeded(key, job.basinParts) && isBlank(job[key]) ? [fact.name] : [];
     if (!("required" in fact)) return [];
     // A table the job needs begins in its first row, with its first number.
     const first = Object.entries(fact.columns).find(([, column]) => column.type === "number")?.[0] ?? "";
     const [row = {}] = job[key] as readonly Readonly<Record<string, unknown>>[];
     return isBlank(row[first]) ? [fact.name] : [];
   });
-}
-
-/** The size of a module is asked for once there are modules. */
-const SIZES: readonly FactKey[] = ["moduleLength", "moduleWidth", "moduleHeight"];
-
-function isNeeded(key: FactKey, job: Job): boolean {
-  if (SIZES.includes(key)) return job.basinParts.some(({ kind }) => kind === "modules");
-  const fact: Fact = FACTS[key];
-  return fact.type === "table" || fact.optional !== true;
 }
 
 function isBlank(value: unknown): boolean {

@@ -37,6 +37,11 @@ export interface CheckSpec extends Pick<Check, "label" | "cure" | "place"> {
   readonly stopIf?: () => boolean;
 }
 
+/** What is asked with yes or no, as its own value. */
+export function yes(ok: () => boolean): Pick<CheckSpec, "value" | "limit" | "ok"> {
+  return { value: () => Number(ok()), limit: "yes", ok };
+}
+
 /** How the checks of a sheet are made. */
 export function checksOn(sheet: string): (spec: CheckSpec) => Check {
   return ({ label, cure, place, kind = "number", needs = [], value, limit, ok, weight, stopIf }) => {

@@ -4,7 +4,7 @@ import type { Job } from "../facts";
 import { toSi } from "../facts/units";
 import { isKnown, known } from "../derived";
 import { total } from "../rows";
-import { atLeast, atMost, checksOn, there, type Check } from "./check";
+import { atLeast, atMost, checksOn, there, yes, type Check } from "./check";
 
 /** Share of the wanted flow that still counts as meeting it: a maker's curve is no better than 5 %. */
 const NEARLY = 0.999;
@@ -86,9 +86,7 @@ export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
     check({
       label: "Works on its curve",
       needs: [pump.duty],
-      value: () => Number(there(pump.duty).state !== "off its curve"),
-      limit: "yes",
-      ok: () => there(pump.duty).state !== "off its curve",
+      ...yes(() => there(pump.duty).state !== "off its curve"),
       cure: "The pump runs beyond the last point of its curve, where its flow is not known: add points, choose a smaller pump or throttle it.",
       place: "ChosenPump",
     }),
@@ -140,9 +138,7 @@ export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
     check({
       label: "Power and tariff filled in",
       needs: [chosen],
-      value: () => Number(paid === 2),
-      limit: "yes",
-      ok: () => paid === 2,
+      ...yes(() => paid === 2),
       cure: "Without both the yearly electricity is missing from the choice: a cheap pump can be the dearest to own.",
       place: "Tariff",
       kind: "count",
@@ -160,9 +156,7 @@ export function pumpChecks(job: Job, { water, pump }: Topics): Check[] {
     check({
       label: "Cheapest pump that serves",
       needs: [pump.ownCost, deliveredFlow],
-      value: () => Number(isCheapest()),
-      limit: "yes",
-      ok: isCheapest,
+      ...yes(isCheapest),
       cure: "Another choice on the list meets the flow and costs less over the years.",
       place: "ChosenPump",
       kind: "count",

@@ -1,7 +1,7 @@
 import { deriveDrain, type Drain } from "../drain";
 import { known } from "../derived";
 import { total } from "../rows";
-import { deriveWater } from "../water";
+import { deriveWater, type Water } from "../water";
 import { TENTH } from "./guess";
 import type { Sketch } from "./sketch";
 import { about, tape } from "./words";
@@ -14,8 +14,14 @@ const TOP_POOL = { US: 18 * 0.0254, SI: 0.45 } as const;
 const OVER_STONES = 1.9;
 const FREEBOARD = 0.05;
 
-/** Pools, the bed between them, and banks that keep the water in; what runs back of them, which no later rule changes. */
-export function bedRule(sketch: Sketch): Drain {
+/** The water over lips and bed, and what runs back of it. */
+export interface Flowing {
+  readonly water: Water;
+  readonly drain: Drain;
+}
+
+/** Pools, the bed between them, and banks that keep the water in; the water in them, which no later rule changes. */
+export function bedRule(sketch: Sketch): Flowing {
   const { system, job } = sketch;
   const [run, width] = [job.run ?? 0, job.bedWidth ?? 0];
   const lip = total(job.lips.map(({ width: across = 0 }) => across));
@@ -37,7 +43,8 @@ export function bedRule(sketch: Sketch): Drain {
     value: [{ length: (1 - POOL_SHARE) * run, width, slope: 0.02, kind: "cobbles and boulders" }],
     reason: "Between the pools the bed falls 1 in 50 over cobbles, which keeps it from shooting.",
   }));
-  const drain = deriveDrain(job, deriveWater(job));
+  const water = deriveWater(job);
+  const drain = deriveDrain(job, water);
   const depth = known(drain.bedDepthMost) ?? 0;
   const needed = OVER_STONES * depth + FREEBOARD;
   sketch.assume("bankHeight", () => {
@@ -53,5 +60,5 @@ export function bedRule(sketch: Sketch): Drain {
           : `Banks of ${tape(usual.value, system)} stand well over ${tape(OVER_STONES * depth, system)} of water.`,
     };
   });
-  return drain;
+  return { water, drain };
 }

@@ -60,12 +60,12 @@ export function draftOf({ typed, offers, usual, places }: DraftWish): Draft {
   stepsRule(sketch);
   lipsRule(sketch);
   boxesRule(sketch);
-  const drain = bedRule(sketch);
+  const flowing = bedRule(sketch);
   const { lift } = accessRule(sketch);
-  groundRule(sketch);
-  stoneRule(sketch, lift, drain);
-  worksRule(sketch, drain);
-  linerRule(sketch);
+  groundRule(sketch, flowing);
+  stoneRule(sketch, lift, flowing);
+  worksRule(sketch, flowing);
+  linerRule(sketch, flowing);
   pricesRule(sketch);
   const job: Job = sketch.job;
   const facts = lazily(() => sketch.facts());

@@ -1,5 +1,5 @@
 import { known } from "../derived";
-import { deriveWater } from "../water";
+import type { Flowing } from "./bed";
 import type { Sketch } from "./sketch";
 import { tape } from "./words";
 
@@ -7,7 +7,7 @@ import { tape } from "./words";
 const NATURAL = { low: 0.2, value: 0.5, high: 0.8 } as const;
 
 /** Trench, and the berm that lifts the top lip. */
-export function groundRule(sketch: Sketch): void {
+export function groundRule(sketch: Sketch, { water }: Flowing): void {
   const { job, system } = sketch;
   const run = job.run ?? 0;
   sketch.assume("trenchLength", () => {
@@ -34,7 +34,7 @@ export function groundRule(sketch: Sketch): void {
     reason: "Wide enough to stand on while setting the top stones.",
   }));
   sketch.assume("bermGround", () => {
-    const fall = known(deriveWater(job).fall) ?? 0;
+    const fall = known(water.fall) ?? 0;
     const grade = job.gradeLevel ?? 0;
     const { low, value, high } = NATURAL;
     return {

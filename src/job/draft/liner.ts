@@ -3,7 +3,8 @@ import { fallCut } from "../../calc/liner/fall";
 import { linerCut } from "../../calc/liner/liner";
 import { attempt, isKnown } from "../derived";
 import { tubsAsPit } from "../basin";
-import { deriveWater } from "../water";
+import type { Water } from "../water";
+import type { Flowing } from "./bed";
 import type { OfferedRoll } from "./offers";
 import type { Sketch } from "./sketch";
 import { tape } from "./words";
@@ -12,9 +13,9 @@ import { tape } from "./words";
 const MOST_ROLLS = 4;
 
 /** Rolls that hold the pieces, and a seam where none does. */
-export function linerRule(sketch: Sketch): void {
+export function linerRule(sketch: Sketch, { water }: Flowing): void {
   const { system, offers } = sketch;
-  const narrow = piecesOf(sketch).map(({ length, width }) => Math.min(length, width));
+  const narrow = piecesOf(sketch, water).map(({ length, width }) => Math.min(length, width));
   const most = Math.max(0, ...narrow);
   if (offers.rolls.length > 0) {
     sketch.assume("rolls", () => ({
@@ -36,8 +37,7 @@ export function linerRule(sketch: Sketch): void {
   }
 }
 
-function piecesOf({ job, system }: Sketch): { length: number; width: number }[] {
-  const water = deriveWater(job);
+function piecesOf({ job, system }: Sketch, water: Water): { length: number; width: number }[] {
   const overlap = job.linerOverlap ?? 0.3;
   const stream = attempt(() =>
     fallCut({

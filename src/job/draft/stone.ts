@@ -1,10 +1,9 @@
 import { BOULDER_SHAPES } from "../../calc/stone/boulder";
 import { readDensityRange } from "../../calc/stone/density";
 import { stableStone } from "../../calc/water/stableStone";
-import type { Drain } from "../drain";
 import { isKnown, known } from "../derived";
 import { total } from "../rows";
-import { deriveWater } from "../water";
+import type { Flowing } from "./bed";
 import type { Sketch } from "./sketch";
 import { about, tape } from "./words";
 
@@ -21,9 +20,9 @@ const LIP_DEPTH = 20 * INCH;
 const LIP_HEIGHTS = [5, 4, 3, 2.5, 2] as const;
 
 /** Stones by size: what the water cannot move and the crew or its machine can place. */
-export function stoneRule(sketch: Sketch, lift: number, drain: Drain): void {
+export function stoneRule(sketch: Sketch, lift: number, flowing: Flowing): void {
   faces(sketch);
-  sizes(sketch, lift, drain);
+  sizes(sketch, lift, flowing);
   lipStones(sketch, lift);
 }
 
@@ -49,17 +48,16 @@ function faces(sketch: Sketch): void {
   }));
 }
 
-function sizes(sketch: Sketch, lift: number, { bedStone }: Drain): void {
+function sizes(sketch: Sketch, lift: number, { water, drain }: Flowing): void {
   const { job, system } = sketch;
   sketch.assume("boulderSizes", () => {
-    const water = deriveWater(job);
     const drops = water.drops.filter(isKnown);
     const density = readDensityRange("rock", job.rockFigure ?? job.rock ?? "fieldstone", system, "rock");
     const fallen = Math.max(0, ...drops) + (known(water.sheetMost) ?? 0);
     // At the foot of a drop all its height has become speed.
     const stable = Math.max(
       stableStone(Math.min(10, Math.sqrt(2 * GRAVITY * fallen)), density.usual, "high"),
-      known(bedStone) ?? 0,
+      known(drain.bedStone) ?? 0,
     );
     const placed = Math.cbrt((lift * 0.999) / (BOULDER_SHAPES.box * density.high));
     const room = SIZE_PER_HEIGHT * Math.max(job.bankHeight ?? 0, ...drops);

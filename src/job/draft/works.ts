@@ -4,13 +4,12 @@ import { pipeSpeed } from "../../calc/pipe/friction";
 import { fromInside } from "../../calc/quantity/measures";
 import { readDensity } from "../../calc/stone/density";
 import { deriveBasin } from "../basin";
-import type { Drain } from "../drain";
 import type { JobRow } from "../facts";
 import { moneyDigits } from "../money";
 import { pipesOf } from "../pump";
 import { attempt, known, derive } from "../derived";
-import { deriveWater } from "../water";
 import { cheapestBasins, type BasinPlan, type BasinWish, type Build, type Sheet } from "./basin";
+import type { Flowing } from "./bed";
 import type { OfferedPipe, OfferedPump } from "./offers";
 import { bestPumping, cheaperThan, riserRow, routeRow, type PumpPlan, type PumpWish } from "./pumping";
 import { pumpSets, type PumpSet } from "./pumpSets";
@@ -47,7 +46,7 @@ function runningRule(sketch: Sketch): PumpWish["running"] & { years: number } {
  * Pump, pipe and basin together, because each asks something of the others: a lower running level is more lift, and more
  * water in pipe and stream is a larger basin. Nothing is chosen while there is no flow or no pump on offer.
  */
-export function worksRule(sketch: Sketch, drain: Drain): void {
+export function worksRule(sketch: Sketch, { water, drain }: Flowing): void {
   const { job, usual } = sketch;
   const running = runningRule(sketch);
   const voids = usual.gravelVoids ?? 0.4;
@@ -58,7 +57,6 @@ export function worksRule(sketch: Sketch, drain: Drain): void {
     reason: "Clean washed stone leaves about two fifths for water.",
     source: "US state stormwater manuals, clean open-graded stone (from memory)",
   }));
-  const water = deriveWater(job);
   const flow = known(water.designFlow);
   const [top, sheet, grade] = [known(water.topLipLevel), known(water.sheetMost), job.gradeLevel];
   if (flow === undefined || top === undefined || sheet === undefined || grade === undefined) return;

@@ -88,11 +88,14 @@ export function withChanges(job: Job, changes: readonly ChangedFact[]): Job {
   return changed as unknown as Job;
 }
 
+/** Tables that an option may change, cell by cell. */
+export const OPTION_TABLES: ReadonlySet<FactKey> = new Set<FactKey>([...HANDED_OVER, "pumps"]);
+
 /** What is changed: a fact, or a cell of one of the tables that an option may change. */
 function placeCalled(name: string): [FactKey, { row: number; column: string }?] | undefined {
   const [, table = "", row = "", column = ""] = /^\s*(\S.*?)\s+(\d+)\s+(\S+)\s*$/.exec(name) ?? [];
   const of = factCalled(table) ?? factCalled(`${table}Table`);
-  if (of !== undefined && (HANDED_OVER.has(of) || of === "pumps")) {
+  if (of !== undefined && OPTION_TABLES.has(of)) {
     const columns = Object.keys((FACTS[of] as TableFact).columns);
     const said = columns.find((one) => one.toLowerCase() === column.toLowerCase());
     return [of, { row: Number(row), column: said ?? column }];

@@ -1,5 +1,5 @@
 import { FACTS } from "../../job/facts";
-import { HANDED_OVER } from "../../job/facts/rowsText";
+import { OPTION_TABLES } from "../../job/options/changed";
 import { isOfWork } from "../../job/options/changed";
 import type { CellFact, Fact } from "../../job/facts/fact";
 import type { CellValue, Grid, NamedCells } from "../../host/port";
@@ -70,7 +70,7 @@ export function changedInputs(
 }
 
 /** Tables that an option may change a cell of. */
-const CHANGED_TABLES: ReadonlySet<string> = new Set([...HANDED_OVER, "pumps" as const].map((key) => FACTS[key].name));
+const CHANGED_TABLES: ReadonlySet<string> = new Set([...OPTION_TABLES].map((key) => FACTS[key].name));
 
 /** Facts that the work follows from: an answer on Start is none, for Site holds what it was taken for. */
 const CHANGED_FACTS: ReadonlySet<string> = new Set(

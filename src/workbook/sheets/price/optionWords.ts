@@ -1,6 +1,6 @@
 import { FACTS } from "../../../job/facts";
 import type { TableFact } from "../../../job/facts/fact";
-import { HANDED_OVER } from "../../../job/facts/rowsText";
+import { OPTION_TABLES } from "../../../job/options/changed";
 import { unitOf } from "../../../job/facts/units";
 import type { UnitSystem } from "../../../calc/quantity/unitSystem";
 import type { SheetLayout } from "../../layout";
@@ -107,7 +107,7 @@ function foundFacts(s: SheetLayout): Readonly<Record<(typeof LETTERS)[number], F
 
 /** Columns of the tables that an option may change, as "Lip width", and their units. */
 function columnUnits(system: UnitSystem): (readonly [column: string, unit: string])[] {
-  return [...HANDED_OVER, "pumps" as const].flatMap((key) => {
+  return [...OPTION_TABLES].flatMap((key) => {
     const { name, columns } = FACTS[key] as TableFact;
     return Object.entries(columns).flatMap(([column, fact]) => {
       const unit = fact.type === "number" ? unitOf(fact.kind, system) : "";
