@@ -11,7 +11,7 @@ export function basinChecks(job: Job, { water, drain, basin, pump }: Topics): Ch
   const { verdict, levelDrop } = basin;
   const valves = total(job.route.map(({ checkValves }) => checkValves ?? 0));
   const wantsNone = job.checkValve === "no";
-  const rim = { US: { least: 2, most: 5, words: "about 3 in" }, SI: { least: 50, most: 125, words: "about 75 mm" } };
+  const rim = { US: { least: 2, most: 5, words: "2 to 5 in" }, SI: { least: 50, most: 125, words: "50 to 125 mm" } };
   const { least, most, words } = rim[system];
   // Sheets on lips grow with the flow to the power 2/3, beds with less, pipes not at all: no drain-back grows faster.
   const spare = derive(

@@ -42,6 +42,11 @@ export class Ref implements Area {
     return new Ref(this.sheet, this.top + row - 1, this.left + column - 1, this.top + row - 1, this.left + column - 1);
   }
 
+  /** So many rows from its first on. */
+  down(rows: number): Ref {
+    return new Ref(this.sheet, this.top, this.left, this.top + rows - 1, this.right);
+  }
+
   /** One column of the area, counted from 1; optionally without its first rows. */
   column(column: number, skipRows = 0): Ref {
     const at = this.left + column - 1;

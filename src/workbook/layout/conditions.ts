@@ -30,6 +30,11 @@ export function rowOf(name: string, row: number | "[#]", column = 1): string {
   return `‹${name},${row},${column}›`;
 }
 
+/** The list, below each other, of what several expressions give. */
+export function listOf(each: readonly string[]): string {
+  return `CHOOSE({${each.map((_, index) => index + 1).join(";")}},${each.join(",")})`;
+}
+
 /** Writes out what `rowOf` left open. */
 export function settleRows(formula: string, places: ReadonlyMap<string, Ref>): string {
   return formula.replace(/‹(\w+),(\d+),(\d+)›/g, (_, name: string, row: string, column: string) => {

@@ -111,7 +111,7 @@ function figure(s: SheetLayout, { system }: Job, [label, name, kind, decimals = 
   s.row++;
 }
 
-/** What has changed of each figure: a number by more than the last decimal that is said. */
+/** What has changed of each figure: of a number whatever is more than noise, two decimals beyond those that are said. */
 function changes(s: SheetLayout, top: number): void {
   const [what, now, then, decimals] = [1, 2, 3, 6].map((at) =>
     areaAddress({ top, left: at, bottom: s.row - 1, right: at }),

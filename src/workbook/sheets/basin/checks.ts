@@ -80,8 +80,8 @@ export function basinChecks(s: SheetLayout, job: Job): void {
     needs: ["BasinWaterDepth", "LevelDrop", "LowWaterDepth"],
   });
   const rim = job.pick({
-    US: { least: 2, most: 5, words: "about 3 in" },
-    SI: { least: 50, most: 125, words: "about 75 mm" },
+    US: { least: 2, most: 5, words: "2 to 5 in" },
+    SI: { least: 50, most: 125, words: "50 to 125 mm" },
   });
   const depthMatters = "Gravel over a shallow rim shows the liner; a deep one wastes digging (rule of thumb).";
   s.check({

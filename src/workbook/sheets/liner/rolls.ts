@@ -1,5 +1,6 @@
 import { PRICE_BASES } from "../../../calc/liner/cutplan/request";
 import type { Job, SheetLayout } from "../../layout";
+import { allBlank } from "../../layout/conditions";
 
 /** Rows of rolls. */
 export const ROLLS = 4;
@@ -128,7 +129,7 @@ export function plan(s: SheetLayout): void {
     needs: planned,
   });
   const rows = '{"Area to buy";"Cost of rolls";"Waste share";"Seam tape"}';
-  s.results(`=IF((PieceCount="")+(SUMPRODUCT((RollWidths<>"")*1)=0)+{0;0;0;0},"",${read(rows)})`, [
+  s.results(`=IF((PieceCount="")+(${allBlank("RollWidths")})+{0;0;0;0},"",${read(rows)})`, [
     { name: "LinerBuyArea", label: "Liner to buy, area", kind: "area", strong: true },
     { name: "LinerCost", label: "Cost of the liner", kind: "money" },
     { name: "LinerWasteShare", label: "Waste of it", kind: "share" },

@@ -4,7 +4,6 @@ import { OPTION_TABLES } from "../../../job/options/changed";
 import { unitOf } from "../../../job/facts/units";
 import type { UnitSystem } from "../../../calc/quantity/unitSystem";
 import type { SheetLayout } from "../../layout";
-import { Ref } from "../../layout/address";
 import { fillDown } from "../money/cells";
 import { CHANGE_ROWS, FACT_ROWS } from "./priceSettings";
 
@@ -27,8 +26,7 @@ export function optionWords(s: SheetLayout): void {
     })),
   });
   for (const option of LETTERS) {
-    const { top, left } = table.cell(option, CHANGE_ROWS + 1);
-    const facts = new Ref(s.name, top, left, top + FACT_ROWS - 1, left);
+    const facts = table.cell(option, CHANGE_ROWS + 1).down(FACT_ROWS);
     fillDown(s, facts, factWords(`OptionFacts${option}`, `OptionValues${option}`, found?.[option]));
   }
 }

@@ -131,8 +131,8 @@ export function draft(s: SheetLayout, job: Job): void {
   s.define("DraftLow", top + 1, 2, top + 1, 2);
   s.define("DraftHigh", top + 3, 2, top + 3, 2);
   const doubts = (name: string, column: number): void => {
-    const [from, to] = [cell(MEASURE, column), cell(MEASURE + NEXT.shown - 1, column)];
-    s.define(name, from.top, from.left, to.top, to.left);
+    const { top: first, left, bottom: last } = cell(MEASURE, column).down(NEXT.shown);
+    s.define(name, first, left, last, left);
   };
   doubts("DraftDoubts", 1);
   doubts("DraftDoubtShares", 6);
@@ -150,18 +150,14 @@ export function draft(s: SheetLayout, job: Job): void {
       wrap: false,
     },
   );
-  const [what, low, high, share] = [1, 4, 5, 6].map((column) => {
-    const first = cell(MEASURE, column);
-    return String(new Ref(s.name, first.top, first.left, first.top + NEXT.shown - 1, first.left));
-  });
+  const [what, low, high, share] = [1, 4, 5, 6].map((column) => String(cell(MEASURE, column).down(NEXT.shown)));
   fillDown(
     s,
     new Ref(s.name, top + 1, COLUMN.next, top + NEXT.shown, COLUMN.next),
     `IF(${what}="","",IFERROR(${what}&" "&Currency&FIXED(${low},0)&" to "&Currency&FIXED(${high},0)&", "&` +
       `ROUND(100*${share},0)&"%",${what}&" no price at one end"))`,
   );
-  const [firstRemark, lastRemark] = [cell(REMARKS.from, 2), cell(REMARKS.from + REMARKS.given - 1, 2)];
-  const remarks = new Ref(s.name, firstRemark.top, firstRemark.left, lastRemark.top, lastRemark.left);
+  const remarks = cell(REMARKS.from, 2).down(REMARKS.given);
   const below = top + 1 + NEXT.shown;
   fillDown(s, new Ref(s.name, below, COLUMN.next, below + REMARKS.given - 1, COLUMN.next), `${String(remarks)}&""`);
   s.define("DraftRemarks", below, COLUMN.next, below + REMARKS.given - 1, COLUMN.next);

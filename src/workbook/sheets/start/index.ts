@@ -1,4 +1,5 @@
 import { defineSheet, VERDICT, type Both, type Job, type SheetLayout } from "../../layout";
+import { listOf } from "../../layout/conditions";
 import { GLANCE } from "../../glance";
 import { draft, DRAFT_WIDTHS } from "./draft";
 import { questions } from "./questions";
@@ -103,11 +104,6 @@ export const start = defineSheet({
 /** The first column of the list of sheets, which stands right of the job's numbers. */
 const RIGHT = 4;
 
-/** A formula that fills cells below each other, each by its own. */
-function listOf(each: readonly string[]): string {
-  return `=CHOOSE({${each.map((_, index) => index + 1).join(";")}},${each.join(",")})`;
-}
-
 /** The checks counted, and the job in a dozen numbers. */
 function standing(s: SheetLayout, job: Job): void {
   s.within(RIGHT - 1, () => {
@@ -115,17 +111,18 @@ function standing(s: SheetLayout, job: Job): void {
     const count = (words: readonly string[]): string =>
       words.map((word) => `COUNTIF(INDEX(Checks,0,${VERDICT_COLUMN}),"${word}")`).join("+");
     s.results(
-      listOf(STANDING.map(([, , words]) => count(words))),
+      `=${listOf(STANDING.map(([, , words]) => count(words)))}`,
       STANDING.map(([name, label]) => ({ name, label, kind: "count", unit: "checks" })),
     );
     const told = GLANCE.filter(({ name }) => job.names.has(name));
     const shown = told.filter(({ name }) => name !== "PriceTotal");
     if (shown.length > 0)
       s.results(
-        listOf(shown.map(({ name, kind }) => (kind === "text" ? `${name}&""` : name))),
+        `=${listOf(shown.map(({ name, kind }) => (kind === "text" ? `${name}&""` : name)))}`,
         shown.map(({ label, kind }) => ({ label, kind })),
       );
-    for (const { label } of told.slice(shown.length)) price(s, label);
+    const total = told.find(({ name }) => name === "PriceTotal");
+    if (total) price(s, total.label);
     s.put(s.row, 1, {
       formula: '=IF(QuoteDraft="","The quote is ready to sign.",QuoteDraft)',
       style: "strong",

@@ -1,4 +1,5 @@
 import type { AskSpec, Job, RateLine, SheetLayout } from "../../layout";
+import { listOf } from "../../layout/conditions";
 import { saidPercent } from "../../layout/said";
 import { inCode } from "../takeoff/asks";
 import { MIX_ROWS } from "./pieces";
@@ -48,7 +49,7 @@ export function order(s: SheetLayout, job: Job): void {
   /** As many as it takes, once it is known what one holds. */
   const whole = (load: string, each: string): string => `IF(COUNT(${each})=0,"",ROUNDUP(ROUND(${load}/${each},6),0))`;
   const known = (text: string): string => `=IF(ISNUMBER([tons]),${text},"")`;
-  const tons = `CHOOSE({1;2;3;4},${names.join(",")})`;
+  const tons = listOf(names);
   s.table({
     name: "StoneOrder",
     rows: names.length,
@@ -72,7 +73,7 @@ export function order(s: SheetLayout, job: Job): void {
         source: "by definition: area × depth and its share for waste",
         kind: "earth",
         whole: volumes.length,
-        formula: known(`CHOOSE({1;2},${volumes.join(",")})`),
+        formula: known(listOf(volumes)),
       },
       {
         key: "bags",

@@ -1,4 +1,5 @@
-import { Ref, type AskSpec, type Job, type SheetLayout, type TableRef } from "../../layout";
+import type { Ref } from "../../layout";
+import { type AskSpec, type Job, type SheetLayout, type TableRef } from "../../layout";
 import { areaAddress } from "../../layout/address";
 import type { Origin } from "../../model";
 import type { ColumnSpec } from "../../layout/tableColumns";
@@ -147,10 +148,7 @@ export function asks(s: SheetLayout, job: Job, lines: TableRef): ReadonlyMap<str
       },
     ],
   });
-  const rowsFrom = (key: string, first: number, count: number): Ref => {
-    const { sheet, top, left } = table.cell(key, first);
-    return new Ref(sheet, top, left, top + count - 1, left);
-  };
+  const rowsFrom = (key: string, first: number, count: number): Ref => table.cell(key, first).down(count);
   const put = (key: string, first: number, count: number, formula: string, origin?: Origin): void => {
     const column = (name: string): string => areaAddress(rowsFrom(name, first, count));
     const whole = formula.replaceAll("[line]", column("line")).replaceAll("[row]", column("row"));
